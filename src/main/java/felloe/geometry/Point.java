@@ -1,0 +1,4 @@
+package felloe.geometry;
+
+/** x */
+public record Point(double x, double y) {}
