@@ -1,0 +1,224 @@
+package felloe.geometry;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A closed chain of lines and arcs that neither crosses nor touches itself, in millimetres. It
+ * always runs counter-clockwise, with the enclosed area to its left: a chain given clockwise is
+ * turned round. Each segment starts at the very point where the one before ends, so it is closed to
+ * the last digit.
+ *
+ * @param segments the chain in order of travel; one whole circle, or at least two segments
+ */
+public record Contour(List<Segment> segments) {
+
+  /**
+   * Refuses a chain that is open, encloses nothing, or meets itself.
+   *
+   * @throws GeometryException saying which edges (numbered from 1 as given) and where
+   */
+  public Contour {
+    segments = List.copyOf(segments);
+    refuseOpen(segments);
+    refuseSelfMeeting(segments);
+    double area = AreaProperties.of(segments).area();
+    if (Math.abs(area) <= Tolerances.SAME_POINT * Tolerances.SAME_POINT) {
+      throw new GeometryException("a contour must enclose an area", segments.get(0).from());
+    }
+    if (area < 0) {
+      segments = reverse(segments);
+    }
+  }
+
+  /** A contour from segments in order. */
+  public static Contour of(Segment... segments) {
+    return new Contour(List.of(segments));
+  }
+
+  /** A whole circle. */
+  public static Contour circle(Point centre, double radius) {
+    return of(Arc.circle(centre, radius));
+  }
+
+  /**
+   * A polygon through corner points.
+   *
+   * @throws GeometryException when edges cross or corners coincide
+   */
+  public static Contour polygon(List<Point> corners) {
+    List<Segment> edges = new ArrayList<>();
+    for (int i = 0; i < corners.size(); i++) {
+      edges.add(new Line(corners.get(i), corners.get((i + 1) % corners.size())));
+    }
+    return new Contour(edges);
+  }
+
+  private static void refuseOpen(List<Segment> chain) {
+    if (chain.isEmpty()) {
+      throw new GeometryException("a contour needs edges");
+    }
+    for (int i = 0; i < chain.size(); i++) {
+      Point end = chain.get(i).to();
+      Point start = chain.get((i + 1) % chain.size()).from();
+      if (!end.equals(start)) {
+        throw new GeometryException(
+            "edge "
+                + (i + 1)
+                + " ends "
+                + Numbers.brief(end.distance(start), 6)
+                + " mm from where the next one starts",
+            end);
+      }
+    }
+  }
+
+  private static void refuseSelfMeeting(List<Segment> chain) {
+    int n = chain.size();
+    if (n == 1) {
+      return;
+    }
+    SegmentIndex index = new SegmentIndex(chain);
+    index
+        .firstClash(
+            (i, j) -> {
+              Segment a = chain.get(i);
+              Segment b = chain.get(j);
+              boolean neighbours = j == i + 1 || (i == 0 && j == n - 1);
+              if (neighbours) {
+                return neighbourClash(a, b);
+              }
+              Gap gap = Gap.between(a, b);
+              return gap.distance() <= Tolerances.SAME_POINT
+                  ? Optional.of(gap.from())
+                  : Optional.empty();
+            })
+        .ifPresent(
+            clash -> {
+              throw new GeometryException(
+                  "edges "
+                      + (clash.first() + 1)
+                      + " and "
+                      + (clash.second() + 1)
+                      + " cross or touch",
+                  clash.where());
+            });
+  }
+
+  /** A point that neighbours share other than their common ends. */
+  private static Optional<Point> neighbourClash(Segment a, Segment b) {
+    // Where two curves part by less than SAME_POINT near a tangent joint, a computed meeting there
+    // is the joint itself.
+    double bend = Math.abs(a.curvature() - b.curvature());
+    double blur = 4 * Math.sqrt(Tolerances.SAME_POINT / Math.max(bend, 1e-4));
+    for (Point p : Gap.meetings(a, b)) {
+      boolean atJoint =
+          (a.to().equals(b.from()) && p.near(a.to(), blur))
+              || (b.to().equals(a.from()) && p.near(a.from(), blur));
+      if (!atJoint) {
+        return Optional.of(p);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<Segment> reverse(List<Segment> chain) {
+    List<Segment> turned = new ArrayList<>(chain.size());
+    for (Segment segment : chain) {
+      turned.add(segment.reversed());
+    }
+    Collections.reverse(turned);
+    return List.copyOf(turned);
+  }
+
+  /** The chain travelled clockwise, for a caller that needs it so. */
+  public List<Segment> clockwise() {
+    return reverse(segments);
+  }
+
+  /** The whole circle that this contour is, if it is one. */
+  public Optional<Arc> asCircle() {
+    return segments.size() == 1 ? Optional.of((Arc) segments.get(0)) : Optional.empty();
+  }
+
+  /** Area, centroid and second moments of the enclosed figure. */
+  public AreaProperties properties() {
+    return AreaProperties.of(segments);
+  }
+
+  /** Enclosed area, mm². */
+  public double area() {
+    return properties().area();
+  }
+
+  /** Length all the way round, mm. */
+  public double length() {
+    return segments.stream().mapToDouble(Segment::length).sum();
+  }
+
+  /** The smallest upright box round it. */
+  public Box box() {
+    return segments.stream().map(Segment::box).reduce(Box::union).orElseThrow();
+  }
+
+  /** The contour after a rigid motion. */
+  public Contour moved(Motion motion) {
+    List<Segment> moved = new ArrayList<>(segments.size());
+    // Shared end points stay shared: equal points are moved by equal arithmetic.
+    for (Segment segment : segments) {
+      moved.add(segment.moved(motion));
+    }
+    return new Contour(moved);
+  }
+
+  /** The nearest point on the contour. */
+  public Point nearest(Point p) {
+    Point best = null;
+    for (Segment segment : segments) {
+      Point q = segment.nearest(p);
+      if (best == null || q.distance(p) < best.distance(p)) {
+        best = q;
+      }
+    }
+    return best;
+  }
+
+  /** The distance from a point to the line of the contour, mm, inside and outside alike. */
+  public double distance(Point p) {
+    return nearest(p).distance(p);
+  }
+
+  /** Whether a point lies inside. On the line itself the answer may be either. */
+  public boolean contains(Point p) {
+    boolean inside = false;
+    for (Segment segment : segments) {
+      inside ^= Ray.crossesOddly(segment, p);
+    }
+    return inside;
+  }
+
+  /** The shortest way between two contours; distance 0 where they meet. */
+  public Gap gap(Contour other) {
+    Gap best = null;
+    for (Segment a : segments) {
+      for (Segment b : other.segments) {
+        if (best != null && boxDistance(a.box(), b.box()) >= best.distance()) {
+          continue;
+        }
+        Gap gap = Gap.between(a, b);
+        if (best == null || gap.distance() < best.distance()) {
+          best = gap;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double boxDistance(Box a, Box b) {
+    double dx = Math.max(0, Math.max(a.minX() - b.maxX(), b.minX() - a.maxX()));
+    double dy = Math.max(0, Math.max(a.minY() - b.maxY(), b.minY() - a.maxY()));
+    return Math.hypot(dx, dy);
+  }
+}

@@ -1,0 +1,26 @@
+package felloe.plate;
+
+import felloe.geometry.Numbers;
+
+/**
+ * A sheet material.
+ *
+ * @param name the key used in shape files, such as {@code carbon-laminate}
+ * @param title its name in words
+ * @param kind its family
+ * @param density g/cm³
+ * @param basis where the density comes from
+ */
+public record Material(String name, String title, MaterialKind kind, double density, String basis) {
+
+  /**
+   * Refuses a density that is not above zero.
+   *
+   * @throws IllegalArgumentException naming the field
+   */
+  public Material {
+    if (Numbers.finite("density", density) <= 0) {
+      throw new IllegalArgumentException("density must be above zero, not " + density);
+    }
+  }
+}

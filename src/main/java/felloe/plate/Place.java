@@ -1,0 +1,77 @@
+package felloe.plate;
+
+import java.util.Comparator;
+import java.util.Objects;
+
+/**
+ * Where a value was written: a line and column of a file, a whole file, or an option of the command
+ * line. It rides from the text into every feature, so that a check that fails later can still point
+ * at what the maker wrote.
+ *
+ * @param file the file's name as the user gave it, or the option with its path such as {@code --set
+ *     outline.width}
+ * @param line the line, counted from 1; 0 when the whole file or an option is meant
+ * @param column the column in characters (Unicode code points), counted from 1; 0 when {@code line}
+ *     is 0
+ */
+public record Place(String file, int line, int column) implements Comparable<Place> {
+
+  /** A value that nobody wrote: a default of the program. */
+  public static final Place BUILT_IN = new Place("built-in", 0, 0);
+
+  private static final Comparator<Place> READING_ORDER =
+      Comparator.comparing(Place::isOption)
+          .thenComparing(Place::file)
+          .thenComparingInt(Place::line)
+          .thenComparingInt(Place::column);
+
+  /**
+   * Makes a place.
+   *
+   * @throws IllegalArgumentException if line or column is negative, or only one of them is 0
+   */
+  public Place {
+    Objects.requireNonNull(file, "file");
+    if (line < 0 || column < 0 || (line == 0) != (column == 0)) {
+      throw new IllegalArgumentException("line and column: " + line + ", " + column);
+    }
+  }
+
+  /** A line and column of a file, both counted from 1. */
+  public static Place of(String file, int line, int column) {
+    return new Place(file, line, column);
+  }
+
+  /** A file as a whole, for what has no line: too large, missing, not readable. */
+  public static Place ofFile(String file) {
+    return new Place(file, 0, 0);
+  }
+
+  /**
+   * A value given on the command line.
+   *
+   * @param option the option, such as {@code --set}
+   * @param what the path or value it names, such as {@code outline.width}; may be empty
+   */
+  public static Place ofOption(String option, String what) {
+    return new Place(what.isEmpty() ? option : option + " " + what, 0, 0);
+  }
+
+  /** True when the value came from the command line and not from a file. */
+  public boolean isOption() {
+    return line == 0 && file.startsWith("--");
+  }
+
+  /** Orders files by name, then by line and column; the command line comes last. */
+  @Override
+  public int compareTo(Place other) {
+    return READING_ORDER.compare(this, other);
+  }
+
+  /** {@code heron.yaml:14:9}, {@code heron.yaml} or {@code --set outline.width}. */
+  @Override
+  public String toString() {
+    String name = Problem.shown(file, 300);
+    return line == 0 ? name : name + ":" + line + ":" + column;
+  }
+}

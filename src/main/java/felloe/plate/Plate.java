@@ -1,0 +1,82 @@
+package felloe.plate;
+
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Region;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The flat part that is cut: the one model that every check, page and file reads. Axes: x to the
+ * driver's right, y up, origin on the hub axis, as the driver sees the wheel. Millimetres.
+ *
+ * @param name short name, fit for a file name, such as {@code heron}
+ * @param title its name in words
+ * @param revision eight hexadecimal digits that change when the shape file changes; no date
+ * @param outline its outer edge
+ * @param windows openings cut through it
+ * @param holes round holes: bolt holes, bore, grip screws and others
+ * @param boltCircles the rings that its bolt holes stand on
+ * @param hub name of the hub spec it is to meet, if the shape file names one
+ * @param stock what it is cut from
+ * @param making how the maker means to work
+ * @param limits review limits that the shape file sets
+ * @param notes what the maker should know about how it came about
+ */
+public record Plate(
+    String name,
+    String title,
+    String revision,
+    Contour outline,
+    List<Window> windows,
+    List<Hole> holes,
+    List<BoltCircle> boltCircles,
+    Optional<String> hub,
+    Stock stock,
+    Making making,
+    List<LimitOverride> limits,
+    List<Note> notes) {
+
+  /**
+   * Refuses windows and holes that do not lie inside the outline and clear of each other, so that
+   * {@link #region()} always exists.
+   *
+   * @throws felloe.geometry.GeometryException saying which and where
+   */
+  public Plate {
+    windows = List.copyOf(windows);
+    holes = List.copyOf(holes);
+    boltCircles = List.copyOf(boltCircles);
+    limits = List.copyOf(limits);
+    notes = List.copyOf(notes);
+    regionOf(outline, windows, holes);
+  }
+
+  private static Region regionOf(Contour outline, List<Window> windows, List<Hole> holes) {
+    List<Contour> openings = new ArrayList<>();
+    windows.forEach(window -> openings.add(window.contour()));
+    holes.forEach(hole -> openings.add(hole.contour()));
+    return new Region(outline, openings);
+  }
+
+  /** The material: inside the outline, outside every window and hole (windows first). */
+  public Region region() {
+    return regionOf(outline, windows, holes);
+  }
+
+  /** The holes with a role, in order. */
+  public List<Hole> holes(HoleRole role) {
+    return holes.stream().filter(hole -> hole.role() == role).toList();
+  }
+
+  /** The smallest upright box round the plate. */
+  public Box box() {
+    return outline.box();
+  }
+
+  /** Mass of the finished plate, grams. */
+  public double mass() {
+    return region().properties().area() * stock.thickness() * stock.material().density() / 1000;
+  }
+}

@@ -1,0 +1,23 @@
+package felloe.plate;
+
+import felloe.geometry.Numbers;
+
+/**
+ * The size of the sheet that the plate is cut from.
+ *
+ * @param width mm
+ * @param height mm
+ */
+public record Sheet(double width, double height) {
+
+  /**
+   * Refuses sizes that are not above zero.
+   *
+   * @throws IllegalArgumentException naming the field
+   */
+  public Sheet {
+    if (Numbers.finite("width", width) <= 0 || Numbers.finite("height", height) <= 0) {
+      throw new IllegalArgumentException("sheet width and height must be above zero");
+    }
+  }
+}

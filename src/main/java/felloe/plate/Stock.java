@@ -1,0 +1,28 @@
+package felloe.plate;
+
+import felloe.geometry.Numbers;
+import java.util.Optional;
+
+/**
+ * What the plate is cut from.
+ *
+ * @param material the sheet material
+ * @param thickness mm, above zero
+ * @param sheet size of the sheet, when the maker gave one
+ * @param templateFace the face that the template is stuck to or traced on
+ * @param place where the maker wrote it
+ */
+public record Stock(
+    Material material, double thickness, Optional<Sheet> sheet, Face templateFace, Place place) {
+
+  /**
+   * Refuses a thickness that is not above zero.
+   *
+   * @throws IllegalArgumentException naming the field
+   */
+  public Stock {
+    if (Numbers.finite("thickness", thickness) <= 0) {
+      throw new IllegalArgumentException("thickness must be above zero, not " + thickness);
+    }
+  }
+}
