@@ -1,0 +1,69 @@
+package felloe.yaml;
+
+import felloe.plate.BadInput;
+import felloe.plate.Problem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Collects the problems of one run, so that the maker sees all of them at once. They come out in
+ * the order of the files' lines; at most {@value #SHOWN} are shown and the rest is counted.
+ */
+public final class Problems {
+
+  /** How many problems are shown. */
+  public static final int SHOWN = 50;
+
+  private static final int KEPT = 20_000;
+
+  private final List<Problem> found = new ArrayList<>();
+  private int beyond;
+
+  /** Adds one. */
+  public void add(Problem problem) {
+    if (found.size() < KEPT) {
+      found.add(problem);
+    } else {
+      beyond++;
+    }
+  }
+
+  /** Adds all problems of a failure found elsewhere, such as in a second file. */
+  public void add(BadInput failure) {
+    failure.problems().forEach(this::add);
+    beyond += failure.more();
+  }
+
+  /** True when none was found. */
+  public boolean none() {
+    return found.isEmpty();
+  }
+
+  /** How many were found. */
+  public int count() {
+    return found.size() + beyond;
+  }
+
+  /** Does nothing when all is well. */
+  public void throwIfAny() {
+    if (!none()) {
+      throw asBadInput();
+    }
+  }
+
+  /**
+   * The problems as a failure to throw.
+   *
+   * @throws IllegalStateException if none was found
+   */
+  public BadInput asBadInput() {
+    if (none()) {
+      throw new IllegalStateException("no problem was found");
+    }
+    List<Problem> sorted = new ArrayList<>(found);
+    sorted.sort(Comparator.comparing(Problem::place));
+    int shown = Math.min(SHOWN, sorted.size());
+    return new BadInput(sorted.subList(0, shown), count() - shown);
+  }
+}

@@ -1,0 +1,239 @@
+package felloe.yaml;
+
+import felloe.yaml.YamlValue.Scalar;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What a number in a file may look like, by what it measures. */
+enum Quantity {
+  /** Millimetres; mm, cm, m and in may be written. */
+  LENGTH("a length such as 70, 70 mm, 7 cm or 2.75 in", " mm", 10_000) {
+    @Override
+    String range() {
+      return "must be within 10 m (10000 mm) of zero";
+    }
+  },
+  /** Degrees; deg or the degree sign may be written. */
+  ANGLE("an angle in degrees such as 30, 30 deg or 30°", " deg", 360) {
+    @Override
+    String range() {
+      return "must be from -360 to 360 degrees";
+    }
+  },
+  /** A figure without unit. */
+  NUMBER("a number such as 1.5", "", 1e9) {
+    @Override
+    String range() {
+      return "must be from -1000000000 to 1000000000";
+    }
+  },
+  /** A count. */
+  WHOLE("a whole number such as 6", "", 1e9) {
+    @Override
+    String range() {
+      return NUMBER.range();
+    }
+  },
+  /** A clock position, read as an angle in degrees counter-clockwise from +x. */
+  CLOCK("a clock position such as 9, 10.5 or 10:30", " deg", 12) {
+    @Override
+    String range() {
+      return "must be a clock position above 0 and at most 12";
+    }
+  };
+
+  private static final int LONGEST = 40;
+
+  // YAML 1.2.2, 10.3.2 (core schema), decimal forms only.
+  private static final String NUMBER_FORM =
+      "[-+]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?";
+  private static final Pattern PLAIN = Pattern.compile(NUMBER_FORM);
+  private static final Pattern WITH_UNIT =
+      Pattern.compile("(" + NUMBER_FORM + ")\\s*([\\p{L}°\"″']+)");
+  private static final Pattern FRACTION =
+      Pattern.compile("([-+]?)(?:([0-9]{1,6})(?:\\s+|-))?([0-9]{1,6})/([0-9]{1,6})\\s*(\\p{L}*)");
+  private static final Pattern TIME = Pattern.compile("([0-9]{1,2}):([0-5][0-9])");
+  private static final Pattern COMMA = Pattern.compile("([-+]?[0-9]+),([0-9]+)(.*)");
+  private static final Pattern UNDERSCORE = Pattern.compile("[-+]?[0-9]+(?:_[0-9]+)+(.*)");
+  private static final Pattern BASED = Pattern.compile("[-+]?0[xXoObB][0-9a-fA-F_]+");
+  private static final Pattern LEADING_ZERO = Pattern.compile("([-+]?)0+([0-9].*)");
+  private static final Pattern NOT_FINITE =
+      Pattern.compile("[-+]?\\.?(?:inf|infinity|nan)", Pattern.CASE_INSENSITIVE);
+
+  private final String wanted;
+  private final String unit;
+  private final double greatest;
+
+  Quantity(String wanted, String unit, double greatest) {
+    this.wanted = wanted;
+    this.unit = unit;
+    this.greatest = greatest;
+  }
+
+  /**
+   * A number that was read, or what is wrong with it.
+   *
+   * @param value the number, in mm or degrees; NaN when it is wrong
+   * @param wanted what is allowed; empty when the number is right
+   * @param cure what to do; may be empty
+   */
+  record Reading(double value, String wanted, String cure) {
+    boolean good() {
+      return wanted.isEmpty();
+    }
+  }
+
+  /** What is wanted, with an example: {@code a length such as 70}. */
+  String wanted() {
+    return wanted;
+  }
+
+  /** What to say about a number beyond what is sensible. */
+  abstract String range();
+
+  /** A bound as text with its unit. */
+  String withUnit(double value) {
+    return text(value) + unit;
+  }
+
+  /** Reads the text of a scalar. */
+  Reading read(Scalar scalar) {
+    String text = scalar.text().strip();
+    if (text.length() > LONGEST) {
+      return wrong("");
+    }
+    if (NOT_FINITE.matcher(text).matches()) {
+      return new Reading(Double.NaN, "must be a finite number", "write " + wanted);
+    }
+    if (LEADING_ZERO.matcher(text).matches() && this != CLOCK) {
+      Matcher zero = LEADING_ZERO.matcher(text);
+      zero.matches();
+      return wrong("write it without the leading zero: " + zero.group(1) + zero.group(2));
+    }
+    if (PLAIN.matcher(text).matches()) {
+      return scalar.quoted() ? wrong("take the quotes away") : plain(text);
+    }
+    Reading special =
+        switch (this) {
+          case LENGTH -> length(text);
+          case ANGLE -> angle(text);
+          case CLOCK -> time(text);
+          default -> null;
+        };
+    return special == null ? wrong(cure(text)) : special;
+  }
+
+  /** A number in YAML's own decimal form; empty for any other text. */
+  static OptionalDouble plainNumber(String text) {
+    return text.length() <= LONGEST && PLAIN.matcher(text).matches()
+        ? OptionalDouble.of(Double.parseDouble(text))
+        : OptionalDouble.empty();
+  }
+
+  private Reading plain(String text) {
+    if (this == WHOLE && !text.matches("[-+]?[0-9]+")) {
+      double value = Double.parseDouble(text);
+      boolean whole = value == Math.rint(value) && Math.abs(value) <= greatest;
+      return wrong(whole ? "write " + text(value) : "");
+    }
+    double value = Double.parseDouble(text);
+    return this == CLOCK ? clock(value) : checked(value);
+  }
+
+  private Reading checked(double value) {
+    if (Double.isInfinite(value)) {
+      return new Reading(Double.NaN, "must be a finite number", "write " + wanted);
+    }
+    if (Math.abs(value) > greatest) {
+      return new Reading(Double.NaN, range(), "check the figure and its unit");
+    }
+    return new Reading(value + 0.0, "", "");
+  }
+
+  private Reading clock(double hours) {
+    if (!(hours > 0 && hours <= 12)) {
+      return new Reading(Double.NaN, range(), "write 12 for straight up, 3 for right");
+    }
+    double degrees = 90 - 30 * hours;
+    return new Reading(degrees < 0 ? degrees + 360 : degrees, "", "");
+  }
+
+  private Reading time(String text) {
+    Matcher time = TIME.matcher(text);
+    if (!time.matches()) {
+      return null;
+    }
+    int hours = Integer.parseInt(time.group(1));
+    double fraction = Integer.parseInt(time.group(2)) / 60.0;
+    return hours > 12
+        ? clock(hours)
+        : clock(hours % 12 + fraction == 0 ? 12 : hours % 12 + fraction);
+  }
+
+  private Reading angle(String text) {
+    Matcher match = WITH_UNIT.matcher(text);
+    if (!match.matches()) {
+      return null;
+    }
+    String name = match.group(2);
+    if (name.equals("deg") || name.equals("°")) {
+      return checked(Double.parseDouble(match.group(1)));
+    }
+    return wrong("'" + name + "' is no unit of angle here; write degrees");
+  }
+
+  private Reading length(String text) {
+    Matcher match = WITH_UNIT.matcher(text);
+    if (match.matches()) {
+      return inMillimetres(Double.parseDouble(match.group(1)), match.group(1), match.group(2));
+    }
+    Matcher fraction = FRACTION.matcher(text);
+    if (!fraction.matches() || fraction.group(4).matches("0+")) {
+      return null;
+    }
+    if (fraction.group(5).isEmpty()) {
+      return wrong("write the unit, as in '" + text + " in'");
+    }
+    double whole = fraction.group(2) == null ? 0 : Integer.parseInt(fraction.group(2));
+    double value =
+        whole + (double) Integer.parseInt(fraction.group(3)) / Integer.parseInt(fraction.group(4));
+    String number = text.substring(0, fraction.start(5)).strip();
+    return inMillimetres(fraction.group(1).equals("-") ? -value : value, number, fraction.group(5));
+  }
+
+  private Reading inMillimetres(double value, String number, String name) {
+    return switch (name) {
+      case "mm" -> checked(value);
+      case "cm" -> checked(value * 10);
+      case "m" -> checked(value * 1000);
+      case "in" -> checked(value * 25.4);
+      case "inch", "inches", "\"", "″", "''", "IN", "In" -> wrong("write " + number + " in");
+      case "MM", "Mm" -> wrong("write " + number + " mm");
+      default -> wrong("'" + name + "' is no unit of length here; write mm, cm, m or in");
+    };
+  }
+
+  private String cure(String text) {
+    Matcher comma = COMMA.matcher(text);
+    if (comma.matches()) {
+      return "write " + comma.group(1) + "." + comma.group(2) + comma.group(3);
+    }
+    if (UNDERSCORE.matcher(text).matches()) {
+      return "write " + text.replace("_", "");
+    }
+    return BASED.matcher(text).matches() ? "write it as a decimal number" : "";
+  }
+
+  private Reading wrong(String cure) {
+    return new Reading(Double.NaN, "must be " + wanted, cure);
+  }
+
+  /** A number with at most three decimals. */
+  static String text(double value) {
+    BigDecimal rounded = new BigDecimal(value).setScale(3, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}
