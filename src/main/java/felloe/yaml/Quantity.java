@@ -1,8 +1,7 @@
 package felloe.yaml;
 
+import felloe.geometry.Numbers;
 import felloe.yaml.YamlValue.Scalar;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -96,7 +95,7 @@ enum Quantity {
 
   /** A bound as text with its unit. */
   String withUnit(double value) {
-    return text(value) + unit;
+    return Numbers.brief(value, 3) + unit;
   }
 
   /** Reads the text of a scalar. */
@@ -137,7 +136,7 @@ enum Quantity {
     if (this == WHOLE && !text.matches("[-+]?[0-9]+")) {
       double value = Double.parseDouble(text);
       boolean whole = value == Math.rint(value) && Math.abs(value) <= greatest;
-      return wrong(whole ? "write " + text(value) : "");
+      return wrong(whole ? "write " + Numbers.brief(value, 3) : "");
     }
     double value = Double.parseDouble(text);
     return this == CLOCK ? clock(value) : checked(value);
@@ -229,11 +228,5 @@ enum Quantity {
 
   private Reading wrong(String cure) {
     return new Reading(Double.NaN, "must be " + wanted, cure);
-  }
-
-  /** A number with at most three decimals. */
-  static String text(double value) {
-    BigDecimal rounded = new BigDecimal(value).setScale(3, RoundingMode.HALF_UP);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }
