@@ -1,0 +1,129 @@
+package felloe.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * JTS at work on chords: the only class that knows the library. It decides which pieces meet;
+ * {@link Retrace} decides where.
+ */
+final class Topology {
+
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  private Topology() {}
+
+  /** The three ways to combine regions. */
+  enum Operation {
+    UNION(OverlayNG.UNION),
+    INTERSECTION(OverlayNG.INTERSECTION),
+    DIFFERENCE(OverlayNG.DIFFERENCE);
+
+    private final int code;
+
+    Operation(int code) {
+      this.code = code;
+    }
+  }
+
+  /** A polygon of chords: an outer ring and holes, none with its first vertex repeated. */
+  record Piece(List<Point> outer, List<List<Point>> holes) {}
+
+  /**
+   * Combines two sets of polygons; each set is united first.
+   *
+   * @throws GeometryException when JTS finds no answer
+   */
+  static List<Piece> combine(Operation operation, List<Piece> a, List<Piece> b) {
+    try {
+      return pieces(OverlayNGRobust.overlay(united(a), united(b), operation.code));
+    } catch (TopologyException | IllegalArgumentException e) {
+      throw new GeometryException("the regions have no sound combination: " + e.getMessage());
+    }
+  }
+
+  private static Geometry united(List<Piece> pieces) {
+    if (pieces.size() == 1) {
+      return polygon(pieces.get(0));
+    }
+    List<Geometry> polygons = new ArrayList<>();
+    pieces.forEach(piece -> polygons.add(polygon(piece)));
+    return polygons.isEmpty()
+        ? FACTORY.createPolygon()
+        : OverlayNGRobust.union(FACTORY.buildGeometry(polygons));
+  }
+
+  /**
+   * Offsets a polygon with round corners.
+   *
+   * @param distance outward, or inward when negative, mm
+   * @param chordsPerTurn chords for a whole turn of a round corner
+   * @throws GeometryException when JTS finds no answer
+   */
+  static List<Piece> offset(Piece piece, double distance, int chordsPerTurn) {
+    BufferParameters round =
+        new BufferParameters(
+            (chordsPerTurn + 3) / 4,
+            BufferParameters.CAP_ROUND,
+            BufferParameters.JOIN_ROUND,
+            BufferParameters.DEFAULT_MITRE_LIMIT);
+    // The default lets JTS straighten the input by a hundredth of the distance.
+    round.setSimplifyFactor(1e-9);
+    try {
+      return pieces(BufferOp.bufferOp(polygon(piece), distance, round));
+    } catch (TopologyException | IllegalArgumentException e) {
+      throw new GeometryException("the region has no sound offset: " + e.getMessage());
+    }
+  }
+
+  private static Polygon polygon(Piece piece) {
+    LinearRing[] holes = piece.holes().stream().map(Topology::ring).toArray(LinearRing[]::new);
+    return FACTORY.createPolygon(ring(piece.outer()), holes);
+  }
+
+  private static LinearRing ring(List<Point> vertices) {
+    Coordinate[] coordinates = new Coordinate[vertices.size() + 1];
+    for (int i = 0; i < coordinates.length; i++) {
+      Point p = vertices.get(i % vertices.size());
+      coordinates[i] = new Coordinate(p.x(), p.y());
+    }
+    return FACTORY.createLinearRing(coordinates);
+  }
+
+  private static List<Piece> pieces(Geometry geometry) {
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = 0; i < geometry.getNumGeometries(); i++) {
+      if (geometry.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+        List<List<Point>> holes = new ArrayList<>();
+        for (int k = 0; k < polygon.getNumInteriorRing(); k++) {
+          holes.add(vertices(polygon.getInteriorRingN(k)));
+        }
+        pieces.add(new Piece(vertices(polygon.getExteriorRing()), holes));
+      }
+    }
+    return pieces;
+  }
+
+  /** The vertices counter-clockwise, whichever way JTS happens to give them. */
+  private static List<Point> vertices(LinearRing ring) {
+    Coordinate[] coordinates = ring.getCoordinates();
+    boolean forward = Orientation.isCCW(coordinates);
+    List<Point> vertices = new ArrayList<>(coordinates.length);
+    for (int i = 0; i < coordinates.length - 1; i++) {
+      Coordinate c = coordinates[forward ? i : coordinates.length - 1 - i];
+      vertices.add(new Point(c.x, c.y));
+    }
+    return vertices;
+  }
+}
