@@ -2,6 +2,7 @@ package felloe.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * Offsets of regions and contours, exact in lines and arcs, with round outside corners: the offset
@@ -16,6 +17,9 @@ public final class Offset {
 
   private static final double SMOOTH = 1e-9;
   private static final double PROOF = 1e-5;
+
+  // JTS leaves out the round of a corner shorter than a twentieth of the distance.
+  private static final double SKIPPED = 0.1;
 
   private Offset() {}
 
@@ -166,6 +170,25 @@ public final class Offset {
       joint(first, second, joints);
       joint(second, first, joints);
       return joints;
+    }
+
+    @Override
+    public double skipped() {
+      return SKIPPED * Math.abs(distance);
+    }
+
+    @Override
+    public OptionalInt between(int first, int second, Point near) {
+      int n = segments.size();
+      if (first >= n || second >= n || next.get(first) != second || smooth(first)) {
+        return OptionalInt.empty();
+      }
+      Point in = segments.get(first).tangent(1);
+      double turn = in.cross(segments.get(second).tangent(0));
+      boolean outside = turn * rightward.get(first) > 0;
+      boolean lasting = Math.abs(turn * distance) > 4 * Tolerances.SAME_POINT;
+      boolean here = near.near(movedPoint(first, 1), skipped() + 20 * chord);
+      return outside && lasting && here ? OptionalInt.of(n + first) : OptionalInt.empty();
     }
 
     /** The joint where {@code second} follows {@code first} along the source. */

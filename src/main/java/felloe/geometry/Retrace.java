@@ -3,6 +3,7 @@ package felloe.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Turns a ring of chords back into lines and arcs. Every chord names the curve it stands for;
@@ -36,8 +37,21 @@ final class Retrace {
     /** The curve with a number. */
     Curve curve(int number);
 
+    /** How much farther than the chords' own error a meeting may lie from theirs, mm. */
+    default double skipped() {
+      return 0;
+    }
+
     /** Points where two curves are known to join exactly; may be empty. */
     List<Point> joints(int first, int second);
+
+    /**
+     * A curve that belongs between two others near a point, though it is so short that the chords
+     * may skip it; empty when the two meet directly.
+     */
+    default OptionalInt between(int first, int second, Point near) {
+      return OptionalInt.empty();
+    }
   }
 
   /** A stretch of chords on one curve. */
@@ -92,7 +106,7 @@ final class Retrace {
    * @throws GeometryException when neighbouring curves have no meeting where the chords meet
    */
   private Optional<Contour> contour(List<Point> ring) {
-    List<Run> runs = runs(ring);
+    List<Run> runs = completed(runs(ring));
     while (runs.size() > 1) {
       List<Segment> chain = new ArrayList<>();
       int drop = trace(runs, chain);
@@ -130,6 +144,20 @@ final class Retrace {
     }
     joinEnds(runs);
     return runs;
+  }
+
+  /** The runs together with those that are too short for the chords to show. */
+  private List<Run> completed(List<Run> runs) {
+    List<Run> all = new ArrayList<>(runs.size());
+    for (int k = 0; k < runs.size(); k++) {
+      Run run = runs.get(k);
+      all.add(run);
+      int next = runs.get((k + 1) % runs.size()).firstOwner();
+      sources
+          .between(run.lastOwner(), next, run.end())
+          .ifPresent(o -> all.add(new Run(o, o, sources.curve(o), List.of(run.end()))));
+    }
+    return all;
   }
 
   private void add(List<Run> runs, Run next) {
@@ -208,7 +236,8 @@ final class Retrace {
 
   private Optional<Point> meeting(Run a, Run b) {
     Point near = a.end();
-    double limit = 20 * chord + 3 * Math.sqrt(2 * chord * Math.max(reach(a), reach(b)));
+    double limit =
+        sources.skipped() + 20 * chord + 3 * Math.sqrt(2 * chord * Math.max(reach(a), reach(b)));
     Optional<Point> known = nearest(sources.joints(a.lastOwner(), b.firstOwner()), near, limit);
     return known.isPresent()
         ? known
