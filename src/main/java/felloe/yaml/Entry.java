@@ -155,7 +155,15 @@ public final class Entry {
       problem("must be a text", "put it in quotes");
       return false;
     }
+    if (scalar.text().codePoints().anyMatch(Entry::isHalf)) {
+      problem("must be a text of whole characters", "check the \\u escapes");
+      return false;
+    }
     return true;
+  }
+
+  private static boolean isHalf(int codePoint) {
+    return codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE;
   }
 
   private boolean isShort(String text) {
@@ -270,7 +278,10 @@ public final class Entry {
             return Optional.of(new Fields(group, scope.inner()));
           }
           if (!isBlank("must be a group of 'key: value' lines")) {
-            problem("must be a group of 'key: value' lines", "");
+            boolean tight = value instanceof Scalar s && !s.quoted() && s.text().contains(":");
+            problem(
+                "must be a group of 'key: value' lines",
+                tight ? "put a space after the colon" : "");
           }
           return Optional.empty();
         },

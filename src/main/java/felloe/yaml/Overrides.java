@@ -94,7 +94,6 @@ final class Overrides {
       return Optional.empty();
     }
     int before = problems.count();
-    // A dash at the start of a line and 'a: b' are forms that need lines of their own.
     Optional<YamlValue> value = new TreeBuilder("", place, clean, problems).build(path);
     if (problems.count() == before
         && !(value.get() instanceof Scalar)

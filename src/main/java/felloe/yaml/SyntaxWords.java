@@ -27,7 +27,9 @@ final class SyntaxWords {
    */
   Problem problem(RuntimeException failure, Mark last) {
     if (!(failure instanceof MarkedYamlEngineException marked)) {
-      return problem(last, "is not well-formed YAML from here on", GENERAL_CURE);
+      return lineAt(last).startsWith("%")
+          ? directive(last)
+          : problem(last, "is not well-formed YAML from here on", GENERAL_CURE);
     }
     String found = marked.getProblem() == null ? "" : marked.getProblem();
     String context = marked.getContext() == null ? "" : marked.getContext();
@@ -61,7 +63,9 @@ final class SyntaxWords {
       return problem(
           opening.orElse(at),
           "is neither 'key: value' nor part of the line above",
-          "add a colon and a space after the key");
+          characterAt(opening.orElse(at)).equals("-")
+              ? "put a space after the '-'"
+              : "add a colon and a space after the key");
     }
     if (found.contains("sequence entries are not allowed")) {
       return problem(
@@ -76,17 +80,23 @@ final class SyntaxWords {
           "put the value in quotes");
     }
     if (context.contains("block collection") || context.contains("block mapping")) {
-      return problem(
-          at,
-          "does not line up with the lines above",
-          "start all keys of a group, and all '-' of a list, in the same column");
+      return astray(at);
     }
     if (context.contains("block scalar")) {
       return problem(
           at, "has a text block (| or >) that is not well formed", "indent its lines evenly");
     }
-    if (context.contains("directive") || found.contains("directive")) {
-      return problem(at, "starts with %, which is not read here", "take the line out");
+    if (context.contains("directive") || lineAt(at).startsWith("%")) {
+      return directive(at);
+    }
+    if (found.contains("document start")) {
+      return text.startsWith("%") ? directive(at) : astray(at);
+    }
+    if (found.contains("node content") || found.contains("mapping keys are not allowed")) {
+      return problem(
+          at,
+          "has a '" + characterAt(at) + "' where a value should be",
+          "write the value; put a text that starts with this sign in quotes");
     }
     if (context.contains("anchor") || context.contains("alias") || context.contains("tag")) {
       return problem(
@@ -95,8 +105,40 @@ final class SyntaxWords {
     return problem(at, "is not well-formed YAML here", GENERAL_CURE);
   }
 
+  private Problem directive(Mark at) {
+    String what =
+        lineAt(at).startsWith("%") ? "starts with %" : "follows a line that starts with %";
+    return problem(at, what + ", which is not read here", "take that line out");
+  }
+
+  private Problem leftOver(Mark at) {
+    return problem(
+        at,
+        "has something left over from column " + (at == null ? 1 : at.getColumn() + 1) + " on",
+        "take it out, or put the whole value in quotes");
+  }
+
+  private Problem astray(Mark at) {
+    if (characterAt(at).equals(":")) {
+      return problem(at, "has a colon without a key before it", "write the key");
+    }
+    boolean firstInLine = at != null && lineAt(at).substring(0, column(at)).isBlank();
+    return firstInLine
+        ? problem(
+            at,
+            "does not line up with the lines above",
+            "start all keys of a group, and all '-' of a list, in the same column")
+        : leftOver(at);
+  }
+
   private Problem unclosed(Mark at, Optional<Mark> opening, boolean list) {
     String bracket = list ? "[" : "{";
+    if (opening.isPresent() && atEnd(at)) {
+      return problem(
+          opening.get(),
+          "has a '" + bracket + "' that is never closed",
+          "close it with '" + (list ? "]" : "}") + "'");
+    }
     String from = opening.map(m -> " opened on line " + (m.getLine() + 1)).orElse("");
     return problem(
         at,
@@ -108,13 +150,35 @@ final class SyntaxWords {
     if (at == null) {
       return false;
     }
-    String line = SourceText.line(text, at.getLine());
+    String line = lineAt(at);
     String indentation = line.substring(0, line.length() - line.stripLeading().length());
     return indentation.contains("\t") && at.getColumn() <= indentation.length();
   }
 
   private Problem problem(Mark at, String wanted, String cure) {
-    String line = at == null ? "" : SourceText.line(text, at.getLine()).strip();
-    return new Problem(placeOf.apply(at), "", line, wanted, cure);
+    return new Problem(placeOf.apply(at), "", lineAt(at).strip(), wanted, cure);
+  }
+
+  private String lineAt(Mark at) {
+    return at == null ? "" : SourceText.line(text, at.getLine());
+  }
+
+  private int column(Mark at) {
+    String line = lineAt(at);
+    int characters = Math.min(at.getColumn(), line.codePointCount(0, line.length()));
+    return line.offsetByCodePoints(0, characters);
+  }
+
+  private boolean atEnd(Mark at) {
+    return at == null || at.getIndex() >= text.codePointCount(0, text.length());
+  }
+
+  private String characterAt(Mark at) {
+    if (at == null) {
+      return "";
+    }
+    String line = lineAt(at);
+    int column = column(at);
+    return column < line.length() ? Character.toString(line.codePointAt(column)) : "";
   }
 }

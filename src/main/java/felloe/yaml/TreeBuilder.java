@@ -79,6 +79,9 @@ final class TreeBuilder {
             .setLabel(name)
             .setCodePointLimit(SourceText.LARGEST + 1)
             .setParseComments(false)
+            // With a smaller buffer the scanner copies it again and again within a long token:
+            // 20 s for one word of 8 MiB, a tenth of a second with this.
+            .setBufferSize(Math.max(1024, text.length() + 1))
             .build();
     try {
       events = new Parse(settings).parseString(text).iterator();
@@ -95,12 +98,11 @@ final class TreeBuilder {
   private YamlValue document(ValuePath route) {
     next();
     Event start = next();
-    YamlValue value;
     if (start.getEventId() == Event.ID.StreamEnd) {
       Place top = option == null ? Place.of(name, 1, 1) : option;
       return new Scalar(top, route, "", false);
     }
-    value = value(next(), route, 0);
+    YamlValue value = value(next(), route, 0);
     next();
     Event end = next();
     if (end.getEventId() != Event.ID.StreamEnd) {
@@ -159,7 +161,7 @@ final class TreeBuilder {
       report(
           event,
           route.toString(),
-          tag.get(),
+          tag.get().replaceFirst("^tag:yaml\\.org,2002:", "!!"),
           "is a type tag, which is not read here",
           "take it out; put a text that starts with ! in quotes");
     }

@@ -2,7 +2,6 @@ package felloe.yaml;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Point;
 import felloe.plate.BadInput;
@@ -85,19 +84,5 @@ class YamlTreeTest {
     assertEquals(
         "--set outline.width: 'wide' must be a length such as 70, 70 mm, 7 cm or 2.75 in",
         problems.asBadInput().getMessage());
-  }
-
-  @Test
-  void anAliasBombIsRefusedAtOnce() {
-    StringBuilder bomb = new StringBuilder("a0: &a0 [x,x,x,x,x,x,x,x,x]\n");
-    for (int i = 1; i < 30; i++) {
-      bomb.append("a" + i + ": &a" + i + " [").append(("*a" + (i - 1) + ",").repeat(9));
-      bomb.append("]\n");
-    }
-    BadInput bad = assertThrows(BadInput.class, () -> YamlTree.parse("bomb.yaml", bomb.toString()));
-    assertTrue(
-        bad.lines().get(0).startsWith("bomb.yaml:1:5 a0: '&a0' marks a value for use elsewhere"),
-        bad::getMessage);
-    assertEquals(50, bad.problems().size());
   }
 }
