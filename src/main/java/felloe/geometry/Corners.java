@@ -1,6 +1,7 @@
 package felloe.geometry;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
@@ -59,7 +60,9 @@ final class Corners {
         faults.add(alone(i));
       }
     }
-    return faults.isEmpty() ? crowdedEdges() : faults;
+    faults.addAll(crowdedEdges());
+    faults.sort(Comparator.comparingInt(FilletFault::corner));
+    return faults;
   }
 
   private boolean fitsAlone(int corner, double radius) {
@@ -67,6 +70,10 @@ final class Corners {
         .filter(t -> t.lossBefore() <= room(before(corner)))
         .filter(t -> t.lossAfter() <= room(chain.get(corner)))
         .isPresent();
+  }
+
+  private boolean roomy(int corner) {
+    return sharp(corner, radii[corner]) || fitsAlone(corner, radii[corner]);
   }
 
   private static double room(Segment segment) {
@@ -99,13 +106,14 @@ final class Corners {
     return new FilletFault(corner + 1, after.from(), radii[corner], largest, why);
   }
 
-  /** Edges that have room for the rounding at either end but not for both. */
+  /** Edges that have room for the rounding at either end alone but not for both. */
   private List<FilletFault> crowdedEdges() {
     List<FilletFault> faults = new ArrayList<>();
     for (int i = 0; i < chain.size(); i++) {
       int next = (i + 1) % chain.size();
       double excess = lossAfter(i) + lossBefore(next) - chain.get(i).length();
-      if (excess > Tolerances.SAME_POINT) {
+      boolean each = roomy(i) && roomy(next);
+      if (excess > Tolerances.SAME_POINT && each) {
         int blamed = radii[next] > radii[i] ? next : i;
         faults.add(crowded(i, next, excess, blamed));
       }
@@ -139,8 +147,7 @@ final class Corners {
             + Numbers.brief(excess, 3)
             + " mm too much";
     double largest = largest(radii[blamed], r -> fitsBeside(blamed, r));
-    return new FilletFault(
-        blamed + 1, chain.get(blamed).from(), radii[blamed], largest, why);
+    return new FilletFault(blamed + 1, chain.get(blamed).from(), radii[blamed], largest, why);
   }
 
   /** Whether a radius fits while the neighbouring corners keep theirs. */
@@ -176,8 +183,7 @@ final class Corners {
     for (int i = 0; i < n; i++) {
       starts[i] = touches.get(i).map(Touch::end).orElse(chain.get(i).from());
       ends[i] = touches.get((i + 1) % n).map(Touch::start).orElse(chain.get(i).to());
-      if (lossAfter(i) + lossBefore((i + 1) % n)
-          >= chain.get(i).length() - Tolerances.SAME_POINT) {
+      if (lossAfter(i) + lossBefore((i + 1) % n) >= chain.get(i).length() - Tolerances.SAME_POINT) {
         // Both roundings meet in the middle of what is left: nothing, within the tolerance.
         starts[i] = starts[i].middle(ends[i]);
         ends[i] = starts[i];
@@ -193,8 +199,7 @@ final class Corners {
         starts[i] = corner;
       }
       if (!starts[i].equals(ends[i])) {
-        boolean whole =
-            starts[i].equals(chain.get(i).from()) && ends[i].equals(chain.get(i).to());
+        boolean whole = starts[i].equals(chain.get(i).from()) && ends[i].equals(chain.get(i).to());
         rounded.add(whole ? chain.get(i) : chain.get(i).between(starts[i], ends[i]));
       }
     }

@@ -6,8 +6,8 @@ package felloe.geometry;
  * @param corner number of the corner, from 1: the start of the edge with the same number
  * @param where the corner, mm
  * @param wanted the radius asked for, mm
- * @param largest the largest radius that fits there while all other corners stay as they are, mm;
- *     0 when none does
+ * @param largest the largest radius that fits there while all other corners stay as they are, mm; 0
+ *     when none does
  * @param why which edge is too short and by how much, as part of a sentence
  */
 public record FilletFault(int corner, Point where, double wanted, double largest, String why) {

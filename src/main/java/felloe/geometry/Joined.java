@@ -49,8 +49,7 @@ final class Joined {
 
   private static Arc join(Arc a, Arc b) {
     if (a.from().equals(b.to())) {
-      return new Arc(
-          a.from(), a.from(), a.centre(), a.radius(), Math.copySign(TURN, a.sweep()));
+      return new Arc(a.from(), a.from(), a.centre(), a.radius(), Math.copySign(TURN, a.sweep()));
     }
     return new Arc(a.from(), b.to(), a.centre(), a.radius(), a.sweep() + b.sweep());
   }

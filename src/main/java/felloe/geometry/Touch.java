@@ -56,12 +56,7 @@ record Touch(
       Point end = Curve.of(after).nearest(centre);
       Touch touch =
           new Touch(
-              start,
-              end,
-              centre,
-              left,
-              travelled(before.reversed(), start),
-              travelled(after, end));
+              start, end, centre, left, travelled(before.reversed(), start), travelled(after, end));
       if (touch.lossBefore >= 0
           && touch.lossAfter >= 0
           && (best == null || touch.loss() < best.loss())) {
