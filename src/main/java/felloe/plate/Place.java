@@ -1,6 +1,5 @@
 package felloe.plate;
 
-import java.util.Comparator;
 import java.util.Objects;
 
 /**
@@ -18,12 +17,6 @@ public record Place(String file, int line, int column) implements Comparable<Pla
 
   /** A value that nobody wrote: a default of the program. */
   public static final Place BUILT_IN = new Place("built-in", 0, 0);
-
-  private static final Comparator<Place> READING_ORDER =
-      Comparator.comparing(Place::isOption)
-          .thenComparing(Place::file)
-          .thenComparingInt(Place::line)
-          .thenComparingInt(Place::column);
 
   /**
    * Makes a place.
@@ -65,7 +58,10 @@ public record Place(String file, int line, int column) implements Comparable<Pla
   /** Orders files by name, then by line and column; the command line comes last. */
   @Override
   public int compareTo(Place other) {
-    return READING_ORDER.compare(this, other);
+    int order = Boolean.compare(isOption(), other.isOption());
+    order = order != 0 ? order : file.compareTo(other.file);
+    order = order != 0 ? order : Integer.compare(line, other.line);
+    return order != 0 ? order : Integer.compare(column, other.column);
   }
 
   /** {@code heron.yaml:14:9}, {@code heron.yaml} or {@code --set outline.width}. */
