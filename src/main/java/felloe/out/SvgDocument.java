@@ -1,0 +1,179 @@
+package felloe.out;
+
+import felloe.geometry.Arc;
+import felloe.geometry.Box;
+import felloe.geometry.Numbers;
+import felloe.paper.Drawing;
+import felloe.paper.LineType;
+import felloe.paper.Mark;
+import felloe.paper.TextWidth;
+import java.util.HashSet;
+import java.util.Set;
+import org.w3c.dom.DOMImplementation;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/** Builds the tree of an SVG document from a drawing. The caller chooses how labels are set. */
+final class SvgDocument {
+
+  static final String NAMESPACE = "http://www.w3.org/2000/svg";
+
+  /** How a label becomes an element. */
+  interface Lettering {
+    /**
+     * Fills an element's content in.
+     *
+     * @param document to make elements with
+     * @param label whose text is already what {@link TextWidth#shown} leaves
+     */
+    Element element(Document document, Mark.Label label);
+  }
+
+  private final Document document;
+  private final Lettering lettering;
+  private final double pen;
+  private final Set<String> ids = new HashSet<>();
+
+  private SvgDocument(Document document, Lettering lettering, double pen) {
+    this.document = document;
+    this.lettering = lettering;
+    this.pen = pen;
+  }
+
+  /**
+   * The tree of a drawing.
+   *
+   * @param dom makes the document
+   * @param page what is seen of the drawing, mm
+   * @param pen factor on the widths and dashes of lines
+   */
+  static Document of(
+      DOMImplementation dom,
+      Drawing drawing,
+      Box page,
+      double pen,
+      About about,
+      Lettering lettering) {
+    Document document = dom.createDocument(NAMESPACE, "svg", null);
+    new SvgDocument(document, lettering, pen).fill(drawing, page, about);
+    return document;
+  }
+
+  private void fill(Drawing drawing, Box page, About about) {
+    Element root = document.getDocumentElement();
+    String width = SvgPath.number(page.width());
+    String height = SvgPath.number(page.height());
+    root.setAttribute("width", width + "mm");
+    root.setAttribute("height", height + "mm");
+    String left = SvgPath.number(page.minX());
+    String top = SvgPath.number(-page.maxY());
+    root.setAttribute("viewBox", left + " " + top + " " + width + " " + height);
+    root.setAttribute("version", "1.1");
+    addText(root, "title", about.title());
+    addText(root, "desc", about.description());
+    for (Drawing.Layer layer : drawing.layers()) {
+      newLine(root);
+      root.appendChild(group(layer));
+    }
+    newLine(root);
+  }
+
+  private void addText(Element parent, String name, String text) {
+    newLine(parent);
+    Element element = element(name);
+    element.appendChild(document.createTextNode(TextWidth.shown(text)));
+    parent.appendChild(element);
+  }
+
+  private Element group(Drawing.Layer layer) {
+    Element group = element("g");
+    group.setAttribute("id", freshId(layer.name()));
+    group.setAttribute("fill", "none");
+    group.setAttribute("stroke", "#000000");
+    group.setAttribute("stroke-linejoin", "round");
+    for (Mark mark : layer.marks()) {
+      newLine(group);
+      group.appendChild(element(mark));
+    }
+    newLine(group);
+    return group;
+  }
+
+  private String freshId(String name) {
+    String id = name;
+    for (int i = 2; !ids.add(id); i++) {
+      id = name + "-" + i;
+    }
+    return id;
+  }
+
+  private Element element(Mark mark) {
+    if (mark instanceof Mark.Stroke stroke) {
+      return stroke(stroke);
+    }
+    if (mark instanceof Mark.Fill fill) {
+      return fill(fill);
+    }
+    Mark.Label label = (Mark.Label) mark;
+    return lettering.element(
+        document,
+        new Mark.Label(
+            TextWidth.shown(label.text()),
+            label.at(),
+            label.height(),
+            label.turn(),
+            label.anchor()));
+  }
+
+  private Element stroke(Mark.Stroke stroke) {
+    Element element;
+    if (stroke.segments().size() == 1
+        && stroke.segments().get(0) instanceof Arc arc
+        && arc.isCircle()) {
+      element = element("circle");
+      element.setAttribute("cx", SvgPath.number(arc.centre().x()));
+      element.setAttribute("cy", SvgPath.number(-arc.centre().y()));
+      element.setAttribute("r", SvgPath.number(arc.radius()));
+    } else {
+      element = element("path");
+      element.setAttribute("d", SvgPath.of(stroke.segments(), stroke.closed()));
+    }
+    LineType type = stroke.type();
+    element.setAttribute("stroke-width", SvgPath.number(type.width() * pen));
+    double[] dashes = type.dashes();
+    if (dashes.length > 0) {
+      StringBuilder text = new StringBuilder();
+      for (double dash : dashes) {
+        text.append(text.length() == 0 ? "" : " ").append(SvgPath.number(dash * pen));
+      }
+      element.setAttribute("stroke-dasharray", text.toString());
+    }
+    return element;
+  }
+
+  private Element fill(Mark.Fill fill) {
+    Element element = element("path");
+    element.setAttribute("d", SvgPath.of(fill.contours()));
+    element.setAttribute("fill", grey(fill.ink()));
+    element.setAttribute("fill-rule", "evenodd");
+    element.setAttribute("stroke", "none");
+    return element;
+  }
+
+  /** A grey as a colour, {@code #rrggbb}; ink beyond 0 to 1 is taken for the nearer end. */
+  private static String grey(double ink) {
+    double kept = Math.max(0, Math.min(1, Numbers.finite("ink", ink)));
+    int level = (int) Math.round(255 * (1 - kept));
+    String hex = Integer.toHexString(level);
+    String two = hex.length() == 1 ? "0" + hex : hex;
+    return "#" + two + two + two;
+  }
+
+  private Element element(String name) {
+    return document.createElementNS(NAMESPACE, name);
+  }
+
+  private void newLine(Element parent) {
+    parent.appendChild(document.createTextNode("\n"));
+  }
+}

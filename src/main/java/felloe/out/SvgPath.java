@@ -1,0 +1,81 @@
+package felloe.out;
+
+import felloe.geometry.Arc;
+import felloe.geometry.Contour;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.geometry.Segment;
+import java.util.List;
+
+/**
+ * Lines and arcs as SVG path data, y downward. Arcs are {@code A} commands.
+ *
+ * <p>Accuracy: an {@code A} command gives no centre; a reader finds it from the ends and the
+ * radius. Near a half circle that is ill-conditioned: rounding an end or the radius by e moves the
+ * centre by about sqrt(2 r e), 0.1 mm at r = 100 mm for e = 0.00005 mm, and many readers hold
+ * coordinates in single precision. So arcs of more than 120 degrees are written as equal pieces of
+ * at most 120 degrees, where the centre moves by no more than about four times the rounding.
+ */
+final class SvgPath {
+
+  /** Decimals of every coordinate and radius: 0.00001 mm. */
+  static final int DECIMALS = 5;
+
+  private static final double LONGEST_PIECE = Math.toRadians(120);
+
+  private SvgPath() {}
+
+  /** Path data of a chain. */
+  static String of(List<Segment> chain, boolean closed) {
+    StringBuilder path = new StringBuilder();
+    append(path, chain, closed);
+    return path.toString();
+  }
+
+  /** Path data of several closed contours, one subpath each. */
+  static String of(List<Contour> contours) {
+    StringBuilder path = new StringBuilder();
+    for (Contour contour : contours) {
+      append(path, contour.segments(), true);
+    }
+    return path.toString();
+  }
+
+  private static void append(StringBuilder path, List<Segment> chain, boolean closed) {
+    Point start = chain.get(0).from();
+    path.append('M').append(number(start.x())).append(' ').append(number(-start.y()));
+    for (int i = 0; i < chain.size(); i++) {
+      if (chain.get(i) instanceof Arc arc) {
+        appendArc(path, arc);
+      } else if (!closed || i < chain.size() - 1) {
+        // The last line of a closed chain is drawn by Z.
+        appendPoint(path.append('L'), chain.get(i).to());
+      }
+    }
+    if (closed) {
+      path.append('Z');
+    }
+  }
+
+  private static void appendArc(StringBuilder path, Arc arc) {
+    // Half of a rounding unit of slack keeps a written 120 degree arc whole.
+    int pieces = (int) Math.ceil(Math.abs(arc.sweep()) / LONGEST_PIECE - 1e-9);
+    String radius = number(arc.radius());
+    // SVG's sweep flag 1 turns clockwise on the screen's downward y: clockwise on the plate.
+    char flag = arc.sweep() > 0 ? '0' : '1';
+    for (int i = 1; i <= pieces; i++) {
+      path.append('A').append(radius).append(' ').append(radius).append(" 0 0 ").append(flag);
+      Point end = arc.at(i == pieces ? 1 : (double) i / pieces);
+      appendPoint(path.append(' '), end);
+    }
+  }
+
+  private static void appendPoint(StringBuilder path, Point p) {
+    path.append(number(p.x())).append(' ').append(number(-p.y()));
+  }
+
+  /** A coordinate or length, mm. */
+  static String number(double value) {
+    return Numbers.brief(value, DECIMALS);
+  }
+}
