@@ -8,8 +8,9 @@ import java.util.Map;
 
 /**
  * A JSON value as text (RFC 8259), UTF-8, ended by a line feed. What fits one line of {@value
- * #LINE} characters stands on one; everything else is indented by two spaces. Control characters,
- * halves of broken surrogate pairs and the two line separators of Unicode are escaped.
+ * #LINE} characters stands on one; everything else is indented by two spaces. Control characters
+ * and the two line separators of Unicode are escaped; a half of a broken surrogate pair, which
+ * UTF-8 cannot carry, becomes U+FFFD (RFC 7493 forbids it).
  */
 public final class JsonWriter {
 
@@ -124,7 +125,9 @@ public final class JsonWriter {
         case '\r' -> out.append("\\r");
         case '\t' -> out.append("\\t");
         default -> {
-          if (mustEscape(text, i)) {
+          if (isHalf(text, i)) {
+            out.append('\ufffd');
+          } else if (Character.isISOControl(c) || c == '\u2028' || c == '\u2029') {
             String hex = Integer.toHexString(c);
             out.append("\\u").append("0".repeat(4 - hex.length())).append(hex);
           } else {
@@ -136,14 +139,13 @@ public final class JsonWriter {
     out.append('"');
   }
 
-  private static boolean mustEscape(String text, int i) {
+  /** Whether a character is a surrogate without its other half, which no encoding can carry. */
+  private static boolean isHalf(String text, int i) {
     char c = text.charAt(i);
     if (Character.isHighSurrogate(c)) {
       return i + 1 == text.length() || !Character.isLowSurrogate(text.charAt(i + 1));
     }
-    if (Character.isLowSurrogate(c)) {
-      return i == 0 || !Character.isHighSurrogate(text.charAt(i - 1));
-    }
-    return Character.isISOControl(c) || c == '\u2028' || c == '\u2029';
+    return Character.isLowSurrogate(c)
+        && (i == 0 || !Character.isHighSurrogate(text.charAt(i - 1)));
   }
 }

@@ -55,6 +55,8 @@ final class SvgDocument {
       About about,
       Lettering lettering) {
     Document document = dom.createDocument(NAMESPACE, "svg", null);
+    // Lets a character reference stand where a name would be wanted: see addCharacters.
+    document.setStrictErrorChecking(false);
     new SvgDocument(document, lettering, pen).fill(drawing, page, about);
     return document;
   }
@@ -81,8 +83,27 @@ final class SvgDocument {
   private void addText(Element parent, String name, String text) {
     newLine(parent);
     Element element = element(name);
-    element.appendChild(document.createTextNode(TextWidth.shown(text)));
+    addCharacters(element, TextWidth.shown(text));
     parent.appendChild(element);
+  }
+
+  /**
+   * Adds text to an element. Batik's serialiser refuses characters beyond U+FFFF, so each of those
+   * goes in as a numeric character reference.
+   */
+  static void addCharacters(Element element, String text) {
+    Document document = element.getOwnerDocument();
+    StringBuilder run = new StringBuilder();
+    for (int c : text.codePoints().toArray()) {
+      if (Character.isBmpCodePoint(c)) {
+        run.appendCodePoint(c);
+        continue;
+      }
+      element.appendChild(document.createTextNode(run.toString()));
+      run.setLength(0);
+      element.appendChild(document.createEntityReference("#x" + Integer.toHexString(c)));
+    }
+    element.appendChild(document.createTextNode(run.toString()));
   }
 
   private Element group(Drawing.Layer layer) {

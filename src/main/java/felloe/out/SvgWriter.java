@@ -93,7 +93,7 @@ public final class SvgWriter {
       String degrees = Numbers.brief(-Math.toDegrees(label.turn()), 4);
       element.setAttribute("transform", "rotate(" + degrees + " " + x + " " + y + ")");
     }
-    element.appendChild(document.createTextNode(label.text()));
+    SvgDocument.addCharacters(element, label.text());
     return element;
   }
 }
