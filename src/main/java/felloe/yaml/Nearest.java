@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word that was probably meant. */
-final class Nearest {
+public final class Nearest {
 
   private static final int LONGEST = 40;
 
@@ -15,7 +15,7 @@ final class Nearest {
    * The word with the smallest distance, the first of equals; empty when none is near: the distance
    * may be a third of the longer word's length, at most 3.
    */
-  static Optional<String> to(String word, List<String> words) {
+  public static Optional<String> to(String word, List<String> words) {
     if (word.isBlank() || word.length() > LONGEST) {
       return Optional.empty();
     }

@@ -1,0 +1,26 @@
+package felloe.hub;
+
+import felloe.geometry.Numbers;
+
+/**
+ * A way to make the hub holes in the plate, and how true it is.
+ *
+ * @param name short name, such as {@code template}
+ * @param title in words
+ * @param zone diameter of the circle about its true place in which a hole's centre lies, mm
+ *     (position tolerance of ISO 1101)
+ * @param basis where the figure comes from
+ */
+public record DrillingMethod(String name, String title, double zone, Basis basis) {
+
+  /**
+   * Refuses a zone below zero.
+   *
+   * @throws IllegalArgumentException naming the field
+   */
+  public DrillingMethod {
+    if (Numbers.finite("zone", zone) < 0) {
+      throw new IllegalArgumentException("zone must not be below zero, not " + zone);
+    }
+  }
+}

@@ -1,0 +1,118 @@
+package felloe.hub;
+
+import felloe.plate.BadInput;
+import felloe.plate.HubPattern;
+import felloe.plate.HubPatterns;
+import felloe.plate.Place;
+import felloe.plate.Problem;
+import felloe.yaml.Nearest;
+import felloe.yaml.YamlTree;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The hub specs that the program knows, and those in files that the user names. Only the spec that
+ * is asked for is read.
+ *
+ * <p>A name that ends in {@code .yaml} or {@code .yml}, or has a slash in it, is a file; any other
+ * is one of {@link #names}.
+ */
+public final class HubCatalogue implements HubPatterns {
+
+  private static final String FOLDER = "/felloe/hubs/";
+
+  private final Path folder;
+
+  /**
+   * A catalogue.
+   *
+   * @param folder where file names that are not absolute start from
+   */
+  public HubCatalogue(Path folder) {
+    this.folder = folder;
+  }
+
+  /** A catalogue whose files are found from the folder that the program was started in. */
+  public static HubCatalogue here() {
+    return new HubCatalogue(Path.of(""));
+  }
+
+  @Override
+  public List<String> names() {
+    return Resources.lines(FOLDER + "index.txt");
+  }
+
+  /** Whether a name means a file. */
+  public static boolean isFile(String name) {
+    return name.endsWith(".yaml")
+        || name.endsWith(".yml")
+        || name.indexOf('/') >= 0
+        || name.indexOf('\\') >= 0;
+  }
+
+  /**
+   * The pattern with a name or from a file.
+   *
+   * @return empty for a name that is not known
+   * @throws BadInput when the name means a file that cannot be read, or that is wrong
+   */
+  @Override
+  public Optional<HubPattern> find(String name) {
+    return lookUp(name, Place.BUILT_IN).map(HubSpec::pattern);
+  }
+
+  /**
+   * The spec with a name or from a file.
+   *
+   * @param asked where the name was given, for the message
+   * @throws BadInput when there is none, offering the nearest name; or when the file cannot be read
+   *     or is wrong, with every problem in it
+   */
+  public HubSpec spec(String name, Place asked) {
+    return lookUp(name, asked)
+        .orElseThrow(
+            () -> {
+              List<String> names = names();
+              String near =
+                  Nearest.to(name, names).map(n -> "did you mean '" + n + "'? ").orElse("");
+              return new BadInput(
+                  new Problem(
+                      asked,
+                      "hub",
+                      name,
+                      "is not a known hub",
+                      near
+                          + "known: "
+                          + String.join(", ", names)
+                          + "; or name a file such as my-hub.yaml"));
+            });
+  }
+
+  /** Every known spec, in the order of {@link #names}. */
+  public List<HubSpec> all() {
+    HubReader reader = new HubReader(ScrewThreads.all());
+    return names().stream().map(n -> reader.read(Resources.tree(FOLDER + n + ".yaml"))).toList();
+  }
+
+  private Optional<HubSpec> lookUp(String name, Place asked) {
+    if (isFile(name)) {
+      return Optional.of(new HubReader(ScrewThreads.all()).read(YamlTree.read(path(name, asked))));
+    }
+    // The index is asked first, so that no odd name reaches out of the folder.
+    if (!names().contains(name)) {
+      return Optional.empty();
+    }
+    YamlTree tree = Resources.tree(FOLDER + name + ".yaml");
+    return Optional.of(new HubReader(ScrewThreads.all()).read(tree));
+  }
+
+  private Path path(String name, Place asked) {
+    try {
+      return folder.resolve(name);
+    } catch (InvalidPathException odd) {
+      throw new BadInput(new Problem(asked, "hub", name, "is no name of a file", "check the name"));
+    }
+  }
+}

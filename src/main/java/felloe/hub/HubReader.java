@@ -1,0 +1,149 @@
+package felloe.hub;
+
+import felloe.geometry.Tolerances;
+import felloe.plate.BadInput;
+import felloe.yaml.Entry;
+import felloe.yaml.Fields;
+import felloe.yaml.Problems;
+import felloe.yaml.YamlTree;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** Reads a hub spec. */
+final class HubReader {
+
+  private static final int MOST_SCREWS = 24;
+  private static final String[] RING_KEYS = {"count", "pcd", "thread", "first", "plate-hole"};
+
+  private final List<ScrewThread> threads;
+
+  HubReader(List<ScrewThread> threads) {
+    this.threads = threads;
+  }
+
+  /**
+   * Reads one.
+   *
+   * @throws BadInput with every problem of the file
+   */
+  HubSpec read(YamlTree tree) {
+    Problems problems = new Problems();
+    Fields f = tree.fields(problems);
+    f.integer("felloe-hub").between(1, 1).required();
+    String name = f.text("name").required();
+    if (!name.isEmpty() && !name.matches("[a-z0-9][a-z0-9.-]*")) {
+      f.problem("name", "must be small letters, digits, dots and hyphens", "write it like 6x70-m5");
+    }
+    String title = f.text("title").or(name);
+    List<String> keys = new ArrayList<>(List.of(RING_KEYS));
+    Optional<HubRing> ring = ring(f);
+    OptionalDouble pilot = diameter(f, "pilot", keys);
+    OptionalDouble bore = diameter(f, "bore", keys);
+    if (pilot.isPresent() && bore.isPresent() && bore.getAsDouble() < pilot.getAsDouble()) {
+      f.problem("bore", "must be at least the pilot", "raise bore or lower pilot");
+    }
+    double tolerance = f.length("position-tolerance").notNegative().atMost(5).required();
+    keys.add("position-tolerance");
+    Optional<HubRing> second = Optional.empty();
+    RingUse use = RingUse.EITHER;
+    if (f.has("second")) {
+      Fields two = f.group("second");
+      use = two.oneOf("use", RingUse.class).required();
+      second = ring(two);
+      for (String key : RING_KEYS) {
+        keys.add("second." + key);
+      }
+      two.done();
+    }
+    Map<String, Basis> bases = bases(f.entry("basis"), keys);
+    Optional<HubRing> other = second;
+    RingUse used = use;
+    Optional<HubSpec> spec =
+        f.build(
+            () ->
+                new HubSpec(
+                    name,
+                    title,
+                    ring.orElseThrow(),
+                    other,
+                    used,
+                    boxed(pilot),
+                    boxed(bore),
+                    tolerance,
+                    bases,
+                    f.place()));
+    problems.throwIfAny();
+    return spec.orElseThrow();
+  }
+
+  private static OptionalDouble diameter(Fields f, String key, List<String> keys) {
+    if (f.has(key)) {
+      keys.add(key);
+    }
+    return f.length(key).positive().atMost(1000).optional();
+  }
+
+  private static Optional<Double> boxed(OptionalDouble value) {
+    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+  }
+
+  private Optional<HubRing> ring(Fields f) {
+    int count = f.integer("count").between(1, MOST_SCREWS).required();
+    double pcd = f.length("pcd").positive().atMost(1000).required();
+    String[] names = threads.stream().map(ScrewThread::name).toArray(String[]::new);
+    String name = f.entry("thread").oneOf(names).required();
+    double first = f.angle("first").between(-360, 360).or(90);
+    Optional<ScrewThread> thread = threads.stream().filter(t -> t.name().equals(name)).findFirst();
+    double screw = f.good() ? thread.orElseThrow().diameter() : Double.NaN;
+    double hole =
+        f.length("plate-hole")
+            .atLeast(
+                screw - Tolerances.SAME_POINT, "the screw's diameter", "see the series of ISO 273")
+            .atMost(100)
+            .or(thread.map(ScrewThread::medium).orElse(Double.NaN));
+    if (f.good() && count > 1 && CalliperFigures.chord(pcd, count, 1) < screw) {
+      f.problem(
+          "pcd", "is so small that neighbouring screws overlap", "raise it or lower the count");
+    }
+    return f.good()
+        ? Optional.of(new HubRing(count, pcd, thread.orElseThrow(), Math.toRadians(first), hole))
+        : Optional.empty();
+  }
+
+  /** One basis for all figures, or a group with one for each key and {@code all} for the rest. */
+  private static Map<String, Basis> bases(Entry entry, List<String> keys) {
+    Map<String, Basis> bases = new TreeMap<>();
+    if (entry.kind() == Entry.Kind.MAPPING) {
+      Fields group = entry.mapping().required();
+      Optional<Basis> all = Basis.read(group.entry("all"));
+      for (String key : keys) {
+        String last = key.substring(key.indexOf('.') + 1);
+        Optional<Basis> own =
+            key.equals(last)
+                ? Basis.read(group.entry(key))
+                : group.entry(key).present()
+                    ? Basis.read(group.entry(key))
+                    : Optional.ofNullable(bases.get(last));
+        own.or(() -> all).ifPresent(basis -> bases.put(key, basis));
+      }
+      List<String> without = keys.stream().filter(key -> !bases.containsKey(key)).toList();
+      if (!without.isEmpty() && group.good()) {
+        group.problem(
+            "must say where " + String.join(", ", without) + " comes from",
+            "add a line for each, or 'all:' with " + Basis.WANTED);
+      }
+      group.done();
+      return bases;
+    }
+    if (!entry.present()) {
+      entry.text().required();
+      return bases;
+    }
+    Basis.read(entry).ifPresent(basis -> keys.forEach(key -> bases.put(key, basis)));
+    return bases;
+  }
+}
