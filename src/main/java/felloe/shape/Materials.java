@@ -1,0 +1,60 @@
+package felloe.shape;
+
+import felloe.plate.Material;
+import felloe.plate.MaterialKind;
+import felloe.yaml.Fields;
+import felloe.yaml.Problems;
+import felloe.yaml.YamlTree;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** The sheet materials that a shape file may name, read from {@code felloe/materials.yaml}. */
+public final class Materials {
+
+  private static final String RESOURCE = "/felloe/materials.yaml";
+
+  private final TreeMap<String, Material> byName = new TreeMap<>();
+
+  private Materials(Fields top, Problems problems) {
+    Fields list = top.group("materials");
+    for (String name : list.keys()) {
+      Fields f = list.group(name);
+      String title = f.text("title").required();
+      MaterialKind kind = f.oneOf("kind", MaterialKind.class).required();
+      double density = f.number("density").positive().required();
+      String basis = f.longText("basis").required();
+      f.build(() -> new Material(name, title, kind, density, basis))
+          .ifPresent(material -> byName.put(name, material));
+    }
+    top.done();
+    problems.throwIfAny();
+  }
+
+  /**
+   * Reads the built-in materials.
+   *
+   * @throws felloe.plate.BadInput when the data is damaged
+   */
+  public static Materials builtIn() {
+    try (InputStream in = Materials.class.getResourceAsStream(RESOURCE)) {
+      Problems problems = new Problems();
+      return new Materials(YamlTree.read("materials.yaml", in).fields(problems), problems);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The material with a name, if there is one. */
+  public Optional<Material> find(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /** All names, in order. */
+  public List<String> names() {
+    return List.copyOf(byName.keySet());
+  }
+}

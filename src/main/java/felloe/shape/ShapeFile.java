@@ -1,0 +1,169 @@
+package felloe.shape;
+
+import felloe.geometry.Contour;
+import felloe.geometry.Tolerances;
+import felloe.plate.BadInput;
+import felloe.plate.HubPatterns;
+import felloe.plate.LimitOverride;
+import felloe.plate.Making;
+import felloe.plate.Note;
+import felloe.plate.Plate;
+import felloe.plate.Stock;
+import felloe.plate.Window;
+import felloe.yaml.Entry;
+import felloe.yaml.Fields;
+import felloe.yaml.Problems;
+import felloe.yaml.YamlTree;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads a shape file into a {@link Plate}. Every problem of the file comes out in one run, each
+ * with its line and column; when there is one, there is no plate.
+ */
+public final class ShapeFile {
+
+  /** The version of the shape file that this program reads. */
+  public static final int VERSION = 1;
+
+  /** Diameter of the cutter or burr that finishes inside corners when the file names none, mm. */
+  private static final double CUTTER = 4;
+
+  /** Allowance of the rough line when the file names none, mm: common practice for a jigsaw. */
+  private static final double ROUGH = 2;
+
+  private final Problems problems = new Problems();
+  private final YamlTree tree;
+  private final Fields top;
+  private final Reports reports;
+  private final HubPatterns hubs;
+
+  private ShapeFile(YamlTree tree, HubPatterns hubs) {
+    this.tree = tree;
+    this.hubs = hubs;
+    this.reports = new Reports(tree.root(), problems);
+    this.top = tree.fields(problems);
+  }
+
+  /**
+   * Reads a shape file.
+   *
+   * @param file the file; the plate is named after it
+   * @param sets overrides such as {@code outline.round.diameter=280}, in order
+   * @param hubs the hubs it may name
+   * @throws BadInput with every problem found
+   */
+  public static Plate read(Path file, List<String> sets, HubPatterns hubs) {
+    return new ShapeFile(YamlTree.read(file).with(sets), hubs).plate();
+  }
+
+  /**
+   * Reads a shape file's text.
+   *
+   * @param name the file name to show in messages and to name the plate after
+   * @throws BadInput with every problem found
+   */
+  public static Plate parse(String name, String text, List<String> sets, HubPatterns hubs) {
+    return new ShapeFile(YamlTree.parse(name, text).with(sets), hubs).plate();
+  }
+
+  private Plate plate() {
+    checkVersion();
+    String name = PlateName.of(tree.name());
+    String title = top.text("title").or(name);
+    double tolerance =
+        top.length("tolerance").between(0.001, 1).or(Tolerances.FREE_CURVE);
+    FamilyReader families = new FamilyReader(reports, tolerance);
+    Optional<Contour> outline = outline(families);
+    Labels labels = new Labels(reports);
+    WindowReader windowReader = new WindowReader(reports, families, labels, outline);
+    List<Window> windows = windowReader.read(top);
+    HoleReader holeReader = new HoleReader(reports, labels, outline, hubs);
+    holeReader.read(top);
+    Optional<String> hub = hub(holeReader);
+    Optional<Stock> stock = StockReader.read(top);
+    Optional<Making> making = making();
+    List<LimitOverride> limits = limits();
+    labels.name(windows, holeReader.holes());
+    top.done();
+    outline.ifPresent(
+        edge -> new PlacementCheck(reports, edge).check(labels.windows(), labels.holes()));
+    problems.throwIfAny();
+    List<Note> notes = new ArrayList<>(windowReader.notes());
+    return new Plate(
+        name,
+        title,
+        Revision.of(tree.root()),
+        outline.orElseThrow(),
+        labels.windows(),
+        labels.holes(),
+        holeReader.boltCircles(),
+        hub,
+        stock.orElseThrow(),
+        making.orElseThrow(),
+        limits,
+        notes);
+  }
+
+  private void checkVersion() {
+    if (!top.keys().isEmpty() && !top.keys().get(0).equals("felloe")) {
+      top.problem("must start with the key 'felloe'", "make 'felloe: 1' the first line");
+    }
+    int version = top.integer("felloe").required();
+    if (version > VERSION || (top.good() && version < 1)) {
+      top.problem(
+          "felloe",
+          "must be " + VERSION + ", the version of shape file that this program reads",
+          version > VERSION ? "use a newer Felloe" : "write 1");
+    }
+  }
+
+  private Optional<Contour> outline(FamilyReader families) {
+    if (!top.has("outline")) {
+      top.problem("must have an outline", "add the key 'outline' with one of the families");
+      return Optional.empty();
+    }
+    Fields f = top.group("outline");
+    Optional<String> family = f.exactlyOneOf(FamilyReader.OUTLINES.toArray(String[]::new));
+    List<Contour> contours = family.map(key -> families.read(f, key)).orElse(List.of());
+    f.done();
+    if (contours.size() > 1) {
+      f.problem(
+          family.orElseThrow(),
+          "has " + contours.size() + " closed paths; an outline is one",
+          "give the others as windows");
+      return Optional.empty();
+    }
+    return contours.stream().findFirst();
+  }
+
+  private Optional<String> hub(HoleReader holes) {
+    Optional<String> named = top.text("hub").optional();
+    named.ifPresent(name -> HoleReader.findHub(hubs, top.entry("hub"), name));
+    return named.or(holes::hub);
+  }
+
+  private Optional<Making> making() {
+    Fields f = top.group("making");
+    double cutter = f.length("cutter").notNegative().atMost(50).or(CUTTER);
+    double rough = f.length("rough").notNegative().atMost(50).or(ROUGH);
+    double scale = f.length("grip-scale").notNegative().atMost(100).or(0);
+    return f.build(() -> new Making(cutter, rough, scale));
+  }
+
+  private List<LimitOverride> limits() {
+    Fields f = top.group("limits");
+    List<LimitOverride> limits = new ArrayList<>();
+    for (String rule : f.keys()) {
+      Entry entry = f.entry(rule);
+      entry
+          .number()
+          .optional()
+          .ifPresent(value -> limits.add(new LimitOverride(rule, value, entry.place())));
+    }
+    f.done();
+    return limits;
+  }
+}
