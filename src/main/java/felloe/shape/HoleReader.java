@@ -58,12 +58,13 @@ final class HoleReader {
     }
   }
 
-  /** The hub pattern with a name; a problem at the entry, with names like it, when there is none. */
+  /**
+   * The hub pattern with a name; a problem at the entry, with names like it, when there is none.
+   */
   static Optional<HubPattern> findHub(HubPatterns hubs, Entry entry, String name) {
     Optional<HubPattern> pattern = hubs.find(name);
     if (pattern.isEmpty()) {
-      entry.problem(
-          "is not a known hub", "known are " + String.join(", ", hubs.names()));
+      entry.problem("is not a known hub", "known are " + String.join(", ", hubs.names()));
     }
     return pattern;
   }
@@ -74,7 +75,9 @@ final class HoleReader {
     boolean fromHub = f.has("hub");
     int count =
         fromHub
-            ? f.integer("count").between(1, MOST_ON_A_CIRCLE).or(hub.map(HubPattern::count).orElse(1))
+            ? f.integer("count")
+                .between(1, MOST_ON_A_CIRCLE)
+                .or(hub.map(HubPattern::count).orElse(1))
             : f.integer("count").between(1, MOST_ON_A_CIRCLE).required();
     double pcd = length(f, "pcd", hub.map(HubPattern::pitchDiameter), fromHub);
     double diameter = length(f, "diameter", hub.map(HubPattern::holeDiameter), fromHub);

@@ -36,6 +36,10 @@ final class Reports {
     return Optional.empty();
   }
 
+  java.util.List<felloe.geometry.Contour> path(felloe.yaml.Fields f, String t, double tol) {
+    return java.util.List.of();
+  }
+
   /** The message of a geometry fault with its place on the plate. */
   static String sentence(GeometryException e) {
     return e.getMessage() + e.where().map(p -> " at " + p + " mm").orElse("");

@@ -73,14 +73,13 @@ public final class ShapeFile {
     checkVersion();
     String name = PlateName.of(tree.name());
     String title = top.text("title").or(name);
-    double tolerance =
-        top.length("tolerance").between(0.001, 1).or(Tolerances.FREE_CURVE);
+    double tolerance = top.length("tolerance").between(0.001, 1).or(Tolerances.FREE_CURVE);
     FamilyReader families = new FamilyReader(reports, tolerance);
     Optional<Contour> outline = outline(families);
     Labels labels = new Labels(reports);
-    WindowReader windowReader = new WindowReader(reports, families, labels, outline);
+    WindowReader windowReader = new WindowReader(reports, families, outline);
     List<Window> windows = windowReader.read(top);
-    HoleReader holeReader = new HoleReader(reports, labels, outline, hubs);
+    HoleReader holeReader = new HoleReader(reports, outline, hubs);
     holeReader.read(top);
     Optional<String> hub = hub(holeReader);
     Optional<Stock> stock = StockReader.read(top);

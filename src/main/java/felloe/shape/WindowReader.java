@@ -7,7 +7,6 @@ import felloe.geometry.Tolerances;
 import felloe.plate.Note;
 import felloe.plate.Window;
 import felloe.plate.WindowUse;
-import felloe.yaml.Entry;
 import felloe.yaml.Fields;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +23,7 @@ final class WindowReader {
   private final Optional<Contour> outline;
   private final List<Note> notes = new ArrayList<>();
 
-  WindowReader(
-      Reports reports, FamilyReader families, Labels labels, Optional<Contour> outline) {
+  WindowReader(Reports reports, FamilyReader families, Optional<Contour> outline) {
     this.reports = reports;
     this.families = families;
     this.outline = outline;
@@ -104,10 +102,6 @@ final class WindowReader {
     double rim = g.length("rim-width").required();
     double disc = g.length("hub-disc").required();
     double radius = g.length("radius").or(0);
-    List<DerivedWindows.Spoke> spokes = new ArrayList<>();
-    for (Entry entry : g.list("spokes").atLeast(1).atMost(24).entries()) {
-      entry.mapping().optional().flatMap(WindowReader::spoke).ifPresent(spokes::add);
-    }
     return List.of();
   }
 }
