@@ -3,6 +3,7 @@ package felloe.shape;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.Tolerances;
+import felloe.plate.BadInput;
 import felloe.plate.BoltCircle;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -62,9 +63,14 @@ final class HoleReader {
    * The hub pattern with a name; a problem at the entry, with names like it, when there is none.
    */
   static Optional<HubPattern> findHub(HubPatterns hubs, Entry entry, String name) {
-    Optional<HubPattern> pattern = hubs.find(name);
-    if (pattern.isEmpty()) {
-      entry.problem("is not a known hub", "known are " + String.join(", ", hubs.names()));
+    Optional<HubPattern> pattern = Optional.empty();
+    try {
+      pattern = hubs.find(name);
+      if (pattern.isEmpty()) {
+        entry.problem("is not a known hub", "known are " + String.join(", ", hubs.names()));
+      }
+    } catch (BadInput e) {
+      e.problems().forEach(p -> entry.problem("cannot be used: " + p.line(), ""));
     }
     return pattern;
   }

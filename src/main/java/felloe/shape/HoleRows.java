@@ -1,20 +1,82 @@
 package felloe.shape;
 
-import felloe.geometry.*;
-import java.util.*;
+import felloe.geometry.Contour;
+import felloe.geometry.Numbers;
+import felloe.geometry.Offset;
+import felloe.geometry.Point;
+import felloe.geometry.Region;
+import felloe.geometry.Stations;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
+/** Centres of holes in rows, evenly spaced. Millimetres and radians. */
 final class HoleRows {
+
   private HoleRows() {}
 
-  static List<Point> line(Point a, Point b, int n) {
-    return List.of();
+  /** Along a straight line, the first and the last hole at its ends. */
+  static List<Point> line(Point from, Point to, int count) {
+    return IntStream.range(0, count)
+        .mapToObj(i -> from.towards(to, (double) i / (count - 1)))
+        .toList();
   }
 
-  static List<Point> arc(Point c, double r, double f, double t, int n) {
-    return List.of();
+  /**
+   * Along an arc, the first and the last hole at its ends; a whole turn is divided evenly.
+   *
+   * @param to angle of the last hole; above {@code from} the row runs counter-clockwise
+   */
+  static List<Point> arc(Point centre, double radius, double from, double to, int count) {
+    boolean whole = Math.abs(Math.abs(to - from) - 2 * Math.PI) < 1e-9;
+    double step = (to - from) / (whole ? count : count - 1);
+    return IntStream.range(0, count)
+        .mapToObj(i -> centre.plus(Point.polar(radius, from + i * step)))
+        .toList();
   }
 
-  static List<Point> edge(Contour o, double i, double f, double t, int n) {
-    return List.of();
+  /**
+   * Along the outline at an inset, equally spaced by length along the inset line, clockwise from
+   * one direction to another; from a direction to itself all the way round.
+   *
+   * @param inset distance from the outline inward
+   * @param from direction of the first hole from the hub axis
+   * @param to direction of the last
+   * @throws ShapeException when the inset line is broken or misses a direction
+   */
+  static List<Point> edge(Contour outline, double inset, double from, double to, int count) {
+    List<Region> inner = Offset.of(outline, -inset);
+    List<Row> rows = new ArrayList<>();
+    for (Region region : inner) {
+      Stations stations = new Stations(region.outer());
+      Optional<Point> first = stations.outermost(from);
+      Optional<Point> last = stations.outermost(to);
+      if (first.isPresent() && last.isPresent()) {
+        rows.add(new Row(stations, stations.position(first.get()), stations.position(last.get())));
+      }
+    }
+    if (rows.isEmpty()) {
+      throw new ShapeException(
+          List.of(
+              new ShapeFault(
+                  "inset",
+                  Numbers.brief(inset, 3) + " mm",
+                  "leaves no unbroken line inside the outline between the two directions",
+                  "lower the inset")));
+    }
+    Row row = rows.get(0);
+    double whole = row.stations.length();
+    double travel = row.start - row.end;
+    boolean round = Math.abs(from - to) < 1e-9;
+    travel = round ? whole : travel - whole * Math.floor(travel / whole);
+    double step = travel / (round ? count : count - 1);
+    List<Point> centres = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      centres.add(row.stations.point(row.start - i * step));
+    }
+    return centres;
   }
+
+  private record Row(Stations stations, double start, double end) {}
 }

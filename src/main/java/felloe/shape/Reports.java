@@ -49,11 +49,17 @@ final class Reports {
     // Families name parameters as Java does; shape files write them with hyphens.
     String parameter = fault.parameter().replace("startRise", "start-rise");
     String who = parameter.isEmpty() ? path : path + "." + parameter;
-    add(placeOf(who), who, fault.value(), fault.wanted(), fault.cure());
+    YamlValue blamed = nearestTo(who);
+    String written = blamed.path().isEmpty() ? path : blamed.path();
+    add(blamed.place(), written, fault.value(), fault.wanted(), fault.cure());
   }
 
   /** Where the value at a path stands, or the nearest group round it that is written. */
   Place placeOf(String path) {
+    return nearestTo(path).place();
+  }
+
+  private YamlValue nearestTo(String path) {
     YamlValue at = root;
     for (String step : path.split("\\.|\\[|\\]\\.?")) {
       if (step.isEmpty()) {
@@ -65,7 +71,7 @@ final class Reports {
       }
       at = next.get();
     }
-    return at.place();
+    return at;
   }
 
   private static Optional<YamlValue> child(YamlValue value, String step) {
