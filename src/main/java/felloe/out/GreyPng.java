@@ -1,0 +1,107 @@
+package felloe.out;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.zip.CRC32;
+import java.util.zip.Deflater;
+
+/**
+ * A black, grey and white picture as a PNG file (W3C PNG, ISO/IEC 15948): eight bits of grey a
+ * pixel, with the pixel's size stated. Batik's own encoder writes four channels at the slowest
+ * setting, which takes seven eighths of the time of a picture and four times the space.
+ */
+final class GreyPng {
+
+  private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
+  private static final int FILTER_UP = 2;
+  private static final int METRE = 1;
+
+  private GreyPng() {}
+
+  /**
+   * The file's bytes.
+   *
+   * @param image whose red, green and blue are alike and which hides what is behind it
+   * @param pixelsPerMetre the density to state
+   */
+  static byte[] write(BufferedImage image, int pixelsPerMetre) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (DataOutputStream file = new DataOutputStream(bytes)) {
+      file.write(SIGNATURE);
+      chunk(file, "IHDR", header(image.getWidth(), image.getHeight()));
+      chunk(file, "pHYs", density(pixelsPerMetre));
+      chunk(file, "IDAT", deflate(rows(image)));
+      chunk(file, "IEND", new byte[0]);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static byte[] header(int width, int height) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    DataOutputStream data = new DataOutputStream(bytes);
+    data.writeInt(width);
+    data.writeInt(height);
+    // Bit depth 8, colour type 0 (grey), deflate, adaptive filters, no interlacing.
+    data.write(new byte[] {8, 0, 0, 0, 0});
+    return bytes.toByteArray();
+  }
+
+  private static byte[] density(int pixelsPerMetre) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    DataOutputStream data = new DataOutputStream(bytes);
+    data.writeInt(pixelsPerMetre);
+    data.writeInt(pixelsPerMetre);
+    data.write(METRE);
+    return bytes.toByteArray();
+  }
+
+  /** Each row as the difference from the row above, which suits drawings. */
+  private static byte[] rows(BufferedImage image) {
+    int width = image.getWidth();
+    int height = image.getHeight();
+    byte[] data = new byte[height * (width + 1)];
+    int[] row = new int[width];
+    byte[] above = new byte[width];
+    int at = 0;
+    for (int y = 0; y < height; y++) {
+      image.getRGB(0, y, width, 1, row, 0, width);
+      data[at++] = FILTER_UP;
+      for (int x = 0; x < width; x++) {
+        byte grey = (byte) row[x];
+        data[at++] = (byte) (grey - above[x]);
+        above[x] = grey;
+      }
+    }
+    return data;
+  }
+
+  private static byte[] deflate(byte[] data) {
+    Deflater deflater = new Deflater();
+    deflater.setInput(data);
+    deflater.finish();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    byte[] buffer = new byte[1 << 16];
+    while (!deflater.finished()) {
+      bytes.write(buffer, 0, deflater.deflate(buffer));
+    }
+    deflater.end();
+    return bytes.toByteArray();
+  }
+
+  private static void chunk(DataOutputStream file, String name, byte[] data) throws IOException {
+    byte[] type = name.getBytes(StandardCharsets.US_ASCII);
+    CRC32 check = new CRC32();
+    check.update(type);
+    check.update(data);
+    file.writeInt(data.length);
+    file.write(type);
+    file.write(data);
+    file.writeInt((int) check.getValue());
+  }
+}
