@@ -10,9 +10,9 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
 /**
- * A black, grey and white picture as a PNG file (W3C PNG, ISO/IEC 15948): eight bits of grey a
- * pixel, with the pixel's size stated. Batik's own encoder writes four channels at the slowest
- * setting, which takes seven eighths of the time of a picture and four times the space.
+ * A black, grey and white picture as a PNG file (W3C PNG, ISO/IEC 15948): a byte a pixel, with the
+ * pixel's size stated. Batik's own encoder writes four channels at the slowest setting, which takes
+ * seven eighths of the time of a picture and four times the space.
  */
 final class GreyPng {
 
@@ -33,6 +33,7 @@ final class GreyPng {
     try (DataOutputStream file = new DataOutputStream(bytes)) {
       file.write(SIGNATURE);
       chunk(file, "IHDR", header(image.getWidth(), image.getHeight()));
+      chunk(file, "PLTE", greys());
       chunk(file, "pHYs", density(pixelsPerMetre));
       chunk(file, "IDAT", deflate(rows(image)));
       chunk(file, "IEND", new byte[0]);
@@ -47,9 +48,18 @@ final class GreyPng {
     DataOutputStream data = new DataOutputStream(bytes);
     data.writeInt(width);
     data.writeInt(height);
-    // Bit depth 8, colour type 0 (grey), deflate, adaptive filters, no interlacing.
-    data.write(new byte[] {8, 0, 0, 0, 0});
+    // Bit depth 8, colour type 3 (palette), deflate, adaptive filters, no interlacing.
+    data.write(new byte[] {8, 3, 0, 0, 0});
     return bytes.toByteArray();
+  }
+
+  /** A palette of all greys: some readers, Java's among them, take bare grey for linear light. */
+  private static byte[] greys() {
+    byte[] palette = new byte[3 * 256];
+    for (int i = 0; i < palette.length; i++) {
+      palette[i] = (byte) (i / 3);
+    }
+    return palette;
   }
 
   private static byte[] density(int pixelsPerMetre) throws IOException {
