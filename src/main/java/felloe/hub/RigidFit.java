@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
  * @param holes for each screw the index of its hole
  * @param clearances for each screw its room, mm; negative where it does not enter
  * @param clearance the smallest of them
+ * @param symmetry into how many equal turns the screws' pattern repeats about the origin
  * @param complete false when there were so many holes that not every pairing was tried; then the
  *     result holds but a better one may exist
  */
@@ -28,6 +29,7 @@ public record RigidFit(
     List<Integer> holes,
     List<Double> clearances,
     double clearance,
+    int symmetry,
     boolean complete) {
 
   // Well below TurnSearch.PRECISION, so that placements called equal are.
@@ -83,7 +85,8 @@ public record RigidFit(
       clearances.add(room(screws.get(i), holes.get(hole), motion));
     }
     double smallest = clearances.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-    return new RigidFit(motion, indices, clearances, smallest, matching.complete());
+    return new RigidFit(
+        motion, indices, clearances, smallest, symmetries.length, matching.complete());
   }
 
   private static int inverse(int[] which, int i) {

@@ -1,0 +1,191 @@
+package felloe.hub;
+
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** A way to make plate and hub go together, or the word that there is none. */
+public sealed interface Cure {
+
+  /** What to do, in one or two sentences. */
+  String words();
+
+  /** Whether it can be done. */
+  default boolean works() {
+    return true;
+  }
+
+  /**
+   * One hole made larger.
+   *
+   * @param hole its label
+   * @param from diameter now, mm
+   * @param to diameter then, mm
+   */
+  record Opening(String hole, double from, double to) {}
+
+  /**
+   * Open holes to a clearance series.
+   *
+   * @param openings the holes that grow
+   * @param series the series they reach
+   * @param clearance room of the tightest screw then, as drawn, mm
+   * @param worst the same at the worst of the tolerances, mm
+   */
+  record OpenHoles(List<Opening> openings, ClearanceSeries series, double clearance, double worst)
+      implements Cure {
+
+    /** Copies the list. */
+    public OpenHoles {
+      openings = List.copyOf(openings);
+    }
+
+    @Override
+    public String words() {
+      String sizes =
+          openings.stream()
+              .collect(
+                  Collectors.groupingBy(
+                      Opening::to,
+                      TreeMap::new,
+                      Collectors.mapping(Opening::hole, Collectors.joining(", "))))
+              .entrySet()
+              .stream()
+              .map(e -> e.getValue() + " to " + Numbers.brief(e.getKey(), 2) + " mm")
+              .collect(Collectors.joining("; "));
+      return "Open "
+          + sizes
+          + " ("
+          + series.words()
+          + "): the tightest screw then has "
+          + Numbers.fixed(clearance, 2)
+          + " mm all round as drawn, "
+          + Numbers.fixed(worst, 2)
+          + " mm at the worst of the tolerances.";
+    }
+  }
+
+  /**
+   * Make slots of holes.
+   *
+   * @param slots which ones, and how
+   */
+  record Slots(List<Slot> slots) implements Cure {
+
+    /** Copies the list. */
+    public Slots {
+      slots = List.copyOf(slots);
+    }
+
+    @Override
+    public String words() {
+      return slots.stream()
+              .map(
+                  s ->
+                      "Make a slot of "
+                          + s.hole()
+                          + ", "
+                          + Numbers.brief(s.width(), 2)
+                          + " mm wide and "
+                          + Numbers.fixed(s.length(), 2)
+                          + " mm long over all, longer toward "
+                          + Numbers.fixed(Math.toDegrees(s.direction()), 1)
+                          + " degrees.")
+              .collect(Collectors.joining(" "))
+          + " A slot holds by friction alone: use washers, and do not slot every hole of a wheel"
+          + " that must take a shock.";
+    }
+  }
+
+  /**
+   * Drill new holes.
+   *
+   * @param centres where, mm
+   * @param diameter mm
+   * @param turn how far the new pattern is turned from the hub's own first angle, radians
+   * @param web least material left beside a new hole, mm; below zero when it cuts into something
+   * @param webTo what lies on the other side of it, such as {@code H3} or {@code outline}
+   * @param least the web that is wanted, mm
+   */
+  record DrillHoles(
+      List<Point> centres, double diameter, double turn, double web, String webTo, double least)
+      implements Cure {
+
+    /** Copies the list. */
+    public DrillHoles {
+      centres = List.copyOf(centres);
+    }
+
+    @Override
+    public boolean works() {
+      return web >= least;
+    }
+
+    @Override
+    public String words() {
+      String holes = centres.size() == 1 ? "a new hole" : centres.size() + " new holes";
+      String left =
+          web >= 0
+              ? Numbers.fixed(web, 1) + " mm of material to " + webTo
+              : "no material to " + webTo;
+      if (!works()) {
+        return "No room to drill "
+            + holes
+            + ": that leaves "
+            + left
+            + ", and "
+            + Numbers.fixed(least, 1)
+            + " mm are wanted.";
+      }
+      String how =
+          Math.abs(turn) < 1e-9
+              ? ""
+              : ", turned by " + Numbers.fixed(Math.toDegrees(turn), 1) + " degrees";
+      String at =
+          centres.stream()
+              .map(p -> "(" + Numbers.fixed(p.x(), 2) + ", " + Numbers.fixed(p.y(), 2) + ")")
+              .collect(Collectors.joining(" "));
+      return "Drill "
+          + holes
+          + " of "
+          + Numbers.brief(diameter, 2)
+          + " mm"
+          + how
+          + " at "
+          + at
+          + (Double.isInfinite(web) ? "." : "; that leaves " + left + ".");
+    }
+  }
+
+  /**
+   * Open the bore for the spigot.
+   *
+   * @param bore its label
+   * @param diameter at least, mm
+   */
+  record OpenBore(String bore, double diameter) implements Cure {
+    @Override
+    public String words() {
+      return "Open " + bore + " to at least " + Numbers.fixed(diameter, 2) + " mm.";
+    }
+  }
+
+  /**
+   * Nothing will.
+   *
+   * @param reason why, in one sentence
+   */
+  record Nothing(String reason) implements Cure {
+    @Override
+    public boolean works() {
+      return false;
+    }
+
+    @Override
+    public String words() {
+      return "Nothing will mend it: " + reason;
+    }
+  }
+}

@@ -1,0 +1,193 @@
+package felloe.hub;
+
+import felloe.geometry.Motion;
+import felloe.geometry.Point;
+import felloe.hub.Cure.Opening;
+import felloe.hub.RigidFit.Round;
+import felloe.plate.Hole;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Finds what would make a plate fit a hub that it does not fit, or fits with too little room. */
+final class Cures {
+
+  private static final int TURNS_TRIED = 120;
+
+  private final Trial trial;
+  private final Around around;
+  private final HubPractice practice;
+  private final double allowance;
+
+  /**
+   * @param allowance what the tolerances may take from the room of a screw, mm
+   */
+  Cures(Trial trial, Around around, HubPractice practice, double allowance) {
+    this.trial = trial;
+    this.around = around;
+    this.practice = practice;
+    this.allowance = allowance;
+  }
+
+  /** Cures for screws that do not enter as drawn. */
+  List<Cure> all() {
+    List<Cure> cures = new ArrayList<>();
+    if (trial.fit().isPresent()) {
+      cures.addAll(openings());
+      slots().ifPresent(cures::add);
+    } else {
+      missing().ifPresent(cures::add);
+    }
+    if (cures.stream().noneMatch(Cure::works)) {
+      cures.add(newRing());
+    }
+    if (cures.stream().noneMatch(Cure::works)) {
+      cures.add(
+          new Cure.Nothing(
+              "no clearance hole and no slot reaches the screws, and there is no room for new"
+                  + " holes; choose another hub or cut a new plate."));
+    }
+    return cures;
+  }
+
+  /**
+   * Opening the holes to a series: the first that lets all screws enter as drawn, and the first
+   * that does so at the worst of the tolerances. The pairing is the one that brings centres
+   * nearest, whatever the holes' sizes are now.
+   */
+  List<Cure> openings() {
+    List<Round> screws = trial.screws();
+    List<ScrewThread> threads = trial.threads();
+    RigidFit centres =
+        RigidFit.of(
+            screws.stream().map(s -> new Round(s.centre(), 0)).toList(),
+            Trial.rounds(trial.bolts(), h -> 0));
+    List<Hole> holes = centres.holes().stream().map(trial.bolts()::get).toList();
+    List<Cure> found = new ArrayList<>();
+    for (ClearanceSeries series :
+        List.of(ClearanceSeries.FINE, ClearanceSeries.MEDIUM, ClearanceSeries.COARSE)) {
+      List<Round> opened = new ArrayList<>();
+      List<Opening> openings = new ArrayList<>();
+      for (int i = 0; i < holes.size(); i++) {
+        Hole hole = holes.get(i);
+        double to = Math.max(hole.diameter(), threads.get(i).hole(series));
+        opened.add(new Round(hole.centre(), to));
+        if (to > hole.diameter() + ClearanceSeries.SAME_DIAMETER) {
+          openings.add(new Opening(hole.label(), hole.diameter(), to));
+        }
+      }
+      if (openings.isEmpty()) {
+        continue;
+      }
+      double clearance = RigidFit.of(screws, opened).clearance();
+      double worst = clearance - allowance;
+      if (worst >= -HubFit.ROUNDING) {
+        found.add(new Cure.OpenHoles(openings, series, clearance, worst));
+        return found;
+      }
+      if (clearance >= -HubFit.ROUNDING && found.isEmpty()) {
+        found.add(new Cure.OpenHoles(openings, series, clearance, worst));
+      }
+    }
+    return found;
+  }
+
+  /** One slot when all but one screw enter; else a slot for each screw that does not. */
+  private Optional<Cure> slots() {
+    List<Round> screws = trial.screws();
+    List<Hole> used = trial.used();
+    for (int i = 0; i < screws.size() && screws.size() > 2; i++) {
+      int left = i;
+      int[] others = IntStream.range(0, screws.size()).filter(k -> k != left).toArray();
+      RigidFit rest =
+          RigidFit.of(
+              IntStream.of(others).mapToObj(screws::get).toList(),
+              Trial.rounds(IntStream.of(others).mapToObj(used::get).toList(), Hole::diameter));
+      if (rest.clearance() >= -HubFit.ROUNDING) {
+        // The rest may have been paired in another order round the circle; then this hole is not
+        // the one that is off.
+        boolean inOrder = IntStream.range(0, others.length).allMatch(k -> rest.holes().get(k) == k);
+        Optional<Slot> slot = slot(screws.get(i), used.get(i), rest.placement());
+        if (inOrder && slot.isPresent()) {
+          return Optional.of(new Cure.Slots(List.of(slot.get())));
+        }
+      }
+    }
+    List<Slot> slots = new ArrayList<>();
+    RigidFit fit = trial.fit().orElseThrow();
+    for (int i = 0; i < screws.size(); i++) {
+      if (fit.clearances().get(i) < -HubFit.ROUNDING) {
+        Optional<Slot> slot = slot(screws.get(i), used.get(i), fit.placement());
+        if (slot.isEmpty()) {
+          return Optional.empty();
+        }
+        slots.add(slot.get());
+      }
+    }
+    return slots.isEmpty() ? Optional.empty() : Optional.of(new Cure.Slots(slots));
+  }
+
+  /** The slot that brings a screw into a hole; none when it is too long or has no length. */
+  private Optional<Slot> slot(Round screw, Hole hole, Motion placement) {
+    double width = Math.max(hole.diameter(), screw.diameter());
+    Slot slot = new Slot(hole.label(), hole.centre(), placement.of(screw.centre()), width);
+    boolean fits =
+        slot.travel() > HubFit.ROUNDING && slot.travel() <= practice.slot() * hole.diameter();
+    return fits ? Optional.of(slot) : Optional.empty();
+  }
+
+  /** The holes that lack, when those there are match the hub. */
+  private Optional<Cure> missing() {
+    if (trial.bolts().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Round> screws = trial.screws();
+    // The holes are laid on the screws: slack is the same when both change sign and part.
+    RigidFit reversed =
+        RigidFit.of(
+            Trial.rounds(trial.bolts(), h -> -h.diameter()),
+            screws.stream().map(s -> new Round(s.centre(), -s.diameter())).toList());
+    if (reversed.clearance() < -HubFit.ROUNDING) {
+      return Optional.empty();
+    }
+    Motion there = reversed.placement();
+    Motion turnBack = Motion.turn(-there.turn());
+    Motion back = new Motion(false, -there.turn(), turnBack.of(there.shift()).times(-1));
+    List<Point> centres = new ArrayList<>();
+    for (int i = 0; i < screws.size(); i++) {
+      if (!reversed.holes().contains(i)) {
+        centres.add(back.of(screws.get(i).centre()));
+      }
+    }
+    return Optional.of(drill(centres, back.turn()));
+  }
+
+  /**
+   * The hub's own pattern about the plate's axis: not turned if there is room, else where most is.
+   */
+  private Cure newRing() {
+    Cure.DrillHoles straight = drill(ring(0), 0);
+    if (straight.works()) {
+      return straight;
+    }
+    double turn = 2 * Math.PI / trial.rings().get(0).count();
+    return IntStream.range(0, TURNS_TRIED)
+        .mapToObj(k -> drill(ring(turn * k / TURNS_TRIED), turn * k / TURNS_TRIED))
+        .max(Comparator.comparingDouble(Cure.DrillHoles::web))
+        .orElseThrow();
+  }
+
+  private List<Point> ring(double turn) {
+    Motion motion = Motion.turn(turn);
+    return trial.screws().stream().map(s -> motion.of(s.centre())).toList();
+  }
+
+  private Cure.DrillHoles drill(List<Point> centres, double turn) {
+    double diameter = trial.rings().stream().mapToDouble(HubRing::plateHole).max().orElseThrow();
+    Around.Web web = around.web(centres, diameter);
+    return new Cure.DrillHoles(
+        centres, diameter, turn, web.width(), web.to(), practice.web() * diameter);
+  }
+}

@@ -1,0 +1,285 @@
+package felloe.hub;
+
+import felloe.geometry.Motion;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.plate.Figure;
+import felloe.plate.Finding;
+import felloe.plate.Hole;
+import felloe.plate.Limit;
+import felloe.plate.Limit.Sense;
+import felloe.plate.Place;
+import felloe.plate.Verdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Turns a fit into findings, as a review has them. */
+final class HubFindings {
+
+  private static final String JIG =
+      "Drill through the hub or a bush plate, or fit the plate to the very hub before it is"
+          + " finished.";
+
+  private final HubFit fit;
+  private final HubSpec hub;
+  private final double allowance;
+
+  HubFindings(HubFit fit, HubSpec hub, double allowance) {
+    this.fit = fit;
+    this.hub = hub;
+    this.allowance = allowance;
+  }
+
+  List<Finding> of(
+      Trial trial,
+      List<ScrewFit> screws,
+      Optional<PilotFit> pilot,
+      List<Cure> cures,
+      Around around) {
+    List<Finding> findings = new ArrayList<>();
+    findings.add(count(trial, cures));
+    if (!screws.isEmpty()) {
+      findings.add(drawn(screws, cures));
+      findings.add(worst(screws, cures));
+      findings.addAll(series(screws));
+      Motion placement = trial.fit().orElseThrow().placement();
+      findings.add(turn(placement, screws));
+      findings.add(centre(placement, screws));
+    }
+    pilot.ifPresent(p -> findings.add(pilot(p, cures, around)));
+    return List.copyOf(findings);
+  }
+
+  private Finding count(Trial trial, List<Cure> cures) {
+    int screws = trial.screws().size();
+    int holes = trial.bolts().size();
+    Place place = trial.bolts().isEmpty() ? hub.place() : trial.bolts().get(0).place();
+    boolean enough = holes >= screws;
+    return new Finding(
+        "hub-count",
+        "every screw of the hub needs a hole",
+        enough ? Verdict.PASS : Verdict.FAIL,
+        "bolt holes for " + hub.name(),
+        new Figure("bolt holes", holes, ""),
+        Optional.of(new Limit(Sense.AT_LEAST, screws, source("count"), false)),
+        Optional.empty(),
+        place,
+        enough ? "" : words(cures));
+  }
+
+  private Finding drawn(List<ScrewFit> screws, List<Cure> cures) {
+    ScrewFit tight = tightest(screws);
+    boolean enters = tight.clearance() >= -HubFit.ROUNDING;
+    return new Finding(
+        "hub-fit",
+        "all screws must enter at one placement of the plate",
+        enters ? Verdict.PASS : Verdict.FAIL,
+        tight.screw() + " in " + tight.hole().label() + ", the tightest",
+        new Figure("clearance all round as drawn", tidy(tight.clearance()), "mm"),
+        Optional.of(
+            new Limit(Sense.AT_LEAST, 0, "geometry: best rigid placement on the hub", false)),
+        Optional.of(tight.hole().centre()),
+        tight.hole().place(),
+        enters ? "" : words(cures));
+  }
+
+  private Finding worst(List<ScrewFit> screws, List<Cure> cures) {
+    ScrewFit tight = tightest(screws);
+    boolean enters = tight.worst() >= -HubFit.ROUNDING;
+    String source =
+        "fixed fasteners, ASME Y14.5 and ISO 1101: hub zone "
+            + Numbers.brief(hub.positionTolerance(), 3)
+            + " mm ("
+            + hub.bases().get("position-tolerance").words()
+            + "), plate zone "
+            + Numbers.brief(fit.drilling().zone(), 3)
+            + " mm ("
+            + fit.drilling().title()
+            + ": "
+            + fit.drilling().basis().words()
+            + ")";
+    String advice = "";
+    if (!enters) {
+      double needed =
+          FastenerFormula.fixedHole(
+              tight.thread().diameter(), hub.positionTolerance(), fit.drilling().zone());
+      String larger =
+          tight.clearance() < -HubFit.ROUNDING
+              ? ""
+              : " Or make the holes "
+                  + Numbers.fixed(needed + 2 * tight.distance(), 2)
+                  + " mm or more."
+                  + cures.stream().map(cure -> " " + cure.words()).collect(Collectors.joining());
+      advice = JIG + larger;
+    }
+    return new Finding(
+        "hub-fit-worst",
+        "hub and plate each have their tolerances",
+        enters ? Verdict.PASS : Verdict.CAUTION,
+        tight.screw() + " in " + tight.hole().label() + ", the tightest",
+        new Figure("clearance all round at the worst", tidy(tight.clearance()) - allowance, "mm"),
+        Optional.of(new Limit(Sense.AT_LEAST, 0, source, false)),
+        Optional.of(tight.hole().centre()),
+        tight.hole().place(),
+        advice);
+  }
+
+  /** One finding for all holes of one size on one thread. */
+  private List<Finding> series(List<ScrewFit> screws) {
+    Map<String, List<ScrewFit>> alike = new LinkedHashMap<>();
+    for (ScrewFit screw : screws) {
+      String key = screw.thread().name() + " " + Numbers.fixed(screw.hole().diameter(), 3);
+      alike.computeIfAbsent(key, k -> new ArrayList<>()).add(screw);
+    }
+    return alike.values().stream().map(this::seriesOf).toList();
+  }
+
+  private Finding seriesOf(List<ScrewFit> alike) {
+    ScrewFit first = alike.get(0);
+    ScrewThread thread = first.thread();
+    Hole hole = first.hole();
+    ClearanceSeries series = first.series();
+    String labels =
+        alike.stream()
+            .map(s -> s.hole().label())
+            .sorted(Comparator.comparingInt(String::length).thenComparing(l -> l))
+            .collect(Collectors.joining(", "));
+    boolean large = series == ClearanceSeries.ABOVE_COARSE;
+    Verdict verdict =
+        switch (series) {
+          case TOO_SMALL -> Verdict.FAIL;
+          case BELOW_FINE, ABOVE_COARSE -> Verdict.CAUTION;
+          default -> Verdict.PASS;
+        };
+    String size = Numbers.brief(hole.diameter(), 2) + " mm on " + thread.name();
+    String fine = "the fine series is " + Numbers.brief(thread.fine(), 2) + " mm";
+    String advice =
+        switch (series) {
+          case TOO_SMALL -> size + " is smaller than the screw; " + fine + ".";
+          case BELOW_FINE ->
+              size
+                  + " is below the fine series ("
+                  + Numbers.brief(thread.fine(), 2)
+                  + " mm). It is done in practice; it leaves no room for error.";
+          case ABOVE_COARSE ->
+              size
+                  + " is above the coarse series ("
+                  + Numbers.brief(thread.coarse(), 2)
+                  + " mm): use washers that cover the hole, or smaller holes.";
+          default -> "";
+        };
+    return new Finding(
+        "hub-hole-series",
+        "a clearance hole of a standard series leaves room for the usual errors",
+        verdict,
+        labels + " for " + thread.name() + ": " + series.words(),
+        new Figure("hole diameter", hole.diameter(), "mm"),
+        Optional.of(
+            new Limit(
+                large ? Sense.AT_MOST : Sense.AT_LEAST,
+                large ? thread.coarse() : thread.fine(),
+                thread.basis().words(),
+                false)),
+        Optional.of(hole.centre()),
+        hole.place(),
+        advice);
+  }
+
+  private Finding turn(Motion placement, List<ScrewFit> screws) {
+    double degrees = tidy(Math.toDegrees(Math.abs(placement.turn())));
+    Limit limit =
+        new Limit(Sense.AT_MOST, fit.practice().turn(), fit.practice().basis().words(), false);
+    boolean straight = limit.keeps(degrees);
+    String way = placement.turn() > 0 ? "clockwise" : "counter-clockwise";
+    return new Finding(
+        "hub-turn",
+        "with the screws in, the wheel should stand upright",
+        straight ? Verdict.PASS : Verdict.CAUTION,
+        "plate on " + hub.name(),
+        new Figure("turn of the plate on the hub", degrees, "deg"),
+        Optional.of(limit),
+        Optional.empty(),
+        screws.get(0).hole().place(),
+        straight
+            ? ""
+            : "The plate sits turned "
+                + Numbers.brief(degrees, 2)
+                + " degrees "
+                + way
+                + " on a hub whose first screw stands at "
+                + Numbers.brief(Math.toDegrees(hub.ring().firstAngle()), 2)
+                + " degrees. Turn the hub on its column, or give the bolt circle the first angle "
+                + Numbers.brief(Math.toDegrees(hub.ring().firstAngle()), 2)
+                + ".");
+  }
+
+  private Finding centre(Motion placement, List<ScrewFit> screws) {
+    double off = tidy(placement.shift().norm());
+    Limit limit =
+        new Limit(Sense.AT_MOST, fit.practice().centre(), fit.practice().basis().words(), false);
+    boolean good = limit.keeps(off);
+    return new Finding(
+        "hub-centre",
+        "a wheel off the hub's axis wobbles as it turns",
+        good ? Verdict.PASS : Verdict.CAUTION,
+        "plate on " + hub.name(),
+        new Figure("hub axis from the plate's origin", off, "mm"),
+        Optional.of(limit),
+        Optional.of(placement.shift()),
+        screws.get(0).hole().place(),
+        good
+            ? ""
+            : "The hub axis comes to lie at "
+                + placement.shift()
+                + " mm; move the bolt circle there, or to the origin.");
+  }
+
+  private Finding pilot(PilotFit pilot, List<Cure> cures, Around around) {
+    Optional<Hole> bore =
+        around.holes().stream()
+            .filter(h -> Optional.of(h.label()).equals(pilot.opening()))
+            .findFirst();
+    boolean enters = pilot.enters();
+    double opening = pilot.clearance().map(c -> pilot.pilot() + 2 * c).orElse(0.0);
+    return new Finding(
+        "hub-bore",
+        "the hub's spigot must enter the plate",
+        enters ? Verdict.PASS : Verdict.FAIL,
+        pilot.opening().orElse("no bore") + " for the spigot",
+        new Figure("opening round the hub axis", opening, "mm"),
+        Optional.of(new Limit(Sense.AT_LEAST, pilot.pilot(), source("pilot"), false)),
+        Optional.of(bore.map(Hole::centre).orElse(Point.ORIGIN)),
+        bore.map(Hole::place).orElse(hub.place()),
+        enters
+            ? ""
+            : cures.stream()
+                .filter(c -> c instanceof Cure.OpenBore)
+                .map(Cure::words)
+                .collect(Collectors.joining(" ")));
+  }
+
+  private String source(String key) {
+    return "hub " + hub.name() + ": " + hub.bases().get(key).words();
+  }
+
+  private static String words(List<Cure> cures) {
+    return cures.stream()
+        .filter(c -> !(c instanceof Cure.OpenBore))
+        .map(Cure::words)
+        .collect(Collectors.joining(" Or: "));
+  }
+
+  private static ScrewFit tightest(List<ScrewFit> screws) {
+    return screws.stream().min(Comparator.comparingDouble(ScrewFit::clearance)).orElseThrow();
+  }
+
+  /** Rounding dust is no figure. */
+  private static double tidy(double value) {
+    return Math.abs(value) < HubFit.ROUNDING ? 0 : value;
+  }
+}

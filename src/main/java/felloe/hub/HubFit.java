@@ -1,0 +1,213 @@
+package felloe.hub;
+
+import felloe.geometry.Motion;
+import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
+import felloe.hub.RigidFit.Round;
+import felloe.plate.Finding;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Plate;
+import felloe.plate.Verdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Tells whether all screws of a hub enter the holes of a plate.
+ *
+ * <p>The hub is turned and shifted, and its screws are given to the holes, so that the tightest
+ * screw has most room: see {@link RigidFit}. A screw's diameter is its nominal major diameter; real
+ * screws are a few hundredths smaller, which is room on the safe side.
+ *
+ * <p><b>Worst case.</b> Each threaded hole's centre may lie anywhere in a zone of diameter T1 (the
+ * hub's position tolerance, ISO 1101), each drilled one in a zone of T2 (the way of drilling), so
+ * two centres may come nearer or part by (T1 + T2)/2. With the placement kept, no screw loses more
+ * than that; with a new placement the room can only be better. So room less (T1 + T2)/2 is certain:
+ * it is the fixed-fastener formula H - F = T1 + T2 for any pattern. It is reached when all errors
+ * point the worst way at once. A drilled hole counts at its nominal diameter: drills cut over size,
+ * not under.
+ *
+ * @param practice figures of the trade
+ * @param drilling how the plate's holes are made
+ */
+public record HubFit(HubPractice practice, DrillingMethod drilling) {
+
+  /** Room of which so little lacks is room, mm: rounding must not refuse 5.0 mm on M5. */
+  static final double ROUNDING = Tolerances.SAME_POINT;
+
+  private static final double SAME_FIGURE = 0.01;
+
+  /** With the program's own figures and the usual way of drilling. */
+  public static HubFit standard() {
+    HubPractice practice = HubPractice.standard();
+    return new HubFit(practice, practice.drilling().get(0));
+  }
+
+  /** Fits a plate to a hub with the standard figures. */
+  public static HubFitResult of(Plate plate, HubSpec hub) {
+    return standard().fit(plate, hub);
+  }
+
+  /** Fits holes to a hub with the standard figures; see {@link #fit(List, HubSpec)}. */
+  public static HubFitResult of(List<Hole> holes, HubSpec hub) {
+    return standard().fit(holes, hub);
+  }
+
+  /** Fits a plate to a hub. */
+  public HubFitResult fit(Plate plate, HubSpec hub) {
+    return fit(Around.of(plate), hub);
+  }
+
+  /**
+   * Fits holes to a hub, when outline and windows are not known.
+   *
+   * @param holes all holes of the plate; screws go into those whose role is {@link HoleRole#BOLT}
+   */
+  public HubFitResult fit(List<Hole> holes, HubSpec hub) {
+    return fit(Around.of(holes), hub);
+  }
+
+  private HubFitResult fit(Around around, HubSpec hub) {
+    List<Hole> bolts = around.bolts();
+    Trial trial =
+        hub.choices().stream()
+            .map(rings -> Trial.of(rings, bolts))
+            .max(Comparator.comparingDouble(Trial::clearance))
+            .orElseThrow();
+    if (hub.pilot().isPresent()) {
+      trial = withPilot(trial, around, hub.pilot().get());
+    }
+    return result(trial, around, hub);
+  }
+
+  /**
+   * Where the spigot does not enter at the best place for the screws, a place where both enter is
+   * looked for: the spigot is one more round thing that goes into a hole.
+   */
+  private static Trial withPilot(Trial trial, Around around, double pilot) {
+    if (trial.fit().isEmpty()) {
+      return trial;
+    }
+    Point axis = trial.fit().get().placement().shift();
+    if (around.pilot(pilot, axis).enters()) {
+      return trial;
+    }
+    for (Hole bore : around.holes()) {
+      if (bore.role() == HoleRole.BORE && bore.diameter() >= pilot) {
+        List<Round> screws = new ArrayList<>(trial.screws());
+        screws.add(new Round(Point.ORIGIN, pilot));
+        List<Round> holes = new ArrayList<>(Trial.rounds(trial.used(), Hole::diameter));
+        holes.add(new Round(bore.centre(), bore.diameter()));
+        RigidFit both = RigidFit.of(screws, holes);
+        boolean samePairs =
+            IntStream.range(0, screws.size()).allMatch(i -> both.holes().get(i) == i);
+        if (samePairs && both.clearance() >= -ROUNDING) {
+          return trial.at(both.placement());
+        }
+      }
+    }
+    return trial;
+  }
+
+  private HubFitResult result(Trial trial, Around around, HubSpec hub) {
+    double allowance = (hub.positionTolerance() + drilling.zone()) / 2;
+    Optional<RigidFit> fit = trial.fit();
+    Optional<PilotFit> pilot =
+        hub.pilot()
+            .map(d -> around.pilot(d, fit.map(f -> f.placement().shift()).orElse(Point.ORIGIN)));
+    List<Mismatch> mismatches = new ArrayList<>();
+    List<Cure> cures = new ArrayList<>();
+    boolean enter = trial.clearance() >= -ROUNDING;
+    Cures possible = new Cures(trial, around, practice, allowance);
+    if (!enter) {
+      mismatches.addAll(Mismatches.of(trial));
+      cures.addAll(possible.all());
+    } else if (trial.clearance() - allowance < -ROUNDING) {
+      cures.addAll(possible.openings());
+    }
+    pilot
+        .filter(p -> !p.enters())
+        .ifPresent(
+            p -> {
+              mismatches.add(
+                  new Mismatch(
+                      Mismatch.Kind.PILOT,
+                      p.opening().orElse("plate"),
+                      p.clearance().map(c -> p.pilot() + 2 * c).orElse(0.0),
+                      p.pilot(),
+                      "mm"));
+              cures.add(pilotCure(p, hub));
+            });
+    List<ScrewFit> screws = fit.map(f -> screws(trial, f, allowance)).orElse(List.of());
+    Optional<PatternFigures> pattern = Mismatches.pattern(trial);
+    HubFindings findings = new HubFindings(this, hub, allowance);
+    List<Finding> all = findings.of(trial, screws, pilot, cures, around);
+    Verdict verdict =
+        all.stream().map(Finding::verdict).max(Comparator.naturalOrder()).orElse(Verdict.PASS);
+    return new HubFitResult(
+        hub,
+        trial.rings(),
+        drilling,
+        verdict,
+        fit.map(RigidFit::clearance),
+        fit.map(f -> f.clearance() - allowance),
+        fit.map(RigidFit::placement),
+        2 * Math.PI / fit.map(RigidFit::symmetry).orElse(1),
+        screws,
+        trial.spare(),
+        pilot,
+        pattern,
+        trial.rings().stream().map(HubRing::calliper).toList(),
+        pattern.flatMap(p -> plateCalliper(p, fit.isPresent() ? trial.used() : trial.bolts())),
+        mismatches,
+        cures,
+        all,
+        fit.map(RigidFit::complete).orElse(true));
+  }
+
+  private static Cure pilotCure(PilotFit pilot, HubSpec hub) {
+    if (pilot.opening().isEmpty() || pilot.bore().isEmpty()) {
+      double bore = hub.bore().orElse(pilot.pilot());
+      return new Cure.OpenBore(pilot.opening().orElse("a bore at the hub axis"), bore);
+    }
+    double needed = pilot.bore().get() - 2 * pilot.clearance().orElseThrow();
+    return new Cure.OpenBore(pilot.opening().get(), Math.max(needed, hub.bore().orElse(needed)));
+  }
+
+  private static List<ScrewFit> screws(Trial trial, RigidFit fit, double allowance) {
+    List<ScrewFit> screws = new ArrayList<>();
+    List<Round> rounds = trial.screws();
+    Motion placement = fit.placement();
+    for (int i = 0; i < rounds.size(); i++) {
+      Hole hole = trial.used().get(i);
+      ScrewThread thread = trial.threads().get(i);
+      Point at = placement.of(rounds.get(i).centre());
+      double clearance = fit.clearances().get(i);
+      screws.add(
+          new ScrewFit(
+              "S" + (i + 1),
+              thread,
+              at,
+              hole,
+              at.distance(hole.centre()),
+              clearance,
+              clearance - allowance,
+              ClearanceSeries.of(thread, hole.diameter())));
+    }
+    return screws;
+  }
+
+  private static Optional<CalliperFigures> plateCalliper(PatternFigures pattern, List<Hole> holes) {
+    double diameter = holes.get(0).diameter();
+    boolean alike =
+        holes.stream().allMatch(h -> Math.abs(h.diameter() - diameter) < SAME_FIGURE)
+            && pattern.roundness() < SAME_FIGURE
+            && pattern.unevenness() * pattern.pitchDiameter() / 2 < SAME_FIGURE;
+    return alike
+        ? Optional.of(CalliperFigures.of(holes.size(), pattern.pitchDiameter(), diameter))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,120 @@
+package felloe.hub;
+
+import felloe.geometry.Point;
+import felloe.hub.RigidFit.Round;
+import felloe.plate.Hole;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Says which figures keep the screws of a trial out. */
+final class Mismatches {
+
+  private Mismatches() {}
+
+  static List<Mismatch> of(Trial trial) {
+    List<Mismatch> found = new ArrayList<>();
+    List<Round> screws = trial.screws();
+    if (trial.fit().isEmpty()) {
+      found.add(
+          new Mismatch(Mismatch.Kind.COUNT, "plate", trial.bolts().size(), screws.size(), ""));
+      return found;
+    }
+    List<Hole> used = trial.used();
+    for (int i = 0; i < screws.size(); i++) {
+      if (used.get(i).diameter() < screws.get(i).diameter() - HubFit.ROUNDING) {
+        found.add(
+            new Mismatch(
+                Mismatch.Kind.HOLE_SIZE,
+                used.get(i).label(),
+                used.get(i).diameter(),
+                screws.get(i).diameter(),
+                "mm"));
+      }
+    }
+    double misplaced = misplaced(screws, used);
+    double room = room(screws, used);
+    if (misplaced <= Math.max(0, room) + HubFit.ROUNDING) {
+      return found;
+    }
+    List<HubRing> scaled = new ArrayList<>();
+    int from = 0;
+    for (HubRing ring : trial.rings()) {
+      List<Point> centres =
+          used.subList(from, from + ring.count()).stream().map(Hole::centre).toList();
+      from += ring.count();
+      double own =
+          PatternFigures.of(centres)
+              .map(PatternFigures::pitchDiameter)
+              .orElse(ring.pitchDiameter());
+      scaled.add(
+          new HubRing(ring.count(), own, ring.thread(), ring.firstAngle(), ring.plateHole()));
+    }
+    List<Round> fitted = Trial.screws(scaled);
+    double rest = misplaced(fitted, used);
+    if (rest < misplaced - HubFit.ROUNDING) {
+      for (int k = 0; k < scaled.size(); k++) {
+        double plate = scaled.get(k).pitchDiameter();
+        double hub = trial.rings().get(k).pitchDiameter();
+        if (Math.abs(plate - hub) > 1e-3) {
+          found.add(new Mismatch(Mismatch.Kind.PITCH_DIAMETER, "plate", plate, hub, "mm"));
+        }
+      }
+    }
+    if (rest > Math.max(0, room) + HubFit.ROUNDING || found.isEmpty()) {
+      found.add(worst(fitted, used));
+    }
+    return found;
+  }
+
+  /** How far the worst centre is from its screw when hub and plate are laid best on each other. */
+  private static double misplaced(List<Round> screws, List<Hole> used) {
+    return -centres(screws, used).clearance();
+  }
+
+  private static RigidFit centres(List<Round> screws, List<Hole> used) {
+    return RigidFit.of(
+        screws.stream().map(s -> new Round(s.centre(), 0)).toList(), Trial.rounds(used, h -> 0));
+  }
+
+  private static double room(List<Round> screws, List<Hole> used) {
+    double room = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < screws.size(); i++) {
+      room = Math.min(room, (used.get(i).diameter() - screws.get(i).diameter()) / 2);
+    }
+    return room;
+  }
+
+  /**
+   * The hole that is off its place: the one without which the others match best, measured from
+   * where they put it.
+   */
+  private static Mismatch worst(List<Round> screws, List<Hole> used) {
+    int worst = 0;
+    double off = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < screws.size() && screws.size() > 2; i++) {
+      List<Round> others = new ArrayList<>(screws);
+      Round left = others.remove(i);
+      List<Hole> holes = new ArrayList<>(used);
+      Hole hole = holes.remove(i);
+      RigidFit rest = centres(others, holes);
+      double misplaced = -rest.clearance();
+      if (misplaced < least) {
+        least = misplaced;
+        worst = i;
+        off = rest.placement().of(left.centre()).distance(hole.centre());
+      }
+    }
+    if (screws.size() <= 2) {
+      off = misplaced(screws, used);
+    }
+    return new Mismatch(Mismatch.Kind.SPACING, used.get(worst).label(), off, 0, "mm");
+  }
+
+  /** The circle of the holes that are used, or of all when there are too few. */
+  static Optional<PatternFigures> pattern(Trial trial) {
+    List<Hole> holes = trial.fit().isPresent() ? trial.used() : trial.bolts();
+    return PatternFigures.of(holes.stream().map(Hole::centre).toList());
+  }
+}
