@@ -1,0 +1,85 @@
+package felloe.review;
+
+import felloe.geometry.Numbers;
+import felloe.plate.Finding;
+import felloe.plate.Hole;
+import felloe.plate.Limit;
+import felloe.plate.Limit.Sense;
+import felloe.plate.Plate;
+import felloe.plate.Verdict;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Edge distance of each hole that takes a fastener: from its centre to the outline, to each window
+ * and to each opening that takes none (the bore, wide holes), in hole diameters. The nearest edge
+ * is told in any case, and every other one that is beyond the limit.
+ */
+record EdgeDistance() implements Rule {
+
+  private record Reach(Edge edge, double distance) {}
+
+  @Override
+  public String id() {
+    return "edge-distance";
+  }
+
+  @Override
+  public String why() {
+    return "A screw hole too near an edge tears out.";
+  }
+
+  @Override
+  public String unit() {
+    return "D";
+  }
+
+  @Override
+  public List<Finding> check(Plate plate, Limits limits) {
+    List<Edge> edges = new ArrayList<>();
+    edges.add(Edge.outline(plate));
+    plate.windows().forEach(window -> edges.add(Edge.of(window)));
+    for (Hole hole : plate.holes()) {
+      if (!Edge.takesFastener(hole, limits)) {
+        edges.add(Edge.of(hole));
+      }
+    }
+    List<Finding> findings = new ArrayList<>();
+    for (Hole hole : plate.holes()) {
+      if (Edge.takesFastener(hole, limits)) {
+        Bounds bounds = limits.of(this, Edge.row(plate, hole.role()), Sense.AT_LEAST, 1);
+        add(hole, edges, bounds, findings);
+      }
+    }
+    return findings;
+  }
+
+  private void add(Hole hole, List<Edge> edges, Bounds bounds, List<Finding> findings) {
+    List<Reach> reaches =
+        edges.stream()
+            .map(edge -> new Reach(edge, Bounds.rounded(edge.contour().distance(hole.centre()))))
+            .sorted(Comparator.comparingDouble(Reach::distance))
+            .toList();
+    for (Reach reach : reaches) {
+      double ratio = reach.distance() / hole.diameter();
+      if (reach == reaches.get(0) || bounds.judge(ratio) != Verdict.PASS) {
+        double wanted = bounds.good().map(Limit::value).orElse(0.0) * hole.diameter();
+        findings.add(
+            bounds.finding(
+                this,
+                hole.label() + " to " + reach.edge().label(),
+                "edge distance e/D",
+                ratio,
+                Optional.of(hole.centre()),
+                hole.place(),
+                "its centre lies "
+                    + Numbers.brief(reach.distance(), 2)
+                    + " mm from the edge; "
+                    + Numbers.brief(wanted, 2)
+                    + " mm keeps the limit"));
+      }
+    }
+  }
+}

@@ -1,0 +1,76 @@
+package felloe.review;
+
+import felloe.geometry.Gap;
+import felloe.geometry.Numbers;
+import felloe.plate.Finding;
+import felloe.plate.Limit;
+import felloe.plate.Limit.Sense;
+import felloe.plate.Plate;
+import felloe.plate.Window;
+import felloe.plate.WindowUse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Girth of the rim beside each grip window: once round its section where it is narrowest, plate and
+ * grip scales together, edges rounded as far as the section allows.
+ *
+ * @param least whether the rule asks for enough; otherwise for not too much
+ */
+record GripGirth(boolean least) implements Rule {
+
+  @Override
+  public String id() {
+    return least ? "grip-girth-least" : "grip-girth-most";
+  }
+
+  @Override
+  public String why() {
+    return least
+        ? "A thin rim tires the hand and cuts into it."
+        : "A hand does not close round a thick rim.";
+  }
+
+  @Override
+  public String unit() {
+    return "mm";
+  }
+
+  @Override
+  public List<Finding> check(Plate plate, Limits limits) {
+    Bounds bounds = limits.of(this, "any", least ? Sense.AT_LEAST : Sense.AT_MOST, 1);
+    double height = plate.stock().thickness() + 2 * plate.making().gripScale();
+    List<Finding> findings = new ArrayList<>();
+    for (Window window : plate.windows()) {
+      if (window.use() == WindowUse.GRIP) {
+        Gap rim = plate.outline().gap(window.contour());
+        double girth = girth(rim.distance(), height, limits.figure("grip-edge-radius"));
+        findings.add(
+            bounds.finding(
+                this,
+                "rim beside " + window.label(),
+                "grip girth",
+                girth,
+                Optional.of(rim.from().middle(rim.to())),
+                window.place(),
+                advice(rim.distance(), girth, bounds)));
+      }
+    }
+    return findings;
+  }
+
+  private String advice(double width, double girth, Bounds bounds) {
+    double by = Math.abs(bounds.good().map(Limit::value).orElse(girth) - girth);
+    String section = "the rim is " + Numbers.brief(width, 1) + " mm wide here; ";
+    return least
+        ? section + "grip scales " + Numbers.brief(by / 4, 1) + " mm thicker on each face mend it"
+        : section + "make it " + Numbers.brief(by / 2, 1) + " mm narrower or the scales thinner";
+  }
+
+  /** Once round a rectangle with rounded corners, mm. */
+  static double girth(double width, double height, double radius) {
+    double round = Math.min(radius, Math.min(width, height) / 2);
+    return 2 * (width + height) - (8 - 2 * Math.PI) * round;
+  }
+}

@@ -1,0 +1,105 @@
+package felloe.review;
+
+import felloe.geometry.Numbers;
+import felloe.plate.Finding;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Limit;
+import felloe.plate.Limit.Sense;
+import felloe.plate.Plate;
+import felloe.plate.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Pitch of holes that take fasteners: centre to centre, in diameters of the larger one. Two holes
+ * of which one is a hub bolt's are held against the bolt limit, others against that of light duty.
+ * The closest pair of each kind is told in any case, and every other one that is beyond the limit.
+ */
+record HolePitch() implements Rule {
+
+  private record Pair(Hole a, Hole b) {
+    double pitch() {
+      return Bounds.rounded(a.centre().distance(b.centre()));
+    }
+
+    double diameter() {
+      return Math.max(a.diameter(), b.diameter());
+    }
+
+    double ratio() {
+      return Bounds.rounded(pitch() / diameter());
+    }
+
+    boolean bolted() {
+      return a.role() == HoleRole.BOLT || b.role() == HoleRole.BOLT;
+    }
+  }
+
+  @Override
+  public String id() {
+    return "hole-pitch";
+  }
+
+  @Override
+  public String why() {
+    return "Screw holes too close together tear into each other.";
+  }
+
+  @Override
+  public String unit() {
+    return "D";
+  }
+
+  @Override
+  public List<Finding> check(Plate plate, Limits limits) {
+    List<Hole> holes =
+        plate.holes().stream().filter(hole -> Edge.takesFastener(hole, limits)).toList();
+    List<Finding> findings = new ArrayList<>();
+    for (boolean bolted : new boolean[] {true, false}) {
+      String row = Edge.row(plate, bolted ? HoleRole.BOLT : HoleRole.GRIP);
+      Bounds bounds = limits.of(this, row, Sense.AT_LEAST, 1);
+      List<Pair> pairs = pairs(holes, bolted);
+      Pair closest = null;
+      for (Pair pair : pairs) {
+        closest = closest == null || pair.ratio() < closest.ratio() ? pair : closest;
+      }
+      for (Pair pair : pairs) {
+        if (pair == closest || bounds.judge(pair.ratio()) != Verdict.PASS) {
+          findings.add(finding(pair, bounds));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static List<Pair> pairs(List<Hole> holes, boolean bolted) {
+    List<Pair> pairs = new ArrayList<>();
+    for (int i = 0; i < holes.size(); i++) {
+      for (int j = i + 1; j < holes.size(); j++) {
+        Pair pair = new Pair(holes.get(i), holes.get(j));
+        if (pair.bolted() == bolted) {
+          pairs.add(pair);
+        }
+      }
+    }
+    return pairs;
+  }
+
+  private Finding finding(Pair pair, Bounds bounds) {
+    double wanted = bounds.good().map(Limit::value).orElse(0.0) * pair.diameter();
+    return bounds.finding(
+        this,
+        pair.a().label() + " to " + pair.b().label(),
+        "pitch p/D",
+        pair.ratio(),
+        Optional.of(pair.a().centre().middle(pair.b().centre())),
+        pair.b().place(),
+        "the centres are "
+            + Numbers.brief(pair.pitch(), 2)
+            + " mm apart; "
+            + Numbers.brief(wanted, 2)
+            + " mm keeps the limit");
+  }
+}

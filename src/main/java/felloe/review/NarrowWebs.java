@@ -1,0 +1,73 @@
+package felloe.review;
+
+import felloe.geometry.NarrowestWeb;
+import felloe.geometry.NarrowestWeb.Web;
+import felloe.geometry.Numbers;
+import felloe.plate.Finding;
+import felloe.plate.Limit;
+import felloe.plate.Limit.Sense;
+import felloe.plate.Plate;
+import felloe.plate.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The narrowest web anywhere in the plate: between any two openings, an opening and the outline, or
+ * two parts of one edge. The narrowest one is told in any case, and every other one that is beyond
+ * the limit.
+ */
+record NarrowWebs() implements Rule {
+
+  @Override
+  public String id() {
+    return "narrowest-web";
+  }
+
+  @Override
+  public String why() {
+    return "A thin web bends, cracks or breaks off while it is sawn.";
+  }
+
+  @Override
+  public String unit() {
+    return "mm";
+  }
+
+  @Override
+  public List<Finding> check(Plate plate, Limits limits) {
+    Bounds bounds = limits.of(this, Edge.kind(plate), Sense.AT_LEAST, plate.stock().thickness());
+    double good = bounds.good().map(Limit::value).orElse(0.0);
+    NarrowestWeb search = new NarrowestWeb(plate.region());
+    List<Web> webs = search.upTo(good);
+    if (webs.isEmpty()) {
+      webs = search.narrowest().stream().toList();
+    }
+    List<Edge> edges = Edge.all(plate);
+    List<Finding> findings = new ArrayList<>();
+    for (Web web : webs) {
+      if (findings.isEmpty() || bounds.judge(web.width()) != Verdict.PASS) {
+        findings.add(finding(web, edges, bounds, good));
+      }
+    }
+    return findings;
+  }
+
+  private Finding finding(Web web, List<Edge> edges, Bounds bounds, double good) {
+    Edge first = edges.get(web.first());
+    Edge second = edges.get(web.second());
+    String missing = Numbers.brief(good - web.width(), 2) + " mm";
+    return bounds.finding(
+        this,
+        web.isNeck()
+            ? "neck between two parts of " + first.label()
+            : first.label() + " to " + second.label(),
+        "width of the web",
+        web.width(),
+        Optional.of(web.middle()),
+        second.place(),
+        web.isNeck()
+            ? "widen the neck by " + missing
+            : "move " + second.label() + " away by " + missing + " or make it smaller");
+  }
+}

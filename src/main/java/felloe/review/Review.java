@@ -1,0 +1,86 @@
+package felloe.review;
+
+import felloe.plate.Finding;
+import felloe.plate.MaterialKind;
+import felloe.plate.Plate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reviews a plate by all rules. */
+public final class Review {
+
+  private static final List<Rule> RULES =
+      List.of(
+          new ClearOpenings(),
+          new NarrowWebs(),
+          new EdgeDistance(),
+          new HolePitch(),
+          new Corners.Inside(),
+          new Corners.Outer(),
+          new FingerRoom(FingerRoom.Measure.DEPTH, false),
+          new FingerRoom(FingerRoom.Measure.DEPTH, true),
+          new FingerRoom(FingerRoom.Measure.LENGTH, false),
+          new FingerRoom(FingerRoom.Measure.LENGTH, true),
+          new GripGirth(true),
+          new GripGirth(false),
+          new SheetFit(),
+          Weight.MASS,
+          Weight.CENTROID_OFFSET,
+          Weight.HANG_TORQUE);
+
+  private Review() {}
+
+  /** All rules, in the order in which their findings are told. */
+  public static List<Rule> rules() {
+    return RULES;
+  }
+
+  /**
+   * Reviews a plate against the program's limits and those that its shape file sets.
+   *
+   * @return the findings in the order of {@link #rules()}
+   * @throws felloe.plate.BadInput when the shape file sets a limit for a rule that does not exist,
+   *     or one below zero; all of them, each at its place
+   */
+  public static ReviewReport of(Plate plate) {
+    return of(plate, List.of());
+  }
+
+  /**
+   * The same with findings that other checks made of the plate.
+   *
+   * @param others such as those of the hub fit; told last, in their own order
+   */
+  public static ReviewReport of(Plate plate, List<Finding> others) {
+    Limits limits = Limits.with(plate.limits());
+    List<Finding> findings = new ArrayList<>();
+    RULES.forEach(rule -> findings.addAll(rule.check(plate, limits)));
+    findings.addAll(others);
+    return new ReviewReport(findings, cautions(plate.stock().material().kind()));
+  }
+
+  /** What every report says beside its findings. */
+  private static List<String> cautions(MaterialKind kind) {
+    String dust =
+        switch (kind) {
+          case LAMINATE ->
+              "Dust and splinters of fibre and resin harm lungs, skin and eyes: cut wet or with"
+                  + " extraction, wear a fitted dust mask, glasses and gloves.";
+          case METAL ->
+              "Swarf and sawn edges cut, and thrown chips blind: wear glasses, clamp the plate, no"
+                  + " gloves at a turning spindle.";
+          case WOOD ->
+              "Wood and glue dust harm the lungs and burn: use extraction and a fitted dust mask."
+                  + " A plywood wheel is a mock-up unless its strength is proved.";
+          case PLASTIC ->
+              "Sheet plastic breaks from notches without warning: use it for patterns and mock-ups,"
+                  + " not for a wheel that is driven.";
+        };
+    return List.of(
+        "For closed-course use, at the builder's own judgement; not for public roads.",
+        "Event rules, local codes and a qualified person have the last word.",
+        "This review measures the shape. It proves neither strength nor stiffness, and it does not"
+            + " know how well the plate is made: test before use.",
+        dust);
+  }
+}

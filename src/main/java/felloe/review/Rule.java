@@ -1,0 +1,26 @@
+package felloe.review;
+
+import felloe.plate.Finding;
+import felloe.plate.Plate;
+import java.util.List;
+
+/** One rule of the review: a pure function from a plate to findings. */
+public interface Rule {
+
+  /** Its name in reports and in the shape file's limits: lower case words with hyphens. */
+  String id();
+
+  /** Why it exists, in one line. */
+  String why();
+
+  /** The unit of its figure and limit; empty for a ratio. */
+  String unit();
+
+  /**
+   * Looks at a plate.
+   *
+   * @param limits the limits in force
+   * @return what was found, always in the same order; none when the plate has nothing of the kind
+   */
+  List<Finding> check(Plate plate, Limits limits);
+}

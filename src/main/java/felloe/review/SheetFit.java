@@ -1,0 +1,108 @@
+package felloe.review;
+
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.plate.Finding;
+import felloe.plate.Limit.Sense;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Sheet;
+import felloe.plate.Verdict;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Whether the plate fits its sheet, and at which turn. The figure is the margin that is left all
+ * round when the plate lies in the middle. As drawn comes first, then a quarter turn; where neither
+ * leaves the wanted margin, all turns are searched in steps of one degree and the best one is made
+ * better, so that the margin is known to 0.001 mm at its turn, and a better turn may be missed only
+ * where the margin has a second top narrower than a degree.
+ */
+record SheetFit() implements Rule {
+
+  /**
+   * A way to lie.
+   *
+   * @param turn counter-clockwise, degrees
+   * @param margin what is left on every side, mm; below zero when it does not fit
+   */
+  record Lie(double turn, double margin) {}
+
+  @Override
+  public String id() {
+    return "sheet-fit";
+  }
+
+  @Override
+  public String why() {
+    return "The plate must lie on its sheet with room for the saw.";
+  }
+
+  @Override
+  public String unit() {
+    return "mm";
+  }
+
+  @Override
+  public List<Finding> check(Plate plate, Limits limits) {
+    if (plate.stock().sheet().isEmpty()) {
+      return List.of();
+    }
+    Bounds bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
+    double rough = plate.making().roughAllowance();
+    if (limits.overrides().stream().noneMatch(o -> o.rule().equals(id()))) {
+      bounds = bounds.cautionAtLeast(rough, "the shape file's rough allowance");
+    }
+    Sheet sheet = plate.stock().sheet().get();
+    Lie lie = best(new Extent(plate.outline()), sheet, bounds);
+    Place place = plate.stock().place();
+    String advice =
+        "take a sheet "
+            + Numbers.brief(2 * (bounds.good().orElseThrow().value() - lie.margin()), 1)
+            + " mm wider and higher, or make the plate smaller";
+    return List.of(
+        bounds.finding(
+            this,
+            lie.turn() == 0
+                ? "plate as drawn"
+                : "plate turned " + Numbers.brief(lie.turn(), 1) + " degrees",
+            "margin left all round",
+            lie.margin(),
+            Optional.<Point>empty(),
+            place,
+            advice));
+  }
+
+  private static Lie best(Extent extent, Sheet sheet, Bounds bounds) {
+    Lie best = lie(extent, sheet, 0);
+    if (bounds.judge(best.margin()) == Verdict.PASS) {
+      return best;
+    }
+    Lie quarter = lie(extent, sheet, 90);
+    best = quarter.margin() > best.margin() ? quarter : best;
+    if (bounds.judge(best.margin()) == Verdict.PASS) {
+      return best;
+    }
+    for (int turn = 1; turn < 180; turn++) {
+      Lie lie = lie(extent, sheet, turn);
+      best = lie.margin() > best.margin() ? lie : best;
+    }
+    for (double step = 0.5; step > 1e-6; step /= 2) {
+      Lie less = lie(extent, sheet, best.turn() - step);
+      Lie more = lie(extent, sheet, best.turn() + step);
+      Lie better = less.margin() > more.margin() ? less : more;
+      best = better.margin() > best.margin() ? better : best;
+    }
+    // A turn told to a tenth of a degree is one that a maker can set.
+    Lie told = lie(extent, sheet, Math.rint(best.turn() * 10) / 10);
+    return bounds.judge(told.margin()) == bounds.judge(best.margin()) ? told : best;
+  }
+
+  private static Lie lie(Extent extent, Sheet sheet, double turn) {
+    double angle = -Math.toRadians(turn);
+    Point along = turn == 90 ? new Point(0, -1) : Point.polar(1, angle);
+    double width = extent.along(along);
+    double height = extent.along(along.left());
+    return new Lie(turn, Math.min(sheet.width() - width, sheet.height() - height) / 2);
+  }
+}
