@@ -1,17 +1,29 @@
 package felloe.geometry;
 
 import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 
 /**
- * A largest circle that lies inside a contour, found by halving squares: the square that may still
- * hold the best centre is looked at first, and one that cannot beat the best so far by more than
- * the stated accuracy is dropped.
+ * A largest circle that lies inside a contour. Halving squares finds the region of the best centre:
+ * the square that may still hold it is looked at first, and one that cannot beat the best so far by
+ * more than {@value #COARSE} mm is dropped. From there Newton's method goes to the places that are
+ * equally far from two edges touched there and any third one.
  *
  * @param centre its centre, mm
- * @param radius mm; never more than the true largest, and less by at most the accuracy asked for
+ * @param radius mm; never more than the true largest; exact to 1e-6 mm where the circle touches two
+ *     of the edges that the coarse one does, and in any case less by at most {@value #COARSE} mm
  */
 public record LargestCircle(Point centre, double radius) {
+
+  static final double COARSE = 0.5;
+  private static final int STEPS = 12;
+
+  /** A largest circle inside a contour. */
+  public static LargestCircle inside(Contour contour) {
+    return new Search(contour).run();
+  }
 
   private record Square(Point centre, double half, double distance) {
     double most() {
@@ -19,51 +31,110 @@ public record LargestCircle(Point centre, double radius) {
     }
   }
 
-  /**
-   * A largest circle inside a contour.
-   *
-   * @param accuracy how much less than the true largest the radius may be, mm, above zero
-   * @throws IllegalArgumentException when the accuracy is not above zero
-   */
-  public static LargestCircle inside(Contour contour, double accuracy) {
-    if (!(accuracy > 0)) {
-      throw new IllegalArgumentException("accuracy must be above zero, not " + accuracy);
+  private static final class Search {
+    private final Contour contour;
+    private final SegmentIndex index;
+    private Square best;
+
+    Search(Contour contour) {
+      this.contour = contour;
+      this.index = new SegmentIndex(contour.segments());
     }
-    SegmentIndex index = new SegmentIndex(contour.segments());
-    Box box = contour.box();
-    // The centroid and the middle are the very centre of the common openings.
-    Square best = square(contour, index, contour.properties().centroid(), 0);
-    Square middle = square(contour, index, box.centre(), 0);
-    best = middle.distance() > best.distance() ? middle : best;
-    PriorityQueue<Square> open =
-        new PriorityQueue<>(
-            Comparator.comparingDouble(Square::most)
-                .reversed()
-                .thenComparingDouble(s -> s.centre().x())
-                .thenComparingDouble(s -> s.centre().y()));
-    double half = Math.min(box.width(), box.height()) / 2;
-    for (double x = box.minX() + half; x < box.maxX() + half; x += 2 * half) {
-      for (double y = box.minY() + half; y < box.maxY() + half; y += 2 * half) {
-        open.add(square(contour, index, new Point(x, y), half));
+
+    LargestCircle run() {
+      Box box = contour.box();
+      // The centroid and the middle are the very centre of the common openings.
+      best = square(contour.properties().centroid(), 0);
+      keep(square(box.centre(), 0));
+      search(box);
+      polish();
+      return new LargestCircle(best.centre(), best.distance());
+    }
+
+    private void search(Box box) {
+      PriorityQueue<Square> open =
+          new PriorityQueue<>(
+              Comparator.comparingDouble(Square::most)
+                  .reversed()
+                  .thenComparingDouble(s -> s.centre().x())
+                  .thenComparingDouble(s -> s.centre().y()));
+      double half = Math.min(box.width(), box.height()) / 2;
+      for (double x = box.minX() + half; x < box.maxX() + half; x += 2 * half) {
+        for (double y = box.minY() + half; y < box.maxY() + half; y += 2 * half) {
+          open.add(square(new Point(x, y), half));
+        }
       }
-    }
-    while (!open.isEmpty() && open.peek().most() - best.distance() > accuracy) {
-      Square next = open.poll();
-      double quarter = next.half() / 2;
-      for (int k = 0; k < 4; k++) {
-        Point corner = new Point(k % 2 == 0 ? quarter : -quarter, k < 2 ? quarter : -quarter);
-        Square part = square(contour, index, next.centre().plus(corner), quarter);
-        best = part.distance() > best.distance() ? part : best;
-        if (part.most() - best.distance() > accuracy) {
-          open.add(part);
+      while (!open.isEmpty() && open.peek().most() - best.distance() > COARSE) {
+        Square next = open.poll();
+        double quarter = next.half() / 2;
+        for (int k = 0; k < 4; k++) {
+          Point corner = new Point(k % 2 == 0 ? quarter : -quarter, k < 2 ? quarter : -quarter);
+          Square part = square(next.centre().plus(corner), quarter);
+          keep(part);
+          if (part.most() - best.distance() > COARSE) {
+            open.add(part);
+          }
         }
       }
     }
-    return new LargestCircle(best.centre(), best.distance());
-  }
 
-  private static Square square(Contour contour, SegmentIndex index, Point centre, double half) {
-    double distance = index.distance(centre);
-    return new Square(centre, half, contour.contains(centre) ? distance : -distance);
+    /** Goes to each place that is equally far from two edges near the circle and a third. */
+    private void polish() {
+      List<Segment> edges = contour.segments();
+      Square start = best;
+      List<Segment> touched =
+          edges.stream()
+              .filter(s -> s.distance(start.centre()) <= start.distance() + 2 * COARSE)
+              .toList();
+      for (int a = 0; a < touched.size(); a++) {
+        for (int b = a + 1; b < touched.size(); b++) {
+          for (Segment third : edges) {
+            equallyFar(start.centre(), touched.get(a), touched.get(b), third)
+                .ifPresent(p -> keep(square(p, 0)));
+          }
+        }
+      }
+    }
+
+    private static Optional<Point> equallyFar(Point start, Segment a, Segment b, Segment c) {
+      Point p = start;
+      for (int step = 0; step < STEPS; step++) {
+        Point toA = p.minus(a.nearest(p));
+        Point toB = p.minus(b.nearest(p));
+        Point toC = p.minus(c.nearest(p));
+        double da = toA.norm();
+        double db = toB.norm();
+        double dc = toC.norm();
+        if (da == 0 || db == 0 || dc == 0) {
+          return Optional.empty();
+        }
+        Point u = toA.times(1 / da).minus(toB.times(1 / db));
+        Point v = toA.times(1 / da).minus(toC.times(1 / dc));
+        double det = u.cross(v);
+        if (Math.abs(det) < 1e-9) {
+          return Optional.empty();
+        }
+        double f = db - da;
+        double g = dc - da;
+        Point move = new Point((f * v.y() - g * u.y()) / det, (g * u.x() - f * v.x()) / det);
+        p = p.plus(move);
+        if (move.norm() < 1e-12 * (1 + da)) {
+          return Optional.of(p);
+        }
+        if (move.norm() > Tolerances.LARGEST) {
+          return Optional.empty();
+        }
+      }
+      return Optional.of(p);
+    }
+
+    private void keep(Square square) {
+      best = square.distance() > best.distance() ? square : best;
+    }
+
+    private Square square(Point centre, double half) {
+      double distance = index.distance(centre);
+      return new Square(centre, half, contour.contains(centre) ? distance : -distance);
+    }
   }
 }

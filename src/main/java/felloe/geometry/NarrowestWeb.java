@@ -121,7 +121,7 @@ public final class NarrowestWeb {
    * The narrowest web of each pair of contours that face each other, and the narrowest neck of each
    * contour. A pair whose shortest gap is cut by a third contour is left out.
    *
-   * @return in order of width
+   * @return in order of width; equal widths (to 1e-6 mm) in order of the contours' numbers
    */
   public List<Web> all() {
     return upTo(size);
@@ -147,7 +147,7 @@ public final class NarrowestWeb {
     return best.values().stream()
         .filter(this::clear)
         .sorted(
-            Comparator.comparingDouble(Web::width)
+            Comparator.comparingDouble((Web web) -> Math.rint(web.width() / Tolerances.SAME_POINT))
                 .thenComparingInt(Web::first)
                 .thenComparingInt(Web::second))
         .toList();

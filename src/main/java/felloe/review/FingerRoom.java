@@ -18,38 +18,49 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Finger room in grip windows, for the bare or the gloved hand.
+ * Finger room in grip windows, for the bare and for the gloved hand.
  *
- * <p>Depth is the diameter of the largest circle that the window holds, known to 0.1 mm and never
- * told too large. Length is what four fingers side by side find: the row of places where a finger
- * fits (the window drawn in by half a finger all round), measured square to the line from the hub
- * axis to the window's middle, and one finger added.
+ * <p>Depth is the diameter of the largest circle that the window holds, never told too large.
+ * Length is what four fingers side by side find: the row of places where a finger fits (the window
+ * drawn in by half a finger all round), measured square to the line from the hub axis to the
+ * window's middle, and one finger added.
  *
  * @param measure depth or length
- * @param gloved which hand
  */
-record FingerRoom(Measure measure, boolean gloved) implements Rule {
-
-  private static final double ACCURACY = 0.05;
+record FingerRoom(Measure measure) implements Rule {
 
   /** What is measured. */
   enum Measure {
-    DEPTH,
-    LENGTH
+    /** How far fingers go in. */
+    DEPTH("finger-depth", "Fingers must go through a grip window.", "clear depth", "deeper"),
+    /** How many find room side by side. */
+    LENGTH(
+        "finger-length",
+        "Four fingers must lie side by side in a grip window.",
+        "clear length",
+        "longer");
+
+    private final String id;
+    private final String why;
+    private final String figure;
+    private final String more;
+
+    Measure(String id, String why, String figure, String more) {
+      this.id = id;
+      this.why = why;
+      this.figure = figure;
+      this.more = more;
+    }
   }
 
   @Override
   public String id() {
-    return (measure == Measure.DEPTH ? "finger-depth-" : "finger-length-")
-        + (gloved ? "gloved" : "bare");
+    return measure.id;
   }
 
   @Override
   public String why() {
-    String hand = gloved ? "a gloved hand" : "the bare hand";
-    return measure == Measure.DEPTH
-        ? "The fingers of " + hand + " must go through a grip window."
-        : "Four fingers of " + hand + " must lie side by side in a grip window.";
+    return measure.why;
   }
 
   @Override
@@ -59,40 +70,37 @@ record FingerRoom(Measure measure, boolean gloved) implements Rule {
 
   @Override
   public List<Finding> check(Plate plate, Limits limits) {
-    Bounds bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
+    Bounds bare = limits.of(this, "bare", Sense.AT_LEAST, 1);
+    Bounds gloved = limits.of(this, "gloved", Sense.AT_LEAST, 1);
     List<Finding> findings = new ArrayList<>();
     for (Window window : plate.windows()) {
       if (window.use() == WindowUse.GRIP) {
-        findings.add(
-            measure == Measure.DEPTH
-                ? depth(window, bounds)
-                : length(window, bounds, limits.figure("finger")));
+        Point at = window.contour().properties().centroid();
+        double room;
+        if (measure == Measure.DEPTH) {
+          LargestCircle circle = LargestCircle.inside(window.contour());
+          at = circle.centre();
+          room = 2 * circle.radius();
+        } else {
+          room = clearLength(window.contour(), limits.figure("finger"));
+        }
+        findings.add(finding(window, "bare hand", room, at, bare));
+        findings.add(finding(window, "gloved hand", room, at, gloved));
       }
     }
     return findings;
   }
 
-  private Finding depth(Window window, Bounds bounds) {
-    LargestCircle circle = LargestCircle.inside(window.contour(), ACCURACY);
-    return finding(window, "clear depth", 2 * circle.radius(), circle.centre(), bounds);
-  }
-
-  private Finding length(Window window, Bounds bounds, double finger) {
-    Point middle = window.contour().properties().centroid();
-    return finding(window, "clear length", clearLength(window.contour(), finger), middle, bounds);
-  }
-
-  private Finding finding(Window window, String name, double figure, Point at, Bounds bounds) {
-    String missing =
-        Numbers.brief(bounds.good().map(Limit::value).orElse(0.0) - Bounds.rounded(figure), 1);
+  private Finding finding(Window window, String hand, double room, Point at, Bounds bounds) {
+    double missing = bounds.good().map(Limit::value).orElse(0.0) - Bounds.rounded(room);
     return bounds.finding(
         this,
-        window.label(),
-        name,
-        figure,
+        window.label() + ", " + hand,
+        measure.figure,
+        room,
         Optional.of(at),
         window.place(),
-        "make the window " + missing + " mm " + (measure == Measure.DEPTH ? "deeper" : "longer"));
+        "make the window " + Numbers.brief(missing, 1) + " mm " + measure.more);
   }
 
   /** Room for fingers side by side; 0 where no finger goes in. */

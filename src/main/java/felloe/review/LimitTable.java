@@ -29,7 +29,7 @@ final class LimitTable {
    */
   record Step(double factor, double least, String source) {
     Limit limit(Limit.Sense sense, double scale) {
-      return new Limit(sense, Math.max(factor * scale, least), source, false);
+      return new Limit(sense, Bounds.rounded(Math.max(factor * scale, least)), source, false);
     }
   }
 

@@ -14,8 +14,9 @@ import java.util.Optional;
 
 /**
  * The narrowest web anywhere in the plate: between any two openings, an opening and the outline, or
- * two parts of one edge. The narrowest one is told in any case, and every other one that is beyond
- * the limit.
+ * two parts of one edge. The narrowest one is told in any case. Every other one that is beyond the
+ * limit is told too, except that beside a screw hole only failures are: the edge distance is the
+ * measure there.
  */
 record NarrowWebs() implements Rule {
 
@@ -46,11 +47,22 @@ record NarrowWebs() implements Rule {
     List<Edge> edges = Edge.all(plate);
     List<Finding> findings = new ArrayList<>();
     for (Web web : webs) {
-      if (findings.isEmpty() || bounds.judge(web.width()) != Verdict.PASS) {
+      Verdict verdict = bounds.judge(web.width());
+      boolean told =
+          besideScrew(web, plate, limits) ? verdict == Verdict.FAIL : verdict != Verdict.PASS;
+      if (findings.isEmpty() || told) {
         findings.add(finding(web, edges, bounds, good));
       }
     }
     return findings;
+  }
+
+  private static boolean besideScrew(Web web, Plate plate, Limits limits) {
+    int holesFrom = 1 + plate.windows().size();
+    return web.second() >= holesFrom
+        && (Edge.takesFastener(plate.holes().get(web.second() - holesFrom), limits)
+            || (web.first() >= holesFrom
+                && Edge.takesFastener(plate.holes().get(web.first() - holesFrom), limits)));
   }
 
   private Finding finding(Web web, List<Edge> edges, Bounds bounds, double good) {

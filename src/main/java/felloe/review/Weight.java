@@ -4,8 +4,10 @@ import felloe.geometry.AreaProperties;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.plate.Finding;
+import felloe.plate.Hole;
 import felloe.plate.Limit.Sense;
 import felloe.plate.Plate;
+import felloe.plate.Window;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,9 +58,20 @@ enum Weight implements Rule {
     return unit;
   }
 
+  private static AreaProperties properties(Plate plate) {
+    AreaProperties rest = plate.outline().properties();
+    for (Window window : plate.windows()) {
+      rest = rest.less(window.contour().properties());
+    }
+    for (Hole hole : plate.holes()) {
+      rest = rest.less(hole.contour().properties());
+    }
+    return rest;
+  }
+
   @Override
   public List<Finding> check(Plate plate, Limits limits) {
-    AreaProperties properties = plate.region().properties();
+    AreaProperties properties = properties(plate);
     double grams =
         properties.area() * plate.stock().thickness() * plate.stock().material().density() / 1000;
     Point centroid = properties.centroid();
