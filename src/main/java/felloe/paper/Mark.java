@@ -1,5 +1,6 @@
 package felloe.paper;
 
+import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
@@ -8,6 +9,9 @@ import java.util.List;
 
 /** One thing drawn. Coordinates are millimetres, x to the right, y up. */
 public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Label {
+
+  /** An upright box that holds all of its ink. */
+  Box box();
 
   /**
    * A line along a chain of segments, each starting where the one before ends.
@@ -31,6 +35,15 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Label {
     public static Stroke of(Segment segment, LineType type) {
       return new Stroke(List.of(segment), false, type);
     }
+
+    @Override
+    public Box box() {
+      return segments.stream()
+          .map(Segment::box)
+          .reduce(Box::union)
+          .orElseThrow()
+          .grown(type.width());
+    }
   }
 
   /**
@@ -44,6 +57,11 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Label {
     public Fill {
       contours = List.copyOf(contours);
       Numbers.finite("ink", ink);
+    }
+
+    @Override
+    public Box box() {
+      return contours.stream().map(Contour::box).reduce(Box::union).orElseThrow();
     }
   }
 
@@ -61,6 +79,34 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Label {
     public Label {
       Numbers.finite("height", height);
       Numbers.finite("turn", turn);
+    }
+
+    /** Upright text. */
+    public static Label of(String text, Point at, double height, Anchor anchor) {
+      return new Label(text, at, height, 0, anchor);
+    }
+
+    /** Where its base line starts. */
+    public Point start() {
+      double width = TextWidth.of(text, height);
+      double back =
+          switch (anchor) {
+            case START -> 0;
+            case MIDDLE -> width / 2;
+            case END -> width;
+          };
+      return at.plus(Point.polar(1, turn), -back);
+    }
+
+    @Override
+    public Box box() {
+      Point along = Point.polar(1, turn);
+      Point up = along.left();
+      Point start = start();
+      Point end = start.plus(along, TextWidth.of(text, height));
+      double tails = TextWidth.TAILS * TextWidth.fontSize(height);
+      return Box.of(start.plus(up, -tails), end.plus(up, 1.1 * height))
+          .union(Box.of(end.plus(up, -tails), start.plus(up, 1.1 * height)));
     }
   }
 }

@@ -1,0 +1,98 @@
+package felloe.paper;
+
+import felloe.geometry.Box;
+import felloe.geometry.Line;
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The strip and the column of a page: name, title block, cautions, map, check bars. */
+final class Furniture {
+
+  private static final double PAD = 1.5;
+
+  private final Frame frame;
+  private final StripText text;
+
+  Furniture(Frame frame, StripText text) {
+    this.frame = frame;
+    this.text = text;
+  }
+
+  /** Width and height that a map gets. */
+  private Box mapBox() {
+    Box strip = frame.strip();
+    double width = StripText.mapCell(strip.width());
+    boolean besideBar = frame.bar() + 4 + width <= strip.width();
+    double top = besideBar ? strip.maxY() : strip.maxY() - Frame.BAR_ROW;
+    return new Box(strip.maxX() - width + PAD, strip.minY() + 0.5, strip.maxX() - 0.5, top - 1);
+  }
+
+  /**
+   * Everything of it, in page coordinates.
+   *
+   * @param name the page's name
+   * @param count which page of how many
+   * @param map the map's marks for {@link #mapBox()}
+   */
+  Drawing draw(String name, String count, java.util.function.Function<Box, List<Mark>> map) {
+    Box strip = frame.strip();
+    double foot = strip.maxY() - Frame.BAR_ROW;
+    List<Mark> lines = new ArrayList<>();
+    lines.add(line(strip.minX(), strip.maxY(), strip.maxX(), strip.maxY()));
+    double notes = strip.minX() + StripText.nameCell(strip.width());
+    double titles = notes + StripText.notesCell(strip.width());
+    double maps = titles + StripText.titleCell(strip.width());
+    Box mapBox = mapBox();
+    double ruled = mapBox.maxY() > foot ? maps : strip.maxX();
+    lines.add(line(strip.minX(), foot, ruled, foot));
+    lines.add(line(notes, strip.minY(), notes, foot));
+    lines.add(line(titles, strip.minY(), titles, foot));
+    lines.add(line(maps, strip.minY(), maps, mapBox.maxY() > foot ? strip.maxY() : foot));
+    List<Mark> words = new ArrayList<>();
+    name(name, count, notes - strip.minX(), foot, words);
+    words.addAll(
+        Paragraph.labels(
+            text.lines(strip.width()), notes + PAD, foot - 1, StripText.SMALL, StripText.PITCH));
+    title(titles, foot, words);
+    List<Mark> bars = new ArrayList<>();
+    bars.addAll(Bars.across(new Point(strip.minX() + 1, foot + 1.2), frame.bar()));
+    double x = frame.column().maxX() - 1;
+    bars.addAll(Bars.up(new Point(x, frame.column().minY() + 1), frame.bar()));
+    return new Drawing(
+        List.of(
+            new Drawing.Layer("frame", lines),
+            new Drawing.Layer("title-block", words),
+            new Drawing.Layer("check-bars", bars),
+            new Drawing.Layer("map", map.apply(mapBox))));
+  }
+
+  private void name(String name, String count, double width, double foot, List<Mark> words) {
+    double height = 7;
+    while (TextWidth.of(name, height) > width - 2 && height > 2) {
+      height -= 0.5;
+    }
+    double middle = frame.strip().minX() + width / 2;
+    words.add(Mark.Label.of(name, new Point(middle, foot - 2 - height), height, Anchor.MIDDLE));
+    Point below = new Point(middle, foot - 5.5 - height);
+    words.add(Mark.Label.of(count, below, StripText.SMALL, Anchor.MIDDLE));
+  }
+
+  private void title(double left, double foot, List<Mark> words) {
+    double width = StripText.titleCell(frame.strip().width()) - 2 * PAD;
+    double height = 3.5;
+    while (TextWidth.of(text.title(), height) > width && height > 2.5) {
+      height -= 0.5;
+    }
+    String title = Paragraph.fit(text.title(), height, width);
+    Point at = new Point(left + PAD, foot - 1.5 - height);
+    words.add(Mark.Label.of(title, at, height, Anchor.START));
+    List<String> facts =
+        text.facts().stream().map(f -> Paragraph.fit(f, StripText.SMALL, width)).toList();
+    words.addAll(Paragraph.labels(facts, left + PAD, foot - 6.2, StripText.SMALL, StripText.PITCH));
+  }
+
+  private static Mark line(double x1, double y1, double x2, double y2) {
+    return Mark.Stroke.of(new Line(new Point(x1, y1), new Point(x2, y2)), LineType.THIN);
+  }
+}

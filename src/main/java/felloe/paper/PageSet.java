@@ -1,0 +1,42 @@
+package felloe.paper;
+
+import felloe.geometry.Motion;
+import java.util.List;
+
+/**
+ * The pages of a template, in printing order: the tiles row by row, then pages of notes.
+ *
+ * @param title what the set is called, for the file's own title
+ * @param paper the paper's name, or {@code full size}
+ * @param pages all pages
+ * @param grid the tiles; one for a single page
+ * @param motion how plate coordinates became the drawing's: mirrored and turned
+ * @param drawing the whole template at full size
+ * @param marks the registration marks
+ * @param bar true length of both check bars, mm
+ * @param cutHoles number of holes that a seam runs through
+ * @param seamDistance least distance of a seam from a hole's centre, mm; infinite without seams
+ */
+public record PageSet(
+    String title,
+    String paper,
+    List<Page> pages,
+    Grid grid,
+    Motion motion,
+    Drawing drawing,
+    List<Registration> marks,
+    double bar,
+    int cutHoles,
+    double seamDistance) {
+
+  /** Copies the lists. */
+  public PageSet {
+    pages = List.copyOf(pages);
+    marks = List.copyOf(marks);
+  }
+
+  /** The pages that carry a part of the drawing, without pages of notes. */
+  public List<Page> tiles() {
+    return pages.subList(0, grid.count());
+  }
+}

@@ -1,0 +1,187 @@
+package felloe.paper;
+
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Point;
+import felloe.plate.Plate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws the pages once it is settled which part of the template each one carries. */
+final class Sheets {
+
+  private static final String NOTES = "Notes";
+  private static final double STEP = 3;
+
+  private final Plate plate;
+  private final LaidShape shape;
+  private final GridChoice choice;
+  private final StripText text;
+  private final Correction correction;
+  private final String paper;
+  private final List<Page> pages = new ArrayList<>();
+
+  Sheets(LaidShape shape, GridChoice choice, StripText text, Correction correction, String paper) {
+    this.plate = shape.plate();
+    this.shape = shape;
+    this.choice = choice;
+    this.text = text;
+    this.correction = correction;
+    this.paper = paper;
+  }
+
+  PageSet set() {
+    Grid grid = choice.grid();
+    Frame frame = choice.frame();
+    TemplateDrawing template = TemplateDrawing.on(shape);
+    Seams seams = new Seams(grid, template.ground());
+    Drawing drawing = template.lines().and(template.notes());
+    List<String> steps = Words.steps(plate, grid, paper, frame.bar());
+    HoleTable table = new HoleTable(plate.holes());
+    Free free = new Free(grid, drawing, shape.outline());
+    double stepsWidth = Math.min(110, grid.tileWidth() - 4);
+    double stepsHeight = NotesPages.height(steps, stepsWidth);
+    Optional<Block> tableBlock =
+        table.size() == 0
+            ? Optional.empty()
+            : free.find(table.width(), HoleTable.height(table.size()));
+    Optional<Block> stepsBlock = free.find(stepsWidth, stepsHeight);
+    boolean onTiles = stepsBlock.isPresent() && (tableBlock.isPresent() || table.size() == 0);
+    List<Drawing> notes = onTiles ? List.of() : NotesPages.of(title(), steps, table, frame.field());
+    int total = grid.count() + notes.size();
+    for (int row = 0; row < grid.rows(); row++) {
+      for (int column = 0; column < grid.columns(); column++) {
+        if (grid.has(row, column)) {
+          List<Mark> extra = new ArrayList<>();
+          if (onTiles) {
+            if (tableBlock.isPresent() && tableBlock.get().on(row, column)) {
+              extra.addAll(table.marks(tableBlock.get().corner(), 0, table.size()));
+            }
+            if (stepsBlock.get().on(row, column)) {
+              extra.addAll(
+                  NotesPages.steps(title(), steps, stepsBlock.get().box(stepsWidth, stepsHeight)));
+            }
+          }
+          tile(
+              row,
+              column,
+              drawing.and(seams.of(row, column)).and(Drawing.of("table", extra)),
+              total);
+        }
+      }
+    }
+    for (int i = 0; i < notes.size(); i++) {
+      String name = notes.size() == 1 ? NOTES : NOTES + " " + (i + 1);
+      add(name, -1, -1, total, List.of(Page.Placed.of(notes.get(i))));
+    }
+    return new PageSet(
+        plate.title() + " - template " + paper,
+        paper,
+        pages,
+        grid,
+        shape.motion(),
+        drawing,
+        seams.marks(),
+        frame.bar(),
+        choice.cut(),
+        choice.distance());
+  }
+
+  private String title() {
+    return choice.grid().count() > 1 ? "Print, join, check" : "Print and check";
+  }
+
+  private void tile(int row, int column, Drawing all, int total) {
+    Box tile = choice.grid().tile(row, column);
+    Box field = choice.frame().field();
+    Point shift = new Point(field.minX() - tile.minX(), field.maxY() - tile.maxY());
+    Page.Placed part = new Page.Placed(all.within(tile), shift, Optional.of(field));
+    add(Grid.name(row, column), row, column, total, List.of(part));
+  }
+
+  private void add(String name, int row, int column, int total, List<Page.Placed> parts) {
+    List<Contour> contours = new ArrayList<>();
+    contours.add(shape.outline());
+    contours.addAll(shape.windows());
+    PageMap map = new PageMap(choice.grid(), contours);
+    String count = "page " + (pages.size() + 1) + " of " + total;
+    Drawing furniture =
+        new Furniture(choice.frame(), text).draw(name, count, box -> map.in(box, row, column));
+    List<Page.Placed> all = new ArrayList<>(parts);
+    all.add(Page.Placed.of(furniture));
+    pages.add(new Page(name, choice.frame().width(), choice.frame().height(), all, correction));
+  }
+
+  /** Where a table or text hangs: on one tile, from its upper left corner. */
+  private record Block(int row, int column, Point corner) {
+    boolean on(int r, int c) {
+      return r == row && c == column;
+    }
+
+    Box box(double width, double height) {
+      return new Box(corner.x(), corner.y() - height, corner.x() + width, corner.y());
+    }
+  }
+
+  /** Room on the tiles outside of the part. */
+  private static final class Free {
+    private final Grid grid;
+    private final Contour outline;
+    private final List<Ground.Free> frees = new ArrayList<>();
+    private final List<Box> taken = new ArrayList<>();
+
+    Free(Grid grid, Drawing drawing, Contour outline) {
+      this.grid = grid;
+      this.outline = outline;
+      for (int i = 0; i < grid.rows() * grid.columns(); i++) {
+        Box seen = inner(grid, i / grid.columns(), i % grid.columns());
+        Ground ground = new Ground(seen);
+        drawing.marks().forEach(mark -> ground.mark(mark, Ground.EDGE));
+        frees.add(ground.free());
+      }
+    }
+
+    /** The part of a tile that no neighbour shares. */
+    private static Box inner(Grid grid, int row, int column) {
+      Box tile = grid.tile(row, column);
+      double keep = grid.overlap() + 1;
+      return new Box(
+          tile.minX() + (grid.has(row, column - 1) ? keep : 0),
+          tile.minY() + (grid.has(row + 1, column) ? keep : 0),
+          tile.maxX() - (grid.has(row, column + 1) ? keep : 0),
+          tile.maxY() - (grid.has(row - 1, column) ? keep : 0));
+    }
+
+    Optional<Block> find(double width, double height) {
+      for (int i = 0; i < frees.size(); i++) {
+        int row = i / grid.columns();
+        int column = i % grid.columns();
+        if (grid.has(row, column)) {
+          Optional<Block> found = find(width, height, row, column, frees.get(i));
+          if (found.isPresent()) {
+            taken.add(found.get().box(width, height).grown(3));
+            return found;
+          }
+        }
+      }
+      return Optional.empty();
+    }
+
+    private Optional<Block> find(
+        double width, double height, int row, int column, Ground.Free free) {
+      Box area = inner(grid, row, column);
+      for (double y = area.maxY() - 1; y - height >= area.minY() + 1; y -= STEP) {
+        for (double x = area.minX() + 1; x + width <= area.maxX() - 1; x += STEP) {
+          Box box = new Box(x, y - height, x + width, y);
+          if (free.is(box.grown(0.9))
+              && taken.stream().noneMatch(box::touches)
+              && !outline.contains(box.centre())) {
+            return Optional.of(new Block(row, column, new Point(x, y)));
+          }
+        }
+      }
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,129 @@
+package felloe.paper;
+
+import felloe.geometry.Box;
+import felloe.geometry.Motion;
+import felloe.geometry.Point;
+import felloe.plate.BadInput;
+import felloe.plate.Face;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import java.util.List;
+
+/** Lays a plate out on paper at true scale. The front door of this room. */
+public final class Template {
+
+  /** More pages than this are refused: nobody glues them together true. */
+  public static final int MOST_PAGES = 200;
+
+  private final Plate plate;
+  private final TemplateOptions options;
+  private final LaidShape shape;
+
+  private Template(Plate plate, TemplateOptions options) {
+    this.plate = plate;
+    this.options = options;
+    Face face = options.face().orElse(plate.stock().templateFace());
+    this.shape = LaidShape.of(plate, options.markOut(), face);
+  }
+
+  /**
+   * The template on pages of a paper, to be put together by their registration marks.
+   *
+   * @throws BadInput when a reading of the check bars is more than 5 % off, a window is too narrow
+   *     for the pen, or it would take more than {@link #MOST_PAGES} pages
+   */
+  public static PageSet pages(Plate plate, TemplateOptions options) {
+    return new Template(plate, options).tiled();
+  }
+
+  /**
+   * The template on one page as large as the part, for a plotter or a copy shop. The paper named in
+   * the options does not count.
+   *
+   * @throws BadInput as for {@link #pages}
+   */
+  public static PageSet fullSize(Plate plate, TemplateOptions options) {
+    return new Template(plate, options).onePage();
+  }
+
+  /**
+   * Length of the check bars on a page set, the same both ways; what a reading is compared with.
+   * Upright or across, corrected or not, it is the same for one plate, paper and margin.
+   */
+  public static double bar(Plate plate, TemplateOptions options) {
+    Template template = new Template(plate, options);
+    return template.bar(template.text(0));
+  }
+
+  private StripText text(double turn) {
+    return Words.strip(plate, shape, turn, options.bars());
+  }
+
+  private double bar(StripText text) {
+    return Frame.bar(options.paper().width(), options.paper().height(), options.margin(), text);
+  }
+
+  private Correction correction(double bar) {
+    return options
+        .bars()
+        .map(reading -> reading.against(bar, options.barsPlace()))
+        .orElse(Correction.NONE);
+  }
+
+  private PageSet tiled() {
+    Paper paper = options.paper();
+    StripText text = text(0);
+    double bar = bar(text);
+    Correction correction = correction(bar);
+    List<Frame> frames =
+        List.of(
+            Frame.of(paper.width(), paper.height(), options.margin(), correction, text, bar),
+            Frame.of(paper.height(), paper.width(), options.margin(), correction, text, bar));
+    refuseTooMany(frames);
+    GridChoice choice =
+        GridChoice.of(
+            shape.outermost(), shape.holes(), frames, options.overlap(), options.turning());
+    LaidShape turned = choice.turn() == 0 ? shape : shape.moved(Motion.turn(choice.turn()));
+    return new Sheets(turned, choice, text(choice.turn()), correction, paper.title()).set();
+  }
+
+  private void refuseTooMany(List<Frame> frames) {
+    long pages =
+        frames.stream()
+            .mapToLong(frame -> GridChoice.pages(shape.box(), frame, options.overlap()))
+            .min()
+            .orElseThrow();
+    if (pages > MOST_PAGES) {
+      throw new BadInput(
+          new Problem(
+              Place.ofOption("--paper", ""),
+              "",
+              options.paper().title(),
+              "would take " + pages + " pages; at most " + MOST_PAGES + " are laid out",
+              "choose a larger paper or the full-size page"));
+    }
+  }
+
+  private PageSet onePage() {
+    StripText text = text(0);
+    double bar = Frame.LONGEST_BAR;
+    Correction correction = correction(bar);
+    Box span = shape.box().grown(GridChoice.EASE);
+    HoleTable table = new HoleTable(plate.holes());
+    double margin = options.margin();
+    double inner =
+        Math.max(Math.max(bar + 10, span.width() + Frame.COLUMN + Frame.SPACE), table.width() + 10);
+    double width = Math.ceil(inner * Math.max(1, correction.x()) + 2 * margin);
+    double strip = Frame.BAR_ROW + text.height(inner) + Frame.SPACE;
+    double field = Math.max(bar + 3, span.height());
+    double height = Math.ceil((strip + field) * Math.max(1, correction.y()) + 2 * margin);
+    Frame frame = Frame.of(width, height, margin, correction, text, bar);
+    Box box = frame.field();
+    Point corner =
+        new Point(span.centre().x() - box.width() / 2, span.centre().y() + box.height() / 2);
+    Grid grid = new Grid(1, 1, box.width(), box.height(), options.overlap(), corner, List.of());
+    GridChoice choice = new GridChoice(frame, grid, 0, 0, Double.POSITIVE_INFINITY);
+    return new Sheets(shape, choice, text, correction, "full size").set();
+  }
+}
