@@ -144,8 +144,8 @@ class PngWriterTest {
     Box page = new Box(0, 0, 20, 20);
     int thin = rows(read(PngWriter.write(drawing, page, 1, 400, PlateDrawings.ABOUT)));
     int thick = rows(read(PngWriter.write(drawing, page, 4, 400, PlateDrawings.ABOUT)));
-    assertEquals(10, thin, 1);
-    assertEquals(40, thick, 1);
+    assertEquals(LineType.EDGE.width() * 20, thin, 1);
+    assertEquals(4 * LineType.EDGE.width() * 20, thick, 1);
   }
 
   @Test

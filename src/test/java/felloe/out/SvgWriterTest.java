@@ -132,10 +132,10 @@ class SvgWriterTest {
       assertEquals("none", reader.group(id).getAttribute("fill"), id);
     }
     Element outline = SvgReader.elements(reader.group("outline"), "path").get(0);
-    assertEquals("0.5", outline.getAttribute("stroke-width"));
+    assertEquals("0.35", outline.getAttribute("stroke-width"));
     assertFalse(outline.hasAttribute("stroke-dasharray"));
     Element axis = SvgReader.elements(reader.group("centre-lines"), "path").get(0);
-    assertEquals("0.25", axis.getAttribute("stroke-width"));
+    assertEquals("0.18", axis.getAttribute("stroke-width"));
     assertEquals("8 1 0.5 1", axis.getAttribute("stroke-dasharray"));
     assertEquals("H1", SvgReader.elements(reader.group("notes"), "text").get(0).getTextContent());
     assertEquals(
