@@ -25,7 +25,7 @@ record Shared(String first, double a, String second, double b) {
    */
   List<ShapeFault> faults(FilletException e, BiPredicate<Double, Double> fits) {
     String why = e.faults().get(0).why();
-    if (a == b) {
+    if (a == b && fits.test(a, 0.0) == fits.test(0.0, b)) {
       double common = largest(a, r -> fits.test(r, r));
       String wanted =
           "must be at most " + Faults.limit(common) + " here, " + second + " alike: " + why;
