@@ -3,6 +3,7 @@ package felloe.hub;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -81,21 +82,24 @@ public sealed interface Cure {
 
     @Override
     public String words() {
-      return slots.stream()
+      String each =
+          slots.stream()
               .map(
                   s ->
-                      "Make a slot of "
-                          + s.hole()
-                          + ", "
-                          + Numbers.brief(s.width(), 2)
-                          + " mm wide and "
+                      s.hole()
+                          + " to "
                           + Numbers.fixed(s.length(), 2)
-                          + " mm long over all, longer toward "
-                          + Numbers.fixed(Math.toDegrees(s.direction()), 1)
-                          + " degrees.")
-              .collect(Collectors.joining(" "))
-          + " A slot holds by friction alone: use washers, and do not slot every hole of a wheel"
-          + " that must take a shock.";
+                          + " mm over all, "
+                          + Numbers.brief(s.width(), 2)
+                          + " mm wide, longer toward "
+                          + Numbers.brief((Math.toDegrees(s.direction()) + 360) % 360, 1)
+                          + " degrees")
+              .collect(Collectors.joining("; "));
+      String makes = slots.size() == 1 ? "Make a slot of " : "Make slots: ";
+      return makes
+          + each
+          + ". A slot holds by friction alone: use washers that cover it, and think of a new plate"
+          + " where the wheel must take a shock.";
     }
   }
 
@@ -105,12 +109,18 @@ public sealed interface Cure {
    * @param centres where, mm
    * @param diameter mm
    * @param turn how far the new pattern is turned from the hub's own first angle, radians
-   * @param web least material left beside a new hole, mm; below zero when it cuts into something
-   * @param webTo what lies on the other side of it, such as {@code H3} or {@code outline}
+   * @param web least material left beside a new hole, mm; below zero when it cuts into something;
+   *     empty when nothing lies beside it
+   * @param webTo what lies on the other side of it, such as {@code H3} or {@code the outline}
    * @param least the web that is wanted, mm
    */
   record DrillHoles(
-      List<Point> centres, double diameter, double turn, double web, String webTo, double least)
+      List<Point> centres,
+      double diameter,
+      double turn,
+      Optional<Double> web,
+      String webTo,
+      double least)
       implements Cure {
 
     /** Copies the list. */
@@ -120,29 +130,29 @@ public sealed interface Cure {
 
     @Override
     public boolean works() {
-      return web >= least;
+      return web.isEmpty() || web.get() >= least;
     }
 
     @Override
     public String words() {
       String holes = centres.size() == 1 ? "a new hole" : centres.size() + " new holes";
       String left =
-          web >= 0
-              ? Numbers.fixed(web, 1) + " mm of material to " + webTo
-              : "no material to " + webTo;
+          web.filter(w -> w > 0).map(w -> Numbers.fixed(w, 1) + " mm of material").orElse("none")
+              + " to "
+              + webTo;
       if (!works()) {
         return "No room to drill "
             + holes
-            + ": that leaves "
-            + left
-            + ", and "
+            + ": "
             + Numbers.fixed(least, 1)
-            + " mm are wanted.";
+            + " mm of material are wanted beside each, and that leaves "
+            + left
+            + ".";
       }
       String how =
           Math.abs(turn) < 1e-9
               ? ""
-              : ", turned by " + Numbers.fixed(Math.toDegrees(turn), 1) + " degrees";
+              : ", turned by " + Numbers.fixed(Math.toDegrees(turn), 1) + " degrees,";
       String at =
           centres.stream()
               .map(p -> "(" + Numbers.fixed(p.x(), 2) + ", " + Numbers.fixed(p.y(), 2) + ")")
@@ -155,7 +165,7 @@ public sealed interface Cure {
           + how
           + " at "
           + at
-          + (Double.isInfinite(web) ? "." : "; that leaves " + left + ".");
+          + (web.isEmpty() ? "." : "; that leaves " + left + ".");
     }
   }
 

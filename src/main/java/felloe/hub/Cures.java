@@ -36,7 +36,9 @@ final class Cures {
     List<Cure> cures = new ArrayList<>();
     if (trial.fit().isPresent()) {
       cures.addAll(openings());
-      slots().ifPresent(cures::add);
+      if (cures.isEmpty()) {
+        slots().ifPresent(cures::add);
+      }
     } else {
       missing().ifPresent(cures::add);
     }
@@ -57,7 +59,7 @@ final class Cures {
    * that does so at the worst of the tolerances. The pairing is the one that brings centres
    * nearest, whatever the holes' sizes are now.
    */
-  List<Cure> openings() {
+  List<Cure.OpenHoles> openings() {
     List<Round> screws = trial.screws();
     List<ScrewThread> threads = trial.threads();
     RigidFit centres =
@@ -65,7 +67,7 @@ final class Cures {
             screws.stream().map(s -> new Round(s.centre(), 0)).toList(),
             Trial.rounds(trial.bolts(), h -> 0));
     List<Hole> holes = centres.holes().stream().map(trial.bolts()::get).toList();
-    List<Cure> found = new ArrayList<>();
+    List<Cure.OpenHoles> found = new ArrayList<>();
     for (ClearanceSeries series :
         List.of(ClearanceSeries.FINE, ClearanceSeries.MEDIUM, ClearanceSeries.COARSE)) {
       List<Round> opened = new ArrayList<>();
@@ -81,6 +83,7 @@ final class Cures {
       if (openings.isEmpty()) {
         continue;
       }
+      openings.sort(Comparator.comparing(Opening::hole, Labels.ORDER));
       double clearance = RigidFit.of(screws, opened).clearance();
       double worst = clearance - allowance;
       if (worst >= -HubFit.ROUNDING) {
@@ -126,6 +129,7 @@ final class Cures {
         slots.add(slot.get());
       }
     }
+    slots.sort(Comparator.comparing(Slot::hole, Labels.ORDER));
     return slots.isEmpty() ? Optional.empty() : Optional.of(new Cure.Slots(slots));
   }
 
@@ -175,7 +179,7 @@ final class Cures {
     double turn = 2 * Math.PI / trial.rings().get(0).count();
     return IntStream.range(0, TURNS_TRIED)
         .mapToObj(k -> drill(ring(turn * k / TURNS_TRIED), turn * k / TURNS_TRIED))
-        .max(Comparator.comparingDouble(Cure.DrillHoles::web))
+        .max(Comparator.comparingDouble(d -> d.web().orElse(Double.POSITIVE_INFINITY)))
         .orElseThrow();
   }
 
@@ -184,10 +188,14 @@ final class Cures {
     return trial.screws().stream().map(s -> motion.of(s.centre())).toList();
   }
 
+  private static Optional<Double> finite(double width) {
+    return Double.isInfinite(width) ? Optional.empty() : Optional.of(width);
+  }
+
   private Cure.DrillHoles drill(List<Point> centres, double turn) {
     double diameter = trial.rings().stream().mapToDouble(HubRing::plateHole).max().orElseThrow();
     Around.Web web = around.web(centres, diameter);
     return new Cure.DrillHoles(
-        centres, diameter, turn, web.width(), web.to(), practice.web() * diameter);
+        centres, diameter, turn, finite(web.width()), web.to(), practice.web() * diameter);
   }
 }

@@ -11,7 +11,6 @@ import felloe.plate.Limit.Sense;
 import felloe.plate.Place;
 import felloe.plate.Verdict;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,23 +38,27 @@ final class HubFindings {
       Trial trial,
       List<ScrewFit> screws,
       Optional<PilotFit> pilot,
+      List<Mismatch> mismatches,
       List<Cure> cures,
       Around around) {
     List<Finding> findings = new ArrayList<>();
-    findings.add(count(trial, cures));
+    String off = whatIsOff(mismatches) + words(cures);
+    findings.add(count(trial, off));
     if (!screws.isEmpty()) {
-      findings.add(drawn(screws, cures));
-      findings.add(worst(screws, cures));
+      findings.add(drawn(screws, off));
       findings.addAll(series(screws));
+    }
+    if (!screws.isEmpty() && tightest(screws).clearance() >= -HubFit.ROUNDING) {
+      findings.add(worst(screws, cures));
       Motion placement = trial.fit().orElseThrow().placement();
-      findings.add(turn(placement, screws));
+      findings.add(turn(placement, trial.rings().get(0), screws));
       findings.add(centre(placement, screws));
     }
     pilot.ifPresent(p -> findings.add(pilot(p, cures, around)));
     return List.copyOf(findings);
   }
 
-  private Finding count(Trial trial, List<Cure> cures) {
+  private Finding count(Trial trial, String off) {
     int screws = trial.screws().size();
     int holes = trial.bolts().size();
     Place place = trial.bolts().isEmpty() ? hub.place() : trial.bolts().get(0).place();
@@ -69,10 +72,10 @@ final class HubFindings {
         Optional.of(new Limit(Sense.AT_LEAST, screws, source("count"), false)),
         Optional.empty(),
         place,
-        enough ? "" : words(cures));
+        enough ? "" : off);
   }
 
-  private Finding drawn(List<ScrewFit> screws, List<Cure> cures) {
+  private Finding drawn(List<ScrewFit> screws, String off) {
     ScrewFit tight = tightest(screws);
     boolean enters = tight.clearance() >= -HubFit.ROUNDING;
     return new Finding(
@@ -85,7 +88,7 @@ final class HubFindings {
             new Limit(Sense.AT_LEAST, 0, "geometry: best rigid placement on the hub", false)),
         Optional.of(tight.hole().centre()),
         tight.hole().place(),
-        enters ? "" : words(cures));
+        enters ? "" : off);
   }
 
   private Finding worst(List<ScrewFit> screws, List<Cure> cures) {
@@ -103,20 +106,17 @@ final class HubFindings {
             + ": "
             + fit.drilling().basis().words()
             + ")";
-    String advice = "";
-    if (!enters) {
-      double needed =
-          FastenerFormula.fixedHole(
-              tight.thread().diameter(), hub.positionTolerance(), fit.drilling().zone());
-      String larger =
-          tight.clearance() < -HubFit.ROUNDING
-              ? ""
-              : " Or make the holes "
-                  + Numbers.fixed(needed + 2 * tight.distance(), 2)
-                  + " mm or more."
-                  + cures.stream().map(cure -> " " + cure.words()).collect(Collectors.joining());
-      advice = JIG + larger;
-    }
+    double needed =
+        FastenerFormula.fixedHole(
+            tight.thread().diameter() + 2 * tight.distance(),
+            hub.positionTolerance(),
+            fit.drilling().zone());
+    String larger =
+        cures.stream()
+            .filter(c -> c instanceof Cure.OpenHoles)
+            .map(c -> " Or: " + c.words())
+            .findFirst()
+            .orElse(" Or make the holes " + Numbers.fixed(needed, 2) + " mm.");
     return new Finding(
         "hub-fit-worst",
         "hub and plate each have their tolerances",
@@ -126,7 +126,7 @@ final class HubFindings {
         Optional.of(new Limit(Sense.AT_LEAST, 0, source, false)),
         Optional.of(tight.hole().centre()),
         tight.hole().place(),
-        advice);
+        enters ? "" : JIG + larger);
   }
 
   /** One finding for all holes of one size on one thread. */
@@ -147,7 +147,7 @@ final class HubFindings {
     String labels =
         alike.stream()
             .map(s -> s.hole().label())
-            .sorted(Comparator.comparingInt(String::length).thenComparing(l -> l))
+            .sorted(Labels.ORDER)
             .collect(Collectors.joining(", "));
     boolean large = series == ClearanceSeries.ABOVE_COARSE;
     Verdict verdict =
@@ -190,7 +190,7 @@ final class HubFindings {
         advice);
   }
 
-  private Finding turn(Motion placement, List<ScrewFit> screws) {
+  private Finding turn(Motion placement, HubRing ring, List<ScrewFit> screws) {
     double degrees = tidy(Math.toDegrees(Math.abs(placement.turn())));
     Limit limit =
         new Limit(Sense.AT_MOST, fit.practice().turn(), fit.practice().basis().words(), false);
@@ -212,9 +212,9 @@ final class HubFindings {
                 + " degrees "
                 + way
                 + " on a hub whose first screw stands at "
-                + Numbers.brief(Math.toDegrees(hub.ring().firstAngle()), 2)
+                + Numbers.brief(Math.toDegrees(ring.firstAngle()), 2)
                 + " degrees. Turn the hub on its column, or give the bolt circle the first angle "
-                + Numbers.brief(Math.toDegrees(hub.ring().firstAngle()), 2)
+                + Numbers.brief(Math.toDegrees(ring.firstAngle()), 2)
                 + ".");
   }
 
@@ -268,14 +268,30 @@ final class HubFindings {
   }
 
   private static String words(List<Cure> cures) {
-    return cures.stream()
-        .filter(c -> !(c instanceof Cure.OpenBore))
-        .map(Cure::words)
-        .collect(Collectors.joining(" Or: "));
+    StringBuilder text = new StringBuilder();
+    for (Cure cure : cures) {
+      if (!(cure instanceof Cure.OpenBore)) {
+        String before = text.isEmpty() ? "" : cure.works() ? " Or: " : " ";
+        text.append(before).append(cure.words());
+      }
+    }
+    return text.toString();
   }
 
+  private static String whatIsOff(List<Mismatch> mismatches) {
+    return mismatches.stream()
+        .filter(m -> m.kind() != Mismatch.Kind.PILOT)
+        .map(m -> m.words() + " ")
+        .collect(Collectors.joining());
+  }
+
+  /** The first of those that have the least room, but for rounding. */
   private static ScrewFit tightest(List<ScrewFit> screws) {
-    return screws.stream().min(Comparator.comparingDouble(ScrewFit::clearance)).orElseThrow();
+    double least = screws.stream().mapToDouble(ScrewFit::clearance).min().orElseThrow();
+    return screws.stream()
+        .filter(s -> s.clearance() <= least + HubFit.ROUNDING)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Rounding dust is no figure. */

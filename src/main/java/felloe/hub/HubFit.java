@@ -126,7 +126,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
       mismatches.addAll(Mismatches.of(trial));
       cures.addAll(possible.all());
     } else if (trial.clearance() - allowance < -ROUNDING) {
-      cures.addAll(possible.openings());
+      possible.openings().stream().filter(open -> open.worst() >= -ROUNDING).forEach(cures::add);
     }
     pilot
         .filter(p -> !p.enters())
@@ -144,7 +144,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     List<ScrewFit> screws = fit.map(f -> screws(trial, f, allowance)).orElse(List.of());
     Optional<PatternFigures> pattern = Mismatches.pattern(trial);
     HubFindings findings = new HubFindings(this, hub, allowance);
-    List<Finding> all = findings.of(trial, screws, pilot, cures, around);
+    List<Finding> all = findings.of(trial, screws, pilot, mismatches, cures, around);
     Verdict verdict =
         all.stream().map(Finding::verdict).max(Comparator.naturalOrder()).orElse(Verdict.PASS);
     return new HubFitResult(
@@ -152,8 +152,8 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
         trial.rings(),
         drilling,
         verdict,
-        fit.map(RigidFit::clearance),
-        fit.map(f -> f.clearance() - allowance),
+        fit.map(f -> tidy(f.clearance())),
+        fit.map(f -> tidy(f.clearance()) - allowance),
         fit.map(RigidFit::placement),
         2 * Math.PI / fit.map(RigidFit::symmetry).orElse(1),
         screws,
@@ -185,7 +185,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
       Hole hole = trial.used().get(i);
       ScrewThread thread = trial.threads().get(i);
       Point at = placement.of(rounds.get(i).centre());
-      double clearance = fit.clearances().get(i);
+      double clearance = tidy(fit.clearances().get(i));
       screws.add(
           new ScrewFit(
               "S" + (i + 1),
@@ -198,6 +198,11 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
               ClearanceSeries.of(thread, hole.diameter())));
     }
     return screws;
+  }
+
+  /** What the search leaves of an exact zero is zero. */
+  private static double tidy(double value) {
+    return Math.abs(value) <= TurnSearch.PRECISION ? 0 : value;
   }
 
   private static Optional<CalliperFigures> plateCalliper(PatternFigures pattern, List<Hole> holes) {

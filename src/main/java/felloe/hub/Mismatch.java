@@ -1,5 +1,7 @@
 package felloe.hub;
 
+import felloe.geometry.Numbers;
+
 /**
  * A figure in which plate and hub differ, so that the screws do not all enter.
  *
@@ -34,6 +36,38 @@ public record Mismatch(Kind kind, String subject, double plate, double hub, Stri
     public String words() {
       return words;
     }
+  }
+
+  /** What is off, in one sentence. */
+  public String words() {
+    return switch (kind) {
+      case COUNT ->
+          "The plate has "
+              + Numbers.brief(plate, 0)
+              + " bolt holes, the hub "
+              + Numbers.brief(hub, 0)
+              + " screws.";
+      case PITCH_DIAMETER ->
+          "The holes stand on a circle of "
+              + Numbers.brief(plate, 2)
+              + " mm, the screws on one of "
+              + Numbers.brief(hub, 2)
+              + " mm.";
+      case SPACING -> subject + " is " + Numbers.fixed(plate, 2) + " mm off its place.";
+      case HOLE_SIZE ->
+          subject
+              + " is "
+              + Numbers.brief(plate, 2)
+              + " mm, smaller than its "
+              + Numbers.brief(hub, 2)
+              + " mm screw.";
+      case PILOT ->
+          "The spigot of "
+              + Numbers.brief(hub, 2)
+              + " mm finds an opening of "
+              + Numbers.brief(Math.max(0, plate), 2)
+              + " mm.";
+    };
   }
 
   /** Plate less hub, in {@link #unit}. */

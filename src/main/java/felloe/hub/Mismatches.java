@@ -10,6 +10,8 @@ import java.util.Optional;
 /** Says which figures keep the screws of a trial out. */
 final class Mismatches {
 
+  private static final double SAME_CIRCLE = 1e-3;
+
   private Mismatches() {}
 
   static List<Mismatch> of(Trial trial) {
@@ -18,6 +20,7 @@ final class Mismatches {
     if (trial.fit().isEmpty()) {
       found.add(
           new Mismatch(Mismatch.Kind.COUNT, "plate", trial.bolts().size(), screws.size(), ""));
+      found.addAll(allOnAnotherCircle(trial));
       return found;
     }
     List<Hole> used = trial.used();
@@ -52,11 +55,19 @@ final class Mismatches {
     }
     List<Round> fitted = Trial.screws(scaled);
     double rest = misplaced(fitted, used);
+    double largest = used.stream().mapToDouble(Hole::diameter).max().orElseThrow();
+    if (trial.bolts().size() != screws.size() && rest > largest) {
+      // Another number of holes, and a screw far from any: the counts do not go together.
+      found.add(
+          new Mismatch(Mismatch.Kind.COUNT, "plate", trial.bolts().size(), screws.size(), ""));
+      found.addAll(allOnAnotherCircle(trial));
+      return found;
+    }
     if (rest < misplaced - HubFit.ROUNDING) {
       for (int k = 0; k < scaled.size(); k++) {
         double plate = scaled.get(k).pitchDiameter();
         double hub = trial.rings().get(k).pitchDiameter();
-        if (Math.abs(plate - hub) > 1e-3) {
+        if (Math.abs(plate - hub) > SAME_CIRCLE) {
           found.add(new Mismatch(Mismatch.Kind.PITCH_DIAMETER, "plate", plate, hub, "mm"));
         }
       }
@@ -65,6 +76,17 @@ final class Mismatches {
       found.add(worst(fitted, used));
     }
     return found;
+  }
+
+  /** When all bolt holes stand on one circle and it is not the hub's. */
+  private static List<Mismatch> allOnAnotherCircle(Trial trial) {
+    double hub = trial.rings().get(0).pitchDiameter();
+    return PatternFigures.of(trial.bolts().stream().map(Hole::centre).toList())
+        .filter(p -> trial.rings().size() == 1 && p.roundness() < SAME_CIRCLE)
+        .filter(p -> Math.abs(p.pitchDiameter() - hub) > SAME_CIRCLE)
+        .map(p -> new Mismatch(Mismatch.Kind.PITCH_DIAMETER, "plate", p.pitchDiameter(), hub, "mm"))
+        .stream()
+        .toList();
   }
 
   /** How far the worst centre is from its screw when hub and plate are laid best on each other. */

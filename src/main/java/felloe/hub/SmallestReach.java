@@ -237,6 +237,24 @@ final class SmallestReach {
     return w;
   }
 
+  /**
+   * Length of the weighted sum of the unit vectors, which is 0 but for rounding; not small only
+   * where points and place coincide so nearly that directions are rounding.
+   */
+  double residual() {
+    if (basis.length == 1) {
+      return 0;
+    }
+    double[] w = weights();
+    double sumX = 0;
+    double sumY = 0;
+    for (int k = 0; k < basis.length; k++) {
+      sumX += w[k] * unitX(basis[k]);
+      sumY += w[k] * unitY(basis[k]);
+    }
+    return Math.hypot(sumX, sumY);
+  }
+
   /** Unit vector from a point to the place, x; 0 where they coincide. */
   double unitX(int i) {
     double d = Math.hypot(tx - x[i], ty - y[i]);

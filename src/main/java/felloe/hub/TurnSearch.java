@@ -31,6 +31,7 @@ final class TurnSearch {
 
   private static final int FIRST_POINTS = 12;
   private static final double NARROWEST = 1e-13;
+  private static final double SMALL_RESIDUAL = 1e-9;
 
   private final double[] px;
   private final double[] py;
@@ -169,16 +170,53 @@ final class TurnSearch {
       bestY = reach.y();
       found = true;
     }
+    if (reach.residual() > SMALL_RESIDUAL) {
+      return pairSample(turn, sx, sy, reach.basis());
+    }
     double slope = 0;
     int[] basis = reach.basis();
     double[] weights = reach.weights();
     for (int k = 0; k < basis.length; k++) {
       int i = basis[k];
-      double movesX = -sin * px[i] - cos * py[i];
-      double movesY = cos * px[i] - sin * py[i];
-      slope -= weights[k] * (reach.unitX(i) * movesX + reach.unitY(i) * movesY);
+      slope -=
+          weights[k]
+              * (reach.unitX(i) * movesX(i, sin, cos) + reach.unitY(i) * movesY(i, sin, cos));
     }
     return new Sample(turn, value, slope);
+  }
+
+  private double movesX(int i, double sin, double cos) {
+    return -sin * px[i] - cos * py[i];
+  }
+
+  private double movesY(int i, double sin, double cos) {
+    return cos * px[i] - sin * py[i];
+  }
+
+  /**
+   * A bound from two screws alone, whose direction is that of their points from each other and not
+   * of the place: for the rare turn at which the directions to the place are lost in rounding.
+   */
+  private Sample pairSample(double turn, double[] sx, double[] sy, int[] basis) {
+    double cos = Math.cos(turn);
+    double sin = Math.sin(turn);
+    Sample least = null;
+    for (int i : basis) {
+      for (int j : basis) {
+        double d = Math.hypot(sx[i] - sx[j], sy[i] - sy[j]);
+        boolean tip = d <= Math.abs(slack[i] - slack[j]);
+        double value = tip ? Math.min(slack[i], slack[j]) : (slack[i] + slack[j] - d) / 2;
+        if (least == null || value < least.value()) {
+          double apart =
+              tip
+                  ? 0
+                  : (sx[i] - sx[j]) / d * (movesX(i, sin, cos) - movesX(j, sin, cos))
+                      + (sy[i] - sy[j]) / d * (movesY(i, sin, cos) - movesY(j, sin, cos));
+          least = new Sample(turn, value, apart / 2);
+        }
+      }
+    }
+    return least;
   }
 
   private Interval interval(Sample from, Sample to) {
