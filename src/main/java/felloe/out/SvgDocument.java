@@ -9,6 +9,7 @@ import felloe.paper.Mark;
 import felloe.paper.TextWidth;
 import java.util.HashSet;
 import java.util.Set;
+import javax.xml.XMLConstants;
 import org.w3c.dom.DOMImplementation;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -63,6 +64,8 @@ final class SvgDocument {
 
   private void fill(Drawing drawing, Box page, About about) {
     Element root = document.getDocumentElement();
+    // Without it the serialiser invents a prefix, which simple readers trip over.
+    root.setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, "xmlns", NAMESPACE);
     String width = SvgPath.number(page.width());
     String height = SvgPath.number(page.height());
     root.setAttribute("width", width + "mm");

@@ -113,6 +113,8 @@ class SvgWriterTest {
         new String(
             SvgWriter.write(drawing, slotted.box(), PlateDrawings.ABOUT), StandardCharsets.UTF_8);
     assertEquals(4, text.chars().filter(c -> c == 'A').count() - countIn(PlateDrawings.ABOUT));
+    assertTrue(text.startsWith("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg "), "no prefix");
+    assertFalse(text.contains(":path"), "no prefix");
     assertFalse(text.contains("transform"), "coordinates are flipped, not transformed");
   }
 

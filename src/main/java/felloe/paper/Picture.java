@@ -1,0 +1,20 @@
+package felloe.paper;
+
+import felloe.geometry.Box;
+import felloe.geometry.Numbers;
+
+/**
+ * A drawing to be looked at, not measured: its lettering and lines suit the size of what is shown.
+ * The part itself stands at its true coordinates.
+ *
+ * @param drawing what is drawn, mm
+ * @param page what is seen of it, mm
+ * @param pen factor on the widths and dashes of lines: 1 for a part some 280 mm across
+ */
+public record Picture(Drawing drawing, Box page, double pen) {
+
+  /** Refuses a factor that is not finite. */
+  public Picture {
+    Numbers.finite("pen", pen);
+  }
+}
