@@ -9,7 +9,7 @@ import felloe.geometry.Numbers;
  *
  * @param drawing what is drawn, mm
  * @param page what is seen of it, mm
- * @param pen factor on the widths and dashes of lines: 1 for a part some 280 mm across
+ * @param pen factor on the widths and dashes of lines, in proportion to the size of the part
  */
 public record Picture(Drawing drawing, Box page, double pen) {
 

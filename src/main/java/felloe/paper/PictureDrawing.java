@@ -28,13 +28,13 @@ public final class PictureDrawing {
   private static final double TITLE = 7;
   private static final double AXIS_BEYOND = 6;
   private static final double CROSS_BEYOND = 1.6;
+  // A template's lines are thin so as to be cut along; a picture's are to be seen from farther off.
+  private static final double PEN = 1.4;
   private static final double MARGIN = 8;
   private static final double LEAST_COLUMN = 120;
   private static final double CAUTION_WIDTH = 190;
   private static final String CAUTION =
-      "For closed-course use at the builder's own judgement; not for public roads. Event rules,"
-          + " local codes and a qualified person have the last word. Figures are millimetres. This"
-          + " picture is no template: do not cut by it.";
+      Cautions.USE + " Figures are millimetres. This picture is no template: do not cut by it.";
 
   private final Plate plate;
   private final double unit;
@@ -99,7 +99,7 @@ public final class PictureDrawing {
     layers.add(callouts.layer("callouts"));
     layers.add(marked.layer("findings"));
     layers.add(notes.layer("notes"));
-    return new Picture(new Drawing(layers), page, unit);
+    return new Picture(new Drawing(layers), page, PEN * unit);
   }
 
   private void centreLines(PictureInk ink, Box box) {
