@@ -52,7 +52,7 @@ class BadShapesTest {
   }
 
   private static void check(Path file, Check more) {
-    String text = Corpus.text(file);
+    String text = Corpus.shape(Corpus.text(file));
     List<String> complaints = Corpus.complaints(text);
     Corpus.rewrite(file, text, complaints);
     assertFalse(complaints.isEmpty(), "the reader accepts it");

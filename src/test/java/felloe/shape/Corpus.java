@@ -6,13 +6,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Shape files that tests read. In a bad one the lines that start with {@code #>} say what is
- * expected of the reader, one problem a line, without the file's name. Run the tests with {@code
+ * Shape files that tests read. In a bad one the last lines, which start with {@code #>} and are
+ * not read, say what is expected of the reader, one problem a line, without the file's name. Run the tests with {@code
  * -Dfelloe.rewrite=true} to write down what the reader says now, and read it before you keep it.
  */
 final class Corpus {
@@ -68,6 +68,14 @@ final class Corpus {
     }
   }
 
+  /** A bad file without what it expects. */
+  static String shape(String text) {
+    return text.lines()
+        .filter(line -> !line.startsWith(MARK))
+        .map(line -> line + "\n")
+        .collect(Collectors.joining());
+  }
+
   /** What a bad file expects of the reader. */
   static List<String> expected(String text) {
     return text.lines()
@@ -79,10 +87,9 @@ final class Corpus {
   /** Writes down what the reader says, when the run asks for it. */
   static void rewrite(Path file, String text, List<String> complaints) {
     if (Boolean.getBoolean("felloe.rewrite")) {
-      List<String> lines = new ArrayList<>(text.lines().filter(l -> !l.startsWith(MARK)).toList());
-      complaints.forEach(complaint -> lines.add(MARK + " " + complaint));
+      String lines = complaints.stream().map(c -> MARK + " " + c + "\n").collect(Collectors.joining());
       try {
-        Files.writeString(file, String.join("\n", lines) + "\n");
+        Files.writeString(file, shape(text) + lines);
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

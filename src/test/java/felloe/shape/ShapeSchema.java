@@ -32,8 +32,7 @@ final class ShapeSchema {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    schema =
-        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(json);
+    schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(json);
   }
 
   JsonNode json() {
