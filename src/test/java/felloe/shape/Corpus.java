@@ -11,9 +11,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Shape files that tests read. In a bad one the last lines, which start with {@code #>} and are
- * not read, say what is expected of the reader, one problem a line, without the file's name. Run the tests with {@code
- * -Dfelloe.rewrite=true} to write down what the reader says now, and read it before you keep it.
+ * Shape files that tests read. In a bad one the last lines, which start with {@code #>} and are not
+ * read, say what is expected of the reader, one problem a line, without the file's name. Run the
+ * tests with {@code -Dfelloe.rewrite=true} to write down what the reader says now, and read it
+ * before you keep it.
  */
 final class Corpus {
 
@@ -87,7 +88,8 @@ final class Corpus {
   /** Writes down what the reader says, when the run asks for it. */
   static void rewrite(Path file, String text, List<String> complaints) {
     if (Boolean.getBoolean("felloe.rewrite")) {
-      String lines = complaints.stream().map(c -> MARK + " " + c + "\n").collect(Collectors.joining());
+      String lines =
+          complaints.stream().map(c -> MARK + " " + c + "\n").collect(Collectors.joining());
       try {
         Files.writeString(file, shape(text) + lines);
       } catch (IOException e) {
