@@ -80,7 +80,7 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
   }
 
   private static ArcFit speck(FreeCurve curve, double size) {
-    return curve.from().near(curve.to(), 2 * Tolerances.SAME_POINT)
+    return curve.from().near(curve.to(), Tolerances.SAME_POINT)
         ? new ArcFit(List.of(), size, 0)
         : new ArcFit(List.of(new Line(curve.from(), curve.to())), size, 0);
   }

@@ -141,7 +141,10 @@ public record AreaProperties(double area, Point centroid, double ixx, double iyy
     }
 
     AreaProperties total() {
-      return new AreaProperties(area, new Point(mx / area, my / area), ixx, iyy, ixy);
+      // A chain that runs back on itself encloses nothing and has no centroid; its maker refuses
+      // it.
+      Point centroid = area == 0 ? Point.ORIGIN : new Point(mx / area, my / area);
+      return new AreaProperties(area, centroid, ixx, iyy, ixy);
     }
   }
 }

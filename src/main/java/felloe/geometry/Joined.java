@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Joins arcs of one circle that follow each other into one arc. */
-final class Joined {
+public final class Joined {
 
   /** Circles nearer than this are one, mm: far below the tolerance of any contour. */
   private static final double SAME_CIRCLE = 1e-9;
@@ -28,7 +28,7 @@ final class Joined {
   }
 
   /** The pieces of a closed chain, joined, across its start as well. */
-  static List<Segment> closed(List<Segment> chain) {
+  public static List<Segment> closed(List<Segment> chain) {
     List<Segment> joined = open(chain);
     int last = joined.size() - 1;
     if (last > 0 && one(joined.get(last), joined.get(0))) {

@@ -1,0 +1,278 @@
+package felloe.shape;
+
+import felloe.geometry.AreaProperties;
+import felloe.geometry.Combine;
+import felloe.geometry.Contour;
+import felloe.geometry.Numbers;
+import felloe.geometry.Offset;
+import felloe.geometry.Point;
+import felloe.geometry.Region;
+import felloe.geometry.Stations;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Windows that follow from the rim: the outline moved inward by the rim's width, less the hub disc,
+ * less the spokes, with every corner rounded that a cutter could not reach. Exact in lines and
+ * arcs.
+ *
+ * @param rimWidth width of the rim all round, mm
+ * @param hubDisc diameter of the disc about the hub axis that stays whole, mm
+ * @param spokes the spokes between disc and rim
+ * @param radius radius of the inside corners, mm; 0 leaves them sharp
+ * @param smallest windows smaller than this are left out, with a note, mm²
+ */
+public record DerivedWindows(
+    double rimWidth, double hubDisc, List<Spoke> spokes, double radius, double smallest) {
+
+  /** Smallest window unless the maker says otherwise, mm²: about a finger tip. */
+  public static final double SMALLEST = 100;
+
+  /** More spokes than this are refused. */
+  public static final int MOST_SPOKES = 60;
+
+  /**
+   * A spoke with straight sides.
+   *
+   * @param direction of its middle line from the hub axis, radians counter-clockwise from +x
+   * @param atHub width where it leaves the hub disc, mm
+   * @param atRim width where its middle line meets the rim, mm
+   */
+  public record Spoke(double direction, double atHub, double atRim) {
+
+    /**
+     * Refuses figures that are not finite.
+     *
+     * @throws IllegalArgumentException naming the field
+     */
+    public Spoke {
+      Numbers.finite("direction", direction);
+      Numbers.finite("atHub", atHub);
+      Numbers.finite("atRim", atRim);
+    }
+  }
+
+  /**
+   * What came of it.
+   *
+   * @param windows clockwise from 12 o'clock by the direction of their centroids
+   * @param notes what was left out, where and why, one sentence each
+   */
+  public record Result(List<Contour> windows, List<String> notes) {
+
+    /** Keeps copies. */
+    public Result {
+      windows = List.copyOf(windows);
+      notes = List.copyOf(notes);
+    }
+  }
+
+  /**
+   * Refuses figures that are not finite.
+   *
+   * @throws IllegalArgumentException naming the field
+   */
+  public DerivedWindows {
+    spokes = List.copyOf(spokes);
+    Numbers.finite("rimWidth", rimWidth);
+    Numbers.finite("hubDisc", hubDisc);
+    Numbers.finite("radius", radius);
+    Numbers.finite("smallest", smallest);
+  }
+
+  /**
+   * The windows inside an outline.
+   *
+   * @throws ShapeException naming {@code rim-width}, {@code hub-disc}, {@code radius}, {@code
+   *     spokes[i].hub-width}, {@code spokes[i].rim-width} or {@code spokes[i].angle} (i from 0)
+   * @throws felloe.geometry.GeometryException when the geometry finds no sound result
+   */
+  public Result in(Contour outline) {
+    check();
+    List<Region> inner = Offset.of(outline, -rimWidth);
+    if (inner.isEmpty()) {
+      throw fault(
+          ShapeFault.length(
+              "rim-width",
+              rimWidth,
+              "leaves nothing inside the rim: must be below "
+                  + ShapeFault.mm(Math.floor(widest(outline) * 10) / 10),
+              "lower it"));
+    }
+    List<Region> solid = new ArrayList<>();
+    solid.add(Region.of(Contour.circle(Point.ORIGIN, hubDisc / 2)));
+    solid.addAll(spokeRegions(outline, inner));
+    List<Region> open = Combine.difference(inner, List.of(solid.get(0)));
+    for (Region spoke : solid.subList(1, solid.size())) {
+      open = Combine.difference(open, List.of(spoke));
+    }
+    return rounded(open);
+  }
+
+  private void check() {
+    Faults faults = new Faults();
+    faults.size("rim-width", rimWidth);
+    faults.size("hub-disc", hubDisc);
+    faults.radius("radius", radius);
+    if (spokes.size() > MOST_SPOKES) {
+      faults.add(
+          new ShapeFault(
+              "spokes", spokes.size() + " spokes", "must be at most " + MOST_SPOKES, ""));
+    }
+    for (int i = 0; i < spokes.size(); i++) {
+      faults.size(name(i, "hub-width"), spokes.get(i).atHub);
+      faults.size(name(i, "rim-width"), spokes.get(i).atRim);
+      if (hubDisc > 0 && spokes.get(i).atHub >= hubDisc) {
+        faults.add(
+            ShapeFault.length(
+                name(i, "hub-width"),
+                spokes.get(i).atHub,
+                "must be below the diameter of the hub disc, " + ShapeFault.mm(hubDisc),
+                "lower it or enlarge the disc"));
+      }
+    }
+    faults.refuse();
+  }
+
+  private static String name(int spoke, String key) {
+    return "spokes[" + spoke + "]." + key;
+  }
+
+  private static ShapeException fault(ShapeFault fault) {
+    return new ShapeException(List.of(fault));
+  }
+
+  private static double widest(Contour outline) {
+    double high = Math.min(outline.box().width(), outline.box().height());
+    double low = 0;
+    for (int i = 0; i < 12; i++) {
+      double middle = (low + high) / 2;
+      if (Offset.of(outline, -middle).isEmpty()) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return low;
+  }
+
+  private List<Region> spokeRegions(Contour outline, List<Region> inner) {
+    double reach = 0;
+    for (int i = 0; i < 4; i++) {
+      double x = i % 2 == 0 ? outline.box().minX() : outline.box().maxX();
+      double y = i < 2 ? outline.box().minY() : outline.box().maxY();
+      reach = Math.max(reach, Math.hypot(x, y));
+    }
+    Faults faults = new Faults();
+    List<Region> regions = new ArrayList<>();
+    for (int i = 0; i < spokes.size(); i++) {
+      Spoke spoke = spokes.get(i);
+      double rim = rimDistance(spoke, inner);
+      if (rim <= hubDisc / 2) {
+        faults.add(
+            new ShapeFault(
+                name(i, "angle"),
+                "",
+                "points where the hub disc already reaches the rim",
+                "leave this spoke out"));
+      } else {
+        regions.add(Region.of(trapezoid(spoke, rim, reach + 1)));
+      }
+    }
+    faults.refuse();
+    return regions;
+  }
+
+  private static double rimDistance(Spoke spoke, List<Region> inner) {
+    return inner.stream()
+        .map(region -> new Stations(region.outer()).outermost(spoke.direction))
+        .flatMap(Optional::stream)
+        .mapToDouble(Point::norm)
+        .max()
+        .orElse(0);
+  }
+
+  /** From inside the hub disc to beyond the outline, along the lines of the spoke's sides. */
+  private Contour trapezoid(Spoke spoke, double rim, double reach) {
+    double h = spoke.atHub / 2;
+    double leaves = Math.sqrt((hubDisc / 2 - h) * (hubDisc / 2 + h));
+    double slope = (spoke.atRim / 2 - h) / (rim - leaves);
+    double least = Math.min(h, spoke.atRim / 2) / 20;
+    // A tapered spoke ends before its sides would meet, and still well inside disc or beyond rim.
+    double start = slope > 0 ? Math.max(0, leaves - (h - least) / slope) : 0;
+    double end = slope < 0 ? Math.min(reach, rim + (least - spoke.atRim / 2) / slope) : reach;
+    double in = h + slope * (start - leaves);
+    double out = h + slope * (end - leaves);
+    Point along = Point.polar(1, spoke.direction);
+    Point side = along.left();
+    return Contour.polygon(
+        List.of(
+            along.times(start).plus(side, -in),
+            along.times(end).plus(side, -out),
+            along.times(end).plus(side, out),
+            along.times(start).plus(side, in)));
+  }
+
+  private Result rounded(List<Region> open) {
+    List<Contour> windows = new ArrayList<>();
+    List<String> notes = new ArrayList<>();
+    for (Region region : open) {
+      if (!region.holes().isEmpty()) {
+        throw fault(
+            new ShapeFault(
+                "spokes",
+                "",
+                "do not hold the hub disc: a window would run all round it",
+                "add a spoke that reaches the rim"));
+      }
+      List<Region> parts = radius > 0 ? Offset.opened(region, radius) : List.of(region);
+      if (parts.isEmpty()) {
+        notes.add(
+            note(region.outer(), "has no place as wide as two corner radii, " + mm(2 * radius)));
+      }
+      for (Region part : parts) {
+        if (part.outer().area() < smallest) {
+          notes.add(note(part.outer(), "is below " + Numbers.brief(smallest, 1) + " mm²"));
+        } else {
+          windows.add(part.outer());
+        }
+      }
+    }
+    if (windows.isEmpty()) {
+      throw fault(
+          ShapeFault.length(
+              "radius",
+              radius,
+              "leaves no window between rim, hub disc and spokes"
+                  + (notes.isEmpty() ? "" : ": " + String.join("; ", notes)),
+              "lower the radius, the rim width or the spoke widths"));
+    }
+    windows.sort(
+        Comparator.comparingDouble(DerivedWindows::clock)
+            .thenComparingDouble(w -> w.properties().centroid().norm()));
+    return new Result(windows, notes);
+  }
+
+  private static String mm(double value) {
+    return ShapeFault.mm(value);
+  }
+
+  private static String note(Contour leftover, String why) {
+    AreaProperties p = leftover.properties();
+    return "a leftover of "
+        + Numbers.brief(p.area(), 1)
+        + " mm² at "
+        + p.centroid()
+        + " mm was left out: it "
+        + why;
+  }
+
+  /** Clockwise angle of the centroid from 12 o'clock, radians; a hair before 12 counts as 12. */
+  private static double clock(Contour window) {
+    Point c = window.properties().centroid();
+    double angle = Math.atan2(c.x(), c.y());
+    return angle < -1e-9 ? angle + 2 * Math.PI : Math.max(0, angle);
+  }
+}
