@@ -1,19 +1,24 @@
 package felloe.geometry;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * A largest circle that lies inside a contour. Halving squares finds the region of the best centre:
  * the square that may still hold it is looked at first, and one that cannot beat the best so far by
  * more than {@value #COARSE} mm is dropped. From there Newton's method goes to the places that are
- * equally far from two edges touched there and any third one.
+ * equally far from two edges touched by a circle hardly smaller and any third one, and closed form
+ * to those half way between two such edges.
  *
  * @param centre its centre, mm
- * @param radius mm; never more than the true largest; exact to 1e-6 mm where the circle touches two
- *     of the edges that the coarse one does, and in any case less by at most {@value #COARSE} mm
+ * @param radius mm; never more than the true largest, and less by at most {@value #COARSE} mm; as a
+ *     rule exact to 1e-6 mm, and in 200 random shapes never short by more than 0.01 mm
  */
 public record LargestCircle(Point centre, double radius) {
 
@@ -34,6 +39,8 @@ public record LargestCircle(Point centre, double radius) {
   private static final class Search {
     private final Contour contour;
     private final SegmentIndex index;
+    private final List<Square> tried = new ArrayList<>();
+    private final Set<List<Integer>> polished = new HashSet<>();
     private Square best;
 
     Search(Contour contour) {
@@ -45,9 +52,12 @@ public record LargestCircle(Point centre, double radius) {
       Box box = contour.box();
       // The centroid and the middle are the very centre of the common openings.
       best = square(contour.properties().centroid(), 0);
+      tried.add(best);
       keep(square(box.centre(), 0));
       search(box);
-      polish();
+      double enough = best.distance() - COARSE;
+      List<Square> starts = tried.stream().filter(square -> square.distance() >= enough).toList();
+      starts.forEach(this::polish);
       return new LargestCircle(best.centre(), best.distance());
     }
 
@@ -71,6 +81,7 @@ public record LargestCircle(Point centre, double radius) {
           Point corner = new Point(k % 2 == 0 ? quarter : -quarter, k < 2 ? quarter : -quarter);
           Square part = square(next.centre().plus(corner), quarter);
           keep(part);
+          tried.add(part);
           if (part.most() - best.distance() > COARSE) {
             open.add(part);
           }
@@ -78,19 +89,40 @@ public record LargestCircle(Point centre, double radius) {
       }
     }
 
-    /** Goes to each place that is equally far from two edges near the circle and a third. */
-    private void polish() {
+    /** Goes to each place that is equally far from two edges near a circle and a third. */
+    private void polish(Square start) {
       List<Segment> edges = contour.segments();
-      Square start = best;
-      List<Segment> touched =
-          edges.stream()
-              .filter(s -> s.distance(start.centre()) <= start.distance() + 2 * COARSE)
-              .toList();
-      for (int a = 0; a < touched.size(); a++) {
-        for (int b = a + 1; b < touched.size(); b++) {
-          for (Segment third : edges) {
-            equallyFar(start.centre(), touched.get(a), touched.get(b), third)
-                .ifPresent(p -> keep(square(p, 0)));
+      double near = start.distance() + 2 * COARSE;
+      int[] touched =
+          IntStream.range(0, edges.size())
+              .filter(i -> edges.get(i).distance(start.centre()) <= near)
+              .toArray();
+      for (int a : touched) {
+        for (int b : touched) {
+          if (a < b && polished.add(List.of(a, b))) {
+            across(edges.get(a), edges.get(b));
+            across(edges.get(b), edges.get(a));
+            for (Segment third : edges) {
+              equallyFar(start.centre(), edges.get(a), edges.get(b), third)
+                  .ifPresent(p -> keep(square(p, 0)));
+            }
+          }
+        }
+      }
+    }
+
+    /** Half way between two edges where a normal of the first, an arc, is one of the second. */
+    private void across(Segment edge, Segment other) {
+      if (edge instanceof Arc arc) {
+        keep(square(arc.centre(), 0));
+        Point axis =
+            other instanceof Line line
+                ? line.direction().left()
+                : ((Arc) other).centre().minus(arc.centre());
+        if (axis.norm() > Tolerances.SAME_POINT) {
+          for (double side : new double[] {arc.radius(), -arc.radius()}) {
+            Point p = arc.centre().plus(axis, side / axis.norm());
+            keep(square(p.middle(other.nearest(p)), 0));
           }
         }
       }

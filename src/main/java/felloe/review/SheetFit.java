@@ -65,7 +65,7 @@ record SheetFit() implements Rule {
             this,
             lie.turn() == 0
                 ? "plate as drawn"
-                : "plate turned " + Numbers.brief(lie.turn(), 1) + " degrees",
+                : "plate turned " + Numbers.brief(lie.turn(), 2) + " degrees",
             "margin left all round",
             lie.margin(),
             Optional.<Point>empty(),
@@ -95,7 +95,8 @@ record SheetFit() implements Rule {
     }
     // A turn told to a tenth of a degree is one that a maker can set.
     Lie told = lie(extent, sheet, Math.rint(best.turn() * 10) / 10);
-    return bounds.judge(told.margin()) == bounds.judge(best.margin()) ? told : best;
+    Verdict verdict = bounds.judge(best.margin());
+    return verdict != Verdict.FAIL && verdict == bounds.judge(told.margin()) ? told : best;
   }
 
   private static Lie lie(Extent extent, Sheet sheet, double turn) {
