@@ -56,12 +56,12 @@ record Frame(double width, double height, Box room, Box strip, Box column, Box f
    * Length of the check bars on a paper, the same both ways, upright or across, corrected or not:
    * the largest multiple of 10 mm, at most 150 mm, for which there is always room.
    */
-  static double bar(double width, double height, double margin, StripText text) {
+  static double bar(double width, double height, double margin) {
     double least = Double.POSITIVE_INFINITY;
     double most = 1 + BarReading.LARGEST_ERROR;
     for (double[] side : new double[][] {{width, height}, {height, width}}) {
       double across = (side[0] - 2 * margin) / most;
-      double up = (side[1] - 2 * margin) / most - BAR_ROW - SPACE - text.height(across);
+      double up = (side[1] - 2 * margin) / most - BAR_ROW - SPACE - StripText.most(across);
       least = Math.min(least, Math.min(across, up) - 3);
     }
     return Math.min(LONGEST_BAR, 10 * Math.floor(least / 10));

@@ -130,16 +130,23 @@ final class Ground {
   }
 
   /**
-   * What a box would cover, in weight per millimetre of cell; much for a box that leaves the area.
+   * What a box would cover: weight times millimetres of line, a little for each square millimetre
+   * of waste, and much for a box that leaves the area.
    */
   double cost(Box box) {
-    double sum = 0;
+    long lines = 0;
+    int waste = 0;
     for (int row = row(box.minY()); row <= row(box.maxY()); row++) {
       for (int column = column(box.minX()); column <= column(box.maxX()); column++) {
-        sum += cells[row * columns + column];
+        int here = cells[row * columns + column];
+        if (here == WASTE) {
+          waste++;
+        } else {
+          lines += here;
+        }
       }
     }
-    return sum * cell + (inside(box) ? 0 : 10 * TAKEN);
+    return lines * cell + 0.3 * waste * cell * cell + (inside(box) ? 0 : 10 * TAKEN);
   }
 
   /** Answers in a fixed time whether a box is free, as the ground is now. */

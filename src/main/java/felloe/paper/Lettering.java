@@ -14,11 +14,18 @@ import felloe.plate.Plate;
 import felloe.plate.Window;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Finds places for the words and arrows of a template and draws them there. */
 final class Lettering {
 
-  private static final double CLEAR = 0.5;
+  private static final double CLEAR = 0.9;
+  private static final double GOOD = 60;
+  private static final double LONGEST_NAME = 40;
+  private static final Predicate<Point> ANYWHERE = p -> true;
+
+  /** Where words may stand outside of a part too small for them, mm beyond its rough line. */
+  static final double SURROUND = 14;
 
   private final Ground ground;
   private final LaidShape shape;
@@ -39,7 +46,10 @@ final class Lettering {
 
   /** A hole's label and diameter beside it. */
   void hole(Hole hole) {
-    String text = hole.label() + "  \u00d8" + Numbers.brief(hole.diameter(), 2);
+    String text =
+        Paragraph.fit(hole.label(), height, LONGEST_NAME)
+            + "  \u00d8"
+            + Numbers.brief(hole.diameter(), 2);
     double radius = hole.diameter() / 2;
     Mark.Label best = null;
     double least = Double.POSITIVE_INFINITY;
@@ -84,19 +94,30 @@ final class Lettering {
     return new Point(x, p.y() > y ? box.maxY() + 0.5 : box.minY() - 0.3);
   }
 
-  /** Each window's label inside it. */
+  /** Each window's label, inside it where it has room, else beside it. */
   void windows() {
     for (int i = 0; i < shape.windows().size(); i++) {
       Window window = shape.plate().windows().get(i);
-      Box box = shape.windows().get(i).box();
-      for (String text : List.of(window.label() + "  " + window.use().words(), window.label())) {
-        double width = TextWidth.of(text, height);
-        if (width + 2 > box.width() && !text.equals(window.label())) {
-          continue;
+      Contour edge = shape.windows().get(i);
+      Box box = edge.box();
+      List<String> texts = List.of(window.label() + "  " + window.use().words(), window.label());
+      Spot best = null;
+      String said = "";
+      for (String text : texts) {
+        Spot spot = spot(TextWidth.of(text, height), height, box, box.centre(), edge::contains);
+        if (best == null || spot.cost() < best.cost()) {
+          best = spot;
+          said = text;
         }
-        put(text(text, spot(width, height, box, box.centre()), height));
-        break;
+        if (best.cost() < GOOD) {
+          break;
+        }
       }
+      if (best.cost() >= Ground.TAKEN) {
+        Box round = box.grown(20);
+        best = spot(TextWidth.of(said, height), height, round, box.centre(), ANYWHERE);
+      }
+      put(text(said, best.middle(), height));
     }
   }
 
@@ -118,7 +139,8 @@ final class Lettering {
       double reach = radius + 25;
       Box area =
           new Box(origin.x() - reach, origin.y() - reach, origin.x() + reach, origin.y() + reach);
-      put(text(text, spot(TextWidth.of(text, height), height, area, near), height));
+      Spot spot = spot(TextWidth.of(text, height), height, area, near, ANYWHERE);
+      put(text(text, spot.middle(), height));
     }
   }
 
@@ -130,7 +152,7 @@ final class Lettering {
     double wide = Math.abs(up.x()) * length + Math.abs(up.y()) * 9;
     double high = Math.abs(up.y()) * length + Math.abs(up.x()) * 9;
     Point top = shape.motion().of(new Point(0, 0)).plus(up, box.height() / 3);
-    Point middle = spot(wide + 2, high + 2, box, top);
+    Point middle = spot(wide + 2, high + 2, box, top, ANYWHERE).middle();
     Point along = up.times(length / 2);
     Point beside = up.right().times(-2);
     arrow(middle.minus(along).plus(beside), middle.plus(along).plus(beside), 3.5, false);
@@ -161,7 +183,7 @@ final class Lettering {
     double wide = Math.abs(along.x()) * 2 * half + Math.abs(along.y()) * 7;
     double high = Math.abs(along.y()) * 2 * half + Math.abs(along.x()) * 7;
     Point preferred = shape.motion().of(new Point(0, -box.height() / 3));
-    Point middle = spot(wide + 2, high + 2, box, preferred);
+    Point middle = spot(wide + 2, high + 2, box, preferred, ANYWHERE).middle();
     Point line = middle.plus(reading.left(), -2);
     arrow(line.plus(reading, -half), line.plus(reading, half), 3, true);
     put(new Mark.Label(text, middle.plus(reading.left(), -0.3), height, turn, Anchor.MIDDLE));
@@ -179,7 +201,10 @@ final class Lettering {
     Plate plate = shape.plate();
     List<String> lines =
         List.of(
-            plate.name() + "  rev " + plate.revision() + "  1:1",
+            Paragraph.fit(plate.name(), StripText.SMALL, LONGEST_NAME)
+                + "  rev "
+                + plate.revision()
+                + "  1:1",
             shape.face() == Face.FRONT ? "front face" : "BACK FACE (mirrored)",
             "closed-course use; not for public roads");
     double small = StripText.SMALL;
@@ -188,7 +213,9 @@ final class Lettering {
     double high = pitch * (lines.size() - 1) + small;
     Box box = shape.outline().box();
     Point near = new Point(box.centre().x(), box.minY() + box.height() / 6);
-    Point middle = spot(width, high, box, near);
+    // A small part has no room for it; then it stands below, outside of the rough line.
+    Box area = box.width() < 150 ? shape.box().grown(SURROUND) : box;
+    Point middle = spot(width, high, area, near, ANYWHERE).middle();
     for (int i = 0; i < lines.size(); i++) {
       Point at = new Point(middle.x() - width / 2, middle.y() + high / 2 - small - i * pitch);
       put(Mark.Label.of(lines.get(i), at, small, Anchor.START));
@@ -200,28 +227,37 @@ final class Lettering {
         text, new Point(middle.x(), middle.y() - height / 2), height, Anchor.MIDDLE);
   }
 
-  /** The middle of the place in an area where a box of some size covers least. */
-  private Point spot(double width, double high, Box area, Point preferred) {
+  /** A place for a box: its middle, and what the box would cover there. */
+  private record Spot(Point middle, double cost) {}
+
+  /** The place in an area where a box of some size covers least, its corners on allowed points. */
+  private Spot spot(
+      double width, double high, Box area, Point preferred, Predicate<Point> allowed) {
     Point best = preferred;
-    double least = Double.POSITIVE_INFINITY;
-    double stepX = Math.max(1.5, area.width() / 50);
-    double stepY = Math.max(1.5, area.height() / 50);
+    double least = 20.0 * Ground.TAKEN;
+    double stepX = Math.max(1, area.width() / 60);
+    double stepY = Math.max(1, area.height() / 60);
     double w = width / 2 + CLEAR;
     double h = high / 2 + CLEAR;
     for (double y = area.minY() + h; y <= area.maxY() - h; y += stepY) {
       for (double x = area.minX() + w; x <= area.maxX() - w; x += stepX) {
-        double away = Math.hypot(x - preferred.x(), y - preferred.y());
-        if (0.2 * away >= least) {
+        double away = 0.2 * Math.hypot(x - preferred.x(), y - preferred.y());
+        if (away >= least) {
           continue;
         }
-        double cost = ground.cost(new Box(x - w, y - h, x + w, y + h)) + 0.2 * away;
-        if (cost < least) {
+        Box box = new Box(x - w, y - h, x + w, y + h);
+        double cost = ground.cost(box) + away;
+        if (cost < least
+            && allowed.test(new Point(box.minX(), box.minY()))
+            && allowed.test(new Point(box.minX(), box.maxY()))
+            && allowed.test(new Point(box.maxX(), box.minY()))
+            && allowed.test(new Point(box.maxX(), box.maxY()))) {
           least = cost;
           best = new Point(x, y);
         }
       }
     }
-    return best;
+    return new Spot(best, least);
   }
 
   private void arrow(Point from, Point to, double head, boolean both) {

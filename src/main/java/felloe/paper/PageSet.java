@@ -7,7 +7,7 @@ import java.util.List;
  * The pages of a template, in printing order: the tiles row by row, then pages of notes.
  *
  * @param title what the set is called, for the file's own title
- * @param paper the paper's name, or {@code full size}
+ * @param paper the paper's name, or {@link #FULL_SIZE}
  * @param pages all pages
  * @param grid the tiles; one for a single page
  * @param motion how plate coordinates became the drawing's: mirrored and turned
@@ -28,6 +28,9 @@ public record PageSet(
     double bar,
     int cutHoles,
     double seamDistance) {
+
+  /** Stands for the paper's name on the page that is as large as the part. */
+  public static final String FULL_SIZE = "full size";
 
   /** Copies the lists. */
   public PageSet {

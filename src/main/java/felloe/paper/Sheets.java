@@ -13,6 +13,8 @@ final class Sheets {
 
   private static final String NOTES = "Notes";
   private static final double STEP = 3;
+  private static final double CLEAR = 2.5;
+  private static final double STEPS_WIDTH = 110;
 
   private final Plate plate;
   private final LaidShape shape;
@@ -31,16 +33,30 @@ final class Sheets {
     this.paper = paper;
   }
 
+  /** Heights that steps and table take side by side, and one above the other. */
+  static List<Double> notesHeights(Plate plate, Grid grid, String paper, double bar) {
+    List<String> steps = Words.steps(plate, grid, paper, bar);
+    int holes = plate.holes().size();
+    double words = NotesPages.height(steps, Math.min(STEPS_WIDTH, grid.tileWidth() - 6));
+    double table = holes == 0 ? 0 : HoleTable.height(holes);
+    double space = 3 * CLEAR + STEP;
+    return List.of(Math.max(words, table) + space, words + table + 2 * space);
+  }
+
   PageSet set() {
     Grid grid = choice.grid();
     Frame frame = choice.frame();
-    TemplateDrawing template = TemplateDrawing.on(shape);
+    TemplateDrawing template = TemplateDrawing.on(shape, wordsArea(grid));
+    for (int tile : grid.leftOut()) {
+      Box box = grid.tile(tile / grid.columns(), tile % grid.columns());
+      template.ground().block(box.grown(-grid.overlap()), Ground.TAKEN);
+    }
     Seams seams = new Seams(grid, template.ground());
     Drawing drawing = template.lines().and(template.notes());
     List<String> steps = Words.steps(plate, grid, paper, frame.bar());
     HoleTable table = new HoleTable(plate.holes());
     Free free = new Free(grid, drawing, shape.outline());
-    double stepsWidth = Math.min(110, grid.tileWidth() - 4);
+    double stepsWidth = Math.min(STEPS_WIDTH, grid.tileWidth() - 6);
     double stepsHeight = NotesPages.height(steps, stepsWidth);
     Optional<Block> tableBlock =
         table.size() == 0
@@ -86,6 +102,17 @@ final class Sheets {
         frame.bar(),
         choice.cut(),
         choice.distance());
+  }
+
+  /** Where words may stand: round the part, and on paper. */
+  private Box wordsArea(Grid grid) {
+    Box round = shape.box().grown(20);
+    Box paper = grid.tile(0, 0).union(grid.tile(grid.rows() - 1, grid.columns() - 1));
+    return new Box(
+        Math.max(round.minX(), paper.minX()),
+        Math.max(round.minY(), paper.minY()),
+        Math.min(round.maxX(), paper.maxX()),
+        Math.min(round.maxY(), paper.maxY()));
   }
 
   private String title() {
@@ -160,7 +187,7 @@ final class Sheets {
         if (grid.has(row, column)) {
           Optional<Block> found = find(width, height, row, column, frees.get(i));
           if (found.isPresent()) {
-            taken.add(found.get().box(width, height).grown(3));
+            taken.add(found.get().box(width, height).grown(4));
             return found;
           }
         }
@@ -171,10 +198,10 @@ final class Sheets {
     private Optional<Block> find(
         double width, double height, int row, int column, Ground.Free free) {
       Box area = inner(grid, row, column);
-      for (double y = area.maxY() - 1; y - height >= area.minY() + 1; y -= STEP) {
-        for (double x = area.minX() + 1; x + width <= area.maxX() - 1; x += STEP) {
+      for (double y = area.maxY() - CLEAR; y - height >= area.minY() + CLEAR; y -= STEP) {
+        for (double x = area.minX() + CLEAR; x + width <= area.maxX() - CLEAR; x += STEP) {
           Box box = new Box(x, y - height, x + width, y);
-          if (free.is(box.grown(0.9))
+          if (free.is(box.grown(CLEAR))
               && taken.stream().noneMatch(box::touches)
               && !outline.contains(box.centre())) {
             return Optional.of(new Block(row, column, new Point(x, y)));

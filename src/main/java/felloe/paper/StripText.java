@@ -52,4 +52,9 @@ record StripText(String title, List<String> facts, String notes) {
     double facts = 6 + this.facts.size() * PITCH;
     return Math.max(15, Math.max(facts, lines(width).size() * PITCH + 1.5));
   }
+
+  /** A height that no plate's text exceeds in a strip of some width; a test holds it. */
+  static double most(double width) {
+    return width < 150 ? 41 : width < 200 ? 26 : 17.5;
+  }
 }

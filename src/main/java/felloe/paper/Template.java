@@ -48,20 +48,17 @@ public final class Template {
   }
 
   /**
-   * Length of the check bars on a page set, the same both ways; what a reading is compared with.
-   * Upright or across, corrected or not, it is the same for one plate, paper and margin.
+   * Length of the check bars on pages of a paper, the same both ways: what a reading is compared
+   * with. Upright or across, corrected or not, it depends on paper and margin alone.
+   *
+   * @param margin mm
    */
-  public static double bar(Plate plate, TemplateOptions options) {
-    Template template = new Template(plate, options);
-    return template.bar(template.text(0));
+  public static double bar(Paper paper, double margin) {
+    return Frame.bar(paper.width(), paper.height(), margin);
   }
 
   private StripText text(double turn) {
     return Words.strip(plate, shape, turn, options.bars());
-  }
-
-  private double bar(StripText text) {
-    return Frame.bar(options.paper().width(), options.paper().height(), options.margin(), text);
   }
 
   private Correction correction(double bar) {
@@ -74,7 +71,7 @@ public final class Template {
   private PageSet tiled() {
     Paper paper = options.paper();
     StripText text = text(0);
-    double bar = bar(text);
+    double bar = bar(paper, options.margin());
     Correction correction = correction(bar);
     List<Frame> frames =
         List.of(
@@ -106,24 +103,36 @@ public final class Template {
   }
 
   private PageSet onePage() {
+    PageSet set = onePage(0);
+    for (double below : Sheets.notesHeights(plate, set.grid(), PageSet.FULL_SIZE, set.bar())) {
+      if (set.pages().size() > 1) {
+        set = onePage(below);
+      }
+    }
+    return set;
+  }
+
+  /** The page as large as the part, with some height below it for notes. */
+  private PageSet onePage(double below) {
     StripText text = text(0);
     double bar = Frame.LONGEST_BAR;
     Correction correction = correction(bar);
-    Box span = shape.box().grown(GridChoice.EASE);
+    Box span = shape.box().grown(Lettering.SURROUND + 1);
     HoleTable table = new HoleTable(plate.holes());
     double margin = options.margin();
     double inner =
-        Math.max(Math.max(bar + 10, span.width() + Frame.COLUMN + Frame.SPACE), table.width() + 10);
-    double width = Math.ceil(inner * Math.max(1, correction.x()) + 2 * margin);
+        Math.max(Math.max(bar + 30, span.width() + Frame.COLUMN + Frame.SPACE), table.width() + 20);
     double strip = Frame.BAR_ROW + text.height(inner) + Frame.SPACE;
-    double field = Math.max(bar + 3, span.height());
+    double field = Math.max(bar + 3, span.height() + below);
+    double width = Math.ceil(inner * Math.max(1, correction.x()) + 2 * margin);
     double height = Math.ceil((strip + field) * Math.max(1, correction.y()) + 2 * margin);
     Frame frame = Frame.of(width, height, margin, correction, text, bar);
     Box box = frame.field();
+    double spare = box.height() - span.height() - below;
     Point corner =
-        new Point(span.centre().x() - box.width() / 2, span.centre().y() + box.height() / 2);
+        new Point(span.centre().x() - box.width() / 2, span.maxY() + Math.max(0, spare / 2));
     Grid grid = new Grid(1, 1, box.width(), box.height(), options.overlap(), corner, List.of());
     GridChoice choice = new GridChoice(frame, grid, 0, 0, Double.POSITIVE_INFINITY);
-    return new Sheets(shape, choice, text, correction, "full size").set();
+    return new Sheets(shape, choice, text, correction, PageSet.FULL_SIZE).set();
   }
 }

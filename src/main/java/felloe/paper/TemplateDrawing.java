@@ -44,13 +44,13 @@ public final class TemplateDrawing {
    */
   public static Drawing of(Plate plate, MarkOut markOut, Face face) {
     LaidShape shape = LaidShape.of(plate, markOut, face);
-    TemplateDrawing drawing = on(shape);
+    TemplateDrawing drawing = on(shape, shape.box().grown(20));
     return drawing.lines().and(drawing.notes());
   }
 
-  /** Starts a drawing; the ground knows its lines. */
-  static TemplateDrawing on(LaidShape shape) {
-    Ground ground = new Ground(shape.box().grown(20));
+  /** Starts a drawing; the ground knows its lines. Words stay inside the area. */
+  static TemplateDrawing on(LaidShape shape, Box area) {
+    Ground ground = new Ground(area);
     List<Contour> edges = new ArrayList<>();
     edges.add(shape.outline());
     edges.addAll(shape.windows());

@@ -22,12 +22,11 @@ final class Words {
             + Numbers.brief(plate.stock().thickness(), 2)
             + " mm");
     facts.add(
-        shape.face() == Face.FRONT
-            ? "FRONT face, as the driver sees it"
-            : "BACK face, mirrored: as seen from the hub");
-    String scale = turn == 0 ? "" : ", turned " + Numbers.brief(Math.toDegrees(turn), 1) + "\u00b0";
+        shape.face() == Face.FRONT ? "FRONT face, driver's side" : "BACK face, hub side: MIRRORED");
     facts.add(
-        "Scale 1:1, mm" + scale + bars.map(b -> ", corrected for bars " + b.text()).orElse(""));
+        "Scale 1:1, mm"
+            + (turn == 0 ? "" : ", turned " + Numbers.brief(Math.toDegrees(turn), 1) + "\u00b0"));
+    bars.ifPresent(reading -> facts.add("corrected for bars " + reading.text()));
     return new StripText(
         plate.title(),
         facts,
@@ -38,9 +37,13 @@ final class Words {
   static List<String> steps(Plate plate, Grid grid, String paper, double bar) {
     List<String> steps = new ArrayList<>();
     String length = Numbers.brief(bar, 1) + " mm";
-    steps.add("Print on " + paper + " at 100 % (actual size), never \u201cfit to page\u201d.");
+    boolean plotted = paper.equals(PageSet.FULL_SIZE);
     steps.add(
-        "Measure both check bars of every page with a steel rule: "
+        (plotted ? "Plot or print" : "Print on " + paper)
+            + " at 100 % (actual size), never \u201cfit to page\u201d.");
+    steps.add(
+        (plotted ? "Measure both check bars" : "Measure both check bars of every page")
+            + " with a steel rule: "
             + length
             + " across and up. If a bar is more than 0.5 mm off, give both readings back as"
             + " ACROSSxUP (such as 149.4x150.3) and print again: the pages will be corrected.");
