@@ -1,0 +1,66 @@
+package felloe.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.MaxValuesExceededException;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** A call that could not be understood, in our own words. */
+final class CallMistake {
+
+  private CallMistake() {}
+
+  /** Lines that say what is wrong and where to look. */
+  static List<String> lines(ParameterException mistake) {
+    String command = mistake.getCommandLine().getCommandSpec().qualifiedName();
+    List<String> lines = new ArrayList<>();
+    lines.add(command + ": " + words(mistake));
+    String help =
+        command.equals("felloe") ? "felloe help" : command.replaceFirst("felloe", "felloe help");
+    lines.add("See '" + help + "'.");
+    return lines;
+  }
+
+  private static String words(ParameterException mistake) {
+    if (mistake instanceof UnmatchedArgumentException unmatched) {
+      return unmatched(unmatched);
+    }
+    if (mistake instanceof OverwrittenOptionException twice) {
+      ArgSpec option = twice.getOverwritten();
+      return name(option) + " is given twice; give it once";
+    }
+    if (mistake instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+      ArgSpec arg = missing.getMissing().get(0);
+      return arg.isOption()
+          ? name(arg) + " needs a value: " + name(arg) + " " + arg.paramLabel()
+          : arg.paramLabel() + " is missing";
+    }
+    if (mistake instanceof MaxValuesExceededException) {
+      return "too many values: " + mistake.getMessage();
+    }
+    return mistake.getMessage();
+  }
+
+  private static String unmatched(UnmatchedArgumentException mistake) {
+    String word = mistake.getUnmatched().get(0);
+    String shown = "'" + felloe.plate.Problem.shown(word) + "'";
+    CommandLine at = mistake.getCommandLine();
+    boolean option = word.startsWith("-") && word.length() > 1;
+    if (!option && at.getSubcommands().isEmpty()) {
+      return "does not expect " + shown + " here";
+    }
+    List<String> suggestions = mistake.getSuggestions();
+    String near = suggestions.isEmpty() ? "" : "; did you mean '" + suggestions.get(0) + "'?";
+    return "unknown " + (option ? "option " : "command ") + shown + near;
+  }
+
+  private static String name(ArgSpec arg) {
+    return arg instanceof OptionSpec option ? option.longestName() : arg.paramLabel();
+  }
+}

@@ -1,0 +1,74 @@
+package felloe.cli;
+
+import felloe.kit.HubCard;
+import felloe.kit.Kit;
+import felloe.plate.Place;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Hubs that the program knows. */
+final class HubCommand implements Command {
+
+  @Override
+  public CommandSpec spec() {
+    CommandSpec spec =
+        Options.command("hub", "Hubs: which ones are known, and every figure of one.");
+    spec.addSubcommand("list", list());
+    spec.addSubcommand("show", show());
+    spec.usageMessage().commandListHeading("%nCommands%n");
+    Options.examples(spec, "  felloe hub list", "  felloe hub show 6x70-m5");
+    return spec;
+  }
+
+  private static CommandSpec list() {
+    CommandSpec spec = Options.command("list", "Lists the hubs that the program knows.");
+    spec.addOption(Options.format("text or json"));
+    return spec;
+  }
+
+  private static CommandSpec show() {
+    CommandSpec spec =
+        Options.command(
+            "show",
+            "Shows every figure of a hub with where it comes from, and what a calliper reads on"
+                + " it.");
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .paramLabel("HUB")
+            .index("0")
+            .arity("1")
+            .type(String.class)
+            .description("A name from 'felloe hub list', or a hub file such as my-hub.yaml.")
+            .build());
+    spec.addOption(Options.format("text or json"));
+    Options.examples(spec, "  felloe hub show 6x70-m5", "  felloe hub show my-hub.yaml");
+    return spec;
+  }
+
+  @Override
+  public int run(ParseResult call, Screen screen, Kit kit) {
+    if (!call.hasSubcommand()) {
+      throw Calls.wrong("hub", "must be followed by list or show", "write felloe hub list");
+    }
+    ParseResult sub = call.subcommand();
+    String format = Options.chosenFormat(sub, "text", "json");
+    if (sub.commandSpec().name().equals("list")) {
+      List<HubCard> hubs = kit.hubs();
+      if (format.equals("json")) {
+        screen.data(Kit.json(hubs));
+      } else {
+        HubText.list(screen, hubs);
+      }
+      return Exit.WELL;
+    }
+    HubCard hub = kit.hub(sub.matchedPositionalValue(0, ""), Place.ofFile("hub show"));
+    if (format.equals("json")) {
+      screen.data(Kit.json(hub));
+    } else {
+      HubText.card(screen, hub);
+    }
+    return Exit.WELL;
+  }
+}

@@ -1,0 +1,123 @@
+package felloe.cli;
+
+import felloe.kit.CannotWrite;
+import felloe.kit.Kit;
+import felloe.plate.BadInput;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** The command {@code felloe}. */
+public final class Main {
+
+  private static final int FRAMES = 8;
+
+  private final Screen screen;
+  private final Kit kit;
+
+  /**
+   * A command line.
+   *
+   * @param screen where answers and talk go
+   * @param kit what carries requests out
+   */
+  public Main(Screen screen, Kit kit) {
+    this.screen = screen;
+    this.kit = kit;
+  }
+
+  /** Runs the command and ends the program with its exit code. */
+  public static void main(String[] args) {
+    Screen screen = Screen.system();
+    int code = new Main(screen, new Kit(Path.of(""))).run(args);
+    System.exit(code);
+  }
+
+  /**
+   * Runs the command.
+   *
+   * @return 0 all well; 1 the plate fails a check; 2 the input or the call is wrong; 3 a file could
+   *     not be written, or the program has a fault
+   */
+  public int run(String... args) {
+    int code;
+    try {
+      code = answer(args);
+    } catch (ParameterException mistake) {
+      CallMistake.lines(mistake).forEach(screen::say);
+      code = Exit.WRONG;
+    } catch (BadInput bad) {
+      bad.lines().forEach(screen::say);
+      code = Exit.WRONG;
+    } catch (CannotWrite refused) {
+      screen.say(refused.getMessage());
+      code = Exit.TROUBLE;
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+      fault(fault);
+      code = Exit.TROUBLE;
+    }
+    if (screen.out().checkError() && code != Exit.TROUBLE) {
+      screen.say("standard output: cannot be written");
+      code = Exit.TROUBLE;
+    }
+    screen.err().flush();
+    return code;
+  }
+
+  private int answer(String[] args) throws CannotWrite {
+    String name = args.length == 0 ? "" : args[0];
+    Optional<Command> command = Commands.find(name);
+    CommandSpec top = command.isPresent() ? Commands.top() : Commands.all();
+    command.ifPresent(known -> top.addSubcommand(name, known.spec()));
+    ParseResult call = parser(top).parseArgs(args);
+    ParseResult last = call;
+    while (last.hasSubcommand() && !last.isUsageHelpRequested()) {
+      last = last.subcommand();
+    }
+    if (last.isUsageHelpRequested()) {
+      screen.data(Help.of(last.commandSpec().commandLine()));
+      return Exit.WELL;
+    }
+    if (call.isVersionHelpRequested()) {
+      screen.line("felloe " + Kit.version());
+      return Exit.WELL;
+    }
+    if (command.isEmpty()) {
+      screen.err().print(Help.of(top.commandLine()));
+      return Exit.WRONG;
+    }
+    return command.get().run(call.subcommand(), screen, kit);
+  }
+
+  private static CommandLine parser(CommandSpec top) {
+    return new CommandLine(top)
+        .setExpandAtFiles(false)
+        .setInterpolateVariables(false)
+        .setAllowOptionsAsOptionParameters(false)
+        .setPosixClusteredShortOptionsAllowed(false);
+  }
+
+  /** What to send us, and just as much of the trace as tells where. */
+  private void fault(Throwable fault) {
+    screen.say(
+        "This is a fault in Felloe, not in your file. Nothing was written. Please report it with"
+            + " the command, the shape file and these lines:");
+    screen.say(
+        "  felloe "
+            + Kit.version()
+            + ", Java "
+            + System.getProperty("java.version")
+            + ", "
+            + System.getProperty("os.name")
+            + " "
+            + System.getProperty("os.arch"));
+    screen.say("  " + fault);
+    StackTraceElement[] trace = fault.getStackTrace();
+    for (int i = 0; i < Math.min(FRAMES, trace.length); i++) {
+      screen.say("    at " + trace[i]);
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package felloe.cli;
+
+import felloe.kit.CannotWrite;
+import felloe.kit.Kit;
+import felloe.kit.NewShape;
+import java.nio.file.Path;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** A shape file to start from. */
+final class NewCommand implements Command {
+
+  @Override
+  public CommandSpec spec() {
+    CommandSpec spec =
+        Options.command(
+            "new",
+            "Writes a commented shape file to start from, which makes a good wheel as it stands.");
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .paramLabel("FAMILY")
+            .index("0")
+            .arity("1")
+            .type(String.class)
+            .description("The outline: " + String.join(", ", NewShape.families()) + ".")
+            .build());
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .paramLabel("FILE")
+            .index("1")
+            .arity("0..1")
+            .type(String.class)
+            .description("The file to write. Usually FAMILY.yaml, here.")
+            .build());
+    spec.addOption(Options.flag("--force", "Replace the file when it is there already."));
+    Options.examples(spec, "  felloe new round", "  felloe new points curlew.yaml");
+    return spec;
+  }
+
+  @Override
+  public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
+    String family = call.matchedPositionalValue(0, "");
+    Path file = Options.path(call.matchedPositionalValue(1, family + ".yaml"));
+    kit.start(family, file, Options.has(call, "--force"));
+    screen.line(file.toString());
+    screen.say("Change what you like, then: felloe check " + file);
+    return Exit.WELL;
+  }
+}

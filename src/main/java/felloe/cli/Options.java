@@ -1,0 +1,242 @@
+package felloe.cli;
+
+import felloe.kit.ShapeSource;
+import felloe.kit.TemplateRequest;
+import felloe.plate.BadInput;
+import felloe.plate.Place;
+import felloe.plate.Problem;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Model.ArgGroupSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * Options that several commands share, and how they are read. All values are taken as text, so that
+ * what is wrong with one is said in the same words wherever it was written.
+ */
+final class Options {
+
+  private static final String SET = "--set";
+  private static final String OUT = "--out";
+  private static final String FORMAT = "--format";
+  private static final String USUAL_OUT = "templates-out";
+
+  private Options() {}
+
+  /** A command with a heading line and what it does. */
+  static CommandSpec command(String name, String... description) {
+    CommandSpec spec = CommandSpec.create().name(name);
+    spec.usageMessage()
+        .synopsisHeading("Usage: ")
+        .description(description)
+        .descriptionHeading("%n")
+        .parameterListHeading("%n")
+        .optionListHeading("%nOptions%n")
+        .abbreviateSynopsis(true)
+        .sortOptions(false)
+        .commandListHeading("")
+        .width(96);
+    spec.addOption(
+        OptionSpec.builder("-h", "--help")
+            .usageHelp(true)
+            .order(1000)
+            .description("Show this help.")
+            .build());
+    return spec;
+  }
+
+  /** Examples at the end of a command's help. */
+  static void examples(CommandSpec spec, String... lines) {
+    spec.usageMessage().footerHeading("%nExamples%n").footer(lines);
+  }
+
+  /** One shape file, or at least one. */
+  static void shapes(CommandSpec spec, boolean several) {
+    PositionalParamSpec.Builder shape =
+        PositionalParamSpec.builder()
+            .paramLabel("SHAPE")
+            .description(several ? "Shape files, each with a name of its own." : "The shape file.");
+    spec.addPositional(
+        several
+            ? shape
+                .index("0..*")
+                .arity("0..*")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .build()
+            : shape.index("0").arity("1").type(String.class).build());
+    spec.addOption(
+        OptionSpec.builder(SET)
+            .paramLabel("PATH=VALUE")
+            .type(List.class)
+            .auxiliaryTypes(String.class)
+            .arity("1")
+            .description(
+                "Another value than the file's, such as outline.round.diameter=280 or"
+                    + " windows[0].label=L. May be given more than once.")
+            .build());
+  }
+
+  /** The folder that files go to. */
+  static OptionSpec out(String description) {
+    return text(OUT, "DIR", description);
+  }
+
+  /** Text or JSON. */
+  static OptionSpec format(String words) {
+    return text(
+        FORMAT, "FORMAT", "How to answer: " + words + ". Usually text, for people to read.");
+  }
+
+  /** An option with one value. */
+  static OptionSpec text(String name, String label, String description) {
+    return OptionSpec.builder(name)
+        .paramLabel(label)
+        .type(String.class)
+        .arity("1")
+        .description(description)
+        .build();
+  }
+
+  /** An option without a value. */
+  static OptionSpec flag(String name, String description) {
+    return OptionSpec.builder(name).type(boolean.class).arity("0").description(description).build();
+  }
+
+  /** Options under a heading of their own. */
+  static void group(CommandSpec spec, String heading, int order, OptionSpec... options) {
+    ArgGroupSpec.Builder group =
+        ArgGroupSpec.builder()
+            .heading("%n" + heading + "%n")
+            .exclusive(false)
+            .multiplicity("0..1")
+            .validate(false)
+            .order(order);
+    for (OptionSpec option : options) {
+      group.addArg(option);
+    }
+    spec.addArgGroup(group.build());
+  }
+
+  /** How templates are wanted. */
+  static void templates(CommandSpec spec) {
+    group(
+        spec,
+        "Paper",
+        1,
+        text("--paper", "PAPER", "A4 (usual), A3, A5, Letter, Legal, Tabloid, or A2 to A0."),
+        text("--margin", "MM", "Edge that the printer cannot print, 0 to 25 mm. Usually 10."),
+        text("--overlap", "MM", "What neighbouring pages share, 10 to 30 mm. Usually 10."),
+        flag("--turn", "Turn the plate on the pages where that saves some."),
+        text(
+            "--bars",
+            "ACROSSxUP",
+            "The two check bars as you measured them on a print, such as 149.4x150.3: the tiled"
+                + " pages are then made so that they print true."));
+    group(
+        spec,
+        "Marking out",
+        2,
+        text(
+            "--method",
+            "WAY",
+            "stuck-on (usual): stuck on the stock and cut through; traced: drawn round with a pen;"
+                + " pricked: hole centres pricked through."),
+        text("--pen", "MM", "Width of the pen's line, for --method traced."),
+        text(
+            "--ink",
+            "EDGE",
+            "Which edge of the pen's line is the finish line: plate-side (usual; take all ink off)"
+                + " or waste-side (leave it on)."),
+        text("--face", "FACE", "front or back; usually as the shape file says."));
+  }
+
+  /** The shapes of a call. */
+  static List<ShapeSource> shapes(ParseResult call) {
+    List<String> sets = call.matchedOptionValue(SET, List.<String>of());
+    List<ShapeSource> shapes = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (String name : call.matchedPositionalValue(0, List.<String>of())) {
+      try {
+        shapes.add(ShapeSource.file(Path.of(name), sets));
+      } catch (InvalidPathException odd) {
+        problems.add(noFile(name));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+    return shapes;
+  }
+
+  /** The one shape of a call. */
+  static ShapeSource shape(ParseResult call) {
+    List<String> sets = call.matchedOptionValue(SET, List.<String>of());
+    return ShapeSource.file(path(call.matchedPositionalValue(0, "")), sets);
+  }
+
+  /** A path that was given. */
+  static Path path(String name) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException odd) {
+      throw new BadInput(noFile(name));
+    }
+  }
+
+  private static Problem noFile(String name) {
+    return new Problem(
+        Place.ofFile(name), "", "", "cannot be the name of a file", "check the name");
+  }
+
+  /** The folder that files go to, if one was given. */
+  static Optional<Path> chosenOut(ParseResult call) {
+    return value(call, OUT).map(Options::path);
+  }
+
+  /** The folder that files go to. */
+  static Path outFolder(ParseResult call) {
+    return chosenOut(call).orElse(Path.of(USUAL_OUT));
+  }
+
+  /** How templates are wanted. */
+  static TemplateRequest request(ParseResult call) {
+    return new TemplateRequest(
+        value(call, "--paper"),
+        value(call, "--margin"),
+        value(call, "--overlap"),
+        value(call, "--method"),
+        value(call, "--pen"),
+        value(call, "--ink"),
+        value(call, "--face"),
+        value(call, "--bars"),
+        has(call, "--turn"));
+  }
+
+  /** Whether the answer is wanted as the given format; the first of the words is the usual one. */
+  static String chosenFormat(ParseResult call, String... words) {
+    String given = value(call, FORMAT).orElse(words[0]);
+    for (String word : words) {
+      if (word.equals(given)) {
+        return word;
+      }
+    }
+    throw new BadInput(
+        new Problem(
+            Place.ofOption(FORMAT, ""), "", given, "must be " + String.join(" or ", words), ""));
+  }
+
+  static Optional<String> value(ParseResult call, String option) {
+    return Optional.ofNullable(call.matchedOptionValue(option, (String) null));
+  }
+
+  static boolean has(ParseResult call, String option) {
+    return call.matchedOptionValue(option, false);
+  }
+}

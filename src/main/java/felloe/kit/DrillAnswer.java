@@ -1,0 +1,66 @@
+package felloe.kit;
+
+import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
+import felloe.out.HoleCsv;
+import felloe.out.JsonWriter;
+import felloe.paper.Cautions;
+import felloe.plate.Hole;
+import felloe.plate.Plate;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The hole schedule of a plate.
+ *
+ * @param plate the plate
+ * @param holes in the plate's order
+ * @param cautions sentences that go with drilling
+ */
+public record DrillAnswer(Plate plate, List<Row> holes, List<String> cautions) {
+
+  /** Copies the lists. */
+  public DrillAnswer {
+    holes = List.copyOf(holes);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * A hole.
+   *
+   * @param label its label
+   * @param role what it is for
+   * @param at its centre, mm
+   * @param radius distance from the hub axis, mm
+   * @param angle direction from the hub axis, degrees counter-clockwise from +x, 0 to under 360; 0
+   *     on the axis
+   * @param diameter mm
+   */
+  public record Row(
+      String label, String role, Point at, double radius, double angle, double diameter) {
+    static Row of(Hole hole) {
+      Point at = hole.centre();
+      double degrees = at.norm() <= Tolerances.SAME_POINT ? 0 : Math.toDegrees(at.angle());
+      // A hair below the x axis must not read as 360.
+      double angle = Math.abs(degrees) < 1e-6 ? 0 : degrees < 0 ? degrees + 360 : degrees;
+      return new Row(hole.label(), hole.role().words(), at, at.norm(), angle, hole.diameter());
+    }
+  }
+
+  static DrillAnswer of(Plate plate) {
+    List<String> cautions = new ArrayList<>(List.of(Cautions.USE));
+    cautions.addAll(Cautions.cutting(plate.stock().material().kind()));
+    return new DrillAnswer(plate, plate.holes().stream().map(Row::of).toList(), cautions);
+  }
+
+  /** The schedule as CSV text, lines ended by CR LF. */
+  public String csv() {
+    return new String(HoleCsv.write(plate), StandardCharsets.UTF_8);
+  }
+
+  /** The schedule as JSON text; its shape is told in {@code docs/}. */
+  public String json() {
+    return JsonWriter.text(AnswerJson.drill(this));
+  }
+}

@@ -1,0 +1,173 @@
+package felloe.kit;
+
+import felloe.hub.HubCatalogue;
+import felloe.kit.KitAnswer.FileLine;
+import felloe.kit.KitFolder.Bundle;
+import felloe.out.Json;
+import felloe.out.JsonWriter;
+import felloe.plate.BadInput;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The front door of the house for every face: takes a request, has it carried out, and hands back
+ * an answer, or writes files whole or not at all.
+ *
+ * <p>Each method that takes shapes throws {@link BadInput} with every problem of all of them, and
+ * then nothing has been written.
+ *
+ * <p>A plate that fails a check gets its kit all the same: on paper a maker sees best what is
+ * wrong, and cardboard forgives. The picture and the report carry the findings.
+ */
+public final class Kit {
+
+  private final Path folder;
+  private final Disk disk;
+
+  /**
+   * A kit.
+   *
+   * @param folder where names of hub files that are asked for start from
+   */
+  public Kit(Path folder) {
+    this(folder, Disk.REAL);
+  }
+
+  Kit(Path folder, Disk disk) {
+    this.folder = folder;
+    this.disk = disk;
+  }
+
+  /** The program's version, such as {@code 0.1.0}. */
+  public static String version() {
+    String version = Kit.class.getPackage().getImplementationVersion();
+    return version == null ? "unreleased" : version;
+  }
+
+  /** Reviews a plate, against another hub than its own where one is named. */
+  public CheckAnswer check(ShapeSource shape, Optional<String> hub) {
+    return new Reading(folder, hub).all(List.of(shape)).get(0).answer();
+  }
+
+  /** Key figures and exact geometry. The review is not asked, so limits are not read. */
+  public ShowAnswer show(ShapeSource shape) {
+    return ShowAnswer.of(Reading.plate(shape, folder));
+  }
+
+  /** The hole schedule. */
+  public DrillAnswer drill(ShapeSource shape) {
+    return DrillAnswer.of(Reading.plate(shape, folder));
+  }
+
+  /** All hubs that the program knows. */
+  public List<HubCard> hubs() {
+    return new HubCatalogue(folder).all().stream().map(HubCard::of).toList();
+  }
+
+  /**
+   * A hub by its name or its file.
+   *
+   * @param asked where the name was given, for the message
+   */
+  public HubCard hub(String name, Place asked) {
+    return HubCard.of(new HubCatalogue(folder).spec(name, asked));
+  }
+
+  /** Hubs as JSON text; its shape is told in {@code docs/}. */
+  public static String json(List<HubCard> hubs) {
+    return JsonWriter.text(Json.object().with("hubs", Json.array(hubs, AnswerJson::hub)));
+  }
+
+  /** A hub as JSON text; its shape is told in {@code docs/}. */
+  public static String json(HubCard hub) {
+    return JsonWriter.text(AnswerJson.hub(hub));
+  }
+
+  /**
+   * Writes the whole kit of each shape into a folder of its name.
+   *
+   * @param out the folder that the kits' folders lie in; made when missing
+   * @throws BadInput with every problem of all shapes and of the request; two shapes of one name
+   *     are one
+   * @throws CannotWrite when the disk says no; kits already there are then as they were
+   */
+  public List<KitAnswer> make(List<ShapeSource> shapes, TemplateRequest templates, Path out)
+      throws CannotWrite {
+    List<Prepared> kits = prepare(shapes, templates);
+    List<Bundle> bundles =
+        kits.stream().map(kit -> new Bundle(kit.plate().name(), kit.files())).toList();
+    new KitFolder(out, disk).write(bundles);
+    return kits.stream()
+        .map(
+            kit ->
+                new KitAnswer(
+                    out.resolve(kit.plate().name()),
+                    kit.files().stream().map(FileLine::of).toList(),
+                    kit.pages(),
+                    kit.check()))
+        .toList();
+  }
+
+  private List<Prepared> prepare(List<ShapeSource> shapes, TemplateRequest templates) {
+    Reading reading = new Reading(folder, Optional.empty());
+    Workshop workshop = reading.with(() -> Workshop.of(templates));
+    List<Reading.Studied> studied = reading.all(shapes);
+    List<Prepared> kits = new ArrayList<>();
+    reading.each(studied, plate -> kits.add(workshop.kit(plate)));
+    return kits;
+  }
+
+  /**
+   * Writes true-scale templates only, as single files: the tiled pages, the full-size page and the
+   * drawing of each shape.
+   *
+   * @param printCheck whether the sheet that proves a printer's scale is wanted as well
+   * @throws BadInput as for {@link #make}
+   * @throws CannotWrite when the disk says no
+   */
+  public TemplateAnswer template(
+      List<ShapeSource> shapes, TemplateRequest templates, boolean printCheck, Path out)
+      throws CannotWrite {
+    Reading reading = new Reading(folder, Optional.empty());
+    Workshop workshop = reading.with(() -> Workshop.of(templates));
+    List<Reading.Studied> studied = reading.all(shapes);
+    List<KitFile> files = new ArrayList<>();
+    if (printCheck) {
+      files.add(workshop.printCheck());
+    }
+    reading.each(studied, plate -> files.addAll(workshop.templates(plate.plate())));
+    List<Path> written = new LooseFiles(out, disk).write(files);
+    return new TemplateAnswer(written, studied.stream().map(Reading.Studied::answer).toList());
+  }
+
+  /**
+   * Writes the picture of a shape, with findings marked, as a single file.
+   *
+   * @throws CannotWrite when the disk says no
+   */
+  public Path picture(ShapeSource shape, Path out) throws CannotWrite {
+    Reading.Studied studied = new Reading(folder, Optional.empty()).all(List.of(shape)).get(0);
+    Plate plate = studied.plate();
+    KitFile file =
+        new KitFile(
+            new KitNames(plate.name()).picture(),
+            Workshop.picture(plate, studied.answer().findings()));
+    return new LooseFiles(out, disk).write(List.of(file)).get(0);
+  }
+
+  /**
+   * Writes the shape file of a family to start from.
+   *
+   * @param file where to
+   * @param force whether a file that is there is replaced
+   * @throws BadInput when there is no such family, or the file is there
+   * @throws CannotWrite when the disk says no
+   */
+  public void start(String family, Path file, boolean force) throws CannotWrite {
+    new NewFile(disk).write(NewShape.text(family), file, force);
+  }
+}

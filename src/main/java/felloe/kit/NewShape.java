@@ -1,0 +1,50 @@
+package felloe.kit;
+
+import felloe.plate.BadInput;
+import felloe.plate.Place;
+import felloe.plate.Problem;
+import felloe.yaml.Nearest;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** Shape files to start from, one for each outline family. */
+public final class NewShape {
+
+  private static final List<String> FAMILIES = List.of("round", "four-sided", "points", "path");
+
+  private NewShape() {}
+
+  /** The families that there is a file for. */
+  public static List<String> families() {
+    return FAMILIES;
+  }
+
+  /**
+   * The commented shape file of a family, as it stands a good wheel.
+   *
+   * @throws BadInput when there is no such family
+   */
+  public static String text(String family) {
+    if (!FAMILIES.contains(family)) {
+      String near = Nearest.to(family, FAMILIES).map(n -> "did you mean '" + n + "'? ").orElse("");
+      throw new BadInput(
+          new Problem(
+              Place.ofFile("new"),
+              "",
+              family,
+              "is not a family of outlines",
+              near + "known: " + String.join(", ", FAMILIES)));
+    }
+    try (InputStream in = NewShape.class.getResourceAsStream("/felloe/new/" + family + ".yaml")) {
+      if (in == null) {
+        throw new IllegalStateException("resource of family " + family + " is missing");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+}

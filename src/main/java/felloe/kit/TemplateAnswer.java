@@ -1,0 +1,19 @@
+package felloe.kit;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * Templates that were written.
+ *
+ * @param files their paths, in order
+ * @param checks what the review says of each plate
+ */
+public record TemplateAnswer(List<Path> files, List<CheckAnswer> checks) {
+
+  /** Copies the lists. */
+  public TemplateAnswer {
+    files = List.copyOf(files);
+    checks = List.copyOf(checks);
+  }
+}

@@ -1,0 +1,142 @@
+package felloe.kit;
+
+import felloe.geometry.Box;
+import felloe.out.About;
+import felloe.out.FindingsJson;
+import felloe.out.HoleCsv;
+import felloe.out.Json;
+import felloe.out.JsonWriter;
+import felloe.out.PdfWriter;
+import felloe.out.PngWriter;
+import felloe.out.ShapeJson;
+import felloe.out.SvgWriter;
+import felloe.paper.Cautions;
+import felloe.paper.Drawing;
+import felloe.paper.MarkOut;
+import felloe.paper.PageSet;
+import felloe.paper.Template;
+import felloe.paper.TemplateDrawing;
+import felloe.paper.TemplateOptions;
+import felloe.plate.Face;
+import felloe.plate.Finding;
+import felloe.plate.Plate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Makes the files of plates, in memory. */
+final class Workshop {
+
+  /** Room round a drawing, mm. */
+  private static final double EDGE = 5;
+
+  private final TemplateOptions options;
+
+  private Workshop(TemplateOptions options) {
+    this.options = options;
+  }
+
+  /**
+   * A workshop that lays templates out as a request says.
+   *
+   * @throws felloe.plate.BadInput with everything that is wrong with the request
+   */
+  static Workshop of(TemplateRequest request) {
+    return new Workshop(Printing.of(request));
+  }
+
+  /** The whole kit of a plate; the report last, since it lists the others. */
+  Prepared kit(Reading.Studied studied) {
+    Plate plate = studied.plate();
+    CheckAnswer check = studied.answer();
+    KitNames names = new KitNames(plate.name());
+    PageSet tiled = Template.pages(plate, options);
+    List<KitFile> files = new ArrayList<>();
+    files.add(new KitFile(names.svg(), drawing(plate)));
+    files.add(new KitFile(names.template(options.paper().title()), PdfWriter.write(tiled)));
+    files.add(new KitFile(names.plot(), plot(plate)));
+    files.add(new KitFile(names.holes(), HoleCsv.write(plate)));
+    files.add(new KitFile(names.picture(), picture(plate, check.findings())));
+    Pages pages = Pages.of(tiled);
+    files.add(new KitFile(names.report(), report(check, pages, files)));
+    return new Prepared(plate, List.copyOf(files), pages, check);
+  }
+
+  /** The templates of a plate alone. */
+  List<KitFile> templates(Plate plate) {
+    KitNames names = new KitNames(plate.name());
+    PageSet tiled = Template.pages(plate, options);
+    return List.of(
+        new KitFile(names.template(options.paper().title()), PdfWriter.write(tiled)),
+        new KitFile(names.plot(), plot(plate)),
+        new KitFile(names.svg(), drawing(plate)));
+  }
+
+  /** The sheet that proves a printer's scale before paper is spent. */
+  KitFile printCheck() {
+    throw new UnsupportedOperationException("not yet");
+  }
+
+  /**
+   * The full-size page. A reading of the bars belongs to the printer that printed them, so it does
+   * not change what goes to a plotter.
+   */
+  private byte[] plot(Plate plate) {
+    TemplateOptions uncorrected =
+        new TemplateOptions(
+            options.paper(),
+            options.margin(),
+            options.overlap(),
+            options.markOut(),
+            options.face(),
+            options.turning(),
+            java.util.Optional.empty(),
+            options.barsPlace());
+    return PdfWriter.write(Template.fullSize(plate, uncorrected));
+  }
+
+  /** The drawing. Its finish line is never moved for a pen: a machine may follow it. */
+  private byte[] drawing(Plate plate) {
+    Face face = options.face().orElse(plate.stock().templateFace());
+    Drawing drawing = TemplateDrawing.of(plate, MarkOut.STUCK_ON, face);
+    return SvgWriter.write(drawing, page(drawing, plate), about(plate, "template"));
+  }
+
+  /** The picture, findings marked. */
+  static byte[] picture(Plate plate, List<Finding> findings) {
+    Drawing drawing = TemplateDrawing.of(plate, MarkOut.STUCK_ON, Face.FRONT);
+    return PngWriter.write(drawing, page(drawing, plate), 2, 1400, about(plate, "picture"));
+  }
+
+  private static Box page(Drawing drawing, Plate plate) {
+    return drawing.box().orElse(plate.box()).grown(EDGE);
+  }
+
+  private static About about(Plate plate, String what) {
+    return new About(
+        plate.title() + ", " + what,
+        plate.revision(),
+        Cautions.all(plate.stock().material().kind()));
+  }
+
+  private byte[] report(CheckAnswer check, Pages pages, List<KitFile> files) {
+    Plate plate = check.plate();
+    Json.Members review = FindingsJson.of(AnswerJson.withoutFolders(check.findings()));
+    Json report =
+        Json.object()
+            .with("felloe", Kit.version())
+            .with("shape", ShapeJson.of(plate))
+            .with("review", review)
+            .with("hubFit", Json.maybe(check.hub(), AnswerJson::fit))
+            .with("template", pages.json())
+            .with("cautions", Json.array(check.cautions(), Json::text))
+            .with("files", Json.array(files, Workshop::file));
+    return JsonWriter.write(report);
+  }
+
+  private static Json file(KitFile file) {
+    return Json.object()
+        .with("name", file.name())
+        .with("bytes", file.bytes().length)
+        .with("sha256", file.sha256());
+  }
+}
