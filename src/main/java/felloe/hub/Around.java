@@ -6,6 +6,7 @@ import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
 import felloe.plate.Window;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,7 +37,13 @@ record Around(List<Hole> holes, Optional<Contour> outline, List<Window> windows)
   }
 
   List<Hole> bolts() {
-    return holes.stream().filter(h -> h.role() == HoleRole.BOLT).toList();
+    List<Hole> bolts = new ArrayList<>();
+    for (Hole hole : holes) {
+      if (hole.role() == HoleRole.BOLT) {
+        bolts.add(hole);
+      }
+    }
+    return bolts;
   }
 
   /** The least material round some new holes of one diameter. */

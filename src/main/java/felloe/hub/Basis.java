@@ -52,7 +52,7 @@ public record Basis(Kind kind, String words) {
   /** Reads a basis; empty, and reported, when it is none. A missing one is not reported. */
   static Optional<Basis> read(Entry entry) {
     Optional<String> text = entry.text().optional();
-    Optional<Basis> basis = text.flatMap(Basis::of);
+    Optional<Basis> basis = text.isPresent() ? of(text.get()) : Optional.empty();
     if (text.isPresent() && basis.isEmpty()) {
       entry.problem("must be " + WANTED, "say how you know the figure, such as: measured");
     }

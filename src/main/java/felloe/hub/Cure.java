@@ -2,8 +2,11 @@ package felloe.hub;
 
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -45,17 +48,21 @@ public sealed interface Cure {
 
     @Override
     public String words() {
-      String sizes =
-          openings.stream()
-              .collect(
-                  Collectors.groupingBy(
-                      Opening::to,
-                      TreeMap::new,
-                      Collectors.mapping(Opening::hole, Collectors.joining(", "))))
-              .entrySet()
-              .stream()
-              .map(e -> e.getValue() + " to " + Numbers.brief(e.getKey(), 2) + " mm")
-              .collect(Collectors.joining("; "));
+      SortedMap<Double, List<String>> bySize = new TreeMap<>();
+      for (Opening opening : openings) {
+        List<String> holes = bySize.getOrDefault(opening.to(), new ArrayList<>());
+        holes.add(opening.hole());
+        bySize.put(opening.to(), holes);
+      }
+      StringBuilder sizes = new StringBuilder();
+      for (Map.Entry<Double, List<String>> size : bySize.entrySet()) {
+        sizes
+            .append(sizes.isEmpty() ? "" : "; ")
+            .append(String.join(", ", size.getValue()))
+            .append(" to ")
+            .append(Numbers.brief(size.getKey(), 2))
+            .append(" mm");
+      }
       return "Open "
           + sizes
           + " ("

@@ -62,18 +62,15 @@ final class Cures {
   List<Cure.OpenHoles> openings() {
     List<Round> screws = trial.screws();
     List<ScrewThread> threads = trial.threads();
-    RigidFit centres =
-        RigidFit.of(
-            screws.stream().map(s -> new Round(s.centre(), 0)).toList(),
-            Trial.rounds(trial.bolts(), h -> 0));
-    List<Hole> holes = centres.holes().stream().map(trial.bolts()::get).toList();
+    List<Round> bolts = Trial.rounds(trial.bolts());
+    List<Integer> pairs = RigidFit.of(Trial.centres(screws), Trial.centres(bolts)).holes();
     List<Cure.OpenHoles> found = new ArrayList<>();
     for (ClearanceSeries series :
         List.of(ClearanceSeries.FINE, ClearanceSeries.MEDIUM, ClearanceSeries.COARSE)) {
       List<Round> opened = new ArrayList<>();
       List<Opening> openings = new ArrayList<>();
-      for (int i = 0; i < holes.size(); i++) {
-        Hole hole = holes.get(i);
+      for (int i = 0; i < pairs.size(); i++) {
+        Hole hole = trial.bolts().get(pairs.get(i));
         double to = Math.max(hole.diameter(), threads.get(i).hole(series));
         opened.add(new Round(hole.centre(), to));
         if (to > hole.diameter() + ClearanceSeries.SAME_DIAMETER) {
@@ -83,7 +80,7 @@ final class Cures {
       if (openings.isEmpty()) {
         continue;
       }
-      openings.sort(Comparator.comparing(Opening::hole, Labels.ORDER));
+      openings.sort((a, b) -> Labels.compare(a.hole(), b.hole()));
       double clearance = RigidFit.of(screws, opened).clearance();
       double worst = clearance - allowance;
       if (worst >= -HubFit.ROUNDING) {
@@ -102,18 +99,15 @@ final class Cures {
     List<Round> screws = trial.screws();
     List<Hole> used = trial.used();
     for (int i = 0; i < screws.size() && screws.size() > 2; i++) {
-      int left = i;
-      int[] others = IntStream.range(0, screws.size()).filter(k -> k != left).toArray();
-      RigidFit rest =
-          RigidFit.of(
-              IntStream.of(others).mapToObj(screws::get).toList(),
-              Trial.rounds(IntStream.of(others).mapToObj(used::get).toList(), Hole::diameter));
-      if (rest.clearance() >= -HubFit.ROUNDING) {
-        // The rest may have been paired in another order round the circle; then this hole is not
-        // the one that is off.
-        boolean inOrder = IntStream.range(0, others.length).allMatch(k -> rest.holes().get(k) == k);
+      List<Round> others = new ArrayList<>(screws);
+      List<Hole> holes = new ArrayList<>(used);
+      others.remove(i);
+      holes.remove(i);
+      RigidFit rest = RigidFit.of(others, Trial.rounds(holes));
+      // Paired in another order round the circle, this hole is not the one that is off.
+      if (rest.clearance() >= -HubFit.ROUNDING && inOrder(rest)) {
         Optional<Slot> slot = slot(screws.get(i), used.get(i), rest.placement());
-        if (inOrder && slot.isPresent()) {
+        if (slot.isPresent()) {
           return Optional.of(new Cure.Slots(List.of(slot.get())));
         }
       }
@@ -129,8 +123,17 @@ final class Cures {
         slots.add(slot.get());
       }
     }
-    slots.sort(Comparator.comparing(Slot::hole, Labels.ORDER));
+    slots.sort((a, b) -> Labels.compare(a.hole(), b.hole()));
     return slots.isEmpty() ? Optional.empty() : Optional.of(new Cure.Slots(slots));
+  }
+
+  private static boolean inOrder(RigidFit fit) {
+    for (int i = 0; i < fit.holes().size(); i++) {
+      if (fit.holes().get(i) != i) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The slot that brings a screw into a hole; none when it is too long or has no length. */
@@ -150,9 +153,7 @@ final class Cures {
     List<Round> screws = trial.screws();
     // The holes are laid on the screws: slack is the same when both change sign and part.
     RigidFit reversed =
-        RigidFit.of(
-            Trial.rounds(trial.bolts(), h -> -h.diameter()),
-            screws.stream().map(s -> new Round(s.centre(), -s.diameter())).toList());
+        RigidFit.of(Trial.swapped(Trial.rounds(trial.bolts())), Trial.swapped(screws));
     if (reversed.clearance() < -HubFit.ROUNDING) {
       return Optional.empty();
     }

@@ -9,6 +9,7 @@ import felloe.yaml.Nearest;
 import felloe.yaml.YamlTree;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -71,41 +72,35 @@ public final class HubCatalogue implements HubPatterns {
    *     or is wrong, with every problem in it
    */
   public HubSpec spec(String name, Place asked) {
-    return lookUp(name, asked)
-        .orElseThrow(
-            () -> {
-              List<String> names = names();
-              String near =
-                  Nearest.to(name, names).map(n -> "did you mean '" + n + "'? ").orElse("");
-              return new BadInput(
-                  new Problem(
-                      asked,
-                      "hub",
-                      name,
-                      "is not a known hub",
-                      near
-                          + "known: "
-                          + String.join(", ", names)
-                          + "; or name a file such as my-hub.yaml"));
-            });
+    Optional<HubSpec> found = lookUp(name, asked);
+    if (found.isPresent()) {
+      return found.get();
+    }
+    List<String> names = names();
+    String near = Nearest.to(name, names).map(n -> "did you mean '" + n + "'? ").orElse("");
+    String known = "known: " + String.join(", ", names) + "; or name a file such as my-hub.yaml";
+    throw new BadInput(new Problem(asked, "hub", name, "is not a known hub", near + known));
   }
 
   /** Every known spec, in the order of {@link #names}. */
   public List<HubSpec> all() {
-    HubReader reader = new HubReader(ScrewThreads.all());
-    return names().stream().map(n -> reader.read(Resources.tree(FOLDER + n + ".yaml"))).toList();
+    List<HubSpec> all = new ArrayList<>();
+    for (String name : names()) {
+      all.add(HubReader.read(Resources.tree(FOLDER + name + ".yaml")));
+    }
+    return List.copyOf(all);
   }
 
   private Optional<HubSpec> lookUp(String name, Place asked) {
     if (isFile(name)) {
-      return Optional.of(new HubReader(ScrewThreads.all()).read(YamlTree.read(path(name, asked))));
+      return Optional.of(HubReader.read(YamlTree.read(path(name, asked))));
     }
     // The index is asked first, so that no odd name reaches out of the folder.
     if (!names().contains(name)) {
       return Optional.empty();
     }
     YamlTree tree = Resources.tree(FOLDER + name + ".yaml");
-    return Optional.of(new HubReader(ScrewThreads.all()).read(tree));
+    return Optional.of(HubReader.read(tree));
   }
 
   private Path path(String name, Place asked) {

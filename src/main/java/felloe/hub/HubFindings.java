@@ -111,12 +111,13 @@ final class HubFindings {
             tight.thread().diameter() + 2 * tight.distance(),
             hub.positionTolerance(),
             fit.drilling().zone());
-    String larger =
-        cures.stream()
-            .filter(c -> c instanceof Cure.OpenHoles)
-            .map(c -> " Or: " + c.words())
-            .findFirst()
-            .orElse(" Or make the holes " + Numbers.fixed(needed, 2) + " mm.");
+    String larger = " Or make the holes " + Numbers.fixed(needed, 2) + " mm.";
+    for (Cure cure : cures) {
+      if (cure instanceof Cure.OpenHoles) {
+        larger = " Or: " + cure.words();
+        break;
+      }
+    }
     return new Finding(
         "hub-fit-worst",
         "hub and plate each have their tolerances",
@@ -134,9 +135,18 @@ final class HubFindings {
     Map<String, List<ScrewFit>> alike = new LinkedHashMap<>();
     for (ScrewFit screw : screws) {
       String key = screw.thread().name() + " " + Numbers.fixed(screw.hole().diameter(), 3);
-      alike.computeIfAbsent(key, k -> new ArrayList<>()).add(screw);
+      List<ScrewFit> group = alike.get(key);
+      if (group == null) {
+        group = new ArrayList<>();
+        alike.put(key, group);
+      }
+      group.add(screw);
     }
-    return alike.values().stream().map(this::seriesOf).toList();
+    List<Finding> findings = new ArrayList<>();
+    for (List<ScrewFit> group : alike.values()) {
+      findings.add(seriesOf(group));
+    }
+    return findings;
   }
 
   private Finding seriesOf(List<ScrewFit> alike) {
@@ -144,11 +154,12 @@ final class HubFindings {
     ScrewThread thread = first.thread();
     Hole hole = first.hole();
     ClearanceSeries series = first.series();
-    String labels =
-        alike.stream()
-            .map(s -> s.hole().label())
-            .sorted(Labels.ORDER)
-            .collect(Collectors.joining(", "));
+    List<String> names = new ArrayList<>();
+    for (ScrewFit screw : alike) {
+      names.add(screw.hole().label());
+    }
+    names.sort(Labels::compare);
+    String labels = String.join(", ", names);
     boolean large = series == ClearanceSeries.ABOVE_COARSE;
     Verdict verdict =
         switch (series) {
@@ -279,19 +290,24 @@ final class HubFindings {
   }
 
   private static String whatIsOff(List<Mismatch> mismatches) {
-    return mismatches.stream()
-        .filter(m -> m.kind() != Mismatch.Kind.PILOT)
-        .map(m -> m.words() + " ")
-        .collect(Collectors.joining());
+    StringBuilder text = new StringBuilder();
+    for (Mismatch mismatch : mismatches) {
+      if (mismatch.kind() != Mismatch.Kind.PILOT) {
+        text.append(mismatch.words()).append(' ');
+      }
+    }
+    return text.toString();
   }
 
   /** The first of those that have the least room, but for rounding. */
   private static ScrewFit tightest(List<ScrewFit> screws) {
-    double least = screws.stream().mapToDouble(ScrewFit::clearance).min().orElseThrow();
-    return screws.stream()
-        .filter(s -> s.clearance() <= least + HubFit.ROUNDING)
-        .findFirst()
-        .orElseThrow();
+    ScrewFit tightest = screws.get(0);
+    for (ScrewFit screw : screws) {
+      if (screw.clearance() < tightest.clearance() - HubFit.ROUNDING) {
+        tightest = screw;
+      }
+    }
+    return tightest;
   }
 
   /** Rounding dust is no figure. */

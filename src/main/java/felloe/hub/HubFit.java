@@ -10,10 +10,8 @@ import felloe.plate.HoleRole;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Tells whether all screws of a hub enter the holes of a plate.
@@ -71,12 +69,13 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
   }
 
   private HubFitResult fit(Around around, HubSpec hub) {
-    List<Hole> bolts = around.bolts();
-    Trial trial =
-        hub.choices().stream()
-            .map(rings -> Trial.of(rings, bolts))
-            .max(Comparator.comparingDouble(Trial::clearance))
-            .orElseThrow();
+    Trial trial = null;
+    for (List<HubRing> rings : hub.choices()) {
+      Trial next = Trial.of(rings, around.bolts());
+      if (trial == null || next.clearance() > trial.clearance()) {
+        trial = next;
+      }
+    }
     if (hub.pilot().isPresent()) {
       trial = withPilot(trial, around, hub.pilot().get());
     }
@@ -99,13 +98,12 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
       if (bore.role() == HoleRole.BORE && bore.diameter() >= pilot) {
         List<Round> screws = new ArrayList<>(trial.screws());
         screws.add(new Round(Point.ORIGIN, pilot));
-        List<Round> holes = new ArrayList<>(Trial.rounds(trial.used(), Hole::diameter));
+        List<Round> holes = new ArrayList<>(Trial.rounds(trial.used()));
         holes.add(new Round(bore.centre(), bore.diameter()));
         RigidFit both = RigidFit.of(screws, holes);
-        boolean samePairs =
-            IntStream.range(0, screws.size()).allMatch(i -> both.holes().get(i) == i);
-        if (samePairs && both.clearance() >= -ROUNDING) {
-          return trial.at(both.placement());
+        int last = screws.size() - 1;
+        if (both.holes().get(last) == last && both.clearance() >= -ROUNDING) {
+          return trial.at(both);
         }
       }
     }
@@ -115,57 +113,76 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
   private HubFitResult result(Trial trial, Around around, HubSpec hub) {
     double allowance = (hub.positionTolerance() + drilling.zone()) / 2;
     Optional<RigidFit> fit = trial.fit();
-    Optional<PilotFit> pilot =
-        hub.pilot()
-            .map(d -> around.pilot(d, fit.map(f -> f.placement().shift()).orElse(Point.ORIGIN)));
+    Optional<PilotFit> pilot = Optional.empty();
+    if (hub.pilot().isPresent()) {
+      Point axis = fit.isPresent() ? fit.get().placement().shift() : Point.ORIGIN;
+      pilot = Optional.of(around.pilot(hub.pilot().get(), axis));
+    }
     List<Mismatch> mismatches = new ArrayList<>();
     List<Cure> cures = new ArrayList<>();
-    boolean enter = trial.clearance() >= -ROUNDING;
     Cures possible = new Cures(trial, around, practice, allowance);
-    if (!enter) {
+    if (trial.clearance() < -ROUNDING) {
       mismatches.addAll(Mismatches.of(trial));
       cures.addAll(possible.all());
     } else if (trial.clearance() - allowance < -ROUNDING) {
-      possible.openings().stream().filter(open -> open.worst() >= -ROUNDING).forEach(cures::add);
+      for (Cure.OpenHoles open : possible.openings()) {
+        if (open.worst() >= -ROUNDING) {
+          cures.add(open);
+        }
+      }
     }
-    pilot
-        .filter(p -> !p.enters())
-        .ifPresent(
-            p -> {
-              mismatches.add(
-                  new Mismatch(
-                      Mismatch.Kind.PILOT,
-                      p.opening().orElse("plate"),
-                      p.clearance().map(c -> p.pilot() + 2 * c).orElse(0.0),
-                      p.pilot(),
-                      "mm"));
-              cures.add(pilotCure(p, hub));
-            });
-    List<ScrewFit> screws = fit.map(f -> screws(trial, f, allowance)).orElse(List.of());
+    if (pilot.isPresent() && !pilot.get().enters()) {
+      mismatches.add(pilotMismatch(pilot.get()));
+      cures.add(pilotCure(pilot.get(), hub));
+    }
+    List<ScrewFit> screws = fit.isPresent() ? screws(trial, fit.get(), allowance) : List.of();
+    List<Finding> findings =
+        new HubFindings(this, hub, allowance).of(trial, screws, pilot, mismatches, cures, around);
+    Verdict verdict = Verdict.PASS;
+    for (Finding finding : findings) {
+      verdict = finding.verdict().compareTo(verdict) > 0 ? finding.verdict() : verdict;
+    }
+    List<CalliperFigures> hubCalliper = new ArrayList<>();
+    for (HubRing ring : trial.rings()) {
+      hubCalliper.add(ring.calliper());
+    }
     Optional<PatternFigures> pattern = Mismatches.pattern(trial);
-    HubFindings findings = new HubFindings(this, hub, allowance);
-    List<Finding> all = findings.of(trial, screws, pilot, mismatches, cures, around);
-    Verdict verdict =
-        all.stream().map(Finding::verdict).max(Comparator.naturalOrder()).orElse(Verdict.PASS);
+    Optional<CalliperFigures> plateCalliper =
+        pattern.isPresent()
+            ? plateCalliper(pattern.get(), fit.isPresent() ? trial.used() : trial.bolts())
+            : Optional.empty();
+    Optional<Double> clearance = Optional.empty();
+    Optional<Double> worst = Optional.empty();
+    if (fit.isPresent()) {
+      clearance = Optional.of(tidy(trial.clearance()));
+      worst = Optional.of(clearance.get() - allowance);
+    }
     return new HubFitResult(
         hub,
         trial.rings(),
         drilling,
         verdict,
-        fit.map(f -> tidy(f.clearance())),
-        fit.map(f -> tidy(f.clearance()) - allowance),
+        clearance,
+        worst,
         fit.map(RigidFit::placement),
-        2 * Math.PI / fit.map(RigidFit::symmetry).orElse(1),
+        2 * Math.PI / (fit.isPresent() ? fit.get().symmetry() : 1),
         screws,
         trial.spare(),
         pilot,
         pattern,
-        trial.rings().stream().map(HubRing::calliper).toList(),
-        pattern.flatMap(p -> plateCalliper(p, fit.isPresent() ? trial.used() : trial.bolts())),
+        hubCalliper,
+        plateCalliper,
         mismatches,
         cures,
-        all,
-        fit.map(RigidFit::complete).orElse(true));
+        findings,
+        fit.isEmpty() || fit.get().complete());
+  }
+
+  private static Mismatch pilotMismatch(PilotFit pilot) {
+    double opening =
+        pilot.clearance().isPresent() ? pilot.pilot() + 2 * pilot.clearance().get() : 0;
+    return new Mismatch(
+        Mismatch.Kind.PILOT, pilot.opening().orElse("plate"), opening, pilot.pilot(), "mm");
   }
 
   private static Cure pilotCure(PilotFit pilot, HubSpec hub) {
@@ -208,9 +225,11 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
   private static Optional<CalliperFigures> plateCalliper(PatternFigures pattern, List<Hole> holes) {
     double diameter = holes.get(0).diameter();
     boolean alike =
-        holes.stream().allMatch(h -> Math.abs(h.diameter() - diameter) < SAME_FIGURE)
-            && pattern.roundness() < SAME_FIGURE
+        pattern.roundness() < SAME_FIGURE
             && pattern.unevenness() * pattern.pitchDiameter() / 2 < SAME_FIGURE;
+    for (Hole hole : holes) {
+      alike &= Math.abs(hole.diameter() - diameter) < SAME_FIGURE;
+    }
     return alike
         ? Optional.of(CalliperFigures.of(holes.size(), pattern.pitchDiameter(), diameter))
         : Optional.empty();

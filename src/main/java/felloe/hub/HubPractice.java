@@ -42,10 +42,9 @@ public record HubPractice(
     double slot = fit.number("slot").positive().required();
     double web = fit.number("web").positive().required();
     Optional<Basis> basis = Basis.read(fit.entry("basis"));
-    Optional<HubPractice> practice =
-        top.build(() -> new HubPractice(drilling, turn, centre, slot, web, basis.orElseThrow()));
+    top.done();
     problems.throwIfAny();
-    return practice.orElseThrow();
+    return new HubPractice(drilling, turn, centre, slot, web, basis.orElseThrow());
   }
 
   private static Optional<DrillingMethod> method(Fields f) {

@@ -19,18 +19,14 @@ final class HubReader {
   private static final int MOST_SCREWS = 24;
   private static final String[] RING_KEYS = {"count", "pcd", "thread", "first", "plate-hole"};
 
-  private final List<ScrewThread> threads;
-
-  HubReader(List<ScrewThread> threads) {
-    this.threads = threads;
-  }
+  private HubReader() {}
 
   /**
    * Reads one.
    *
    * @throws BadInput with every problem of the file
    */
-  HubSpec read(YamlTree tree) {
+  static HubSpec read(YamlTree tree) {
     Problems problems = new Problems();
     Fields f = tree.fields(problems);
     f.integer("felloe-hub").between(1, 1).required();
@@ -60,24 +56,19 @@ final class HubReader {
       two.done();
     }
     Map<String, Basis> bases = bases(f.entry("basis"), keys);
-    Optional<HubRing> other = second;
-    RingUse used = use;
-    Optional<HubSpec> spec =
-        f.build(
-            () ->
-                new HubSpec(
-                    name,
-                    title,
-                    ring.orElseThrow(),
-                    other,
-                    used,
-                    boxed(pilot),
-                    boxed(bore),
-                    tolerance,
-                    bases,
-                    f.place()));
+    f.done();
     problems.throwIfAny();
-    return spec.orElseThrow();
+    return new HubSpec(
+        name,
+        title,
+        ring.orElseThrow(),
+        second,
+        use,
+        boxed(pilot),
+        boxed(bore),
+        tolerance,
+        bases,
+        f.place());
   }
 
   private static OptionalDouble diameter(Fields f, String key, List<String> keys) {
@@ -91,26 +82,26 @@ final class HubReader {
     return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
   }
 
-  private Optional<HubRing> ring(Fields f) {
+  private static Optional<HubRing> ring(Fields f) {
     int count = f.integer("count").between(1, MOST_SCREWS).required();
     double pcd = f.length("pcd").positive().atMost(1000).required();
-    String[] names = threads.stream().map(ScrewThread::name).toArray(String[]::new);
+    String[] names = ScrewThreads.names().toArray(new String[0]);
     String name = f.entry("thread").oneOf(names).required();
     double first = f.angle("first").between(-360, 360).or(90);
-    Optional<ScrewThread> thread = threads.stream().filter(t -> t.name().equals(name)).findFirst();
-    double screw = f.good() ? thread.orElseThrow().diameter() : Double.NaN;
+    ScrewThread thread = f.good() ? ScrewThreads.find(name).orElseThrow() : null;
+    double screw = thread == null ? Double.NaN : thread.diameter();
     double hole =
         f.length("plate-hole")
             .atLeast(
                 screw - Tolerances.SAME_POINT, "the screw's diameter", "see the series of ISO 273")
             .atMost(100)
-            .or(thread.map(ScrewThread::medium).orElse(Double.NaN));
+            .or(thread == null ? Double.NaN : thread.medium());
     if (f.good() && count > 1 && CalliperFigures.chord(pcd, count, 1) < screw) {
       f.problem(
           "pcd", "is so small that neighbouring screws overlap", "raise it or lower the count");
     }
     return f.good()
-        ? Optional.of(new HubRing(count, pcd, thread.orElseThrow(), Math.toRadians(first), hole))
+        ? Optional.of(new HubRing(count, pcd, thread, Math.toRadians(first), hole))
         : Optional.empty();
   }
 
@@ -120,17 +111,19 @@ final class HubReader {
     if (entry.kind() == Entry.Kind.MAPPING) {
       Fields group = entry.mapping().required();
       Optional<Basis> all = Basis.read(group.entry("all"));
+      List<String> without = new ArrayList<>();
       for (String key : keys) {
-        String last = key.substring(key.indexOf('.') + 1);
-        Optional<Basis> own =
-            key.equals(last)
-                ? Basis.read(group.entry(key))
-                : group.entry(key).present()
-                    ? Basis.read(group.entry(key))
-                    : Optional.ofNullable(bases.get(last));
-        own.or(() -> all).ifPresent(basis -> bases.put(key, basis));
+        String first = key.substring(key.indexOf('.') + 1);
+        Basis basis = Basis.read(group.entry(key)).orElse(null);
+        if (basis == null && !group.has(key)) {
+          basis = bases.getOrDefault(first, all.orElse(null));
+        }
+        if (basis == null) {
+          without.add(key);
+        } else {
+          bases.put(key, basis);
+        }
       }
-      List<String> without = keys.stream().filter(key -> !bases.containsKey(key)).toList();
       if (!without.isEmpty() && group.good()) {
         group.problem(
             "must say where " + String.join(", ", without) + " comes from",
@@ -143,7 +136,10 @@ final class HubReader {
       entry.text().required();
       return bases;
     }
-    Basis.read(entry).ifPresent(basis -> keys.forEach(key -> bases.put(key, basis)));
+    Optional<Basis> basis = Basis.read(entry);
+    for (String key : keys) {
+      basis.ifPresent(b -> bases.put(key, b));
+    }
     return bases;
   }
 }

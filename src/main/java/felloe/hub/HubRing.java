@@ -2,8 +2,8 @@ package felloe.hub;
 
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * A ring of evenly spaced threaded holes in the hub.
@@ -37,9 +37,11 @@ public record HubRing(
 
   /** The screw centres in order, counter-clockwise from the first, about the hub axis. */
   public List<Point> centres() {
-    return IntStream.range(0, count)
-        .mapToObj(i -> Point.polar(pitchDiameter / 2, firstAngle + 2 * Math.PI * i / count))
-        .toList();
+    List<Point> centres = new ArrayList<>(count);
+    for (int i = 0; i < count; i++) {
+      centres.add(Point.polar(pitchDiameter / 2, firstAngle + 2 * Math.PI * i / count));
+    }
+    return List.copyOf(centres);
   }
 
   /** What to put a calliper on when the screws are in. */

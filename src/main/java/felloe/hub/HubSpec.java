@@ -62,7 +62,10 @@ public record HubSpec(
 
   /** The sets of rings that a plate may be bolted to: one set, or two where either ring will do. */
   public List<List<HubRing>> choices() {
-    return use == RingUse.BOTH ? List.of(rings()) : rings().stream().map(List::of).toList();
+    if (use == RingUse.BOTH || second.isEmpty()) {
+      return List.of(rings());
+    }
+    return List.of(List.of(ring), List.of(second.get()));
   }
 
   /** What a shape file takes from it: the first ring. */

@@ -1,12 +1,11 @@
 package felloe.hub;
 
-import java.util.Comparator;
-
 /** Labels of holes in the order a maker counts them: H2 before H10. */
 final class Labels {
 
-  static final Comparator<String> ORDER =
-      Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder());
-
   private Labels() {}
+
+  static int compare(String a, String b) {
+    return a.length() == b.length() ? a.compareTo(b) : Integer.compare(a.length(), b.length());
+  }
 }

@@ -2,7 +2,6 @@ package felloe.hub;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -164,7 +163,11 @@ final class Matching {
   }
 
   private void attempt(int[] holes) {
-    if (!tried.add(Arrays.stream(holes).boxed().toList())) {
+    List<Integer> key = new ArrayList<>(holes.length);
+    for (int hole : holes) {
+      key.add(hole);
+    }
+    if (!tried.add(key)) {
       return;
     }
     int n = px.length;
@@ -185,26 +188,29 @@ final class Matching {
 
   /** The screws, each next one as far as can be from those before: the distances that tell most. */
   private int[] order() {
-    List<Integer> rest = new ArrayList<>();
-    for (int i = 0; i < px.length; i++) {
-      rest.add(i);
+    int n = px.length;
+    int[] chosen = new int[n];
+    double[] near = new double[n];
+    Arrays.fill(near, Double.POSITIVE_INFINITY);
+    for (int k = 0; k < n; k++) {
+      int last = k == 0 ? 0 : furthest(near);
+      chosen[k] = last;
+      for (int i = 0; i < n; i++) {
+        near[i] = Math.min(near[i], Math.hypot(px[i] - px[last], py[i] - py[last]));
+      }
+      near[last] = Double.NEGATIVE_INFINITY;
     }
-    List<Integer> chosen = new ArrayList<>(List.of(rest.remove(0)));
-    while (!rest.isEmpty()) {
-      Integer next =
-          rest.stream()
-              .max(
-                  Comparator.comparingDouble(
-                      i ->
-                          chosen.stream()
-                              .mapToDouble(k -> Math.hypot(px[i] - px[k], py[i] - py[k]))
-                              .min()
-                              .orElseThrow()))
-              .orElseThrow();
-      rest.remove(next);
-      chosen.add(next);
+    return chosen;
+  }
+
+  private static int furthest(double[] near) {
+    int best = 0;
+    for (int i = 1; i < near.length; i++) {
+      if (near[i] > near[best]) {
+        best = i;
+      }
     }
-    return chosen.stream().mapToInt(Integer::intValue).toArray();
+    return best;
   }
 
   private static double nearest(double[] x, double[] y) {
@@ -218,9 +224,13 @@ final class Matching {
   }
 
   private static double[] mean(double[] x, double[] y) {
-    return new double[] {
-      Arrays.stream(x).average().orElseThrow(), Arrays.stream(y).average().orElseThrow()
-    };
+    double sumX = 0;
+    double sumY = 0;
+    for (int i = 0; i < x.length; i++) {
+      sumX += x[i];
+      sumY += y[i];
+    }
+    return new double[] {sumX / x.length, sumY / x.length};
   }
 
   /** The hole of each screw. */

@@ -95,8 +95,7 @@ final class Mismatches {
   }
 
   private static RigidFit centres(List<Round> screws, List<Hole> used) {
-    return RigidFit.of(
-        screws.stream().map(s -> new Round(s.centre(), 0)).toList(), Trial.rounds(used, h -> 0));
+    return RigidFit.of(Trial.centres(screws), Trial.centres(Trial.rounds(used)));
   }
 
   private static double room(List<Round> screws, List<Hole> used) {
@@ -136,7 +135,10 @@ final class Mismatches {
 
   /** The circle of the holes that are used, or of all when there are too few. */
   static Optional<PatternFigures> pattern(Trial trial) {
-    List<Hole> holes = trial.fit().isPresent() ? trial.used() : trial.bolts();
-    return PatternFigures.of(holes.stream().map(Hole::centre).toList());
+    List<Point> centres = new ArrayList<>();
+    for (Hole hole : trial.fit().isPresent() ? trial.used() : trial.bolts()) {
+      centres.add(hole.centre());
+    }
+    return PatternFigures.of(centres);
   }
 }

@@ -1,6 +1,7 @@
 package felloe.hub;
 
 import felloe.geometry.Point;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,8 +29,12 @@ public record PatternFigures(
     if (n < 2) {
       return Optional.empty();
     }
-    double mx = points.stream().mapToDouble(Point::x).average().orElseThrow();
-    double my = points.stream().mapToDouble(Point::y).average().orElseThrow();
+    double mx = 0;
+    double my = 0;
+    for (Point p : points) {
+      mx += p.x() / n;
+      my += p.y() / n;
+    }
     double sxx = 0;
     double sxy = 0;
     double syy = 0;
@@ -57,14 +62,20 @@ public record PatternFigures(
     }
     double radius = Math.sqrt(offset.dot(offset) + sz / n);
     Point centre = new Point(mx, my).plus(offset);
-    double roundness =
-        points.stream().mapToDouble(p -> Math.abs(p.distance(centre) - radius)).max().orElse(0);
+    double roundness = 0;
+    for (Point p : points) {
+      roundness = Math.max(roundness, Math.abs(p.distance(centre) - radius));
+    }
     return Optional.of(
         new PatternFigures(n, centre, 2 * radius, roundness, unevenness(points, centre)));
   }
 
   private static double unevenness(List<Point> points, Point centre) {
-    double[] angles = points.stream().mapToDouble(p -> p.minus(centre).angle()).sorted().toArray();
+    double[] angles = new double[points.size()];
+    for (int i = 0; i < angles.length; i++) {
+      angles[i] = points.get(i).minus(centre).angle();
+    }
+    Arrays.sort(angles);
     double share = 2 * Math.PI / angles.length;
     double most = 0;
     for (int i = 0; i < angles.length; i++) {

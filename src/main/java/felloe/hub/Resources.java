@@ -6,7 +6,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 
 /** Reads what lies in the jar. */
 final class Resources {
@@ -14,17 +13,12 @@ final class Resources {
   private Resources() {}
 
   static YamlTree tree(String resource) {
-    return find(resource)
-        .orElseThrow(() -> new IllegalStateException("resource " + resource + " is missing"));
-  }
-
-  static Optional<YamlTree> find(String resource) {
     try (InputStream in = Resources.class.getResourceAsStream(resource)) {
       if (in == null) {
-        return Optional.empty();
+        throw new IllegalStateException("resource " + resource + " is missing");
       }
       String name = "built-in " + resource.substring(resource.lastIndexOf('/') + 1);
-      return Optional.of(YamlTree.read(name, in));
+      return YamlTree.read(name, in);
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
@@ -35,7 +29,7 @@ final class Resources {
       if (in == null) {
         throw new IllegalStateException("resource " + resource + " is missing");
       }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+      return List.of(new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\\R"));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }

@@ -3,8 +3,8 @@ package felloe.hub;
 import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * The placement of a set of screws in a set of holes that leaves the tightest screw most room:
@@ -84,7 +84,7 @@ public record RigidFit(
       indices.add(hole);
       clearances.add(room(screws.get(i), holes.get(hole), motion));
     }
-    double smallest = clearances.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+    double smallest = Collections.min(clearances);
     return new RigidFit(
         motion, indices, clearances, smallest, symmetries.length, matching.complete());
   }
@@ -127,7 +127,11 @@ public record RigidFit(
         return all;
       }
     }
-    return new int[][] {IntStream.range(0, screws.size()).toArray()};
+    int[] same = new int[screws.size()];
+    for (int i = 0; i < same.length; i++) {
+      same[i] = i;
+    }
+    return new int[][] {same};
   }
 
   /** Where each screw lands after a turn about the origin; null when one lands on no other. */

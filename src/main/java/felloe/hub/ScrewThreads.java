@@ -2,37 +2,50 @@ package felloe.hub;
 
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
-/** The threads that the program knows, from its resource {@code threads.yaml}. */
+/** The threads that the program knows, one resource each. Only the one asked for is read. */
 public final class ScrewThreads {
 
-  private static final String RESOURCE = "/felloe/threads.yaml";
+  private static final String FOLDER = "/felloe/threads/";
 
   private ScrewThreads() {}
 
-  /** All of them, in the order of the resource. Read anew at each call; keep it. */
-  public static List<ScrewThread> all() {
-    Problems problems = new Problems();
-    Fields top = Resources.tree(RESOURCE).fields(problems);
-    List<ScrewThread> threads = top.list("threads").atLeast(1).each(ScrewThreads::thread);
-    top.done();
-    problems.throwIfAny();
-    return List.copyOf(threads);
+  /** The names, such as {@code M5} or {@code 10-32}, metric ones first, from small to large. */
+  public static List<String> names() {
+    return Resources.lines(FOLDER + "index.txt");
   }
 
-  private static Optional<ScrewThread> thread(Fields f) {
+  /** The thread with a name, if it is one of {@link #names}. */
+  public static Optional<ScrewThread> find(String name) {
+    return names().contains(name) ? Optional.of(read(name)) : Optional.empty();
+  }
+
+  /** All of them, in the order of {@link #names}. */
+  public static List<ScrewThread> all() {
+    List<ScrewThread> all = new ArrayList<>();
+    for (String name : names()) {
+      all.add(read(name));
+    }
+    return List.copyOf(all);
+  }
+
+  private static ScrewThread read(String named) {
+    String file = named.toLowerCase(Locale.ROOT).replace('/', '-');
+    Problems problems = new Problems();
+    Fields f = Resources.tree(FOLDER + file + ".yaml").fields(problems);
     String name = f.text("name").required();
     double diameter = f.length("diameter").positive().required();
     double pitch = f.length("pitch").positive().required();
     double fine = f.length("fine").moreThan(diameter).required();
     double medium = f.length("medium").moreThan(fine).required();
     double coarse = f.length("coarse").moreThan(medium).required();
-    Basis basis = Basis.read(f.entry("basis")).orElse(null);
-    if (basis == null && f.good()) {
-      f.problem("has no basis", "add 'basis:' with " + Basis.WANTED);
-    }
-    return f.build(() -> new ScrewThread(name, diameter, pitch, fine, medium, coarse, basis));
+    Optional<Basis> basis = Basis.read(f.entry("basis"));
+    f.done();
+    problems.throwIfAny();
+    return new ScrewThread(name, diameter, pitch, fine, medium, coarse, basis.orElseThrow());
   }
 }

@@ -1,13 +1,12 @@
 package felloe.hub;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import felloe.hub.RigidFit.Round;
 import felloe.plate.Hole;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /**
  * One set of rings of a hub tried on the bolt holes of a plate.
@@ -25,11 +24,34 @@ record Trial(List<HubRing> rings, List<Hole> bolts, Optional<RigidFit> fit) {
         bolts,
         bolts.size() < screws.size()
             ? Optional.empty()
-            : Optional.of(RigidFit.of(screws, rounds(bolts, Hole::diameter))));
+            : Optional.of(RigidFit.of(screws, rounds(bolts))));
   }
 
-  static List<Round> rounds(List<Hole> holes, ToDoubleFunction<Hole> diameter) {
-    return holes.stream().map(h -> new Round(h.centre(), diameter.applyAsDouble(h))).toList();
+  /** The holes as they are. */
+  static List<Round> rounds(List<Hole> holes) {
+    List<Round> rounds = new ArrayList<>(holes.size());
+    for (Hole hole : holes) {
+      rounds.add(new Round(hole.centre(), hole.diameter()));
+    }
+    return rounds;
+  }
+
+  /** Things of no size at the places of others: for comparing centres alone. */
+  static List<Round> centres(List<Round> rounds) {
+    List<Round> centres = new ArrayList<>(rounds.size());
+    for (Round round : rounds) {
+      centres.add(new Round(round.centre(), 0));
+    }
+    return centres;
+  }
+
+  /** The same with diameters of the other sign: screws and holes change parts. */
+  static List<Round> swapped(List<Round> rounds) {
+    List<Round> swapped = new ArrayList<>(rounds.size());
+    for (Round round : rounds) {
+      swapped.add(new Round(round.centre(), -round.diameter()));
+    }
+    return swapped;
   }
 
   static List<Round> screws(List<HubRing> rings) {
@@ -59,36 +81,46 @@ record Trial(List<HubRing> rings, List<Hole> bolts, Optional<RigidFit> fit) {
 
   /** The hole of each screw. */
   List<Hole> used() {
-    return fit.orElseThrow().holes().stream().map(bolts::get).toList();
+    List<Hole> used = new ArrayList<>();
+    for (int hole : fit.orElseThrow().holes()) {
+      used.add(bolts.get(hole));
+    }
+    return used;
   }
 
   List<Hole> spare() {
-    return fit.isEmpty()
-        ? List.of()
-        : bolts.stream().filter(hole -> !used().contains(hole)).toList();
+    List<Hole> spare = new ArrayList<>();
+    for (int i = 0; fit.isPresent() && i < bolts.size(); i++) {
+      if (!fit.get().holes().contains(i)) {
+        spare.add(bolts.get(i));
+      }
+    }
+    return spare;
   }
 
   /** The room of the tightest screw; below everything when there are too few holes. */
   double clearance() {
-    return fit.map(RigidFit::clearance).orElse(Double.NEGATIVE_INFINITY);
+    return fit.isPresent() ? fit.get().clearance() : Double.NEGATIVE_INFINITY;
   }
 
-  /** The same trial at another placement of the same pairing. */
-  Trial at(Motion placement) {
+  /**
+   * The same trial at the placement of a fit that has one thing more than the screws, on holes that
+   * are those used here and one more.
+   */
+  Trial at(RigidFit more) {
     RigidFit old = fit.orElseThrow();
-    List<Round> screws = screws();
+    List<Integer> holes = new ArrayList<>();
     List<Double> clearances = new ArrayList<>();
-    for (int i = 0; i < screws.size(); i++) {
-      Hole hole = used().get(i);
-      double distance = placement.of(screws.get(i).centre()).distance(hole.centre());
-      clearances.add((hole.diameter() - screws.get(i).diameter()) / 2 - distance);
+    for (int i = 0; i < old.holes().size(); i++) {
+      holes.add(old.holes().get(more.holes().get(i)));
+      clearances.add(more.clearances().get(i));
     }
-    double least = clearances.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+    double least = Collections.min(clearances);
     return new Trial(
         rings,
         bolts,
         Optional.of(
             new RigidFit(
-                placement, old.holes(), clearances, least, old.symmetry(), old.complete())));
+                more.placement(), holes, clearances, least, old.symmetry(), old.complete())));
   }
 }

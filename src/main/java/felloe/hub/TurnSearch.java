@@ -1,6 +1,5 @@
 package felloe.hub;
 
-import java.util.Comparator;
 import java.util.PriorityQueue;
 
 /**
@@ -49,7 +48,14 @@ final class TurnSearch {
 
   private record Sample(double turn, double value, double slope) {}
 
-  private record Interval(Sample from, Sample to, double bound, double split) {}
+  /** Orders by bound, the greatest first. */
+  private record Interval(Sample from, Sample to, double bound, double split)
+      implements Comparable<Interval> {
+    @Override
+    public int compareTo(Interval other) {
+      return Double.compare(other.bound, bound);
+    }
+  }
 
   private TurnSearch(double[][] screws, double[][] holes, double[] slack) {
     this.px = screws[0].clone();
@@ -82,8 +88,7 @@ final class TurnSearch {
       return;
     }
     sample(alignedTurn());
-    PriorityQueue<Interval> open =
-        new PriorityQueue<>(Comparator.comparingDouble(Interval::bound).reversed());
+    PriorityQueue<Interval> open = new PriorityQueue<>();
     double start = alignedTurn() - Math.PI / FIRST_POINTS;
     Sample first = sample(start);
     Sample from = first;
