@@ -86,7 +86,7 @@ public record DerivedWindows(
    * The windows inside an outline.
    *
    * @throws ShapeException naming {@code rim-width}, {@code hub-disc}, {@code radius}, {@code
-   *     spokes[i].hub-width}, {@code spokes[i].rim-width} or {@code spokes[i].angle} (i from 0)
+   *     spokes[i].hub-width}, {@code spokes[i].rim-width} or {@code spokes[i].clock} (i from 0)
    * @throws felloe.geometry.GeometryException when the geometry finds no sound result
    */
   public Result in(Contour outline) {
@@ -173,7 +173,7 @@ public record DerivedWindows(
       if (rim <= hubDisc / 2) {
         faults.add(
             new ShapeFault(
-                name(i, "angle"),
+                name(i, "clock"),
                 "",
                 "points where the hub disc already reaches the rim",
                 "leave this spoke out"));

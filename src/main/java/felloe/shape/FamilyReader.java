@@ -138,6 +138,10 @@ final class FamilyReader {
 
   private List<Contour> path(Fields feature) {
     Optional<String> data = feature.longText("path").optional();
-    return data.map(text -> reports.path(feature, text, tolerance)).orElse(List.of());
+    Optional<PathData> path =
+        data.flatMap(
+            text ->
+                reports.guard(feature.entry("path").path(), () -> PathData.read(text, tolerance)));
+    return path.map(PathData::contours).orElse(List.of());
   }
 }

@@ -30,14 +30,12 @@ final class Reports {
       return Optional.of(maker.get());
     } catch (ShapeException e) {
       e.faults().forEach(fault -> add(path, fault));
+    } catch (PathException e) {
+      e.faults().forEach(fault -> add(path, fault));
     } catch (GeometryException e) {
       add(placeOf(path), path, "", "cannot be: " + sentence(e), "");
     }
     return Optional.empty();
-  }
-
-  java.util.List<felloe.geometry.Contour> path(felloe.yaml.Fields f, String t, double tol) {
-    return java.util.List.of();
   }
 
   /** The message of a geometry fault with its place on the plate. */
@@ -52,6 +50,16 @@ final class Reports {
     YamlValue blamed = nearestTo(who);
     String written = blamed.path().isEmpty() ? path : blamed.path();
     add(blamed.place(), written, fault.value(), fault.wanted(), fault.cure());
+  }
+
+  /** Path data may be folded over lines of the file, so its faults are told by character. */
+  private void add(String path, PathFault fault) {
+    add(
+        placeOf(path),
+        path,
+        fault.read(),
+        fault.wanted() + " (character " + (fault.offset() + 1) + " of the path data)",
+        fault.cure());
   }
 
   /** Where the value at a path stands, or the nearest group round it that is written. */

@@ -102,6 +102,24 @@ final class WindowReader {
     double rim = g.length("rim-width").required();
     double disc = g.length("hub-disc").required();
     double radius = g.length("radius").or(0);
-    return List.of();
+    double smallest = g.number("smallest").notNegative().or(DerivedWindows.SMALLEST);
+    List<DerivedWindows.Spoke> spokes =
+        g.list("spokes").atMost(DerivedWindows.MOST_SPOKES).each(WindowReader::spoke);
+    Optional<DerivedWindows> rule =
+        g.build(() -> new DerivedWindows(rim, disc, spokes, radius, smallest));
+    if (rule.isEmpty() || outline.isEmpty()) {
+      return List.of();
+    }
+    Optional<DerivedWindows.Result> result =
+        reports.guard(g.path(), () -> rule.get().in(outline.get()));
+    result.ifPresent(found -> found.notes().forEach(text -> notes.add(new Note(g.place(), text))));
+    return result.map(DerivedWindows.Result::windows).orElse(List.of());
+  }
+
+  private static Optional<DerivedWindows.Spoke> spoke(Fields f) {
+    double direction = Math.toRadians(f.clock("clock").required());
+    double atHub = f.length("hub-width").required();
+    double atRim = f.length("rim-width").required();
+    return f.build(() -> new DerivedWindows.Spoke(direction, atHub, atRim));
   }
 }
