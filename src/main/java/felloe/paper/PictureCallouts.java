@@ -22,7 +22,7 @@ import java.util.Map;
  */
 final class PictureCallouts {
 
-  /** More kinds than this would bury the plate in leaders; the hole table has them all. */
+  /** More kinds than this would bury the plate in leaders; the rest are counted. */
   private static final int MOST = 8;
 
   private static final double AWAY = 16;
@@ -35,6 +35,7 @@ final class PictureCallouts {
 
   private final PictureInk ink;
   private final double unit;
+  private final List<Window> small = new ArrayList<>();
 
   PictureCallouts(PictureInk ink) {
     this.ink = ink;
@@ -64,6 +65,12 @@ final class PictureCallouts {
     List<Double> heights = spread(shown, plate.box(), x);
     for (int i = 0; i < shown.size(); i++) {
       draw(shown.get(i), new Point(x, heights.get(i)));
+    }
+    if (callouts.size() > shown.size()) {
+      int last = shown.size() - 1;
+      double y = heights.get(last) - (shown.get(last).height() + APART) * unit;
+      String more = "and " + (callouts.size() - shown.size()) + " more kinds";
+      ink.text(more, new Point(x, y), PictureInk.TEXT, 0, Anchor.START);
     }
   }
 
@@ -163,6 +170,7 @@ final class PictureCallouts {
     Map<String, List<Window>> kinds = new LinkedHashMap<>();
     for (Window window : plate.windows()) {
       if (!label(window)) {
+        small.add(window);
         String kind = size(window) + " " + window.use().words();
         kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(window);
       }
@@ -234,41 +242,50 @@ final class PictureCallouts {
     return "\u00d8" + PictureDimensions.figure(diameter);
   }
 
-  /** Short labels beside holes, where there is room. */
+  /**
+   * Short labels beside holes, and beside windows too small to carry theirs, where there is room.
+   */
   void labels(List<Hole> holes) {
     for (Hole hole : holes) {
-      double outward = hole.centre().norm() > unit ? hole.centre().angle() : Math.PI / 4;
-      for (double aside : new double[] {0, 45, -45, 90, -90, 135, -135, 180}) {
-        if (labelled(hole, outward + Math.toRadians(aside))) {
-          break;
-        }
+      beside(hole.label(), hole.centre(), hole.diameter() / 2);
+    }
+    for (Window window : small) {
+      Box box = window.contour().box();
+      beside(window.label(), box.centre(), Math.max(box.width(), box.height()) / 2);
+    }
+  }
+
+  private void beside(String label, Point centre, double radius) {
+    double outward = centre.norm() > unit ? centre.angle() : Math.PI / 4;
+    for (double aside : new double[] {0, 45, -45, 90, -90, 135, -135, 180}) {
+      if (labelled(label, centre, radius, outward + Math.toRadians(aside))) {
+        return;
       }
     }
   }
 
-  private boolean labelled(Hole hole, double angle) {
+  private boolean labelled(String label, Point centre, double radius, double angle) {
     double tall = PictureInk.SMALL * unit;
-    double radius = hole.diameter() / 2;
-    double half = TextWidth.of(hole.label(), tall) / 2;
+    double half = TextWidth.of(label, tall) / 2;
     boolean inside = radius > INSIDE * unit + half;
     // Inside a wide hole the lettering hugs the lower left of the edge; else it stands just
     // outside.
-    Point middle = hole.centre();
+    Point middle = centre;
     if (inside) {
       double reach = radius - Math.hypot(half, tall / 2) - unit;
       middle = middle.plus(Point.polar(reach, angle + Math.toRadians(225)));
     } else {
       Point step = Point.polar(0.2 * unit, angle);
-      while (aside(hole.centre(), middle, half, tall / 2) < radius + 1.2 * unit) {
+      while (aside(centre, middle, half, tall / 2) < radius + 1.2 * unit) {
         middle = middle.plus(step);
       }
     }
     Point base = new Point(middle.x(), middle.y() - tall / 2);
-    Box box = ink.textBox(hole.label(), base, PictureInk.SMALL, Anchor.MIDDLE);
+    Box box = ink.textBox(label, base, PictureInk.SMALL, Anchor.MIDDLE);
     if (ink.room().cost(box.grown(0.5 * unit)) > 0) {
       return false;
     }
-    ink.text(hole.label(), base, PictureInk.SMALL, 0, Anchor.MIDDLE);
+    ink.text(label, base, PictureInk.SMALL, 0, Anchor.MIDDLE);
     return true;
   }
 

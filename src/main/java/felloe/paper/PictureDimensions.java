@@ -6,6 +6,7 @@ import felloe.geometry.Contour;
 import felloe.geometry.Gap;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.Region;
 import felloe.geometry.Segment;
 import felloe.plate.Plate;
 import felloe.plate.Window;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The main dimensions of a plate after ISO 129-1: overall width and height outside the part, the
@@ -67,6 +69,9 @@ final class PictureDimensions {
   void rim(Plate plate) {
     boolean grips = plate.windows().stream().anyMatch(w -> w.use() == WindowUse.GRIP);
     WindowUse use = grips ? WindowUse.GRIP : WindowUse.OPEN;
+    // A web wider than this is no rim that a hand closes round.
+    double widest = Math.min(plate.box().width(), plate.box().height()) / 3;
+    Region material = plate.region();
     List<Rim> rims = new ArrayList<>();
     for (Window window : plate.windows()) {
       if (window.use() == use) {
@@ -75,7 +80,8 @@ final class PictureDimensions {
     }
     Optional<Rim> best =
         rims.stream()
-            .filter(rim -> rim.width() >= NARROW * unit)
+            .filter(rim -> rim.width() >= NARROW * unit && rim.width() <= widest)
+            .filter(rim -> rim.isWithin(material))
             .min(Comparator.comparingDouble(this::cost));
     best.filter(rim -> cost(rim) < 8 * unit)
         .ifPresent(rim -> between(rim.inner, rim.outer, text(rim)));
@@ -88,6 +94,11 @@ final class PictureDimensions {
   private record Rim(Point inner, Point outer) {
     double width() {
       return inner.distance(outer);
+    }
+
+    boolean isWithin(Region material) {
+      return IntStream.range(1, SAMPLES)
+          .allMatch(i -> material.contains(inner.towards(outer, (double) i / SAMPLES)));
     }
   }
 

@@ -74,6 +74,31 @@ class PictureDrawingTest {
   }
 
   @Test
+  void aRimIsOnlyShownWhereItIsMaterialThroughout() {
+    for (long seed = 0; seed < 60; seed++) {
+      Plate plate = random(seed);
+      for (String text : texts(PictureDrawing.of(plate, List.of()))) {
+        if (text.startsWith("rim ")) {
+          double rim = Double.parseDouble(text.substring(4));
+          assertTrue(rim <= 160 / 3.0, "seed " + seed + ": " + text);
+        }
+      }
+    }
+  }
+
+  @Test
+  void kindsBeyondTheEighthAreCounted() {
+    List<Hole> holes = new ArrayList<>();
+    for (int i = 0; i < 11; i++) {
+      Point at = new Point(-75 + 15 * i, 20);
+      holes.add(new Hole("H" + i, HoleRole.OTHER, at, 2 + 0.5 * i, Place.BUILT_IN));
+    }
+    Picture picture = PictureDrawing.of(DemoPlates.named("Knot", List.of(), holes), List.of());
+    assertTrue(texts(picture).contains("and 3 more kinds"));
+    assertReadable(picture, "eleven kinds");
+  }
+
+  @Test
   void theScaleBarIsAsLongAsItSays() {
     for (Plate plate : DemoPlates.all()) {
       Picture picture = PictureDrawing.of(plate, List.of());
