@@ -65,7 +65,7 @@ final class Chords {
    * The ends of the chords of a segment. Inner vertices of an arc stand at fixed angles that depend
    * on its radius alone, so that arcs on one circle share their chords.
    */
-  private static List<Point> vertices(Segment segment, double tolerance) {
+  static List<Point> vertices(Segment segment, double tolerance) {
     if (!(segment instanceof Arc arc)) {
       return List.of(segment.to());
     }

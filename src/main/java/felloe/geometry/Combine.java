@@ -62,7 +62,7 @@ public final class Combine {
       try {
         return tries.at(finer).get();
       } catch (GeometryException e) {
-        if (finer < chord / 60) {
+        if (finer < chord / 500) {
           throw e;
         }
       }

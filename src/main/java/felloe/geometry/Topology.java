@@ -13,6 +13,7 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.util.AssertionFailedException;
 
 /**
  * JTS at work on chords: the only class that knows the library. It decides which pieces meet;
@@ -48,8 +49,11 @@ final class Topology {
   static List<Piece> combine(Operation operation, List<Piece> a, List<Piece> b) {
     try {
       return pieces(OverlayNGRobust.overlay(united(a), united(b), operation.code));
-    } catch (TopologyException | IllegalArgumentException e) {
-      throw new GeometryException("the regions have no sound combination: " + e.getMessage());
+    } catch (TopologyException
+        | IllegalArgumentException
+        | IllegalStateException
+        | AssertionFailedException e) {
+      throw unsound("the regions have no sound combination", e);
     }
   }
 
@@ -82,9 +86,19 @@ final class Topology {
     round.setSimplifyFactor(1e-9);
     try {
       return pieces(BufferOp.bufferOp(polygon(piece), distance, round));
-    } catch (TopologyException | IllegalArgumentException e) {
-      throw new GeometryException("the region has no sound offset: " + e.getMessage());
+    } catch (TopologyException
+        | IllegalArgumentException
+        | IllegalStateException
+        | AssertionFailedException e) {
+      throw unsound("the region has no sound offset", e);
     }
+  }
+
+  private static GeometryException unsound(String message, RuntimeException e) {
+    Coordinate at = e instanceof TopologyException fault ? fault.getCoordinate() : null;
+    return at == null
+        ? new GeometryException(message)
+        : new GeometryException(message, new Point(at.x, at.y));
   }
 
   private static Polygon polygon(Piece piece) {
