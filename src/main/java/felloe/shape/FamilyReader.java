@@ -138,10 +138,27 @@ final class FamilyReader {
 
   private List<Contour> path(Fields feature) {
     Optional<String> data = feature.longText("path").optional();
+<<<<<<< HEAD
     Optional<PathData> path =
         data.flatMap(
             text ->
                 reports.guard(feature.entry("path").path(), () -> PathData.read(text, tolerance)));
     return path.map(PathData::contours).orElse(List.of());
+=======
+    return data.map(text -> path(feature, text)).orElse(List.of());
+  }
+
+  private List<Contour> path(Fields feature, String text) {
+    try {
+      return PathData.read(text, tolerance).contours();
+    } catch (PathException e) {
+      Entry entry = feature.entry("path");
+      for (PathFault fault : e.faults()) {
+        // A text block is folded before it is read, so a place in it has no line and column.
+        feature.problem(entry.path(), entry.place(), near(text, fault), fault.wanted(), fault.cure());
+      }
+      return List.of();
+    }
+>>>>>>> 279ea6f (wip)
   }
 }

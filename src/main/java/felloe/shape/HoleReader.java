@@ -11,6 +11,9 @@ import felloe.plate.HubPattern;
 import felloe.plate.HubPatterns;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
+import felloe.yaml.Nearest;
+import felloe.yaml.NumberField;
+import felloe.yaml.WholeField;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,15 +25,22 @@ final class HoleReader {
   private static final int MOST_ON_A_CIRCLE = 60;
   private static final int MOST_ITEMS = 500;
   private static final int MOST_IN_A_ROW = 200;
+  private static final int MOST_HOLES = 2_000;
+
+  /** Stands in where no hub is named or known; the reading then fails or needs no figure of it. */
+  private static final HubPattern NO_HUB =
+      new HubPattern("", 1, 1, 1, Math.PI / 2, Optional.empty());
 
   private final Reports reports;
+  private final Labels labels;
   private final Optional<Contour> outline;
   private final HubPatterns hubs;
   private final List<Hole> holes = new ArrayList<>();
   private final List<BoltCircle> boltCircles = new ArrayList<>();
 
-  HoleReader(Reports reports, Optional<Contour> outline, HubPatterns hubs) {
+  HoleReader(Reports reports, Labels labels, Optional<Contour> outline, HubPatterns hubs) {
     this.reports = reports;
+    this.labels = labels;
     this.outline = outline;
     this.hubs = hubs;
   }
@@ -67,7 +77,12 @@ final class HoleReader {
     try {
       pattern = hubs.find(name);
       if (pattern.isEmpty()) {
-        entry.problem("is not a known hub", "known are " + String.join(", ", hubs.names()));
+        String known = "known: " + String.join(", ", hubs.names());
+        entry.problem(
+            "is not a known hub",
+            Nearest.to(name, hubs.names()).map(n -> "did you mean '" + n + "'? ").orElse("")
+                + known
+                + "; or name a file such as my-hub.yaml");
       }
     } catch (BadInput e) {
       e.problems().forEach(p -> entry.problem("cannot be used: " + p.line(), ""));
@@ -76,21 +91,15 @@ final class HoleReader {
   }
 
   private void boltCircle(Fields f, int number) {
+    boolean own = !f.has("hub");
     Optional<String> name = f.text("hub").optional();
-    Optional<HubPattern> hub = name.flatMap(n -> findHub(hubs, f.entry("hub"), n));
-    boolean fromHub = f.has("hub");
-    int count =
-        fromHub
-            ? f.integer("count")
-                .between(1, MOST_ON_A_CIRCLE)
-                .or(hub.map(HubPattern::count).orElse(1))
-            : f.integer("count").between(1, MOST_ON_A_CIRCLE).required();
-    double pcd = length(f, "pcd", hub.map(HubPattern::pitchDiameter), fromHub);
-    double diameter = length(f, "diameter", hub.map(HubPattern::holeDiameter), fromHub);
-    double first =
-        Math.toRadians(
-            f.angle("first").or(hub.map(h -> Math.toDegrees(h.firstAngle())).orElse(90.0)));
-    String label = LabelText.read(f);
+    HubPattern hub = name.flatMap(n -> findHub(hubs, f.entry("hub"), n)).orElse(NO_HUB);
+    WholeField counted = f.integer("count").between(1, MOST_ON_A_CIRCLE);
+    int count = own ? counted.required() : counted.or(hub.count());
+    double pcd = figure(f.length("pcd"), own, hub.pitchDiameter());
+    double diameter = figure(f.length("diameter"), own, hub.holeDiameter());
+    double first = Math.toRadians(f.angle("first").or(Math.toDegrees(hub.firstAngle())));
+    String label = Labels.read(f);
     f.build(
             () ->
                 new BoltCircle(
@@ -101,20 +110,26 @@ final class HoleReader {
                     first,
                     name,
                     f.place()))
-        .ifPresent(circle -> addCircle(circle, label));
+        .ifPresent(
+            circle -> {
+              boltCircles.add(circle);
+              add(f, label, HoleRole.BOLT, circle.holeDiameter(), circle.centres());
+            });
   }
 
-  private static double length(Fields f, String key, Optional<Double> standard, boolean fromHub) {
-    return fromHub
-        ? f.length(key).positive().or(standard.orElse(1.0))
-        : f.length(key).positive().required();
+  private static double figure(NumberField field, boolean required, double standard) {
+    return required ? field.positive().required() : field.positive().or(standard);
   }
 
-  private void addCircle(BoltCircle circle, String label) {
-    boltCircles.add(circle);
-    for (Point centre : circle.centres()) {
-      String own = label.isEmpty() ? "" : label + "#";
-      holes.add(new Hole(own, HoleRole.BOLT, centre, circle.holeDiameter(), circle.place()));
+  private void add(Fields f, String label, HoleRole role, double diameter, List<Point> centres) {
+    if (holes.size() <= MOST_HOLES && holes.size() + centres.size() > MOST_HOLES) {
+      f.problem("makes more than " + MOST_HOLES + " holes in all", "take some out");
+    }
+    String wish = labels.wish(f, label, centres.size());
+    for (Point centre : centres.subList(0, Math.min(centres.size(), MOST_HOLES + 1))) {
+      if (holes.size() <= MOST_HOLES) {
+        holes.add(new Hole(wish, role, centre, diameter, f.place()));
+      }
     }
   }
 
@@ -125,14 +140,16 @@ final class HoleReader {
       Fields f = top.group("bore");
       double diameter = f.length("diameter").positive().required();
       Point at = f.point("at").or(Point.ORIGIN);
-      String label = LabelText.read(f);
-      f.build(() -> new Hole(label.isEmpty() ? "B" : label, HoleRole.BORE, at, diameter, f.place()))
-          .ifPresent(holes::add);
+      String label = Labels.read(f);
+      if (f.done()) {
+        add(f, label, HoleRole.BORE, diameter, List.of(at));
+      }
     } else {
-      top.length("bore")
+      entry
+          .length()
           .positive()
           .optional()
-          .ifPresent(d -> holes.add(new Hole("B", HoleRole.BORE, Point.ORIGIN, d, entry.place())));
+          .ifPresent(d -> holes.add(new Hole("", HoleRole.BORE, Point.ORIGIN, d, entry.place())));
     }
   }
 
@@ -145,26 +162,24 @@ final class HoleReader {
   private void item(Fields f) {
     double diameter = f.length("diameter").positive().required();
     HoleRole role = HoleRole.valueOf(f.oneOf("role", Role.class).or(Role.OTHER).name());
-    String label = LabelText.read(f);
+    String label = Labels.read(f);
     boolean mirror = f.bool("mirror").or(false);
     Optional<String> layout = f.exactlyOneOf("at", "places", "line", "arc", "edge");
     List<Point> centres = layout.map(key -> centres(f, key)).orElse(List.of());
-    if (!f.done()) {
-      return;
+    if (f.done()) {
+      add(f, label, role, diameter, mirror ? withImages(f, centres) : centres);
     }
+  }
+
+  private static List<Point> withImages(Fields f, List<Point> centres) {
     List<Point> all = new ArrayList<>(centres);
-    if (mirror) {
-      centres.stream()
-          .filter(p -> Math.abs(p.x()) > Tolerances.SAME_POINT)
-          .forEach(p -> all.add(Placing.mirrored(p)));
-      if (all.size() == centres.size()) {
-        f.problem("mirror", "makes each hole meet its own image", "leave 'mirror' out");
-      }
+    centres.stream()
+        .filter(p -> Math.abs(p.x()) > Tolerances.SAME_POINT)
+        .forEach(p -> all.add(Placing.mirrored(p)));
+    if (all.size() == centres.size() && !centres.isEmpty()) {
+      f.problem("mirror", "makes each hole meet its own image", "leave 'mirror' out");
     }
-    boolean several = all.size() > 1 && !label.isEmpty();
-    for (Point centre : all) {
-      holes.add(new Hole(several ? label + "#" : label, role, centre, diameter, f.place()));
-    }
+    return all;
   }
 
   private List<Point> centres(Fields f, String layout) {
@@ -180,24 +195,42 @@ final class HoleReader {
   private List<Point> line(Fields f) {
     Point from = f.point("from").required();
     Point to = f.point("to").required();
-    int count = f.integer("count").between(2, MOST_IN_A_ROW).required();
+    int count = count(f);
+    if (f.good() && from.near(to, Tolerances.SAME_POINT)) {
+      f.problem("to", "must be another point than 'from'", "");
+    }
     return f.done() ? HoleRows.line(from, to, count) : List.of();
   }
 
   private List<Point> arc(Fields f) {
     Point centre = f.point("centre").or(Point.ORIGIN);
     double radius = f.length("radius").positive().required();
-    double from = Math.toRadians(f.angle("from").required());
-    double to = Math.toRadians(f.angle("to").required());
-    int count = f.integer("count").between(2, MOST_IN_A_ROW).required();
-    return f.done() ? HoleRows.arc(centre, radius, from, to, count) : List.of();
+    double from = f.angle("from").required();
+    double to = f.angle("to").required();
+    int count = count(f);
+    if (f.good() && (from == to || Math.abs(to - from) > 360)) {
+      f.problem(
+          "to",
+          "must be another direction than 'from', at most one turn away",
+          "for all the way round write a figure 360 more than 'from'");
+    }
+    return f.done()
+        ? HoleRows.arc(centre, radius, Math.toRadians(from), Math.toRadians(to), count)
+        : List.of();
+  }
+
+  private static int count(Fields f) {
+    return f.integer("count")
+        .atLeast(2, "a row has two ends", "for a single hole write 'at'")
+        .atMost(MOST_IN_A_ROW)
+        .required();
   }
 
   private List<Point> edge(Fields f) {
     double inset = f.length("inset").positive().required();
     double from = Math.toRadians(f.clock("from").required());
     double to = Math.toRadians(f.clock("to").required());
-    int count = f.integer("count").between(2, MOST_IN_A_ROW).required();
+    int count = count(f);
     if (!f.done() || outline.isEmpty()) {
       return List.of();
     }

@@ -62,6 +62,12 @@ final class Reports {
         fault.cure());
   }
 
+  /** Another place as seen from one: only the line when both are in one file. */
+  static String where(Place other, Place here) {
+    boolean sameFile = other.line() > 0 && other.file().equals(here.file());
+    return sameFile ? "line " + other.line() : other.toString();
+  }
+
   /** Where the value at a path stands, or the nearest group round it that is written. */
   Place placeOf(String path) {
     return nearestTo(path).place();

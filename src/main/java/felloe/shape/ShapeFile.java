@@ -3,6 +3,7 @@ package felloe.shape;
 import felloe.geometry.Contour;
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
+import felloe.plate.Hole;
 import felloe.plate.HubPatterns;
 import felloe.plate.LimitOverride;
 import felloe.plate.Making;
@@ -76,19 +77,19 @@ public final class ShapeFile {
     double tolerance = top.length("tolerance").between(0.001, 1).or(Tolerances.FREE_CURVE);
     FamilyReader families = new FamilyReader(reports, tolerance);
     Optional<Contour> outline = outline(families);
-    Labels labels = new Labels(reports);
-    WindowReader windowReader = new WindowReader(reports, families, outline);
-    List<Window> windows = windowReader.read(top);
-    HoleReader holeReader = new HoleReader(reports, outline, hubs);
+    Labels labels = new Labels();
+    WindowReader windowReader = new WindowReader(reports, families, labels, outline);
+    List<Window> wishingWindows = windowReader.read(top);
+    HoleReader holeReader = new HoleReader(reports, labels, outline, hubs);
     holeReader.read(top);
     Optional<String> hub = hub(holeReader);
     Optional<Stock> stock = StockReader.read(top);
     Optional<Making> making = making();
     List<LimitOverride> limits = limits();
-    labels.name(windows, holeReader.holes());
+    List<Window> windows = labels.windows(wishingWindows);
+    List<Hole> holes = labels.holes(holeReader.holes());
     top.done();
-    outline.ifPresent(
-        edge -> new PlacementCheck(reports, edge).check(labels.windows(), labels.holes()));
+    outline.ifPresent(edge -> new PlacementCheck(reports, edge).check(windows, holes));
     problems.throwIfAny();
     List<Note> notes = new ArrayList<>(windowReader.notes());
     return new Plate(
@@ -96,8 +97,8 @@ public final class ShapeFile {
         title,
         Revision.of(tree.root()),
         outline.orElseThrow(),
-        labels.windows(),
-        labels.holes(),
+        windows,
+        holes,
         holeReader.boltCircles(),
         hub,
         stock.orElseThrow(),
@@ -107,15 +108,25 @@ public final class ShapeFile {
   }
 
   private void checkVersion() {
-    if (!top.keys().isEmpty() && !top.keys().get(0).equals("felloe")) {
+    Entry version = top.entry("felloe");
+    if (top.keys().isEmpty()) {
+      return;
+    }
+    if (!top.keys().get(0).equals("felloe")) {
       top.problem("must start with the key 'felloe'", "make 'felloe: 1' the first line");
     }
-    int version = top.integer("felloe").required();
-    if (version > VERSION || (top.good() && version < 1)) {
-      top.problem(
-          "felloe",
-          "must be " + VERSION + ", the version of shape file that this program reads",
-          version > VERSION ? "use a newer Felloe" : "write 1");
+    if (version.present()) {
+      version
+          .integer()
+          .optional()
+          .ifPresent(
+              number -> {
+                if (number != VERSION) {
+                  version.problem(
+                      "must be " + VERSION + ", the version of shape file that this program reads",
+                      number > VERSION ? "use a newer Felloe" : "write 1");
+                }
+              });
     }
   }
 

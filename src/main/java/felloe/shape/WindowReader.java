@@ -15,17 +15,27 @@ import java.util.Optional;
 /** Reads the windows, those given by a family and those derived from the rim. */
 final class WindowReader {
 
-  private static final int MOST = 500;
+  private static final int MOST_ITEMS = 500;
+  private static final int MOST_DERIVED = 8;
+  private static final int MOST_WINDOWS = 1_000;
+  private static final int MOST_SEGMENTS = 100_000;
   private static final String DERIVED = "derived";
+  private static final List<String> PLACED = List.of("at", "places", "turn", "mirror");
 
   private final Reports reports;
   private final FamilyReader families;
+  private final Labels labels;
   private final Optional<Contour> outline;
+  private final List<Window> windows = new ArrayList<>();
   private final List<Note> notes = new ArrayList<>();
+  private int derived;
+  private int segments;
 
-  WindowReader(Reports reports, FamilyReader families, Optional<Contour> outline) {
+  WindowReader(
+      Reports reports, FamilyReader families, Labels labels, Optional<Contour> outline) {
     this.reports = reports;
     this.families = families;
+    this.labels = labels;
     this.outline = outline;
   }
 
@@ -34,59 +44,91 @@ final class WindowReader {
     return List.copyOf(notes);
   }
 
+  /** Reads the list of windows; they still wish for their labels. */
   List<Window> read(Fields top) {
-    List<Window> windows = new ArrayList<>();
-    for (Fields f : top.list("windows").atMost(MOST).mappings()) {
-      read(f, windows);
+    for (Fields f : top.list("windows").atMost(MOST_ITEMS).mappings()) {
+      read(f);
     }
-    return windows;
+    return List.copyOf(windows);
   }
 
-  private void read(Fields f, List<Window> windows) {
+  private void read(Fields f) {
     List<String> kinds = new ArrayList<>(FamilyReader.WINDOWS);
     kinds.add(DERIVED);
     Optional<String> kind = f.exactlyOneOf(kinds.toArray(String[]::new));
-    boolean derived = kind.filter(DERIVED::equals).isPresent();
-    WindowUse use = f.oneOf("use", WindowUse.class).or(derived ? WindowUse.GRIP : WindowUse.OPEN);
-    String label = LabelText.read(f);
-    List<Contour> contours =
-        derived ? derived(f) : kind.map(family -> placed(f, family)).orElse(List.of());
+    boolean fromRim = kind.filter(DERIVED::equals).isPresent();
+    WindowUse use = f.oneOf("use", WindowUse.class).or(fromRim ? WindowUse.GRIP : WindowUse.OPEN);
+    String label = Labels.read(f);
+    Where where = where(f);
+    List<Contour> contours = List.of();
+    if (fromRim) {
+      PLACED.stream().filter(f::has).forEach(key -> refuseBesideDerived(f, key));
+      contours = derived(f);
+    } else if (kind.isPresent()) {
+      contours = placed(f, families.read(f, kind.get()), where);
+    }
     f.done();
-    boolean several = contours.size() > 1 && !label.isEmpty();
+    String wish = labels.wish(f, label, contours.size());
     for (Contour contour : contours) {
-      windows.add(new Window(several ? label + "#" : label, use, contour, f.place()));
+      windows.add(new Window(wish, use, contour, f.place()));
     }
   }
 
+  private static void refuseBesideDerived(Fields f, String key) {
+    f.problem(
+        key,
+        "cannot stand beside derived: those windows lie where rim and spokes leave room",
+        "take '" + key + "' out");
+  }
+
+  /** Where an entry puts its window. */
+  private record Where(List<Point> places, double turn, boolean mirror) {}
+
+  private static Where where(Fields f) {
+    f.atMostOneOf("at", "places");
+    List<Point> places =
+        f.has("places")
+            ? f.list("places").atLeast(1).atMost(MOST_ITEMS).points()
+            : List.of(f.point("at").or(Point.ORIGIN));
+    return new Where(places, f.angle("turn").or(0), f.bool("mirror").or(false));
+  }
+
   /** The family's contours at each of its places, with their mirror images. */
-  private List<Contour> placed(Fields f, String family) {
-    List<Contour> shapes = families.read(f, family);
-    double turn = f.angle("turn").or(0);
-    List<Point> places = places(f);
-    boolean mirror = f.bool("mirror").or(false);
-    if (!f.good()) {
+  private List<Contour> placed(Fields f, List<Contour> shapes, Where where) {
+    if (!f.good() || !roomFor(f, shapes, where)) {
       return List.of();
     }
     List<Contour> all = new ArrayList<>();
-    for (Point at : places) {
+    for (Point at : where.places) {
       for (Contour shape : shapes) {
         reports
-            .guard(f.path(), () -> Placing.degrees(at, turn).of(shape))
-            .ifPresent(contour -> addWithImage(f, contour, mirror, all));
+            .guard(f.path(), () -> Placing.degrees(at, where.turn).of(shape))
+            .ifPresent(contour -> addWithImage(f, contour, where.mirror, all));
       }
     }
     return all;
   }
 
-  private static List<Point> places(Fields f) {
-    f.atMostOneOf("at", "places");
-    if (f.has("places")) {
-      return f.list("places").atLeast(1).atMost(MOST).points();
+  /** Whether so many windows can still be read, so that no file takes hours. */
+  private boolean roomFor(Fields f, List<Contour> shapes, Where where) {
+    int times = where.places.size() * (where.mirror ? 2 : 1);
+    int edges = times * shapes.stream().mapToInt(shape -> shape.segments().size()).sum();
+    int all = windows.size() + times * shapes.size();
+    if (all > MOST_WINDOWS) {
+      f.problem("makes more than " + MOST_WINDOWS + " windows in all", "take some out");
+      return false;
     }
-    return List.of(f.point("at").or(Point.ORIGIN));
+    if (segments + edges > MOST_SEGMENTS) {
+      f.problem(
+          "makes windows of more than " + MOST_SEGMENTS + " lines and arcs in all",
+          "simplify the windows or take some out");
+      return false;
+    }
+    segments += edges;
+    return true;
   }
 
-  private void addWithImage(Fields f, Contour contour, boolean mirror, List<Contour> all) {
+  private static void addWithImage(Fields f, Contour contour, boolean mirror, List<Contour> all) {
     all.add(contour);
     if (mirror) {
       if (Math.abs(contour.box().centre().x()) <= Tolerances.SAME_POINT) {
@@ -99,27 +141,29 @@ final class WindowReader {
 
   private List<Contour> derived(Fields f) {
     Fields g = f.group(DERIVED);
-    double rim = g.length("rim-width").required();
-    double disc = g.length("hub-disc").required();
-    double radius = g.length("radius").or(0);
-    double smallest = g.number("smallest").notNegative().or(DerivedWindows.SMALLEST);
+    double rim = g.length("rim-width").positive().required();
+    double disc = g.length("hub-disc").positive().required();
+    double radius = g.length("radius").notNegative().or(0);
     List<DerivedWindows.Spoke> spokes =
-        g.list("spokes").atMost(DerivedWindows.MOST_SPOKES).each(WindowReader::spoke);
-    Optional<DerivedWindows> rule =
-        g.build(() -> new DerivedWindows(rim, disc, spokes, radius, smallest));
-    if (rule.isEmpty() || outline.isEmpty()) {
+        g.list("spokes").atLeast(1).atMost(DerivedWindows.MOST_SPOKES).each(WindowReader::spoke);
+    if (++derived > MOST_DERIVED) {
+      f.problem("makes more than " + MOST_DERIVED + " entries of derived windows", "join them");
+    }
+    if (!g.done() || !f.good() || outline.isEmpty()) {
       return List.of();
     }
+    DerivedWindows wanted =
+        new DerivedWindows(rim, disc, spokes, radius, DerivedWindows.SMALLEST);
     Optional<DerivedWindows.Result> result =
-        reports.guard(g.path(), () -> rule.get().in(outline.get()));
-    result.ifPresent(found -> found.notes().forEach(text -> notes.add(new Note(g.place(), text))));
+        reports.guard(g.path(), () -> wanted.in(outline.get()));
+    result.ifPresent(r -> r.notes().forEach(text -> notes.add(new Note(f.place(), text))));
     return result.map(DerivedWindows.Result::windows).orElse(List.of());
   }
 
   private static Optional<DerivedWindows.Spoke> spoke(Fields f) {
-    double direction = Math.toRadians(f.clock("clock").required());
-    double atHub = f.length("hub-width").required();
-    double atRim = f.length("rim-width").required();
-    return f.build(() -> new DerivedWindows.Spoke(direction, atHub, atRim));
+    double direction = f.clock("clock").required();
+    double atHub = f.length("hub-width").positive().required();
+    double atRim = f.length("rim-width").positive().required();
+    return f.build(() -> new DerivedWindows.Spoke(Math.toRadians(direction), atHub, atRim));
   }
 }
