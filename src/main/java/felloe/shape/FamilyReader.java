@@ -49,7 +49,7 @@ final class FamilyReader {
   }
 
   private static Optional<Family> round(Fields f) {
-    double diameter = f.length("diameter").required();
+    double diameter = f.length("diameter").positive().required();
     Optional<Optional<Round.Flat>> top = flat(f, "top");
     Optional<Optional<Round.Flat>> bottom = flat(f, "bottom");
     return f.build(() -> new Round(diameter, top.orElseThrow(), bottom.orElseThrow()));
@@ -61,22 +61,22 @@ final class FamilyReader {
       return Optional.of(Optional.empty());
     }
     Fields g = f.group(key);
-    double distance = g.length("distance").required();
-    double radius = g.length("radius").or(0);
+    double distance = g.length("distance").positive().required();
+    double radius = g.length("radius").notNegative().or(0);
     return g.build(() -> Optional.of(new Round.Flat(distance, radius)));
   }
 
   private static Optional<Family> fourSided(Fields f) {
-    double width = f.length("width").required();
-    double height = f.length("height").required();
+    double width = f.length("width").positive().required();
+    double height = f.length("height").positive().required();
     double radiusTop;
     double radiusBottom;
     if (f.entry("radius").kind() == Entry.Kind.MAPPING) {
       Fields radius = f.group("radius");
-      radiusTop = radius.length("top").or(0);
-      radiusBottom = radius.length("bottom").or(0);
+      radiusTop = radius.length("top").notNegative().or(0);
+      radiusBottom = radius.length("bottom").notNegative().or(0);
     } else {
-      radiusTop = f.length("radius").or(0);
+      radiusTop = f.length("radius").notNegative().or(0);
       radiusBottom = radiusTop;
     }
     Fields rise = f.group("rise");
@@ -108,31 +108,35 @@ final class FamilyReader {
 
   /** A corner is a bare point {@code [x, y]}, or a group with its radius and rise. */
   private static Optional<Points.Corner> corner(Entry entry) {
-    if (entry.kind() != Entry.Kind.MAPPING) {
+    if (entry.kind() == Entry.Kind.LIST) {
       return entry.point().optional().map(at -> new Points.Corner(at, 0, 0));
+    }
+    if (entry.kind() == Entry.Kind.SCALAR) {
+      entry.problem("must be a corner: [x, y], or a group such as {at: [x, y], radius: 10}", "");
+      return Optional.empty();
     }
     Fields f = entry.mapping().required();
     Point at = f.point("at").required();
-    double radius = f.length("radius").or(0);
+    double radius = f.length("radius").notNegative().or(0);
     double rise = f.length("rise").or(0);
     return f.build(() -> new Points.Corner(at, radius, rise));
   }
 
   private static Optional<Family> slot(Fields f) {
-    double length = f.length("length").required();
-    double width = f.length("width").required();
+    double length = f.length("length").positive().required();
+    double width = f.length("width").positive().required();
     return f.build(() -> new Slot(length, width, 0));
   }
 
   private static Optional<Family> circle(Fields f) {
-    double diameter = f.length("diameter").required();
+    double diameter = f.length("diameter").positive().required();
     return f.build(() -> Round.circle(diameter));
   }
 
   private static Optional<Family> rectangle(Fields f) {
-    double width = f.length("width").required();
-    double height = f.length("height").required();
-    double radius = f.length("radius").or(0);
+    double width = f.length("width").positive().required();
+    double height = f.length("height").positive().required();
+    double radius = f.length("radius").notNegative().or(0);
     return f.build(() -> FourSided.rectangle(width, height, radius));
   }
 
@@ -155,10 +159,21 @@ final class FamilyReader {
       Entry entry = feature.entry("path");
       for (PathFault fault : e.faults()) {
         // A text block is folded before it is read, so a place in it has no line and column.
-        feature.problem(entry.path(), entry.place(), near(text, fault), fault.wanted(), fault.cure());
+        String at = ", at character " + (fault.offset() + 1) + " of the path";
+        reports.add(
+            entry.place(), entry.path(), read(text, fault), fault.wanted() + at, fault.cure());
       }
       return List.of();
     }
 >>>>>>> 279ea6f (wip)
+  }
+
+  /** What was read at a fault: the word there, or where that says nothing, what follows. */
+  private static String read(String text, PathFault fault) {
+    if (!fault.read().isEmpty() || fault.offset() >= text.length()) {
+      return fault.read();
+    }
+    int end = Math.min(text.length(), fault.offset() + 24);
+    return text.substring(fault.offset(), end).strip() + (end < text.length() ? "…" : "");
   }
 }

@@ -64,8 +64,10 @@ public record Round(double diameter, Optional<Flat> top, Optional<Flat> bottom) 
   public Contour contour() {
     Faults faults = new Faults();
     faults.size("diameter", diameter);
-    top.ifPresent(flat -> check("top", flat, faults));
-    bottom.ifPresent(flat -> check("bottom", flat, faults));
+    if (faults.isEmpty()) {
+      top.ifPresent(flat -> check("top", flat, faults));
+      bottom.ifPresent(flat -> check("bottom", flat, faults));
+    }
     return faults.make(this::make, this::crowded);
   }
 

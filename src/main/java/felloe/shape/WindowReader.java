@@ -47,12 +47,12 @@ final class WindowReader {
   /** Reads the list of windows; they still wish for their labels. */
   List<Window> read(Fields top) {
     for (Fields f : top.list("windows").atMost(MOST_ITEMS).mappings()) {
-      read(f);
+      window(f);
     }
     return List.copyOf(windows);
   }
 
-  private void read(Fields f) {
+  private void window(Fields f) {
     List<String> kinds = new ArrayList<>(FamilyReader.WINDOWS);
     kinds.add(DERIVED);
     Optional<String> kind = f.exactlyOneOf(kinds.toArray(String[]::new));

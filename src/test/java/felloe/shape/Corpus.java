@@ -2,6 +2,8 @@ package felloe.shape;
 
 import felloe.plate.BadInput;
 import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.review.Limits;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -59,10 +61,14 @@ final class Corpus {
     return ShapeFile.parse("shape.yaml", text, List.of(sets), Hubs.TWO);
   }
 
-  /** What the reader has against a text, without the file's name; empty when nothing. */
+  /** What the reader, and the review of the limits it sets, have against a text, without the file's name; empty when nothing. */
   static List<String> complaints(String text, String... sets) {
     try {
-      read(text, sets);
+      Plate plate = read(text, sets);
+      List<Problem> limits = Limits.problems(plate.limits());
+      if (!limits.isEmpty()) {
+        throw new BadInput(limits);
+      }
       return List.of();
     } catch (BadInput bad) {
       return bad.lines().stream().map(line -> line.replaceFirst("^shape\\.yaml:? ?", "")).toList();

@@ -157,7 +157,7 @@ class DerivedWindowsTest {
     assertTrue(
         faults(windows(160, 100, 5, three(20)), WHEEL).get(0).wanted().contains("below 149.9 mm"));
     assertEquals(
-        "spokes[0].angle", faults(windows(30, 260, 5, three(20)), WHEEL).get(0).parameter());
+        "spokes[0].clock", faults(windows(30, 260, 5, three(20)), WHEEL).get(0).parameter());
     assertEquals(
         "spokes[1].hub-width",
         faults(windows(30, 60, 5, List.of(spoke(0, 20, 20), spoke(90, 60, 20))), WHEEL)
