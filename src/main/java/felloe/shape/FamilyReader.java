@@ -142,38 +142,10 @@ final class FamilyReader {
 
   private List<Contour> path(Fields feature) {
     Optional<String> data = feature.longText("path").optional();
-<<<<<<< HEAD
     Optional<PathData> path =
         data.flatMap(
             text ->
                 reports.guard(feature.entry("path").path(), () -> PathData.read(text, tolerance)));
     return path.map(PathData::contours).orElse(List.of());
-=======
-    return data.map(text -> path(feature, text)).orElse(List.of());
-  }
-
-  private List<Contour> path(Fields feature, String text) {
-    try {
-      return PathData.read(text, tolerance).contours();
-    } catch (PathException e) {
-      Entry entry = feature.entry("path");
-      for (PathFault fault : e.faults()) {
-        // A text block is folded before it is read, so a place in it has no line and column.
-        String at = ", at character " + (fault.offset() + 1) + " of the path";
-        reports.add(
-            entry.place(), entry.path(), read(text, fault), fault.wanted() + at, fault.cure());
-      }
-      return List.of();
-    }
->>>>>>> 279ea6f (wip)
-  }
-
-  /** What was read at a fault: the word there, or where that says nothing, what follows. */
-  private static String read(String text, PathFault fault) {
-    if (!fault.read().isEmpty() || fault.offset() >= text.length()) {
-      return fault.read();
-    }
-    int end = Math.min(text.length(), fault.offset() + 24);
-    return text.substring(fault.offset(), end).strip() + (end < text.length() ? "…" : "");
   }
 }

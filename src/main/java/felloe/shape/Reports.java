@@ -54,12 +54,23 @@ final class Reports {
 
   /** Path data may be folded over lines of the file, so its faults are told by character. */
   private void add(String path, PathFault fault) {
+    YamlValue data = nearestTo(path);
+    String text = data instanceof YamlValue.Scalar scalar ? scalar.text() : "";
     add(
-        placeOf(path),
+        data.place(),
         path,
-        fault.read(),
+        read(text, fault),
         fault.wanted() + " (character " + (fault.offset() + 1) + " of the path data)",
         fault.cure());
+  }
+
+  /** What was read at a fault: the word there, or where that says nothing, what follows. */
+  private static String read(String text, PathFault fault) {
+    if (!fault.read().isEmpty() || fault.offset() >= text.length()) {
+      return fault.read();
+    }
+    int end = Math.min(text.length(), fault.offset() + 24);
+    return text.substring(fault.offset(), end).strip() + (end < text.length() ? "…" : "");
   }
 
   /** Another place as seen from one: only the line when both are in one file. */

@@ -144,6 +144,7 @@ final class WindowReader {
     double rim = g.length("rim-width").positive().required();
     double disc = g.length("hub-disc").positive().required();
     double radius = g.length("radius").notNegative().or(0);
+    double smallest = g.number("smallest").notNegative().or(DerivedWindows.SMALLEST);
     List<DerivedWindows.Spoke> spokes =
         g.list("spokes").atLeast(1).atMost(DerivedWindows.MOST_SPOKES).each(WindowReader::spoke);
     if (++derived > MOST_DERIVED) {
@@ -153,7 +154,7 @@ final class WindowReader {
       return List.of();
     }
     DerivedWindows wanted =
-        new DerivedWindows(rim, disc, spokes, radius, DerivedWindows.SMALLEST);
+        new DerivedWindows(rim, disc, spokes, radius, smallest);
     Optional<DerivedWindows.Result> result =
         reports.guard(g.path(), () -> wanted.in(outline.get()));
     result.ifPresent(r -> r.notes().forEach(text -> notes.add(new Note(f.place(), text))));
