@@ -202,7 +202,10 @@ final class PlacementCheck {
         boolean same = Depth.deepest(earlier.contour, clash.later.contour, true).by() < UNSEEN;
         yield same && near(clash.later.box, earlier.box)
             ? "lies exactly on " + which
-            : "touches " + which + ", near " + clash.later.contour.gap(earlier.contour).from()
+            : "touches "
+                + which
+                + ", near "
+                + clash.later.contour.gap(earlier.contour).from()
                 + " mm";
       }
     };

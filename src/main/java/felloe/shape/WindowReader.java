@@ -31,8 +31,7 @@ final class WindowReader {
   private int derived;
   private int segments;
 
-  WindowReader(
-      Reports reports, FamilyReader families, Labels labels, Optional<Contour> outline) {
+  WindowReader(Reports reports, FamilyReader families, Labels labels, Optional<Contour> outline) {
     this.reports = reports;
     this.families = families;
     this.labels = labels;
@@ -153,8 +152,7 @@ final class WindowReader {
     if (!g.done() || !f.good() || outline.isEmpty()) {
       return List.of();
     }
-    DerivedWindows wanted =
-        new DerivedWindows(rim, disc, spokes, radius, smallest);
+    DerivedWindows wanted = new DerivedWindows(rim, disc, spokes, radius, smallest);
     Optional<DerivedWindows.Result> result =
         reports.guard(g.path(), () -> wanted.in(outline.get()));
     result.ifPresent(r -> r.notes().forEach(text -> notes.add(new Note(f.place(), text))));

@@ -61,7 +61,10 @@ final class Corpus {
     return ShapeFile.parse("shape.yaml", text, List.of(sets), Hubs.TWO);
   }
 
-  /** What the reader, and the review of the limits it sets, have against a text, without the file's name; empty when nothing. */
+  /**
+   * What the reader, and the review of the limits it sets, have against a text, without the file's
+   * name; empty when nothing.
+   */
   static List<String> complaints(String text, String... sets) {
     try {
       Plate plate = read(text, sets);
