@@ -24,7 +24,7 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
   public static final int MOST = 4_000;
 
   /** A whole curve smaller than this has no shape, only its ends count, mm. */
-  private static final double SPECK = 2e-4;
+  private static final double SPECK = 1e-3;
 
   private static final int SAMPLES = 64;
 
@@ -61,6 +61,18 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
     if (extent.straight) {
       return new ArcFit(List.of(new Line(curve.from(), curve.to())), extent.off, extent.turn);
     }
+    try {
+      return fitted(curve, tolerance);
+    } catch (GeometryException e) {
+      // A curl of less than the tolerance that no arcs can follow: its ends are all that matters.
+      if (extent.size <= tolerance) {
+        return speck(curve, extent.size);
+      }
+      throw e;
+    }
+  }
+
+  private static ArcFit fitted(FreeCurve curve, double tolerance) {
     StretchFit fitter = new StretchFit(curve, tolerance, GREATEST_TURN, MOST);
     List<Segment> segments = new ArrayList<>();
     double distance = 0;

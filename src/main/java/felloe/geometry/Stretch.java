@@ -80,9 +80,14 @@ record Stretch(double start, double end, Biarc.Ends ends) {
     boolean gentle =
         (t == 0 || turn(outerBefore, before) < SHARP)
             && (t == 1 || turn(after, outerAfter) < SHARP);
-    return gentle
+    if (!gentle) {
+      return new Corner(until, since, curve.at(t), outerBefore, outerAfter);
+    }
+    // Where the curve all but stands still its bend has no digits left: that bit is left out.
+    double bend = Math.abs(curve.curvature(t));
+    return bend < 1 / PINCH
         ? new Corner(t, t, curve.at(t), before, after)
-        : new Corner(until, since, curve.at(t), outerBefore, outerAfter);
+        : new Corner(until, since, curve.at(t), before, after);
   }
 
   /** The parameter towards {@code limit} at which the curve leaves the pinch round a point. */

@@ -104,11 +104,7 @@ public record DerivedWindows(
     List<Region> solid = new ArrayList<>();
     solid.add(Region.of(Contour.circle(Point.ORIGIN, hubDisc / 2)));
     solid.addAll(spokeRegions(outline, inner));
-    List<Region> open = Combine.difference(inner, List.of(solid.get(0)));
-    for (Region spoke : solid.subList(1, solid.size())) {
-      open = Combine.difference(open, List.of(spoke));
-    }
-    return rounded(open);
+    return rounded(Combine.difference(inner, solid));
   }
 
   private void check() {

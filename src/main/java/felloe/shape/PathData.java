@@ -99,6 +99,9 @@ public record PathData(List<Contour> contours, double distance) {
     }
 
     void add(PathReader.Subpath subpath) {
+      if (total > MOST_SEGMENTS) {
+        return;
+      }
       Optional<List<PathReader.Step>> closed = closed(subpath);
       if (closed.isEmpty()) {
         return;
@@ -107,21 +110,22 @@ public record PathData(List<Contour> contours, double distance) {
       List<Integer> offsets = new ArrayList<>();
       Point pen = subpath.start();
       for (PathReader.Step step : closed.get()) {
-        for (Segment segment : drawn(step, pen)) {
+        List<Segment> drawn = drawn(step, pen);
+        total += drawn.size();
+        if (total > MOST_SEGMENTS) {
+          faults.add(
+              new PathFault(
+                  step.offset(),
+                  "",
+                  "takes the path beyond " + MOST_SEGMENTS + " lines and arcs",
+                  "simplify the path"));
+          return;
+        }
+        for (Segment segment : drawn) {
           segments.add(segment);
           offsets.add(step.offset());
           pen = segment.to();
         }
-      }
-      total += segments.size();
-      if (total > MOST_SEGMENTS) {
-        faults.add(
-            new PathFault(
-                subpath.offset(),
-                "",
-                "needs more than " + MOST_SEGMENTS + " lines and arcs",
-                "simplify the path"));
-        return;
       }
       try {
         contours.add(new Contour(Joined.closed(segments)).moved(FLIP));

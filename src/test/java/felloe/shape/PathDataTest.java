@@ -272,4 +272,55 @@ class PathDataTest {
       }
     }
   }
+
+  @Test
+  void pathOfTooManyArcsIsRefusedQuickly() {
+    StringBuilder data = new StringBuilder("M0 0");
+    Random random = new Random(7);
+    for (int i = 0; i < 9000; i++) {
+      data.append('C');
+      for (int k = 0; k < 6; k++) {
+        data.append(Math.round(9000 * random.nextDouble())).append(' ');
+      }
+    }
+    PathFault f = faults(data + "z").get(0);
+    assertTrue(f.wanted().contains("beyond 10000 lines and arcs"), f.toString());
+  }
+
+  @Test
+  void randomWellFormedPathsGiveContoursOrFaults() {
+    int made = 0;
+    for (long seed = 0; seed < 600; seed++) {
+      Random random = new Random(seed);
+      double size = Math.pow(10, 9 * random.nextDouble() - 6);
+      StringBuilder data = new StringBuilder("M0 0");
+      int n = 1 + random.nextInt(6);
+      for (int i = 0; i < n; i++) {
+        char command = "LlHhVvCcSsQqTtAa".charAt(random.nextInt(16));
+        data.append(command);
+        int numbers = "HhVv".indexOf(command) >= 0 ? 1 : "LlTt".indexOf(command) >= 0 ? 2 : 4;
+        numbers = command == 'C' || command == 'c' ? 6 : numbers;
+        if (command == 'A' || command == 'a') {
+          data.append(size * random.nextDouble()).append(' ').append(size * random.nextDouble());
+          data.append(' ').append(random.nextInt(360)).append(' ');
+          data.append(random.nextInt(2)).append(random.nextInt(2));
+          numbers = 2;
+        }
+        for (int k = 0; k < numbers; k++) {
+          double v = random.nextInt(5) == 0 ? 0 : size * (random.nextDouble() - 0.3);
+          data.append(k == 0 ? "" : " ").append(v);
+        }
+      }
+      try {
+        PathData path = PathData.read(data + "z");
+        assertTrue(path.distance() <= 0.01, "seed " + seed);
+        made += path.contours().size();
+      } catch (PathException e) {
+        assertTrue(!e.faults().isEmpty(), "seed " + seed);
+      } catch (RuntimeException e) {
+        throw new AssertionError("seed " + seed + ": " + data, e);
+      }
+    }
+    assertTrue(made > 100, "made " + made);
+  }
 }
