@@ -11,9 +11,13 @@ import felloe.out.PngWriter;
 import felloe.out.ShapeJson;
 import felloe.out.SvgWriter;
 import felloe.paper.Cautions;
+import felloe.paper.CheckSheet;
 import felloe.paper.Drawing;
 import felloe.paper.MarkOut;
+import felloe.paper.Page;
 import felloe.paper.PageSet;
+import felloe.paper.Picture;
+import felloe.paper.PictureDrawing;
 import felloe.paper.Template;
 import felloe.paper.TemplateDrawing;
 import felloe.paper.TemplateOptions;
@@ -28,6 +32,11 @@ final class Workshop {
 
   /** Room round a drawing, mm. */
   private static final double EDGE = 5;
+
+  /** Size of a picture, pixels: the width wanted, and the height that it keeps under. */
+  private static final double WIDTH = 1600;
+
+  private static final double HEIGHT = 3200;
 
   private final TemplateOptions options;
 
@@ -73,7 +82,11 @@ final class Workshop {
 
   /** The sheet that proves a printer's scale before paper is spent. */
   KitFile printCheck() {
-    throw new UnsupportedOperationException("not yet");
+    String paper = options.paper().title();
+    Page sheet =
+        CheckSheet.of(options.paper(), options.margin(), options.bars(), options.barsPlace());
+    byte[] pdf = PdfWriter.write(List.of(sheet), "Print check, " + paper);
+    return new KitFile(KitNames.printCheck(paper), pdf);
   }
 
   /**
@@ -103,8 +116,16 @@ final class Workshop {
 
   /** The picture, findings marked. */
   static byte[] picture(Plate plate, List<Finding> findings) {
-    Drawing drawing = TemplateDrawing.of(plate, MarkOut.STUCK_ON, Face.FRONT);
-    return PngWriter.write(drawing, page(drawing, plate), 2, 1400, about(plate, "picture"));
+    Picture picture = PictureDrawing.of(plate, findings);
+    Box page = picture.page();
+    // A long narrow plate must not make a picture that is miles high.
+    double pixels = Math.min(WIDTH, HEIGHT * page.width() / page.height());
+    return PngWriter.write(
+        picture.drawing(),
+        page,
+        picture.pen(),
+        (int) Math.max(1, Math.round(pixels)),
+        about(plate, "picture"));
   }
 
   private static Box page(Drawing drawing, Plate plate) {
