@@ -23,6 +23,8 @@ final class CheckCommand implements Command {
             "HUB",
             "Compare with this hub instead of the shape file's own: a name from 'felloe hub list',"
                 + " or a hub file."));
+    spec.addOption(
+        Options.flag("--all", "Show all that passed, not just the nearest to its limit."));
     spec.addOption(Options.flag("--sources", "Tell where each limit comes from."));
     spec.addOption(Options.format("text or json"));
     Options.examples(
@@ -40,7 +42,8 @@ final class CheckCommand implements Command {
     if (format.equals("json")) {
       screen.data(answer.json());
     } else {
-      new CheckText(screen, Options.has(call, "--sources")).show(answer);
+      new CheckText(screen, Options.has(call, "--all"), Options.has(call, "--sources"))
+          .show(answer);
     }
     return answer.verdict() == Verdict.FAIL ? Exit.FAILS : Exit.WELL;
   }

@@ -1,5 +1,6 @@
 package felloe.cli;
 
+import felloe.cli.FindingRows.Row;
 import felloe.kit.CheckAnswer;
 import felloe.kit.HubAnswer;
 import felloe.plate.Finding;
@@ -9,6 +10,7 @@ import felloe.plate.Note;
 import felloe.plate.Verdict;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The answer of a check as text. */
 final class CheckText {
@@ -17,13 +19,18 @@ final class CheckText {
   private static final int INDENT = 9;
 
   private final Screen screen;
+  private final boolean all;
   private final boolean sources;
 
   /**
+   * An answer's text.
+   *
+   * @param all whether each finding that passed has a line of its own
    * @param sources whether each limit's source is told
    */
-  CheckText(Screen screen, boolean sources) {
+  CheckText(Screen screen, boolean all, boolean sources) {
     this.screen = screen;
+    this.all = all;
     this.sources = sources;
   }
 
@@ -48,11 +55,13 @@ final class CheckText {
   }
 
   private void findings(List<Finding> findings) {
+    List<Row> rows = FindingRows.of(findings, all);
     Table table = new Table("llllll");
-    for (Finding f : findings) {
+    for (Row row : rows) {
+      Finding f = row.finding();
       table.row(
           f.rule(),
-          f.subject(),
+          f.subject() + (row.alike() > 1 ? ", least of " + row.alike() : ""),
           Figures.of(f.figure()),
           f.limit().map(CheckText::limit).orElse(""),
           f.at().map(Figures::at).orElse(""),
@@ -60,10 +69,10 @@ final class CheckText {
     }
     List<String> lines = table.lines();
     for (int i = 0; i < lines.size(); i++) {
-      Finding f = findings.get(i);
+      Finding f = rows.get(i).finding();
       screen.line(verdict(f.verdict()) + lines.get(i));
       if (f.verdict() != Verdict.PASS) {
-        paragraph(f.why() + (f.advice().isEmpty() ? "" : " " + f.advice()), INDENT);
+        paragraph((sentence(f.why()) + " " + sentence(f.advice())).strip(), INDENT);
       }
       if (sources) {
         f.limit().ifPresent(limit -> paragraph("Limit: " + limit.source(), INDENT));
@@ -71,8 +80,18 @@ final class CheckText {
     }
   }
 
+  /** A text that begins with a capital and ends with a stop. */
+  private static String sentence(String text) {
+    if (text.isEmpty()) {
+      return text;
+    }
+    int first = text.offsetByCodePoints(0, 1);
+    String begun = text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
+    return ".!?".indexOf(begun.charAt(begun.length() - 1)) >= 0 ? begun : begun + ".";
+  }
+
   private static String limit(Limit limit) {
-    return (limit.sense() == Sense.AT_LEAST ? ">= " : "<= ")
+    return (limit.sense() == Sense.AT_LEAST ? "at least " : "at most ")
         + Figures.of(limit.value(), "")
         + (limit.overridden() ? " (yours)" : "");
   }

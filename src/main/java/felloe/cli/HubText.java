@@ -24,10 +24,15 @@ final class HubText {
     screen.line("");
     Table table = new Table("lrl");
     for (Based figure : hub.figures()) {
-      table.row(figure.name(), Figures.of(figure.value(), figure.unit()), figure.basis());
+      table.row(name(figure), Figures.of(figure.value(), figure.unit()), figure.basis());
     }
     table.lines().forEach(screen::line);
     calliper(screen, hub.calliper());
+  }
+
+  /** A figure's name; those of a second ring say so. */
+  private static String name(Based figure) {
+    return figure.key().startsWith("second.") ? "second ring: " + figure.name() : figure.name();
   }
 
   static void calliper(Screen screen, List<CalliperTable> tables) {
