@@ -61,7 +61,7 @@ final class CheckText {
       Finding f = row.finding();
       table.row(
           f.rule(),
-          f.subject() + (row.alike() > 1 ? ", least of " + row.alike() : ""),
+          f.subject() + (row.alike() > 1 ? ", nearest of " + row.alike() : ""),
           Figures.of(f.figure()),
           f.limit().map(CheckText::limit).orElse(""),
           f.at().map(Figures::at).orElse(""),
@@ -162,10 +162,13 @@ final class CheckText {
   }
 
   private static String placement(HubAnswer fit, double turn) {
+    boolean upright = Math.abs(turn) < 0.005;
+    String plate =
+        upright
+            ? "with the plate upright"
+            : "with the plate turned " + Figures.of(turn, "deg") + " counter-clockwise";
     String turned =
-        Math.abs(turn) < 0.005
-            ? "Screws meet holes with the plate upright"
-            : "Best with the plate turned " + Figures.of(turn, "deg") + " counter-clockwise";
+        fit.enters() ? "All enter " + plate : "Not all enter; they come nearest " + plate;
     String again = fit.step() < 359.9 ? ", and again every " + Figures.of(fit.step(), "deg") : "";
     return turned + again + ".";
   }
