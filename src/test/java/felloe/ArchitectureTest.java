@@ -35,10 +35,20 @@ class ArchitectureTest {
           Map.entry("hub", List.of("geometry", "plate", "yaml")),
           Map.entry("review", List.of("geometry", "plate", "yaml", "hub")),
           Map.entry("paper", List.of("geometry", "plate")),
-          Map.entry("out", List.of("geometry", "plate", "paper", "hub")),
+          Map.entry("cutting", List.of("geometry", "plate", "yaml")),
+          Map.entry("out", List.of("geometry", "plate", "paper", "hub", "cutting")),
           Map.entry(
               "kit",
-              List.of("geometry", "plate", "yaml", "shape", "hub", "review", "paper", "out")),
+              List.of(
+                  "geometry",
+                  "plate",
+                  "yaml",
+                  "shape",
+                  "hub",
+                  "review",
+                  "paper",
+                  "cutting",
+                  "out")),
           Map.entry("cli", List.of("kit", "plate", "geometry")));
 
   private static String room(JavaClass type) {

@@ -1,0 +1,152 @@
+package felloe.out;
+
+import felloe.cutting.CutFeature;
+import felloe.cutting.CutLine;
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Line;
+import felloe.geometry.Motion;
+import felloe.geometry.Point;
+import felloe.geometry.Segment;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Plate;
+import felloe.plate.Window;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * What a DXF or SVG cut file holds: closed lines by role, for one plate or for a sheet of several.
+ * Millimetres.
+ *
+ * @param layers at most one a role, in the order of the roles, none empty
+ */
+public record CutDrawing(List<CutLayer> layers) {
+
+  /**
+   * Puts the layers in order and joins those of one role; empty ones are dropped.
+   *
+   * @throws IllegalArgumentException when the same line is there twice: a machine would cut it
+   *     twice
+   */
+  public CutDrawing {
+    Map<CutRole, CutLayer> byRole = new EnumMap<>(CutRole.class);
+    for (CutLayer layer : layers) {
+      byRole.merge(layer.role(), layer, CutDrawing::joined);
+    }
+    layers =
+        byRole.values().stream()
+            .filter(layer -> !layer.contours().isEmpty() || !layer.marks().isEmpty())
+            .toList();
+    Set<Object> seen = new HashSet<>();
+    for (CutLayer layer : layers) {
+      Stream.concat(layer.contours().stream(), layer.marks().stream())
+          .filter(line -> !seen.add(line))
+          .findFirst()
+          .ifPresent(
+              line -> {
+                throw new IllegalArgumentException("a line twice in " + layer.role());
+              });
+    }
+  }
+
+  private static CutLayer joined(CutLayer a, CutLayer b) {
+    List<Contour> contours = new ArrayList<>(a.contours());
+    contours.addAll(b.contours());
+    List<Segment> marks = new ArrayList<>(a.marks());
+    marks.addAll(b.marks());
+    return new CutLayer(a.role(), contours, marks);
+  }
+
+  /** The finish lines of a plate: where every edge ends up, without compensation. */
+  public static CutDrawing finish(Plate plate) {
+    List<CutLayer> layers = new ArrayList<>();
+    layers.add(CutLayer.of(CutRole.OUTLINE, List.of(plate.outline())));
+    layers.add(
+        CutLayer.of(CutRole.WINDOWS, plate.windows().stream().map(Window::contour).toList()));
+    for (Hole hole : plate.holes()) {
+      layers.add(CutLayer.of(role(hole.role()), List.of(hole.contour())));
+    }
+    return new CutDrawing(layers);
+  }
+
+  /**
+   * The paths of a cutter or beam.
+   *
+   * @param plate tells what each hole is for
+   * @param lines the paths
+   */
+  public static CutDrawing paths(Plate plate, List<CutLine> lines) {
+    List<CutLayer> layers = new ArrayList<>();
+    for (CutLine line : lines) {
+      layers.add(CutLayer.of(role(plate, line.feature()), List.of(line.path())));
+    }
+    return new CutDrawing(layers);
+  }
+
+  /**
+   * Crosses at the centres of a plate's holes.
+   *
+   * @param size length of each stroke, mm
+   */
+  public static CutDrawing centres(Plate plate, double size) {
+    List<Segment> strokes = new ArrayList<>();
+    for (Hole hole : plate.holes()) {
+      Point c = hole.centre();
+      Point right = new Point(size / 2, 0);
+      Point up = new Point(0, size / 2);
+      strokes.add(new Line(c.minus(right), c.plus(right)));
+      strokes.add(new Line(c.minus(up), c.plus(up)));
+    }
+    return new CutDrawing(List.of(new CutLayer(CutRole.CENTRES, List.of(), strokes)));
+  }
+
+  private static CutRole role(Plate plate, CutFeature feature) {
+    return switch (feature.kind()) {
+      case OUTLINE -> CutRole.OUTLINE;
+      case WINDOW -> CutRole.WINDOWS;
+      case HOLE ->
+          plate.holes().stream()
+              .filter(hole -> hole.label().equals(feature.label()))
+              .findFirst()
+              .map(hole -> role(hole.role()))
+              .orElse(CutRole.HOLES);
+    };
+  }
+
+  private static CutRole role(HoleRole role) {
+    return switch (role) {
+      case BOLT -> CutRole.BOLT_HOLES;
+      case BORE -> CutRole.BORE;
+      case GRIP -> CutRole.GRIP_HOLES;
+      case OTHER -> CutRole.HOLES;
+    };
+  }
+
+  /** The drawing after a rigid motion, such as a plate's place on its sheet. */
+  public CutDrawing moved(Motion motion) {
+    return new CutDrawing(layers.stream().map(layer -> layer.moved(motion)).toList());
+  }
+
+  /** Both drawings in one. */
+  public CutDrawing with(CutDrawing other) {
+    return new CutDrawing(Stream.concat(layers.stream(), other.layers.stream()).toList());
+  }
+
+  /** The smallest upright box round everything. */
+  public Box box() {
+    return layers.stream()
+        .flatMap(
+            layer ->
+                Stream.concat(
+                    layer.contours().stream().map(Contour::box),
+                    layer.marks().stream().map(Segment::box)))
+        .reduce(Box::union)
+        .orElseThrow(() -> new IllegalStateException("nothing to cut"));
+  }
+}

@@ -1,0 +1,67 @@
+package felloe.out;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** The library ezdxf, where it is installed: Debian's {@code python3-ezdxf}. */
+final class Ezdxf {
+
+  private Ezdxf() {}
+
+  /**
+   * What it finds in a file, a line an entity. Skips the test where it is not installed, except on
+   * the build machine ({@code CI=true}), where that is a failure.
+   */
+  static List<String> read(byte[] file, Path folder) throws Exception {
+    Optional<String> python = python();
+    if (python.isEmpty() && "true".equals(System.getenv("CI"))) {
+      fail("ezdxf is not installed (Debian: python3-ezdxf)");
+    }
+    assumeTrue(python.isPresent(), "skipped: ezdxf is not installed (Debian: python3-ezdxf)");
+    Path dxf = Files.write(folder.resolve("read-back.dxf"), file);
+    Path script = folder.resolve("read_dxf.py");
+    try (InputStream in = Ezdxf.class.getResourceAsStream("read_dxf.py")) {
+      Files.write(script, in.readAllBytes());
+    }
+    Path answer = folder.resolve("answer.txt");
+    int exit = run(answer, python.get(), script.toString(), dxf.toString());
+    List<String> lines = Files.readAllLines(answer, StandardCharsets.UTF_8);
+    assertEquals(0, exit, () -> String.join("\n", lines));
+    return lines;
+  }
+
+  private static Optional<String> python() throws Exception {
+    Path nowhere = Files.createTempFile("ezdxf", ".txt");
+    try {
+      for (String name : List.of("python3", "/usr/bin/python3")) {
+        if (run(nowhere, name, "-c", "import ezdxf") == 0) {
+          return Optional.of(name);
+        }
+      }
+      return Optional.empty();
+    } finally {
+      Files.delete(nowhere);
+    }
+  }
+
+  private static int run(Path output, String... command) throws InterruptedException {
+    try {
+      return new ProcessBuilder(command)
+          .redirectErrorStream(true)
+          .redirectOutput(output.toFile())
+          .start()
+          .waitFor();
+    } catch (IOException missing) {
+      return -1;
+    }
+  }
+}
