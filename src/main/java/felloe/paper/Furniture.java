@@ -5,6 +5,7 @@ import felloe.geometry.Line;
 import felloe.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** The strip and the column of a page: name, title block, cautions, map, check bars. */
 final class Furniture {
@@ -19,13 +20,19 @@ final class Furniture {
     this.text = text;
   }
 
-  /** Width and height that a map gets. */
+  /** Lower edge of the cells beside the notes. */
+  private double base() {
+    double width = frame.strip().width();
+    return frame.strip().minY() + (StripText.stacked(width) ? text.notesHeight(width) : 0);
+  }
+
+  /** Where the map goes: up to the strip's upper edge where the check bar leaves room. */
   private Box mapBox() {
     Box strip = frame.strip();
     double width = StripText.mapCell(strip.width());
     boolean besideBar = frame.bar() + 4 + width <= strip.width();
     double top = besideBar ? strip.maxY() : strip.maxY() - Frame.BAR_ROW;
-    return new Box(strip.maxX() - width + PAD, strip.minY() + 0.5, strip.maxX() - 0.5, top - 1);
+    return new Box(strip.maxX() - width + PAD, base() + 0.7, strip.maxX() - 0.5, top - 1);
   }
 
   /**
@@ -33,27 +40,34 @@ final class Furniture {
    *
    * @param name the page's name
    * @param count which page of how many
-   * @param map the map's marks for {@link #mapBox()}
+   * @param map the map's marks for the box that it gets
    */
-  Drawing draw(String name, String count, java.util.function.Function<Box, List<Mark>> map) {
+  Drawing draw(String name, String count, Function<Box, List<Mark>> map) {
     Box strip = frame.strip();
+    double width = strip.width();
+    boolean stacked = StripText.stacked(width);
     double foot = strip.maxY() - Frame.BAR_ROW;
+    double base = base();
+    double names = strip.minX() + StripText.nameCell(width);
+    double maps = strip.maxX() - StripText.mapCell(width);
+    double titles = maps - StripText.titleCell(width);
+    Box mapBox = mapBox();
+    boolean high = mapBox.maxY() > foot;
     List<Mark> lines = new ArrayList<>();
     lines.add(line(strip.minX(), strip.maxY(), strip.maxX(), strip.maxY()));
-    double notes = strip.minX() + StripText.nameCell(strip.width());
-    double titles = notes + StripText.notesCell(strip.width());
-    double maps = titles + StripText.titleCell(strip.width());
-    Box mapBox = mapBox();
-    double ruled = mapBox.maxY() > foot ? maps : strip.maxX();
-    lines.add(line(strip.minX(), foot, ruled, foot));
-    lines.add(line(notes, strip.minY(), notes, foot));
-    lines.add(line(titles, strip.minY(), titles, foot));
-    lines.add(line(maps, strip.minY(), maps, mapBox.maxY() > foot ? strip.maxY() : foot));
+    lines.add(line(strip.minX(), foot, high ? maps : strip.maxX(), foot));
+    lines.add(line(names, base, names, foot));
+    if (stacked) {
+      lines.add(line(strip.minX(), base, strip.maxX(), base));
+    } else {
+      lines.add(line(titles, base, titles, foot));
+    }
+    lines.add(line(maps, base, maps, high ? strip.maxY() : foot));
     List<Mark> words = new ArrayList<>();
-    name(name, count, notes - strip.minX(), foot, words);
-    words.addAll(
-        Paragraph.labels(
-            text.lines(strip.width()), notes + PAD, foot - 1, StripText.SMALL, StripText.PITCH));
+    name(name, count, names - strip.minX(), foot, words);
+    double left = stacked ? strip.minX() : names + PAD;
+    double top = (stacked ? base : foot) - 1;
+    words.addAll(Paragraph.labels(text.lines(width), left, top, StripText.SMALL, StripText.PITCH));
     title(titles, foot, words);
     List<Mark> bars = new ArrayList<>();
     bars.addAll(Bars.across(new Point(strip.minX() + 1, foot + 1.2), frame.bar()));

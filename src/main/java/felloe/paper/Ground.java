@@ -33,7 +33,7 @@ final class Ground {
 
   Ground(Box area) {
     this.area = area;
-    this.cell = Math.min(4, Math.max(0.5, Math.max(area.width(), area.height()) / 600));
+    this.cell = Math.min(4, Math.max(0.5, Math.max(area.width(), area.height()) / 400));
     this.columns = (int) Math.ceil(area.width() / cell) + 1;
     this.rows = (int) Math.ceil(area.height() / cell) + 1;
     this.cells = new int[columns * rows];

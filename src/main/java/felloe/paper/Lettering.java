@@ -235,8 +235,8 @@ final class Lettering {
       double width, double high, Box area, Point preferred, Predicate<Point> allowed) {
     Point best = preferred;
     double least = 20.0 * Ground.TAKEN;
-    double stepX = Math.max(1, area.width() / 60);
-    double stepY = Math.max(1, area.height() / 60);
+    double stepX = Math.max(1, area.width() / 40);
+    double stepY = Math.max(1, area.height() / 40);
     double w = width / 2 + CLEAR;
     double h = high / 2 + CLEAR;
     for (double y = area.minY() + h; y <= area.maxY() - h; y += stepY) {

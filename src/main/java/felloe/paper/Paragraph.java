@@ -14,17 +14,19 @@ final class Paragraph {
   /** Lines no wider than {@code width} mm; a word that is wider alone is cut. */
   static List<String> wrap(String text, double height, double width) {
     List<String> lines = new ArrayList<>();
-    String line = "";
+    StringBuilder line = new StringBuilder();
+    double space = TextWidth.of(" ", height);
+    double used = 0;
     for (String word : text.split(" ")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (line.isEmpty() || TextWidth.of(longer, height) <= width) {
-        line = longer;
-      } else {
-        lines.add(fit(line, height, width));
-        line = word;
+      double more = TextWidth.of(word, height);
+      if (line.length() > 0 && used + space + more > width) {
+        lines.add(fit(line.toString(), height, width));
+        line.setLength(0);
       }
+      used = line.length() == 0 ? more : used + space + more;
+      line.append(line.length() == 0 ? "" : " ").append(word);
     }
-    lines.add(fit(line, height, width));
+    lines.add(fit(line.toString(), height, width));
     return List.copyOf(lines);
   }
 

@@ -64,7 +64,7 @@ record SeamAxis(double start, int cut, double distance) {
       for (double[] hole : holes) {
         double hit = hole[0] - seam;
         hits.add(hit);
-        double clear = hole[1] + 0.01;
+        double clear = hole[1] + 1e-4;
         starts.add(hit - clear);
         starts.add(hit + clear);
       }

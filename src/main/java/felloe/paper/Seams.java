@@ -14,6 +14,8 @@ final class Seams {
   private static final double ARM = 4;
   private static final double SMALL = StripText.SMALL;
   private static final double QUARTER = Math.PI / 2;
+  private static final double FREE = 40;
+  private static final List<String> TRIM = List.of("trim here");
 
   private final Grid grid;
   private final Ground ground;
@@ -112,24 +114,24 @@ final class Seams {
     if (grid.has(row, column - 1)) {
       double x = grid.seamAfterColumn(column - 1);
       lines.add(line(x, tile.minY(), x, tile.maxY(), LineType.THIN));
-      lines.add(upright("trim here", x - 1.4, tile.minY(), tile.maxY()));
+      lines.add(words(TRIM, new Point(x - 1.4, tile.minY()), QUARTER, tile.height()));
     }
     if (grid.has(row - 1, column)) {
       double y = grid.seamAfterRow(row - 1);
       lines.add(line(tile.minX(), y, tile.maxX(), y, LineType.THIN));
-      lines.add(level("trim here", y + 1.4, tile.minX(), tile.maxX()));
+      lines.add(words(TRIM, new Point(tile.minX(), y + 1.4), 0, tile.width()));
     }
     if (grid.has(row, column + 1)) {
       double x = grid.seamAfterColumn(column);
       lines.add(line(x, tile.minY(), x, tile.maxY(), LineType.DASHED));
-      String text = "glue: trimmed edge of " + Grid.name(row, column + 1) + " lies here";
-      lines.add(upright(text, x + 1.4 + SMALL, tile.minY(), tile.maxY()));
+      Point start = new Point(x + 1.4 + SMALL, tile.minY());
+      lines.add(words(glue(Grid.name(row, column + 1)), start, QUARTER, tile.height()));
     }
     if (grid.has(row + 1, column)) {
       double y = grid.seamAfterRow(row);
       lines.add(line(tile.minX(), y, tile.maxX(), y, LineType.DASHED));
-      String text = "glue: trimmed edge of " + Grid.name(row + 1, column) + " lies here";
-      lines.add(level(text, y - 1.4 - SMALL, tile.minX(), tile.maxX()));
+      Point start = new Point(tile.minX(), y - 1.4 - SMALL);
+      lines.add(words(glue(Grid.name(row + 1, column)), start, 0, tile.width()));
     }
     List<Mark> signs = new ArrayList<>();
     String name = Grid.name(row, column);
@@ -140,6 +142,10 @@ final class Seams {
     }
     return new Drawing(
         List.of(new Drawing.Layer("seams", lines), new Drawing.Layer("registration", signs)));
+  }
+
+  private static List<String> glue(String page) {
+    return List.of("glue: trimmed edge of " + page + " lies here", "glue: " + page + " here");
   }
 
   private static void draw(Registration mark, List<Mark> signs) {
@@ -158,40 +164,31 @@ final class Seams {
     return Mark.Stroke.of(new Line(new Point(x1, y1), new Point(x2, y2)), type);
   }
 
-  /** Text that runs up along a seam, where it covers least. */
-  private Mark upright(String text, double x, double low, double high) {
+  /**
+   * Words along a seam where they cover least: the longer ones where there is a free place.
+   *
+   * @param start of the way along which they may stand
+   * @param turn of the way, a quarter turn or none
+   * @param length of the way
+   */
+  private Mark words(List<String> texts, Point start, double turn, double length) {
+    Point along = turn == 0 ? new Point(1, 0) : new Point(0, 1);
     Mark best = null;
     double least = Double.POSITIVE_INFINITY;
-    double half = TextWidth.of(text, SMALL) / 2;
-    for (double y = low + half + 3; y <= high - half - 3; y += 4) {
-      Mark label = new Mark.Label(text, new Point(x, y), SMALL, QUARTER, Anchor.MIDDLE);
-      double cost = ground.cost(label.box()) + 0.02 * Math.abs(y - (low + high) / 2);
-      if (cost < least) {
-        least = cost;
-        best = label;
+    for (String text : texts) {
+      double half = TextWidth.of(text, SMALL) / 2;
+      for (double t = half + 3; t <= length - half - 3; t += 4) {
+        Mark label = new Mark.Label(text, start.plus(along, t), SMALL, turn, Anchor.MIDDLE);
+        double cost = ground.cost(label.box()) + 0.02 * Math.abs(t - length / 2);
+        if (cost < least) {
+          least = cost;
+          best = label;
+        }
+      }
+      if (least < FREE) {
+        break;
       }
     }
-    return best != null
-        ? best
-        : new Mark.Label(
-            text.substring(0, 4), new Point(x, (low + high) / 2), SMALL, QUARTER, Anchor.MIDDLE);
-  }
-
-  /** Text that runs along a level seam, where it covers least. */
-  private Mark level(String text, double y, double low, double high) {
-    Mark best = null;
-    double least = Double.POSITIVE_INFINITY;
-    double half = TextWidth.of(text, SMALL) / 2;
-    for (double x = low + half + 3; x <= high - half - 3; x += 4) {
-      Mark label = Mark.Label.of(text, new Point(x, y), SMALL, Anchor.MIDDLE);
-      double cost = ground.cost(label.box()) + 0.02 * Math.abs(x - (low + high) / 2);
-      if (cost < least) {
-        least = cost;
-        best = label;
-      }
-    }
-    return best != null
-        ? best
-        : Mark.Label.of(text.substring(0, 4), new Point((low + high) / 2, y), SMALL, Anchor.MIDDLE);
+    return best;
   }
 }

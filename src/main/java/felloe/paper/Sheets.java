@@ -164,7 +164,7 @@ final class Sheets {
       for (int i = 0; i < grid.rows() * grid.columns(); i++) {
         Box seen = inner(grid, i / grid.columns(), i % grid.columns());
         Ground ground = new Ground(seen);
-        drawing.marks().forEach(mark -> ground.mark(mark, Ground.EDGE));
+        drawing.within(seen).marks().forEach(mark -> ground.mark(mark, Ground.EDGE));
         frees.add(ground.free());
       }
     }

@@ -22,24 +22,29 @@ record StripText(String title, List<String> facts, String notes) {
     facts = List.copyOf(facts);
   }
 
+  /** Whether the strip is so narrow that the notes stand below the other cells. */
+  static boolean stacked(double width) {
+    return width < 170;
+  }
+
   /** Width of the cell with the page's name. */
   static double nameCell(double width) {
-    return width < 150 ? 15 : 19;
+    return stacked(width) ? 16 : 19;
+  }
+
+  /** Width of the map's cell. */
+  static double mapCell(double width) {
+    return stacked(width) ? 26 : 30;
   }
 
   /** Width of the title block. */
   static double titleCell(double width) {
-    return width < 150 ? 38 : 50;
-  }
-
-  /** Width of the map. */
-  static double mapCell(double width) {
-    return width < 150 ? 22 : 30;
+    return stacked(width) ? width - nameCell(width) - mapCell(width) : 50;
   }
 
   /** Width of the cell with the notes. */
   static double notesCell(double width) {
-    return width - nameCell(width) - titleCell(width) - mapCell(width);
+    return stacked(width) ? width : width - nameCell(width) - titleCell(width) - mapCell(width);
   }
 
   /** The notes in lines for a strip of some width. */
@@ -47,14 +52,20 @@ record StripText(String title, List<String> facts, String notes) {
     return Paragraph.wrap(notes, SMALL, Math.min(165, notesCell(width) - 3));
   }
 
+  /** Height of the notes in a strip of some width. */
+  double notesHeight(double width) {
+    return lines(width).size() * PITCH + 1.5;
+  }
+
   /** Height that the text needs under the check bar in a strip of some width. */
   double height(double width) {
-    double facts = 6 + this.facts.size() * PITCH;
-    return Math.max(15, Math.max(facts, lines(width).size() * PITCH + 1.5));
+    double facts = Math.max(15, 6 + this.facts.size() * PITCH);
+    double notes = notesHeight(width);
+    return stacked(width) ? facts + notes : Math.max(facts, notes);
   }
 
   /** A height that no plate's text exceeds in a strip of some width; a test holds it. */
   static double most(double width) {
-    return width < 150 ? 41 : width < 200 ? 26 : 17.5;
+    return width < 170 ? 39 : width < 200 ? 25 : 19;
   }
 }

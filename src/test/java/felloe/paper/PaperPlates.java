@@ -20,6 +20,7 @@ import felloe.plate.WindowUse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 
 /** Plates for tests, made of lines and arcs by hand, without a shape file. */
 public final class PaperPlates {
@@ -127,6 +128,52 @@ public final class PaperPlates {
         holes,
         List.of(ring),
         MaterialKind.PLASTIC);
+  }
+
+  /** A plate of one outline and some holes. */
+  public static Plate of(Contour outline, List<Hole> holes) {
+    return plate("snipe", "Snipe", outline, List.of(), holes, List.of(), MaterialKind.METAL);
+  }
+
+  /** A plate with one slot of some width. */
+  public static Plate slotted(double width) {
+    Window slot = window("W1", WindowUse.OPEN, rounded(0, 0, 40, width, 0.4 * width));
+    return plate(
+        "stint",
+        "Stint",
+        rounded(0, 0, 120, 80, 10),
+        List.of(slot),
+        List.of(),
+        List.of(),
+        MaterialKind.METAL);
+  }
+
+  /** A plate with many holes in rows. */
+  public static Plate sieve(int count) {
+    List<Hole> holes = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      Point at = new Point(-133 + 14 * (i % 20), -60 + 16 * (i / 20));
+      holes.add(hole("P" + (i + 1), HoleRole.OTHER, at, 4));
+    }
+    return of(rounded(0, 0, 300, 180, 20), holes);
+  }
+
+  /** A rounded rectangle with up to twenty holes at random places. */
+  public static Plate withHoles(double width, double height, Random random) {
+    List<Hole> holes = new ArrayList<>();
+    for (int i = 0; i < 20; i++) {
+      double diameter = 3 + random.nextInt(12);
+      Point at =
+          new Point(
+              (random.nextDouble() - 0.5) * (width - 80),
+              (random.nextDouble() - 0.5) * (height - 80));
+      boolean free =
+          holes.stream().allMatch(h -> h.centre().distance(at) > (h.diameter() + diameter) / 2 + 1);
+      if (free) {
+        holes.add(hole("H" + (holes.size() + 1), HoleRole.OTHER, at, diameter));
+      }
+    }
+    return of(rounded(0, 0, width, height, 30), holes);
   }
 
   private static void addRing(List<Hole> holes, BoltCircle ring) {
