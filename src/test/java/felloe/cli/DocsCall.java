@@ -1,0 +1,66 @@
+package felloe.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A call of the program that a page shows.
+ *
+ * @param where page and line
+ * @param words behind {@code felloe}, without what a shell does with the answer
+ * @param code the exit code that the page tells in a comment; 0 without one
+ */
+record DocsCall(String where, List<String> words, int code) {
+
+  private static final String CODE = "# exit code ";
+
+  static DocsCall of(String where, String line) {
+    int comment = line.indexOf(CODE);
+    int code = comment < 0 ? 0 : Integer.parseInt(line.substring(comment + CODE.length()).strip());
+    String call = line.replaceFirst(" +#.*", "").replaceFirst(" +[>|].*", "");
+    List<String> words = new ArrayList<>(List.of(call.split(" +")));
+    words.remove(0);
+    words.replaceAll(word -> word.replaceAll("^'|'$", ""));
+    return new DocsCall(where, List.copyOf(words), code);
+  }
+
+  /** A word that a shell would not hand on as it stands. */
+  @Override
+  public String toString() {
+    return where + " felloe " + String.join(" ", words);
+  }
+
+  /** Runs it as if the folder were the current one. */
+  Run runIn(Path folder) throws IOException {
+    List<String> args = new ArrayList<>();
+    for (int i = 0; i < words.size(); i++) {
+      String word = words.get(i);
+      boolean out = i > 0 && words.get(i - 1).equals("--out");
+      boolean file = word.endsWith(".yaml") && !word.startsWith("-");
+      if (word.contains("*")) {
+        args.addAll(files(folder, word));
+      } else {
+        args.add(out || file ? folder.resolve(word).toString() : word);
+      }
+    }
+    boolean writes = words.get(0).equals("make") || words.get(0).equals("template");
+    if (writes && !words.contains("--out")) {
+      args.addAll(List.of("--out", folder.resolve("templates-out").toString()));
+    }
+    if (words.equals(List.of("new", "round"))) {
+      args.add(folder.resolve("round.yaml").toString());
+    }
+    return Run.of(folder, false, args.toArray(String[]::new));
+  }
+
+  private static List<String> files(Path folder, String pattern) throws IOException {
+    Path wanted = folder.resolve(pattern.substring(0, pattern.indexOf('*')));
+    try (Stream<Path> files = Files.list(wanted)) {
+      return files.map(Path::toString).filter(name -> name.endsWith(".yaml")).sorted().toList();
+    }
+  }
+}
