@@ -7,7 +7,8 @@ package felloe.geometry;
  * @param from where it starts
  * @param to where it ends
  * @param centre centre of its circle
- * @param radius radius, millimetres, more than {@link Tolerances#SAME_POINT}
+ * @param radius radius, millimetres, more than {@link Tolerances#SAME_POINT} and at most {@link
+ *     Tolerances#FLATTEST}
  * @param sweep angle travelled, radians, positive counter-clockwise, not 0, at most a full turn
  */
 public record Arc(Point from, Point to, Point centre, double radius, double sweep)
@@ -28,6 +29,9 @@ public record Arc(Point from, Point to, Point centre, double radius, double swee
     if (radius <= Tolerances.SAME_POINT) {
       throw new GeometryException("an arc needs a radius above zero, not " + radius, centre);
     }
+    if (radius > Tolerances.FLATTEST) {
+      throw new GeometryException("an arc of radius " + radius + " mm is a straight line", from);
+    }
     if (sweep == 0 || Math.abs(sweep) > TURN) {
       throw new GeometryException("an arc sweeps more than 0 and at most 360 degrees", from);
     }
@@ -38,7 +42,7 @@ public record Arc(Point from, Point to, Point centre, double radius, double swee
     if (radius * Math.abs(sweep) <= Tolerances.SAME_POINT) {
       throw new GeometryException("an arc needs a length", from);
     }
-    // Rounding of far centres is allowed for: a radius of 1 km is known to about 1e-10 mm.
+    // Rounding of far centres is allowed for.
     double slack = Tolerances.SAME_POINT + 1e-13 * radius;
     if (Math.abs(from.distance(centre) - radius) > slack
         || Math.abs(to.distance(centre) - radius) > slack) {
@@ -82,10 +86,14 @@ public record Arc(Point from, Point to, Point centre, double radius, double swee
    * The arc over a chord with a given rise (sagitta) at its middle.
    *
    * @param rise height over the chord, millimetres, positive to the right of travel (outward on a
-   *     counter-clockwise contour); not 0; a rise of half the chord is a half circle
+   *     counter-clockwise contour); a rise of half the chord is a half circle
+   * @throws GeometryException when the rise is too small to tell the arc from its chord
    */
   public static Arc withRise(Point from, Point to, double rise) {
     double half = from.distance(to) / 2;
+    if (Math.abs(rise) * 2 * Tolerances.FLATTEST < half * half) {
+      throw new GeometryException("a rise so small makes no arc: it is a straight line", from);
+    }
     double radius = (half * half + rise * rise) / (2 * Math.abs(rise));
     Point outward = to.minus(from).unit().right();
     Point centre = from.middle(to).plus(outward, rise - Math.copySign(radius, rise));

@@ -72,10 +72,6 @@ public record AreaProperties(double area, Point centroid, double ixx, double iyy
   }
 
   private static final class Sums {
-    // Below this half angle the cap's own moment across its chord is taken from the parabola over
-    // the chord, since the circle's formula loses its digits; the parabola errs by half angle².
-    private static final double FLAT = 0.01;
-
     private double area;
     private double mx;
     private double my;
@@ -96,48 +92,33 @@ public record AreaProperties(double area, Point centroid, double ixx, double iyy
 
     /** The circular segment between an arc and its chord; taken away where the arc turns right. */
     void addCap(Arc arc) {
-      double r = arc.radius();
-      double half = Math.abs(arc.sweep()) / 2;
-      double s = Math.sin(half);
-      double c = Math.cos(half);
-      double cap = r * r * capFactor(half, s, c);
-      // Moments in axes u (along the bisector, away from the centre) and v (along the chord).
-      double reach = 2.0 / 3.0 * r * r * r * s * s * s / cap;
-      double uu;
-      if (half < FLAT) {
-        double rise = r * (1 - c);
-        uu = cap * rise * rise * 12 / 175;
-      } else {
-        double aboutCentre = Math.pow(r, 4) * ((half + s * c) / 4 - s * c * c * c / 2);
-        uu = aboutCentre - cap * reach * reach;
-      }
-      double vv = Math.pow(r, 4) * ((half - s * c) / 4 - s * s * s * c / 6);
-      Point u = arc.isCircle() ? new Point(1, 0) : arc.at(0.5).minus(arc.centre()).unit();
-      Point g = arc.centre().plus(u, reach);
+      Cap cap = Cap.of(arc);
+      boolean flat = Math.abs(arc.sweep()) < Math.PI;
+      Point chord = arc.to().minus(arc.from());
+      Point toArc = arc.sweep() > 0 ? chord.right() : chord.left();
+      // A short chord of a nearly whole circle says little of its own direction.
+      Point u = (flat ? toArc : arc.at(0.5).minus(arc.centre())).unit();
+      Point middle = flat ? arc.from().middle(arc.to()) : base(arc, u);
+      Point own = u.times(cap.u());
       double sign = Math.signum(arc.sweep());
-      double cx = u.x();
-      double cy = u.y();
-      area += sign * cap;
-      mx += sign * cap * g.x();
-      my += sign * cap * g.y();
-      ixx += sign * (uu * cy * cy + vv * cx * cx + cap * g.y() * g.y());
-      iyy += sign * (uu * cx * cx + vv * cy * cy + cap * g.x() * g.x());
-      ixy += sign * ((uu - vv) * cx * cy + cap * g.x() * g.y());
+      double x = middle.x();
+      double y = middle.y();
+      area += sign * cap.area();
+      mx += sign * (cap.area() * x + own.x());
+      my += sign * (cap.area() * y + own.y());
+      double uu = cap.uu();
+      double vv = cap.vv();
+      ixx += sign * (square(u.y(), u.x(), cap) + 2 * y * own.y() + cap.area() * y * y);
+      iyy += sign * (square(u.x(), u.y(), cap) + 2 * x * own.x() + cap.area() * x * x);
+      ixy += sign * ((uu - vv) * u.x() * u.y() + x * own.y() + y * own.x() + cap.area() * x * y);
     }
 
-    /** half - sin half cos half, without losing digits at small angles. */
-    private static double capFactor(double half, double s, double c) {
-      if (half > 0.1) {
-        return half - s * c;
-      }
-      double x = 2 * half;
-      double term = x * x * x / 6;
-      double sum = 0;
-      for (int k = 4; Math.abs(term) > 1e-18 * Math.abs(sum); k += 2) {
-        sum += term;
-        term *= -x * x / (k * (k + 1));
-      }
-      return sum / 2;
+    private static double square(double along, double across, Cap cap) {
+      return cap.uu() * along * along + cap.vv() * across * across;
+    }
+
+    private static Point base(Arc arc, Point u) {
+      return arc.centre().plus(u, arc.radius() * Math.cos(arc.sweep() / 2));
     }
 
     AreaProperties total() {

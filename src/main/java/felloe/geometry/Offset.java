@@ -3,6 +3,8 @@ package felloe.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Offsets of regions and contours, exact in lines and arcs, with round outside corners: the offset
@@ -98,38 +100,72 @@ public final class Offset {
       }
     }
 
-    /** By JTS's buffer, and where its shortcuts at short edges spoil the answer, by sweeping. */
+    /**
+     * By JTS's buffer, and where its shortcuts at short edges spoil the answer, by sweeping along
+     * the edges there as well.
+     */
     List<Region> run() {
       Chords chords = new Chords(chord);
       Topology.Piece piece =
           new Topology.Piece(
               chords.add(region.outer(), 0),
               region.holes().stream().map(hole -> chords.add(hole, 0)).toList());
-      try {
-        int perTurn = Chords.perTurn(Math.abs(distance), chord);
-        return proved(Topology.offset(piece, distance, perTurn));
-      } catch (GeometryException e) {
-        return proved(swept(piece));
-      }
-    }
-
-    private List<Topology.Piece> swept(Topology.Piece piece) {
-      Swept swept = new Swept(chord);
-      swept.add(region.outer(), distance);
-      region.holes().forEach(hole -> swept.add(hole, -distance));
-      if (distance < 0) {
-        return Topology.combine(Topology.Operation.DIFFERENCE, List.of(piece), swept.pieces());
-      }
-      List<Topology.Piece> all = new ArrayList<>(swept.pieces());
-      all.add(piece);
-      return Topology.combine(Topology.Operation.UNION, all, List.of());
-    }
-
-    private List<Region> proved(List<Topology.Piece> pieces) {
-      List<Region> regions = new Retrace(this, chord).regions(pieces);
+      int perTurn = Chords.perTurn(Math.abs(distance), chord);
+      List<Topology.Piece> pieces = Topology.offset(piece, distance, perTurn);
       double tolerance = chord > 1e-5 ? PROOF : COARSE_PROOF;
-      new OffsetProof(index, Math.abs(distance), tolerance).check(regions);
-      return regions;
+      OffsetProof proof = new OffsetProof(index, Math.abs(distance), tolerance);
+      Set<Integer> swept = new TreeSet<>();
+      while (true) {
+        Set<Integer> spoilt;
+        GeometryException fault;
+        try {
+          List<Region> regions = new Retrace(this, chord).regions(pieces);
+          spoilt = proof.tooNear(regions);
+          if (spoilt.isEmpty()) {
+            return regions;
+          }
+          fault = null;
+        } catch (GeometryException e) {
+          spoilt = e.where().map(this::around).orElse(Set.of());
+          fault = e;
+        }
+        if (!swept.addAll(spoilt)) {
+          throw fault != null
+              ? fault
+              : new GeometryException(
+                  "an offset edge lies off its distance", segments.get(first(spoilt)).from());
+        }
+        pieces = without(pieces, spoilt);
+      }
+    }
+
+    private static int first(Set<Integer> numbers) {
+      return numbers.iterator().next();
+    }
+
+    /** The source's edges that an edge of the offset near a point may stem from. */
+    private Set<Integer> around(Point p) {
+      Set<Integer> numbers = new TreeSet<>();
+      double reach = Math.abs(distance) + 20 * chord;
+      index.touching(
+          Box.of(p, p).grown(reach),
+          number -> {
+            if (segments.get(number).distance(p) <= reach) {
+              numbers.add(number);
+            }
+          });
+      return numbers;
+    }
+
+    private List<Topology.Piece> without(List<Topology.Piece> pieces, Set<Integer> numbers) {
+      Swept swept = new Swept(chord);
+      numbers.forEach(number -> swept.add(segments.get(number), rightward.get(number)));
+      if (distance < 0) {
+        return Topology.combine(Topology.Operation.DIFFERENCE, pieces, swept.pieces());
+      }
+      List<Topology.Piece> all = new ArrayList<>(pieces);
+      all.addAll(swept.pieces());
+      return Topology.combine(Topology.Operation.UNION, all, List.of());
     }
 
     /** A moved segment has its source's number; the corner at its end that plus the count. */

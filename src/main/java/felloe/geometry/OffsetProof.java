@@ -1,6 +1,8 @@
 package felloe.geometry;
 
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * Measures an offset against its source, sharing nothing with the code that made it: every edge
@@ -26,43 +28,45 @@ final class OffsetProof {
   }
 
   /**
-   * Measures all edges.
+   * The numbers of the source's edges that come nearer to an edge of the result than the distance.
    *
-   * @throws GeometryException at a point that lies off the distance
+   * @throws GeometryException at a point that lies farther off than the distance
    */
-  void check(List<Region> result) {
+  SortedSet<Integer> tooNear(List<Region> result) {
+    SortedSet<Integer> found = new TreeSet<>();
     for (Region region : result) {
       for (Contour contour : region.contours()) {
-        contour.segments().forEach(this::check);
+        contour.segments().forEach(edge -> check(edge, found));
       }
     }
+    return found;
   }
 
-  private void check(Segment edge) {
-    check(edge.from());
-    check(edge.at(0.5));
+  private void check(Segment edge, SortedSet<Integer> found) {
+    check(edge.from(), found);
+    check(edge.at(0.5), found);
     // What comes nearer between these points is bounded by curves no sharper than the distance, so
     // it is no deeper than the rise of such a curve over half the edge.
     double bend = 1 / distance + Math.abs(edge.curvature());
     if (edge.length() * edge.length() * bend / 32 > tolerance) {
-      source.touching(edge.box().grown(distance), number -> checkClear(edge, source.get(number)));
+      source.touching(
+          edge.box().grown(distance),
+          number -> {
+            if (Gap.between(edge, source.get(number)).distance() < distance - tolerance) {
+              found.add(number);
+            }
+          });
     }
   }
 
-  private void check(Point p) {
-    if (Math.abs(source.distance(p) - distance) > tolerance) {
-      throw off(p);
+  private void check(Point p, SortedSet<Integer> found) {
+    int nearest = source.nearest(p);
+    double far = source.get(nearest).distance(p);
+    if (far > distance + tolerance) {
+      throw new GeometryException("an offset edge lies off its distance", p);
     }
-  }
-
-  private void checkClear(Segment edge, Segment other) {
-    Gap gap = Gap.between(edge, other);
-    if (gap.distance() < distance - tolerance) {
-      throw off(gap.from());
+    if (far < distance - tolerance) {
+      found.add(nearest);
     }
-  }
-
-  private static GeometryException off(Point p) {
-    return new GeometryException("an offset edge lies off its distance", p);
   }
 }

@@ -33,6 +33,14 @@ final class Ray {
   private static boolean arcCrosses(Arc arc, Point p) {
     Point c = arc.centre();
     double r = arc.radius();
+    // Beside the circle's box the answer needs no angles. Ends may lie off the circle by a little.
+    double reach = r + 2 * Tolerances.SAME_POINT;
+    if (p.x() > c.x() + reach || Math.abs(p.y() - c.y()) > reach) {
+      return false;
+    }
+    if (p.x() < c.x() - reach) {
+      return arc.from().y() <= p.y() != arc.to().y() <= p.y();
+    }
     Point top = new Point(c.x(), c.y() + r);
     Point bottom = new Point(c.x(), c.y() - r);
     double[] cuts = {arc.travelled(top), arc.travelled(bottom)};

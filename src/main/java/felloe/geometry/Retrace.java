@@ -224,14 +224,26 @@ final class Retrace {
     return drop;
   }
 
-  /** Of two runs whose curves do not meet, the one so short that it may be a slip of the chords. */
+  /** Of two runs whose curves do not meet, the shorter one that may be a slip of the chords. */
   private int unmet(List<Run> runs, int k) {
     int next = (k + 1) % runs.size();
     int shorter = runs.get(k).length() < runs.get(next).length() ? k : next;
-    if (runs.get(shorter).length() <= 4 * chord) {
+    if (slip(runs, shorter)) {
       return shorter;
     }
     throw new GeometryException("two edges have no exact meeting", runs.get(k).end());
+  }
+
+  /** Whether a run is short, or the curve of a neighbour says just as well where it lies. */
+  private boolean slip(List<Run> runs, int k) {
+    Run run = runs.get(k);
+    return run.length() <= 4 * chord
+        || follows(run, runs.get((k + 1) % runs.size()).curve())
+        || follows(run, runs.get((k + runs.size() - 1) % runs.size()).curve());
+  }
+
+  private boolean follows(Run run, Curve curve) {
+    return run.vertices().stream().allMatch(p -> curve.distance(p) <= 2 * chord);
   }
 
   private Optional<Point> meeting(Run a, Run b) {

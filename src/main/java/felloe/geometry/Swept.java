@@ -29,17 +29,18 @@ final class Swept {
   }
 
   /**
-   * Adds what lies within a distance of a contour.
+   * Adds what lies within a distance of a segment.
    *
-   * @param toTheRight how far the strips reach to the right of travel, or to the left when negative
+   * @param toTheRight how far the strip reaches to the right of travel, or to the left when
+   *     negative
    */
-  void add(Contour contour, double toTheRight) {
-    for (Segment segment : contour.segments()) {
-      disc(segment.to(), Math.abs(toTheRight));
-      for (Segment part : halves(segment)) {
-        strip(part, toTheRight);
-      }
+  void add(Segment segment, double toTheRight) {
+    double radius = Math.abs(toTheRight);
+    disc(segment.from(), radius);
+    if (!segment.to().equals(segment.from())) {
+      disc(segment.to(), radius);
     }
+    halves(segment).forEach(part -> strip(part, toTheRight));
   }
 
   /** An arc of more than half a turn in two, so that its strip does not close on itself. */

@@ -21,5 +21,11 @@ public final class Tolerances {
   /** Coordinates and radii beyond this (10 m) are refused as a slip. */
   public static final double LARGEST = 10_000;
 
+  /**
+   * No arc is flatter than this radius (100 km): over a metre it rises by a millionth of a
+   * millimetre, and farther centres would cost the ends their digits.
+   */
+  public static final double FLATTEST = 1e8;
+
   private Tolerances() {}
 }

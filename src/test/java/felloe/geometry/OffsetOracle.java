@@ -73,14 +73,15 @@ final class OffsetOracle {
       return Optional.empty();
     }
     double gap = to == null ? Double.POSITIVE_INFINITY : to.distance(q);
+    if (gap <= 1e-5) {
+      return Optional.empty();
+    }
     // A touching that borders no area, as the middle of a slot shrunk by its radius, may go.
     boolean borders = false;
     for (int k = 0; k < 24; k++) {
       Point beside = q.plus(Point.polar(0.02, Math.PI * k / 12));
-      borders |= source.contains(beside) == inside && from.distance(beside) > far + 0.003;
+      borders |= from.distance(beside) > far + 0.003 && source.contains(beside) == inside;
     }
-    return gap <= 1e-5 || !borders
-        ? Optional.empty()
-        : Optional.of("result lacks " + q + " by " + gap);
+    return borders ? Optional.of("result lacks " + q + " by " + gap) : Optional.empty();
   }
 }

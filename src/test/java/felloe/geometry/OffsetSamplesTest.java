@@ -12,7 +12,7 @@ class OffsetSamplesTest {
 
   @Test
   void everyPointOfAnOffsetKeepsItsDistanceAndNoneIsMissing() {
-    for (long seed = 1; seed <= 400; seed++) {
+    for (long seed = 1; seed <= 800; seed++) {
       Region source = MoreShapes.region(seed);
       double d = MoreShapes.distance(source, seed);
       check(source, d, "seed " + seed);
@@ -21,7 +21,7 @@ class OffsetSamplesTest {
 
   @Test
   void anOffsetOfAnOffsetIsAsGood() {
-    for (long seed = 1; seed <= 150; seed++) {
+    for (long seed = 1; seed <= 300; seed++) {
       Region source = MoreShapes.region(seed);
       double d = MoreShapes.distance(source, seed);
       for (Region once : Offset.of(source, d)) {
