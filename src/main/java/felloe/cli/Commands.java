@@ -2,37 +2,36 @@ package felloe.cli;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** All commands, in the groups that the help shows them in. */
 final class Commands {
 
-  /** Commands that belong together. */
+  /** The groups that the help shows, with a few words on each command. */
   static final List<Group> GROUPS =
       List.of(
           new Group(
               "Start",
               List.of(
-                  new Entry("new", "start a shape file from a family", NewCommand::new),
-                  new Entry("hub", "hubs that are known: list, show", HubCommand::new))),
+                  new Entry("new", "start a shape file from a family"),
+                  new Entry("hub", "hubs that are known: list, show"))),
           new Group(
               "Look",
               List.of(
-                  new Entry("check", "review the plate and its hub fit", CheckCommand::new),
-                  new Entry("show", "key figures, exact geometry, picture", ShowCommand::new),
-                  new Entry("drill", "hole schedule", DrillCommand::new))),
+                  new Entry("check", "review the plate and its hub fit"),
+                  new Entry("show", "key figures, exact geometry, picture"),
+                  new Entry("drill", "hole schedule"))),
           new Group(
               "Make",
               List.of(
-                  new Entry("make", "the whole kit", MakeCommand::new),
-                  new Entry("template", "true-scale paper templates", TemplateCommand::new))),
+                  new Entry("make", "the whole kit"),
+                  new Entry("template", "true-scale paper templates"))),
           new Group(
               "Help",
               List.of(
-                  new Entry("help", "help on a command", HelpCommand::new),
-                  new Entry("completion", "script for bash and zsh", CompletionCommand::new))));
+                  new Entry("help", "help on a command"),
+                  new Entry("completion", "script for bash and zsh"))));
 
   private Commands() {}
 
@@ -49,20 +48,25 @@ final class Commands {
    *
    * @param name by which it is called
    * @param line what it does, in a few words
-   * @param maker makes it
    */
-  record Entry(String name, String line, Supplier<Command> maker) {}
+  record Entry(String name, String line) {}
 
-  /** The command of a name. */
+  /** The command of a name; only that one is made, and without lambdas, which cost each start. */
   static Optional<Command> find(String name) {
-    for (Group group : GROUPS) {
-      for (Entry entry : group.entries()) {
-        if (entry.name().equals(name)) {
-          return Optional.of(entry.maker().get());
-        }
-      }
-    }
-    return Optional.empty();
+    Command command =
+        switch (name) {
+          case "new" -> new NewCommand();
+          case "hub" -> new HubCommand();
+          case "check" -> new CheckCommand();
+          case "show" -> new ShowCommand();
+          case "drill" -> new DrillCommand();
+          case "make" -> new MakeCommand();
+          case "template" -> new TemplateCommand();
+          case "help" -> new HelpCommand();
+          case "completion" -> new CompletionCommand();
+          default -> null;
+        };
+    return Optional.ofNullable(command);
   }
 
   /** The program without its commands. */
@@ -99,7 +103,7 @@ final class Commands {
     CommandSpec spec = top();
     for (Group group : GROUPS) {
       for (Entry entry : group.entries()) {
-        spec.addSubcommand(entry.name(), entry.maker().get().spec());
+        spec.addSubcommand(entry.name(), find(entry.name()).orElseThrow().spec());
       }
     }
     return spec;

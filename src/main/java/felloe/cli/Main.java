@@ -69,9 +69,14 @@ public final class Main {
 
   private int answer(String[] args) throws CannotWrite {
     String name = args.length == 0 ? "" : args[0];
+    if (args.length == 1 && (name.equals("--version") || name.equals("-V"))) {
+      return version();
+    }
     Optional<Command> command = Commands.find(name);
     CommandSpec top = command.isPresent() ? Commands.top() : Commands.all();
-    command.ifPresent(known -> top.addSubcommand(name, known.spec()));
+    if (command.isPresent()) {
+      top.addSubcommand(name, command.get().spec());
+    }
     ParseResult call = parser(top).parseArgs(args);
     ParseResult last = call;
     while (last.hasSubcommand() && !last.isUsageHelpRequested()) {
@@ -82,14 +87,18 @@ public final class Main {
       return Exit.WELL;
     }
     if (call.isVersionHelpRequested()) {
-      screen.line("felloe " + Kit.version());
-      return Exit.WELL;
+      return version();
     }
     if (command.isEmpty()) {
       screen.err().print(Help.of(top.commandLine()));
       return Exit.WRONG;
     }
     return command.get().run(call.subcommand(), screen, kit);
+  }
+
+  private int version() {
+    screen.line("felloe " + Kit.version());
+    return Exit.WELL;
   }
 
   private static CommandLine parser(CommandSpec top) {

@@ -113,12 +113,14 @@ public final class Kit {
   }
 
   private List<Prepared> prepare(List<ShapeSource> shapes, TemplateRequest templates) {
-    Reading reading = new Reading(folder, Optional.empty());
-    Workshop workshop = reading.with(() -> Workshop.of(templates));
-    List<Reading.Studied> studied = reading.all(shapes);
-    List<Prepared> kits = new ArrayList<>();
-    reading.each(studied, plate -> kits.add(workshop.kit(plate)));
-    return kits;
+    try (Easel easel = new Easel()) {
+      Reading reading = new Reading(folder, Optional.empty());
+      Workshop workshop = reading.with(() -> Workshop.of(templates));
+      List<Reading.Studied> studied = reading.all(shapes);
+      List<Prepared> kits = new ArrayList<>();
+      reading.each(studied, plate -> kits.add(workshop.kit(plate, easel)));
+      return kits;
+    }
   }
 
   /**

@@ -26,6 +26,8 @@ import felloe.plate.Finding;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Future;
 
 /** Makes the files of plates, in memory. */
 final class Workshop {
@@ -54,17 +56,19 @@ final class Workshop {
   }
 
   /** The whole kit of a plate; the report last, since it lists the others. */
-  Prepared kit(Reading.Studied studied) {
+  Prepared kit(Reading.Studied studied, Easel easel) {
     Plate plate = studied.plate();
     CheckAnswer check = studied.answer();
     KitNames names = new KitNames(plate.name());
+    Future<KitFile> drawing = easel.draw(() -> new KitFile(names.svg(), drawing(plate)));
+    Future<KitFile> picture =
+        easel.draw(() -> new KitFile(names.picture(), picture(plate, check.findings())));
     PageSet tiled = Template.pages(plate, options);
-    List<KitFile> files = new ArrayList<>();
-    files.add(new KitFile(names.svg(), drawing(plate)));
-    files.add(new KitFile(names.template(options.paper().title()), PdfWriter.write(tiled)));
-    files.add(new KitFile(names.plot(), plot(plate)));
-    files.add(new KitFile(names.holes(), HoleCsv.write(plate)));
-    files.add(new KitFile(names.picture(), picture(plate, check.findings())));
+    KitFile template = new KitFile(names.template(options.paper().title()), PdfWriter.write(tiled));
+    KitFile plot = new KitFile(names.plot(), plot(plate));
+    KitFile holes = new KitFile(names.holes(), HoleCsv.write(plate));
+    List<KitFile> files =
+        new ArrayList<>(List.of(Easel.done(drawing), template, plot, holes, Easel.done(picture)));
     Pages pages = Pages.of(tiled);
     files.add(new KitFile(names.report(), report(check, pages, files)));
     return new Prepared(plate, List.copyOf(files), pages, check);
@@ -102,7 +106,7 @@ final class Workshop {
             options.markOut(),
             options.face(),
             options.turning(),
-            java.util.Optional.empty(),
+            Optional.empty(),
             options.barsPlace());
     return PdfWriter.write(Template.fullSize(plate, uncorrected));
   }
