@@ -1,6 +1,9 @@
 package felloe.cli;
 
+import felloe.kit.Suggestion;
+import felloe.plate.Problem;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.MaxValuesExceededException;
@@ -48,15 +51,21 @@ final class CallMistake {
   }
 
   private static String unmatched(UnmatchedArgumentException mistake) {
-    String word = mistake.getUnmatched().get(0);
-    String shown = "'" + felloe.plate.Problem.shown(word) + "'";
+    String given = mistake.getUnmatched().get(0);
     CommandLine at = mistake.getCommandLine();
-    boolean option = word.startsWith("-") && word.length() > 1;
+    boolean option = given.startsWith("-") && given.length() > 1;
+    int value = option ? given.indexOf('=') : -1;
+    String word = value < 0 ? given : given.substring(0, value);
+    String shown = "'" + Problem.shown(word) + "'";
     if (!option && at.getSubcommands().isEmpty()) {
       return "does not expect " + shown + " here";
     }
-    List<String> suggestions = mistake.getSuggestions();
-    String near = suggestions.isEmpty() ? "" : "; did you mean '" + suggestions.get(0) + "'?";
+    Collection<String> known =
+        option ? at.getCommandSpec().optionsMap().keySet() : at.getSubcommands().keySet();
+    String near =
+        Suggestion.nearest(word, List.copyOf(known))
+            .map(nearest -> "; did you mean '" + nearest + "'?")
+            .orElse("");
     return "unknown " + (option ? "option " : "command ") + shown + near;
   }
 

@@ -39,6 +39,7 @@ final class HubCommand implements Command {
             .paramLabel("HUB")
             .index("0")
             .arity("1")
+            .required(true)
             .type(String.class)
             .description("A name from 'felloe hub list', or a hub file such as my-hub.yaml.")
             .build());

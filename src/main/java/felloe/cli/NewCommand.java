@@ -22,6 +22,7 @@ final class NewCommand implements Command {
             .paramLabel("FAMILY")
             .index("0")
             .arity("1")
+            .required(true)
             .type(String.class)
             .description("The outline: " + String.join(", ", NewShape.families()) + ".")
             .build());

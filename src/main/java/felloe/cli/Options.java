@@ -70,7 +70,7 @@ final class Options {
                 .type(List.class)
                 .auxiliaryTypes(String.class)
                 .build()
-            : shape.index("0").arity("1").type(String.class).build());
+            : shape.index("0").arity("1").required(true).type(String.class).build());
     spec.addOption(
         OptionSpec.builder(SET)
             .paramLabel("PATH=VALUE")
@@ -164,9 +164,9 @@ final class Options {
     List<Problem> problems = new ArrayList<>();
     for (String name : call.matchedPositionalValue(0, List.<String>of())) {
       try {
-        shapes.add(ShapeSource.file(Path.of(name), sets));
-      } catch (InvalidPathException odd) {
-        problems.add(noFile(name));
+        shapes.add(ShapeSource.file(path(name), sets));
+      } catch (BadInput odd) {
+        problems.addAll(odd.problems());
       }
     }
     if (!problems.isEmpty()) {
@@ -184,6 +184,9 @@ final class Options {
   /** A path that was given. */
   static Path path(String name) {
     try {
+      if (name.isEmpty()) {
+        throw Calls.wrong("''", "cannot be the name of a file", "check the name");
+      }
       return Path.of(name);
     } catch (InvalidPathException odd) {
       throw new BadInput(noFile(name));

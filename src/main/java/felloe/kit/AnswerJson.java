@@ -4,6 +4,7 @@ import felloe.kit.HubAnswer.Screw;
 import felloe.kit.HubCard.CalliperTable;
 import felloe.out.FindingsJson;
 import felloe.out.Json;
+import felloe.out.ShapeJson;
 import felloe.plate.Finding;
 import felloe.plate.Place;
 import felloe.plate.Plate;
@@ -32,6 +33,7 @@ final class AnswerJson {
       json = json.with(member.getKey(), member.getValue());
     }
     return json.with("hubFit", Json.maybe(answer.hub(), AnswerJson::fit))
+        .with("notes", ShapeJson.of(answer.plate()).members().get("notes"))
         .with("cautions", Json.array(answer.cautions(), Json::text));
   }
 

@@ -23,6 +23,7 @@ import felloe.paper.TemplateDrawing;
 import felloe.paper.TemplateOptions;
 import felloe.plate.Face;
 import felloe.plate.Finding;
+import felloe.plate.Note;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
@@ -149,13 +150,34 @@ final class Workshop {
     Json report =
         Json.object()
             .with("felloe", Kit.version())
-            .with("shape", ShapeJson.of(plate))
+            .with("shape", ShapeJson.of(withoutFolders(plate)))
             .with("review", review)
             .with("hubFit", Json.maybe(check.hub(), AnswerJson::fit))
             .with("template", pages.json())
             .with("cautions", Json.array(check.cautions(), Json::text))
             .with("files", Json.array(files, Workshop::file));
     return JsonWriter.write(report);
+  }
+
+  /** The report of a kit does not tell where on the maker's disk the shape file lies. */
+  private static Plate withoutFolders(Plate plate) {
+    List<Note> notes =
+        plate.notes().stream()
+            .map(note -> new Note(AnswerJson.withoutFolders(note.place()), note.text()))
+            .toList();
+    return new Plate(
+        plate.name(),
+        plate.title(),
+        plate.revision(),
+        plate.outline(),
+        plate.windows(),
+        plate.holes(),
+        plate.boltCircles(),
+        plate.hub(),
+        plate.stock(),
+        plate.making(),
+        plate.limits(),
+        notes);
   }
 
   private static Json file(KitFile file) {

@@ -1,0 +1,55 @@
+package felloe.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The page on answers for programs names every member that an answer has. */
+class JsonDocumentTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void everyMemberOfEveryAnswerIsOnThePage() throws IOException {
+    Set<String> members = new TreeSet<>();
+    for (String command : new String[] {"show", "check", "drill"}) {
+      collect(Run.of(command, "shapes/dunlin.yaml", "--format", "json").out(), members);
+      collect(Run.of(command, "shapes/bittern.yaml", "--format", "json").out(), members);
+    }
+    collect(
+        Run.of("check", "shapes/heron.yaml", "--hub", "6x74-m5", "--format", "json").out(),
+        members);
+    collect(Run.of("hub", "list", "--format", "json").out(), members);
+    collect(
+        Run.of("make", "shapes/heron.yaml", "--format", "json", "--out", folder.toString()).out(),
+        members);
+    collect(Files.readString(folder.resolve("heron/heron-report.json")), members);
+    String page = Files.readString(Path.of("docs/json.md"));
+    Set<String> missing = new TreeSet<>(members);
+    missing.removeIf(
+        name ->
+            page.contains("`" + name + "`")
+                || page.contains("`" + name + "[]`")
+                || page.contains("\"" + name + "\""));
+    assertEquals(Set.of(), missing);
+    assertTrue(members.size() > 60, members.toString());
+  }
+
+  private static void collect(String text, Set<String> members) throws IOException {
+    collect(new ObjectMapper().readTree(text), members);
+  }
+
+  private static void collect(JsonNode node, Set<String> members) {
+    node.fieldNames().forEachRemaining(members::add);
+    node.forEach(child -> collect(child, members));
+  }
+}
