@@ -74,6 +74,8 @@ final class SvgDocument {
     String top = SvgPath.number(-page.maxY());
     root.setAttribute("viewBox", left + " " + top + " " + width + " " + height);
     root.setAttribute("version", "1.1");
+    // Else Java's renderer moves every joint to the middle of a pixel and dents smooth chains.
+    root.setAttribute("shape-rendering", "geometricPrecision");
     addText(root, "title", about.title());
     addText(root, "desc", about.description());
     for (Drawing.Layer layer : drawing.layers()) {

@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What holes and windows are, said beside the plate: one leader (ISO 128-22) for each kind, with an
@@ -36,6 +37,7 @@ final class PictureCallouts {
   private final PictureInk ink;
   private final double unit;
   private final List<Window> small = new ArrayList<>();
+  private final Map<Window, Box> wide = new LinkedHashMap<>();
 
   PictureCallouts(PictureInk ink) {
     this.ink = ink;
@@ -53,7 +55,7 @@ final class PictureCallouts {
     }
   }
 
-  /** Leaders to the right of the plate. */
+  /** Leaders to the right of the plate, and the wide windows' own labels. */
   void draw(Plate plate) {
     List<Callout> callouts = new ArrayList<>(holes(plate));
     callouts.addAll(smallWindows(plate));
@@ -72,6 +74,7 @@ final class PictureCallouts {
       String more = "and " + (callouts.size() - shown.size()) + " more kinds";
       ink.text(more, new Point(x, y), PictureInk.TEXT, 0, Anchor.START);
     }
+    labelWide();
   }
 
   private void draw(Callout callout, Point text) {
@@ -169,7 +172,10 @@ final class PictureCallouts {
   private List<Callout> smallWindows(Plate plate) {
     Map<String, List<Window>> kinds = new LinkedHashMap<>();
     for (Window window : plate.windows()) {
-      if (!label(window)) {
+      Optional<Box> spot = spot(window);
+      if (spot.isPresent()) {
+        wide.put(window, spot.orElseThrow());
+      } else {
         small.add(window);
         String kind = size(window) + " " + window.use().words();
         kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(window);
@@ -187,14 +193,32 @@ final class PictureCallouts {
     return callouts;
   }
 
-  /** Writes a window's label and size inside it; false where there is no room. */
-  private boolean label(Window window) {
-    List<String> lines = List.of(window.label(), size(window));
+  /** Label and size inside the windows that have room, clear of the leaders where that can be. */
+  private void labelWide() {
+    wide.forEach(
+        (window, before) -> {
+          Box box = spot(window).orElse(before);
+          if (ink.room().onCentreLine(box)) {
+            ink.wipe(box);
+          }
+          Point middle = box.centre();
+          double first = middle.y() + (PictureInk.LEADING - 1) / 2 * PictureInk.TEXT * unit;
+          ink.lines(words(window), new Point(middle.x(), first), PictureInk.TEXT, Anchor.MIDDLE);
+        });
+  }
+
+  private static List<String> words(Window window) {
+    return List.of(window.label(), size(window));
+  }
+
+  /** Room for a window's label and size inside it. */
+  private Optional<Box> spot(Window window) {
+    List<String> lines = words(window);
     double width = TextWidth.widest(lines, PictureInk.TEXT * unit) + 3 * unit;
     double height = (1 + PictureInk.LEADING) * PictureInk.TEXT * unit + 3 * unit;
     Box box = window.contour().box();
     if (width > box.width() || height > box.height()) {
-      return false;
+      return Optional.empty();
     }
     Box best = null;
     double most = -Double.MAX_VALUE;
@@ -214,16 +238,7 @@ final class PictureCallouts {
         }
       }
     }
-    if (best == null) {
-      return false;
-    }
-    if (ink.room().onCentreLine(best)) {
-      ink.wipe(best);
-    }
-    Point middle = best.centre();
-    double first = middle.y() + (PictureInk.LEADING - 1) / 2 * PictureInk.TEXT * unit;
-    ink.lines(lines, new Point(middle.x(), first), PictureInk.TEXT, Anchor.MIDDLE);
-    return true;
+    return Optional.ofNullable(best);
   }
 
   private static String size(Window window) {

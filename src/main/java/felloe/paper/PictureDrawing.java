@@ -69,6 +69,9 @@ public final class PictureDrawing {
     PictureInk centres = new PictureInk(unit, room);
     centreLines(centres, box);
 
+    PictureInk marked = new PictureInk(unit, room);
+    PictureFindings list = new PictureFindings(marked, findings);
+    list.dots();
     PictureInk callouts = new PictureInk(unit, room);
     PictureCallouts kinds = new PictureCallouts(callouts);
     kinds.draw(plate);
@@ -78,8 +81,6 @@ public final class PictureDrawing {
     sizes.rim(plate);
     kinds.labels(plate.holes());
 
-    PictureInk marked = new PictureInk(unit, room);
-    PictureFindings list = new PictureFindings(marked, findings);
     list.balloons();
     if (!list.isEmpty()) {
       double x = room.extent().maxX() + 12 * unit;

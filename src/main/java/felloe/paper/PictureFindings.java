@@ -20,6 +20,8 @@ final class PictureFindings {
   /** More would not be read; the report has them all. */
   private static final int MOST = 16;
 
+  private static final int ADVICE = 6;
+
   private static final double SIDE = 8.6;
   private static final double SQUARE = 6.6;
   private static final double NUMBER = 2.5;
@@ -49,11 +51,15 @@ final class PictureFindings {
     return shown.isEmpty();
   }
 
-  /** The balloons, each with a leader from a dot at its place. */
-  void balloons() {
+  /** A dot at each place, drawn before other lettering looks for room. */
+  void dots() {
     for (Finding finding : shown) {
       finding.at().ifPresent(at -> ink.dot(at, DOT));
     }
+  }
+
+  /** The balloons, each with a leader from its dot. */
+  void balloons() {
     for (int i = 0; i < shown.size(); i++) {
       int number = i + 1;
       Finding finding = shown.get(i);
@@ -154,7 +160,7 @@ final class PictureFindings {
     List<String> body = new ArrayList<>();
     body.addAll(wrapped(finding.rule() + ": " + figure(finding), room, 2));
     if (!finding.advice().isBlank()) {
-      body.addAll(wrapped(finding.advice(), room, 3));
+      body.addAll(wrapped(finding.advice(), room, ADVICE));
     }
     Point next = new Point(x, y - PictureInk.LEADING * PictureInk.SMALL * unit);
     return ink.lines(body, next, PictureInk.SMALL, Anchor.START);

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.geometry.Arc;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
+import felloe.geometry.Segment;
 import felloe.paper.Anchor;
 import felloe.paper.Drawing;
 import felloe.paper.LineType;
@@ -19,6 +21,7 @@ import felloe.plate.Plate;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -49,13 +52,52 @@ class PngWriterTest {
   }
 
   @Test
+  void smoothChainsOfShortArcsAreDrawnWithoutDents() throws IOException {
+    // An egg of 72 arcs between points of a smooth curve; joints fall anywhere between pixels.
+    List<Point> joints = new ArrayList<>();
+    for (int i = 0; i < 72; i++) {
+      double angle = Math.toRadians(5 * i);
+      joints.add(Point.polar(30 + 5 * Math.cos(angle) + 4 * Math.sin(2 * angle), angle));
+    }
+    List<Segment> edges = new ArrayList<>();
+    for (int i = 0; i < 72; i++) {
+      Point a = joints.get(i);
+      Point b = joints.get((i + 1) % 72);
+      edges.add(Arc.withRise(a, b, 0.02 * a.distance(b)));
+    }
+    Contour egg = new Contour(edges);
+    Drawing drawing =
+        new Drawing(
+            List.of(new Drawing.Layer("outline", List.of(Mark.Stroke.of(egg, LineType.EDGE)))));
+    double scale = 5;
+    BufferedImage image = draw(drawing, new Box(-40, -40, 40, 40), 400);
+    double worst = 0;
+    for (Segment edge : egg.segments()) {
+      for (double t : new double[] {0.1, 0.5, 0.9}) {
+        Point at = edge.at(t);
+        Point out = edge.tangent(t).right();
+        double ink = 0;
+        double moment = 0;
+        for (int k = -40; k <= 40; k++) {
+          Point p = at.plus(out, k / 10.0 / scale);
+          double dark = dark(image, (int) ((p.x() + 40) * scale), (int) ((40 - p.y()) * scale));
+          ink += dark;
+          moment += dark * k / 10.0;
+        }
+        worst = Math.max(worst, Math.abs(moment / ink));
+      }
+    }
+    assertTrue(worst < 0.3, worst + " pixels off");
+  }
+
+  @Test
   void paperIsWhiteAndInkIsBlack() throws IOException {
     BufferedImage image =
-        draw(PlateDrawings.of(DemoPlates.heron()), new Box(-150, -130, 150, 150), 900);
+        draw(PlateDrawings.of(DemoPlates.heron()), new Box(-150, -130, 150, 150), 2700);
     assertEquals(0xffffffff, image.getRGB(2, 2));
     int black = 0;
     for (int x = 0; x < image.getWidth(); x++) {
-      black += (image.getRGB(x, 450) & 0xff) < 40 ? 1 : 0;
+      black += (image.getRGB(x, 1350) & 0xff) < 40 ? 1 : 0;
     }
     assertTrue(black > 2);
   }
