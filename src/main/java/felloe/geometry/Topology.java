@@ -2,6 +2,7 @@ package felloe.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -13,6 +14,7 @@ import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 import org.locationtech.jts.util.AssertionFailedException;
 
 /**
@@ -92,6 +94,30 @@ final class Topology {
         | AssertionFailedException e) {
       throw unsound("the region has no sound offset", e);
     }
+  }
+
+  /**
+   * Cuts a polygon into triangles on its own vertices.
+   *
+   * @throws GeometryException when JTS finds no answer
+   */
+  static List<List<Point>> triangles(Piece piece) {
+    try {
+      Geometry triangles = PolygonTriangulator.triangulate(polygon(piece));
+      return pieces(triangles).stream().map(Piece::outer).toList();
+    } catch (TopologyException
+        | IllegalArgumentException
+        | IllegalStateException
+        | AssertionFailedException e) {
+      throw unsound("the region cannot be cut into triangles", e);
+    }
+  }
+
+  /** The convex hull of some points, counter-clockwise. */
+  static List<Point> hull(List<Point> points) {
+    Coordinate[] coordinates =
+        points.stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
+    return pieces(new ConvexHull(coordinates, FACTORY).getConvexHull()).get(0).outer();
   }
 
   private static GeometryException unsound(String message, RuntimeException e) {

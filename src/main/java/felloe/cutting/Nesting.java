@@ -1,0 +1,247 @@
+package felloe.cutting;
+
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Motion;
+import felloe.geometry.NoFit;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.geometry.Region;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
+
+/**
+ * Places parts on a sheet, bottom-left: each in turn at the lowest free position, the leftmost of
+ * those, at the turn that keeps the used strip lowest. Small parts find room in the windows of
+ * large ones that stand already. The order is by size first and then some seeded shuffles; the
+ * layout with the lowest used strip wins, so that the same parts give the same layout.
+ *
+ * <p>Positions come from no-fit polygons ({@link NoFit}), which err to the safe side by at most
+ * half a millimetre a pair, so parts never lie nearer than the spacing.
+ */
+public final class Nesting {
+
+  private static final long SEED = 20;
+
+  /** Turns that differ by less than this count as one turn, radians. */
+  private static final double STEP = 2 * Math.PI / 3_600_000;
+
+  private final SheetRoom room;
+  private final double spacing;
+  private final List<Ready> ready;
+  private final Map<Key, NoFit.Forbidden> forbidden = new HashMap<>();
+
+  /**
+   * A part where it lies.
+   *
+   * @param part the part
+   * @param motion from its own frame to the sheet
+   */
+  public record Placed(Part part, Motion motion) {
+    /** The part's region on the sheet. */
+    public Region region() {
+      return part.region().moved(motion);
+    }
+  }
+
+  /**
+   * A layout.
+   *
+   * @param placed where each part lies, in the order of the request
+   * @param left parts that found no room
+   * @param used height of the strip that the parts take from the sheet's lower edge, mm
+   * @param yield share of that strip, across the sheet's whole width, that becomes parts (windows
+   *     not counted as part)
+   */
+  public record Layout(List<Placed> placed, List<Part> left, double used, double yield) {
+    /** Copies the lists. */
+    public Layout {
+      placed = List.copyOf(placed);
+      left = List.copyOf(left);
+      Numbers.finite("used", used);
+      Numbers.finite("yield", yield);
+    }
+  }
+
+  private record Key(int standing, int moving, long relativeTurn) {}
+
+  /** A part at each of its turns: with its windows filled, and with them open for others. */
+  private record Ready(Part part, List<NoFit.Shape> whole, List<NoFit.Shape> open) {
+    /** Whether something of a size may fit in one of its windows. */
+    boolean takesIn(Box other) {
+      double least = Math.min(other.width(), other.height());
+      double most = Math.max(other.width(), other.height());
+      return part.region().holes().stream()
+          .map(Contour::box)
+          .anyMatch(
+              hole ->
+                  Math.min(hole.width(), hole.height()) > least
+                      && Math.hypot(hole.width(), hole.height()) > most);
+    }
+  }
+
+  private record Spot(int part, int turn, Point at) {}
+
+  private Nesting(SheetRoom room, double spacing, List<Part> parts) {
+    this.room = room;
+    this.spacing = spacing;
+    this.ready = parts.stream().map(part -> ready(part, spacing)).toList();
+  }
+
+  private static Ready ready(Part part, double spacing) {
+    List<NoFit.Shape> whole = new ArrayList<>();
+    List<NoFit.Shape> open = new ArrayList<>();
+    for (double turn : part.turns()) {
+      Region turned = part.region().moved(Motion.turn(turn));
+      whole.add(NoFit.Shape.of(Region.of(turned.outer()), spacing / 2, 0));
+      open.add(NoFit.Shape.of(turned, spacing / 2, spacing));
+    }
+    return new Ready(part, whole, open);
+  }
+
+  /**
+   * Places parts.
+   *
+   * @param spacing least distance between parts, mm: the cutter and a margin
+   * @param tries how many orders are tried, at least 1
+   * @throws felloe.geometry.GeometryException when a part cannot be grown by half the spacing
+   */
+  public static Layout place(List<Part> parts, SheetRoom room, double spacing, int tries) {
+    Numbers.finite("spacing", spacing);
+    if (!room.usable()) {
+      return new Layout(List.of(), parts, 0, 0);
+    }
+    Nesting nesting = new Nesting(room, spacing, parts);
+    List<Integer> order = bySize(parts);
+    Layout best = nesting.inOrder(order);
+    Random random = new Random(SEED);
+    for (int i = 1; i < tries; i++) {
+      Collections.shuffle(order, random);
+      Layout layout = nesting.inOrder(order);
+      best = better(layout, best) ? layout : best;
+    }
+    return best;
+  }
+
+  private static List<Integer> bySize(List<Part> parts) {
+    List<Integer> order = new ArrayList<>(IntStream.range(0, parts.size()).boxed().toList());
+    order.sort(Comparator.comparingDouble(i -> -parts.get(i).region().outer().area()));
+    return order;
+  }
+
+  private static boolean better(Layout a, Layout b) {
+    return a.left().size() != b.left().size()
+        ? a.left().size() < b.left().size()
+        : a.used() < b.used() - 1e-9;
+  }
+
+  private Layout inOrder(List<Integer> order) {
+    Box sheet = room.inner();
+    List<Spot> spots = new ArrayList<>();
+    double used = 0;
+    for (int part : order) {
+      Optional<Spot> spot = spot(part, sheet, spots);
+      if (spot.isPresent()) {
+        spots.add(spot.get());
+        used = Math.max(used, top(spot.get()));
+      }
+    }
+    return layout(spots);
+  }
+
+  private Optional<Spot> spot(int part, Box sheet, List<Spot> spots) {
+    Spot best = null;
+    for (int turn = 0; turn < ready.get(part).whole().size(); turn++) {
+      Optional<Point> at = position(part, turn, sheet, spots);
+      if (at.isPresent()) {
+        Spot spot = new Spot(part, turn, at.get());
+        if (best == null || top(spot) < top(best) - 1e-9) {
+          best = spot;
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private Optional<Point> position(int part, int turn, Box sheet, List<Spot> spots) {
+    List<NoFit.Forbidden> taken = new ArrayList<>();
+    NoFit.Shape shape = ready.get(part).whole().get(turn);
+    for (Spot spot : spots) {
+      taken.add(between(spot, part, turn));
+    }
+    for (Box box : room.keepOut()) {
+      taken.add(NoFit.between(NoFit.Shape.of(Region.of(rectangle(box)), spacing / 2, 0), shape));
+    }
+    return NoFit.lowest(sheet, shape, taken);
+  }
+
+  /** Kept in the standing part's own frame, for each turn of the one against the other. */
+  private NoFit.Forbidden between(Spot standing, int moving, int turn) {
+    double stands = turn(standing.part(), standing.turn());
+    double relative = turn(moving, turn) - stands;
+    long step = Math.floorMod(Math.round(relative / STEP), Math.round(2 * Math.PI / STEP));
+    Key key = new Key(standing.part(), moving, step);
+    NoFit.Forbidden own =
+        forbidden.computeIfAbsent(
+            key,
+            k -> {
+              Ready stander = ready.get(standing.part());
+              NoFit.Shape shape = ready.get(moving).whole().get(turn);
+              boolean inside = stander.takesIn(ready.get(moving).part().region().outer().box());
+              List<NoFit.Shape> shapes = inside ? stander.open() : stander.whole();
+              NoFit.Forbidden placed = NoFit.between(shapes.get(standing.turn()), shape);
+              return placed.moved(Motion.turn(-stands));
+            });
+    return own.moved(Motion.turn(stands).then(Motion.shift(standing.at().x(), standing.at().y())));
+  }
+
+  private double turn(int part, int turn) {
+    return ready.get(part).part().turns().get(turn);
+  }
+
+  private static Contour rectangle(Box box) {
+    return Contour.polygon(
+        List.of(
+            new Point(box.minX(), box.minY()),
+            new Point(box.maxX(), box.minY()),
+            new Point(box.maxX(), box.maxY()),
+            new Point(box.minX(), box.maxY())));
+  }
+
+  private Motion motion(Spot spot) {
+    double turn = ready.get(spot.part()).part().turns().get(spot.turn());
+    return Motion.turn(turn).then(Motion.shift(spot.at().x(), spot.at().y()));
+  }
+
+  private double top(Spot spot) {
+    return ready.get(spot.part()).whole().get(spot.turn()).box().maxY() + spot.at().y();
+  }
+
+  private Layout layout(List<Spot> spots) {
+    List<Placed> placed = new ArrayList<>();
+    double area = 0;
+    double used = 0;
+    for (Spot spot : spots.stream().sorted(Comparator.comparingInt(Spot::part)).toList()) {
+      Placed one = new Placed(ready.get(spot.part()).part(), motion(spot));
+      placed.add(one);
+      area += one.part().region().properties().area();
+      used = Math.max(used, one.part().region().outer().moved(one.motion()).box().maxY());
+    }
+    List<Part> left = new ArrayList<>();
+    for (int i = 0; i < ready.size(); i++) {
+      int number = i;
+      if (spots.stream().noneMatch(spot -> spot.part() == number)) {
+        left.add(ready.get(i).part());
+      }
+    }
+    double strip = used * room.sheet().width();
+    return new Layout(placed, left, used, strip > 0 ? area / strip : 0);
+  }
+}
