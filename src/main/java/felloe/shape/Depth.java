@@ -18,6 +18,11 @@ record Depth(Point at, double by) {
   private static final int MOST_SEGMENTS = SAMPLES / FEWEST_ON_A_SEGMENT;
   private static final int HALVINGS = 40;
 
+  /** How many distances from a point to a segment {@link #deepest} works out, at most. */
+  static long work(Contour a, Contour b) {
+    return 2L * (SAMPLES + 2 * HALVINGS) * b.segments().size();
+  }
+
   /**
    * The point of {@code a} that lies deepest inside, or farthest outside, of {@code b}. It is found
    * by samples and then narrowed down, so that its depth is a local maximum to about a thousandth

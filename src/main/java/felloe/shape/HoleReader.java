@@ -1,7 +1,9 @@
 package felloe.shape;
 
 import felloe.geometry.Contour;
+import felloe.geometry.Offset;
 import felloe.geometry.Point;
+import felloe.geometry.Region;
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
 import felloe.plate.BoltCircle;
@@ -15,7 +17,9 @@ import felloe.yaml.Nearest;
 import felloe.yaml.NumberField;
 import felloe.yaml.WholeField;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads the bolt circles, the bore, and single holes and rows of holes. */
@@ -26,6 +30,7 @@ final class HoleReader {
   private static final int MOST_ITEMS = 500;
   private static final int MOST_IN_A_ROW = 200;
   private static final int MOST_HOLES = 2_000;
+  private static final int MOST_INSETS = 8;
 
   /** Stands in where no hub is named or known; the reading then fails or needs no figure of it. */
   private static final HubPattern NO_HUB =
@@ -37,6 +42,7 @@ final class HoleReader {
   private final HubPatterns hubs;
   private final List<Hole> holes = new ArrayList<>();
   private final List<BoltCircle> boltCircles = new ArrayList<>();
+  private final Map<Double, List<Region>> insides = new HashMap<>();
 
   HoleReader(Reports reports, Labels labels, Optional<Contour> outline, HubPatterns hubs) {
     this.reports = reports;
@@ -234,8 +240,18 @@ final class HoleReader {
     if (!f.done() || outline.isEmpty()) {
       return List.of();
     }
+    if (!insides.containsKey(inset) && insides.size() == MOST_INSETS) {
+      f.problem("inset", "is one inset too many: " + MOST_INSETS + " are read", "");
+      return List.of();
+    }
     return reports
-        .guard(f.path(), () -> HoleRows.edge(outline.get(), inset, from, to, count))
+        .guard(
+            f.path(),
+            () -> {
+              List<Region> inside =
+                  insides.computeIfAbsent(inset, i -> Offset.of(outline.get(), -i));
+              return HoleRows.edge(inside, inset, from, to, count);
+            })
         .orElse(List.of());
   }
 }

@@ -1,8 +1,6 @@
 package felloe.shape;
 
-import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
-import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Stations;
@@ -40,15 +38,15 @@ final class HoleRows {
    * Along the outline at an inset, equally spaced by length along the inset line, clockwise from
    * one direction to another; from a direction to itself all the way round.
    *
-   * @param inset distance from the outline inward
+   * @param inside what is left of the outline when it is moved inward
+   * @param inset by how far it was moved
    * @param from direction of the first hole from the hub axis
    * @param to direction of the last
    * @throws ShapeException when the inset line is broken or misses a direction
    */
-  static List<Point> edge(Contour outline, double inset, double from, double to, int count) {
-    List<Region> inner = Offset.of(outline, -inset);
+  static List<Point> edge(List<Region> inside, double inset, double from, double to, int count) {
     List<Row> rows = new ArrayList<>();
-    for (Region region : inner) {
+    for (Region region : inside) {
       Stations stations = new Stations(region.outer());
       Optional<Point> first = stations.outermost(from);
       Optional<Point> last = stations.outermost(to);

@@ -29,6 +29,9 @@ final class PlacementCheck {
   /** So many clashes of two entries are measured to find the deepest. */
   private static final int MOST_MEASURED = 12;
 
+  /** So many distances are worked out to measure clashes; those beyond are told without figures. */
+  private static final long MOST_WORK = 60_000_000;
+
   /** Lengths below this are written as nothing, mm. */
   private static final double UNSEEN = 0.005;
 
@@ -37,6 +40,7 @@ final class PlacementCheck {
   private final List<Opening> openings = new ArrayList<>();
   private final Map<Pair, List<Clash>> clashes = new LinkedHashMap<>();
   private int found;
+  private long work;
 
   PlacementCheck(Reports reports, Contour outline) {
     this.reports = reports;
@@ -175,7 +179,14 @@ final class PlacementCheck {
 
   private Depth depth(Clash clash) {
     Contour other = clash.earlier == null ? outline : clash.earlier.contour;
-    return Depth.deepest(clash.later.contour, other, clash.earlier != null);
+    return depth(clash.later.contour, other, clash.earlier != null);
+  }
+
+  private Depth depth(Contour of, Contour in, boolean inside) {
+    work += Depth.work(of, in);
+    return work > MOST_WORK
+        ? new Depth(start(of), Double.POSITIVE_INFINITY)
+        : Depth.deepest(of, in, inside);
   }
 
   private static String outside(Clash clash, Depth depth) {
@@ -185,11 +196,11 @@ final class PlacementCheck {
       case MEETS ->
           depth.by() < UNSEEN
               ? "touches the outline from inside, near " + depth.at() + " mm"
-              : "reaches " + mm(depth) + " outside the outline, near " + depth.at() + " mm";
+              : "reaches " + by(depth) + "outside the outline, near " + depth.at() + " mm";
     };
   }
 
-  private static String into(Clash clash, Depth depth) {
+  private String into(Clash clash, Depth depth) {
     Opening earlier = clash.earlier;
     String which = earlier.name + " (" + Reports.where(earlier.place, clash.later.place) + ")";
     return switch (clash.how) {
@@ -197,9 +208,9 @@ final class PlacementCheck {
       case LIES_ROUND -> "lies round " + which + ", near " + earlier.start() + " mm";
       case MEETS -> {
         if (depth.by() >= UNSEEN) {
-          yield "reaches " + mm(depth) + " into " + which + ", near " + depth.at() + " mm";
+          yield "reaches " + by(depth) + "into " + which + ", near " + depth.at() + " mm";
         }
-        boolean same = Depth.deepest(earlier.contour, clash.later.contour, true).by() < UNSEEN;
+        boolean same = depth(earlier.contour, clash.later.contour, true).by() < UNSEEN;
         yield same && near(clash.later.box, earlier.box)
             ? "lies exactly on " + which
             : "touches "
@@ -230,7 +241,7 @@ final class PlacementCheck {
         : "leave one of them out or move it";
   }
 
-  private static String mm(Depth depth) {
-    return Numbers.brief(depth.by(), 2) + " mm";
+  private static String by(Depth depth) {
+    return Double.isInfinite(depth.by()) ? "" : Numbers.brief(depth.by(), 2) + " mm ";
   }
 }

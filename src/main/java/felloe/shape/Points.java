@@ -28,6 +28,9 @@ import java.util.TreeSet;
  */
 public record Points(List<Corner> corners, boolean mirrored, double startRise) implements Family {
 
+  /** For so many corners without room the largest radius is worked out; beyond, it is estimated. */
+  private static final int MOST_SEARCHED = 6;
+
   /** More corners than this are refused. */
   public static final int MOST = 2_000;
 
@@ -251,8 +254,11 @@ public record Points(List<Corner> corners, boolean mirrored, double startRise) i
     TreeMap<Integer, ShapeFault> faults = new TreeMap<>();
     for (FilletFault fault : e.faults()) {
       int corner = given(fault.corner() - 1, all.size());
-      double largest = largest(corner, all);
-      faults.putIfAbsent(
+      if (faults.containsKey(corner)) {
+        continue;
+      }
+      double largest = faults.size() < MOST_SEARCHED ? largest(corner, all) : 0;
+      faults.put(
           corner,
           ShapeFault.length(
               name(corner, "radius"),

@@ -16,9 +16,9 @@ import java.util.Optional;
 final class WindowReader {
 
   private static final int MOST_ITEMS = 500;
-  private static final int MOST_DERIVED = 8;
+  private static final int MOST_DERIVED = 4;
   private static final int MOST_WINDOWS = 1_000;
-  private static final int MOST_SEGMENTS = 100_000;
+  private static final int MOST_SEGMENTS = 50_000;
   private static final String DERIVED = "derived";
   private static final List<String> PLACED = List.of("at", "places", "turn", "mirror");
 
@@ -63,7 +63,7 @@ final class WindowReader {
     if (fromRim) {
       PLACED.stream().filter(f::has).forEach(key -> refuseBesideDerived(f, key));
       contours = derived(f);
-    } else if (kind.isPresent()) {
+    } else if (kind.isPresent() && segments < MOST_SEGMENTS) {
       contours = placed(f, families.read(f, kind.get()), where);
     }
     f.done();
@@ -118,9 +118,10 @@ final class WindowReader {
       return false;
     }
     if (segments + edges > MOST_SEGMENTS) {
+      segments = MOST_SEGMENTS;
       f.problem(
           "makes windows of more than " + MOST_SEGMENTS + " lines and arcs in all",
-          "simplify the windows or take some out");
+          "simplify the windows or take some out; those below were not read");
       return false;
     }
     segments += edges;
@@ -147,7 +148,7 @@ final class WindowReader {
     List<DerivedWindows.Spoke> spokes =
         g.list("spokes").atLeast(1).atMost(DerivedWindows.MOST_SPOKES).each(WindowReader::spoke);
     if (++derived > MOST_DERIVED) {
-      f.problem("makes more than " + MOST_DERIVED + " entries of derived windows", "join them");
+      f.problem("is one entry of derived windows too many: " + MOST_DERIVED + " are read", "");
     }
     if (!g.done() || !f.good() || outline.isEmpty()) {
       return List.of();
