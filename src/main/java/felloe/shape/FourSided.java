@@ -73,7 +73,7 @@ public record FourSided(
   /**
    * {@inheritDoc}
    *
-   * <p>Faults name {@code width}, {@code height}, {@code radius.top}, {@code radius.bottom}, {@code
+   * <p>Faults name {@code width}, {@code height}, {@code radius} (of all corners), {@code radius.top}, {@code radius.bottom}, {@code
    * rise.top} and so on, {@code centre}.
    */
   @Override
@@ -134,8 +134,19 @@ public record FourSided(
     return new double[] {bottom, bottom, top, top};
   }
 
+  /** Equal radii were written as one figure, or may be. */
   private List<ShapeFault> crowded(FilletException e) {
+    if (radiusTop == radiusBottom) {
+      double most = Shared.largest(radiusTop, r -> fits(r, r));
+      String wanted =
+          "must be at most " + Faults.limit(most) + " here: " + e.faults().get(0).why();
+      return List.of(ShapeFault.length("radius", radiusTop, wanted, "lower it"));
+    }
     return new Shared("radius.top", radiusTop, "radius.bottom", radiusBottom)
-        .faults(e, (a, b) -> Fillet.faults(chain(), radii(a, b)).isEmpty());
+        .faults(e, this::fits);
+  }
+
+  private boolean fits(double top, double bottom) {
+    return Fillet.faults(chain(), radii(top, bottom)).isEmpty();
   }
 }

@@ -75,7 +75,9 @@ public final class ShapeFile {
     String name = PlateName.of(tree.name());
     String title = top.text("title").or(name);
     double tolerance = top.length("tolerance").between(0.001, 1).or(Tolerances.FREE_CURVE);
-    FamilyReader families = new FamilyReader(reports, tolerance);
+    // A wrong tolerance is reported; the curves are read on with the usual one.
+    FamilyReader families =
+        new FamilyReader(reports, Double.isNaN(tolerance) ? Tolerances.FREE_CURVE : tolerance);
     Optional<Contour> outline = outline(families);
     Labels labels = new Labels();
     WindowReader windowReader = new WindowReader(reports, families, labels, outline);

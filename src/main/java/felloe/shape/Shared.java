@@ -64,7 +64,7 @@ record Shared(String first, double a, String second, double b) {
     if (fits.test(high)) {
       return high;
     }
-    for (int i = 0; i < 60 && high - low > 1e-5; i++) {
+    for (int i = 0; i < 60 && high - low > 1e-8; i++) {
       double middle = (low + high) / 2;
       if (fits.test(middle)) {
         low = middle;

@@ -100,12 +100,10 @@ final class WindowReader {
     List<Contour> all = new ArrayList<>();
     for (Point at : where.places) {
       for (Contour shape : shapes) {
-        reports
-            .guard(f.path(), () -> Placing.degrees(at, where.turn).of(shape))
-            .ifPresent(contour -> addWithImage(f, contour, where.mirror, all));
+        reports.guard(f.path(), () -> Placing.degrees(at, where.turn).of(shape)).ifPresent(all::add);
       }
     }
-    return all;
+    return where.mirror ? withImages(f, all) : all;
   }
 
   /** Whether so many windows can still be read, so that no file takes hours. */
@@ -128,15 +126,17 @@ final class WindowReader {
     return true;
   }
 
-  private static void addWithImage(Fields f, Contour contour, boolean mirror, List<Contour> all) {
-    all.add(contour);
-    if (mirror) {
-      if (Math.abs(contour.box().centre().x()) <= Tolerances.SAME_POINT) {
-        f.problem("mirror", "makes the window meet its own image", "leave 'mirror' out");
-      } else {
-        all.add(contour.moved(Motion.MIRROR));
-      }
+  private static List<Contour> withImages(Fields f, List<Contour> contours) {
+    if (contours.stream().anyMatch(c -> Math.abs(c.box().centre().x()) <= Tolerances.SAME_POINT)) {
+      f.problem("mirror", "makes the window meet its own image", "leave 'mirror' out");
+      return contours;
     }
+    List<Contour> all = new ArrayList<>();
+    for (Contour contour : contours) {
+      all.add(contour);
+      all.add(contour.moved(Motion.MIRROR));
+    }
+    return all;
   }
 
   private List<Contour> derived(Fields f) {
@@ -148,7 +148,7 @@ final class WindowReader {
     List<DerivedWindows.Spoke> spokes =
         g.list("spokes").atLeast(1).atMost(DerivedWindows.MOST_SPOKES).each(WindowReader::spoke);
     if (++derived > MOST_DERIVED) {
-      f.problem("is one entry of derived windows too many: " + MOST_DERIVED + " are read", "");
+      f.problem("must not follow " + MOST_DERIVED + " other entries of derived windows", "join them");
     }
     if (!g.done() || !f.good() || outline.isEmpty()) {
       return List.of();

@@ -187,10 +187,10 @@ public final class Entry {
             scalar("must be true or false")
                 .flatMap(
                     s -> {
-                      if (!s.quoted() && s.text().equalsIgnoreCase("true")) {
+                      if (!s.quoted() && s.text().matches("true|True|TRUE")) {
                         return Optional.of(true);
                       }
-                      if (!s.quoted() && s.text().equalsIgnoreCase("false")) {
+                      if (!s.quoted() && s.text().matches("false|False|FALSE")) {
                         return Optional.of(false);
                       }
                       problem("must be true or false", s.quoted() ? "write it without quotes" : "");
@@ -253,7 +253,7 @@ public final class Entry {
             return Optional.empty();
           }
           if (!(value instanceof Sequence list) || list.items().size() != 2) {
-            problem("must be " + wanted, "");
+            problem("must be " + wanted, pointCure());
             return Optional.empty();
           }
           double[] xy = new double[2];
@@ -266,6 +266,19 @@ public final class Entry {
               : Optional.of(new Point(xy[0], xy[1]));
         },
         () -> new Point(0, 0));
+  }
+
+  private String pointCure() {
+    if (value instanceof Scalar scalar) {
+      return scalar.text().matches("[^,]+,[^,]+") ? "write [" + scalar.text() + "]" : "";
+    }
+    if (!(value instanceof Sequence list)) {
+      return "it is a group of keys";
+    }
+    int size = list.items().size();
+    return size == 1 && list.items().get(0) instanceof Scalar one && one.text().contains(" ")
+        ? "put a comma between x and y"
+        : "it has " + size + (size == 1 ? " item" : " items");
   }
 
   /** A group of keys. */

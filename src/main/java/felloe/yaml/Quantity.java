@@ -57,6 +57,8 @@ enum Quantity {
   private static final Pattern TIME = Pattern.compile("([0-9]{1,2}):([0-5][0-9])");
   private static final Pattern COMMA = Pattern.compile("([-+]?[0-9]+),([0-9]+)(.*)");
   private static final Pattern UNDERSCORE = Pattern.compile("[-+]?[0-9]+(?:_[0-9]+)+(.*)");
+  private static final Pattern TWO_UNITS =
+      Pattern.compile("[^\\p{L}]*[0-9]\\s*\\p{L}+[^\\p{L}]*[0-9]\\s*\\p{L}+");
   private static final Pattern BASED = Pattern.compile("[-+]?0[xXoObB][0-9a-fA-F_]+");
   private static final Pattern LEADING_ZERO = Pattern.compile("([-+]?)0+([0-9].*)");
   private static final Pattern NOT_FINITE =
@@ -223,7 +225,10 @@ enum Quantity {
     if (UNDERSCORE.matcher(text).matches()) {
       return "write " + text.replace("_", "");
     }
-    return BASED.matcher(text).matches() ? "write it as a decimal number" : "";
+    if (BASED.matcher(text).matches()) {
+      return "write it as a decimal number";
+    }
+    return TWO_UNITS.matcher(text).matches() ? "write one figure with one unit" : "";
   }
 
   private Reading wrong(String cure) {

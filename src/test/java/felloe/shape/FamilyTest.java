@@ -149,9 +149,8 @@ class FamilyTest {
   void cornersTooRoundForTheRectangleTellTheLargest() {
     List<ShapeFault> alike = faults(FourSided.rectangle(100, 60, 40));
     assertEquals(1, alike.size());
-    assertTrue(
-        alike.get(0).wanted().startsWith("must be at most 30 mm here, radius.bottom alike"),
-        alike.toString());
+    assertEquals("radius", alike.get(0).parameter());
+    assertTrue(alike.get(0).wanted().startsWith("must be at most 30 mm here: "), alike.toString());
     List<ShapeFault> one = faults(new FourSided(100, 60, 40, 25, Rise.NONE, Point.ORIGIN));
     assertEquals("radius.top", one.get(0).parameter());
     assertTrue(one.get(0).wanted().startsWith("must be at most 35 mm here"), one.toString());

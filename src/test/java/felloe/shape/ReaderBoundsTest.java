@@ -1,8 +1,8 @@
 package felloe.shape;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.geometry.Point;
 import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Locale;
@@ -23,7 +23,6 @@ class ReaderBoundsTest {
     long start = cpu();
     List<String> complaints = Corpus.complaints(text + STOCK);
     double seconds = (cpu() - start) / 1e9;
-    if (Boolean.getBoolean("tell")) System.out.println(seconds + " s " + complaints.stream().limit(3).toList() + complaints.size());
     assertTrue(seconds < MOST_SECONDS, seconds + " s");
     return complaints;
   }
@@ -43,14 +42,9 @@ class ReaderBoundsTest {
     return IntStream.range(0, corners)
         .mapToObj(
             i -> {
-              double r = 2000 + i % 2 * 2;
-              double angle = 2 * Math.PI * i / corners;
+              Point at = Point.polar(2000 + i % 2 * 2, 2 * Math.PI * i / corners);
               return String.format(
-                  Locale.ROOT,
-                  "{at: [%.4f, %.4f], radius: %s}",
-                  r * Math.cos(angle),
-                  r * Math.sin(angle),
-                  radius);
+                  Locale.ROOT, "{at: [%.4f, %.4f], radius: %s}", at.x(), at.y(), radius);
             })
         .collect(Collectors.joining(", ", "[", "]"));
   }
@@ -64,48 +58,69 @@ class ReaderBoundsTest {
     return "M 0,0 " + "h .1 v -1 h .1 v 1 ".repeat(lines / 4) + "v 9 h -" + (lines / 20.0) + " Z";
   }
 
+  private static void told(String part, String text) {
+    List<String> complaints = complaints(text);
+    assertTrue(complaints.stream().anyMatch(c -> c.contains(part)), complaints.get(0));
+    assertTrue(complaints.size() <= 51, complaints.size() + " lines");
+  }
+
   @Test
   void twoThousandCornersThatAreAllTooRoundAreTold() {
-    assertEquals(51, complaints(toothedOutline(50)).size());
+    told("'50 mm' must be at most 20.84", toothedOutline(50));
   }
 
   @Test
   void manyWindowsOfManyLinesAreRefused() {
-    complaints(ROUND + "windows:\n" + ("  - {path: '" + comb(9_000) + "'}\n").repeat(40));
+    String comb = "  - {path: '" + comb(9_000) + "'}\n";
+    told(
+        "makes windows of more than 50000 lines and arcs in all",
+        ROUND + "windows:\n" + comb.repeat(40));
   }
 
   @Test
-  void manyWindowsOfOneEntryAreRefused() {
-    complaints(ROUND + "windows:\n" + ("  - {circle: {diameter: 4}, mirror: true, places: [" + each(499, "[%d, 0], ") + "[0, 9]]}\n").repeat(20));
+  void manyWindowsOfFewEntriesAreRefused() {
+    String row =
+        "  - {circle: {diameter: 4}, mirror: true, places: [" + each(499, "[%d, 9], ") + "[0, 9]]}\n";
+    told("makes more than 1000 windows in all", ROUND + "windows:\n" + row.repeat(20));
   }
 
   @Test
   void aThousandWindowsOnOneAnotherAreTold() {
-    complaints(ROUND + "windows:\n" + "  - {circle: {diameter: 4}, at: [9, 9], mirror: true}\n".repeat(500));
+    String one = "  - {circle: {diameter: 4}, at: [9, 9], mirror: true}\n";
+    told("window W3: lies exactly on window W1", ROUND + "windows:\n" + one.repeat(500));
   }
 
   @Test
   void longWindowsOnOneAnotherAreTold() {
-    complaints(ROUND + "windows:\n" + ("  - {path: '" + comb(9_000) + "'}\n").repeat(10));
+    String comb = "  - {path: '" + comb(9_000) + "'}\n";
+    told("window W2: lies exactly on window W1", ROUND + "windows:\n" + comb.repeat(5));
   }
 
   @Test
-  void aThousandNestedWindowsAreTold() {
-    complaints(ROUND + "windows:\n" + each(500, "  - {four-sided: {width: 1%1$03d, height: 1%1$03d, radius: 5}}\n"));
+  void nestedWindowsAreTold() {
+    String windows = each(500, "  - {rectangle: {width: 1%1$03d, height: 1%1$03d, radius: 5}}\n");
+    told("window W2: lies round window W1", ROUND + "windows:\n" + windows);
   }
 
   @Test
-  void twoThousandHolesOnOneAnotherAreTold() {
-    complaints(ROUND + "holes:\n" + "  - {diameter: 4, arc: {radius: 100, from: 0, to: 360, count: 200}}\n".repeat(20));
+  void holesOnOneAnotherAreTold() {
+    String row = "  - {diameter: 4, arc: {radius: 100, from: 0, to: 360, count: 200}}\n";
+    told("hole D2: reaches 0.86 mm into hole D1", ROUND + "holes:\n" + row.repeat(10));
+    told("makes more than 2000 holes in all", ROUND + "holes:\n" + row.repeat(20));
   }
 
   @Test
-  void manyRowsAlongALongOutlineAreRead() {
-    complaints(toothedOutline(0.1) + "holes:\n" + each(500, "  - {diameter: 1, edge: {inset: %d.5, from: 12, to: 12, count: 4}}\n"));
+  void manyRowsAlongALongOutlineAreTold() {
+    String rows =
+        each(500, "  - {diameter: 1, edge: {inset: %d.5, from: 12, to: 12, count: 4}}\n");
+    told("is one inset too many", toothedOutline(0.1) + "holes:\n" + rows);
   }
 
   @Test
-  void derivedWindowsInALongOutlineAreRead() {
-    complaints(toothedOutline(0.1) + "windows:\n" + ("  - derived: {rim-width: 100, hub-disc: 900, radius: 9, spokes: [" + each(59, "{clock: %d.1, hub-width: 20, rim-width: 20}, ".replace("%d.1", "0.2%d")) + "{clock: 6, hub-width: 20, rim-width: 20}]}\n").repeat(8));
+  void derivedWindowsInALongOutlineAreTold() {
+    String spokes = each(60, "{clock: 0.2%d, hub-width: 20, rim-width: 20}, ");
+    String rim =
+        "  - derived: {rim-width: 100, hub-disc: 900, radius: 9, spokes: [" + spokes + "]}\n";
+    told("entries of derived windows", toothedOutline(0.1) + "windows:\n" + rim.repeat(8));
   }
 }

@@ -145,7 +145,7 @@ class FieldsTest {
         "h.yaml:2:4 b: must be a length such as 70, 70 mm, 7 cm or 2.75 in; it is a group of keys",
         "h.yaml:3:4 c: '5' must be a list: '- ' lines, or [a, b]",
         "h.yaml:4:4 d: 'x' must be a group of 'key: value' lines",
-        "h.yaml:5:4 e: must be a point [x, y] of two lengths",
+        "h.yaml:5:4 e: must be a point [x, y] of two lengths; it has 1 item",
         "h.yaml:6:8 f[1]: 'two' must be a length such as 70, 70 mm, 7 cm or 2.75 in",
         "h.yaml:7:4 g: 'true' must be a text; put it in quotes",
         "h.yaml:8:4 h: 'yes' must be true or false; write it without quotes");
