@@ -73,8 +73,8 @@ public record FourSided(
   /**
    * {@inheritDoc}
    *
-   * <p>Faults name {@code width}, {@code height}, {@code radius} (of all corners), {@code radius.top}, {@code radius.bottom}, {@code
-   * rise.top} and so on, {@code centre}.
+   * <p>Faults name {@code width}, {@code height}, {@code radius} (of all corners), {@code
+   * radius.top}, {@code radius.bottom}, {@code rise.top} and so on, {@code centre}.
    */
   @Override
   public Contour contour() {
@@ -138,12 +138,10 @@ public record FourSided(
   private List<ShapeFault> crowded(FilletException e) {
     if (radiusTop == radiusBottom) {
       double most = Shared.largest(radiusTop, r -> fits(r, r));
-      String wanted =
-          "must be at most " + Faults.limit(most) + " here: " + e.faults().get(0).why();
+      String wanted = "must be at most " + Faults.limit(most) + " here: " + e.faults().get(0).why();
       return List.of(ShapeFault.length("radius", radiusTop, wanted, "lower it"));
     }
-    return new Shared("radius.top", radiusTop, "radius.bottom", radiusBottom)
-        .faults(e, this::fits);
+    return new Shared("radius.top", radiusTop, "radius.bottom", radiusBottom).faults(e, this::fits);
   }
 
   private boolean fits(double top, double bottom) {

@@ -241,7 +241,10 @@ final class HoleReader {
       return List.of();
     }
     if (!insides.containsKey(inset) && insides.size() == MOST_INSETS) {
-      f.problem("inset", "is one inset too many: a file may have " + MOST_INSETS + " different ones", "use one of them");
+      f.problem(
+          "inset",
+          "is one inset too many: a file may have " + MOST_INSETS + " different ones",
+          "use one of them");
       return List.of();
     }
     return reports

@@ -100,7 +100,9 @@ final class WindowReader {
     List<Contour> all = new ArrayList<>();
     for (Point at : where.places) {
       for (Contour shape : shapes) {
-        reports.guard(f.path(), () -> Placing.degrees(at, where.turn).of(shape)).ifPresent(all::add);
+        reports
+            .guard(f.path(), () -> Placing.degrees(at, where.turn).of(shape))
+            .ifPresent(all::add);
       }
     }
     return where.mirror ? withImages(f, all) : all;
@@ -148,7 +150,8 @@ final class WindowReader {
     List<DerivedWindows.Spoke> spokes =
         g.list("spokes").atLeast(1).atMost(DerivedWindows.MOST_SPOKES).each(WindowReader::spoke);
     if (++derived > MOST_DERIVED) {
-      f.problem("must not follow " + MOST_DERIVED + " other entries of derived windows", "join them");
+      f.problem(
+          "must not follow " + MOST_DERIVED + " other entries of derived windows", "join them");
     }
     if (!g.done() || !f.good() || outline.isEmpty()) {
       return List.of();

@@ -80,7 +80,9 @@ class ReaderBoundsTest {
   @Test
   void manyWindowsOfFewEntriesAreRefused() {
     String row =
-        "  - {circle: {diameter: 4}, mirror: true, places: [" + each(499, "[%d, 9], ") + "[0, 9]]}\n";
+        "  - {circle: {diameter: 4}, mirror: true, places: ["
+            + each(499, "[%d, 9], ")
+            + "[0, 9]]}\n";
     told("makes more than 1000 windows in all", ROUND + "windows:\n" + row.repeat(20));
   }
 
@@ -111,8 +113,7 @@ class ReaderBoundsTest {
 
   @Test
   void manyRowsAlongALongOutlineAreTold() {
-    String rows =
-        each(500, "  - {diameter: 1, edge: {inset: %d.5, from: 12, to: 12, count: 4}}\n");
+    String rows = each(500, "  - {diameter: 1, edge: {inset: %d.5, from: 12, to: 12, count: 4}}\n");
     told("is one inset too many", toothedOutline(0.1) + "holes:\n" + rows);
   }
 

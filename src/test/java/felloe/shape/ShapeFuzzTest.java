@@ -18,8 +18,8 @@ class ShapeFuzzTest {
       Pattern.compile("[A-Za-z][A-Za-z-]*|[-+]?[0-9]+(?:\\.[0-9]+)?|[\\[\\]{}:,]|\\n *");
   private static final List<String> FIGURES =
       List.of(
-          "0", "-1", "1", "1e-9", "1e9", "9999", "1e308", ".nan", ".inf", "0.1", "12", "360", "2 in",
-          "1/0 in", "7,5", "''", "~", "[]", "{}", "true");
+          "0", "-1", "1", "1e-9", "1e9", "9999", "1e308", ".nan", ".inf", "0.1", "12", "360",
+          "2 in", "1/0 in", "7,5", "''", "~", "[]", "{}", "true");
 
   private record Token(int from, int to, String text) {}
 
