@@ -35,8 +35,17 @@ final class MakeCommand implements Command {
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
     String format = Options.chosenFormat(call, "text", "json");
-    List<KitAnswer> kits =
-        kit.make(Calls.someShapes(call), Options.request(call), Options.outFolder(call));
+    List<KitAnswer> kits;
+    try {
+      kits =
+          kit.make(
+              Calls.someShapes(call),
+              Options.request(call),
+              Options.outFolder(call),
+              screen::progress);
+    } finally {
+      screen.progressEnds();
+    }
     if (format.equals("json")) {
       screen.data(KitAnswer.json(kits));
     } else {

@@ -12,9 +12,13 @@ import java.util.Map;
  *
  * @param out figures: what a pipe may carry on
  * @param err talk: what a person reads
+ * @param terminal whether a person looks on while work goes on
  * @param colour whether colour may stress a word that says the same without it
  */
-public record Screen(PrintStream out, PrintStream err, boolean colour) {
+public record Screen(PrintStream out, PrintStream err, boolean terminal, boolean colour) {
+
+  /** Back to the line's start, and clear to its end (ECMA-48). */
+  private static final String WIPE = "\r\u001b[K";
 
   private static final int BUFFER = 1 << 16;
 
@@ -28,10 +32,12 @@ public record Screen(PrintStream out, PrintStream err, boolean colour) {
     boolean refused =
         !environment.getOrDefault("NO_COLOR", "").isEmpty()
             || environment.getOrDefault("TERM", "dumb").equals("dumb");
+    boolean terminal = System.console() != null;
     return new Screen(
         stream(FileDescriptor.out, charset),
         stream(FileDescriptor.err, charset),
-        !refused && System.console() != null);
+        terminal,
+        !refused && terminal);
   }
 
   private static PrintStream stream(FileDescriptor descriptor, Charset charset) {
@@ -62,5 +68,21 @@ public record Screen(PrintStream out, PrintStream err, boolean colour) {
   void say(String text) {
     err.print(text);
     err.print('\n');
+  }
+
+  /** How far the work has come: on a terminal one line that is wiped later, else nothing. */
+  void progress(String what, int done, int all) {
+    if (terminal && all > 1) {
+      err.print(WIPE + what + ", " + (done + 1) + " of " + all);
+      err.flush();
+    }
+  }
+
+  /** Wipes the line of progress. */
+  void progressEnds() {
+    if (terminal) {
+      err.print(WIPE);
+      err.flush();
+    }
   }
 }

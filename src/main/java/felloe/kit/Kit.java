@@ -91,13 +91,15 @@ public final class Kit {
    * Writes the whole kit of each shape into a folder of its name.
    *
    * @param out the folder that the kits' folders lie in; made when missing
+   * @param progress is told of each kit before it is made
    * @throws BadInput with every problem of all shapes and of the request; two shapes of one name
    *     are one
    * @throws CannotWrite when the disk says no; kits already there are then as they were
    */
-  public List<KitAnswer> make(List<ShapeSource> shapes, TemplateRequest templates, Path out)
+  public List<KitAnswer> make(
+      List<ShapeSource> shapes, TemplateRequest templates, Path out, Progress progress)
       throws CannotWrite {
-    List<Prepared> kits = prepare(shapes, templates);
+    List<Prepared> kits = prepare(shapes, templates, progress);
     List<Bundle> bundles =
         kits.stream().map(kit -> new Bundle(kit.plate().name(), kit.files())).toList();
     new KitFolder(out, disk).write(bundles);
@@ -112,13 +114,19 @@ public final class Kit {
         .toList();
   }
 
-  private List<Prepared> prepare(List<ShapeSource> shapes, TemplateRequest templates) {
+  private List<Prepared> prepare(
+      List<ShapeSource> shapes, TemplateRequest templates, Progress progress) {
     try (Easel easel = new Easel()) {
       Reading reading = new Reading(folder, Optional.empty());
       Workshop workshop = reading.with(() -> Workshop.of(templates));
       List<Reading.Studied> studied = reading.all(shapes);
       List<Prepared> kits = new ArrayList<>();
-      reading.each(studied, plate -> kits.add(workshop.kit(plate, easel)));
+      reading.each(
+          studied,
+          one -> {
+            progress.at(one.plate().name(), kits.size(), studied.size());
+            kits.add(workshop.kit(one, easel));
+          });
       return kits;
     }
   }

@@ -171,6 +171,7 @@ class BadCallsTest {
         new Screen(
             new PrintStream(full, false, StandardCharsets.UTF_8),
             new PrintStream(err, false, StandardCharsets.UTF_8),
+            false,
             false);
     assertEquals(3, new Main(screen, new Kit(Path.of(""))).run("show", HERON));
     assertEquals("standard output: cannot be written\n", err.toString(StandardCharsets.UTF_8));
@@ -183,6 +184,7 @@ class BadCallsTest {
         new Screen(
             new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8),
             new PrintStream(err, false, StandardCharsets.UTF_8),
+            false,
             false);
     // No kit at all stands for a fault anywhere behind the command line.
     assertEquals(3, new Main(screen, null).run("show", HERON));

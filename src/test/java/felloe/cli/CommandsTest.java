@@ -179,6 +179,17 @@ class CommandsTest {
     assertTrue(run.err().startsWith("--set outline.round.diamter"), run.err());
   }
 
+  @Test
+  void progressIsShownOnATerminalOnly() {
+    String out = folder.toString();
+    Run pipe = make(HERON, BITTERN);
+    assertFalse(pipe.err().contains("\r"), pipe.err());
+    Run terminal = Run.of(Path.of(""), true, "make", HERON, BITTERN, "--out", out);
+    assertTrue(terminal.err().contains("\r\u001b[Kheron, 1 of 2"), terminal.err());
+    assertTrue(terminal.err().contains("bittern, 2 of 2\r\u001b[K"), terminal.err());
+    assertEquals(pipe.out(), terminal.out());
+  }
+
   // check
 
   @Test

@@ -26,6 +26,7 @@ record Run(int code, String out, String err) {
         new Screen(
             new PrintStream(out, false, StandardCharsets.UTF_8),
             new PrintStream(err, false, StandardCharsets.UTF_8),
+            colour,
             colour);
     int code = new Main(screen, new Kit(folder)).run(args);
     return new Run(

@@ -59,7 +59,7 @@ class SameBytesTest {
     command.addAll(List.of("--out", out.toString()));
     return new ProcessBuilder(command)
         .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-        .redirectError(ProcessBuilder.Redirect.INHERIT)
+        .redirectErrorStream(true)
         .start();
   }
 
