@@ -43,7 +43,7 @@ public record Arc(Point from, Point to, Point centre, double radius, double swee
       throw new GeometryException("an arc needs a length", from);
     }
     // Rounding of far centres is allowed for.
-    double slack = Tolerances.SAME_POINT + 1e-13 * radius;
+    double slack = Tolerances.SAME_POINT + 1e-15 * radius;
     if (Math.abs(from.distance(centre) - radius) > slack
         || Math.abs(to.distance(centre) - radius) > slack) {
       throw new GeometryException("an arc's ends must lie on its circle", from);
@@ -91,7 +91,7 @@ public record Arc(Point from, Point to, Point centre, double radius, double swee
    */
   public static Arc withRise(Point from, Point to, double rise) {
     double half = from.distance(to) / 2;
-    if (Math.abs(rise) * 2 * Tolerances.FLATTEST < half * half) {
+    if (isStraight(from, to, rise)) {
       throw new GeometryException("a rise so small makes no arc: it is a straight line", from);
     }
     double radius = (half * half + rise * rise) / (2 * Math.abs(rise));
@@ -99,6 +99,14 @@ public record Arc(Point from, Point to, Point centre, double radius, double swee
     Point centre = from.middle(to).plus(outward, rise - Math.copySign(radius, rise));
     double sweep = 4 * Math.atan2(rise, half);
     return new Arc(from, to, centre, radius, sweep);
+  }
+
+  /**
+   * Whether a rise is too small to tell an arc from its chord: no arc of a radius allowed has it.
+   */
+  public static boolean isStraight(Point from, Point to, double rise) {
+    double half = from.distance(to) / 2;
+    return Math.abs(rise) * 2 * Tolerances.FLATTEST <= half * half;
   }
 
   /** Angle from {@code a} to {@code b} about a centre, counter-clockwise, radians in [0, 2 pi). */
@@ -179,7 +187,16 @@ public record Arc(Point from, Point to, Point centre, double radius, double swee
 
   /** Whether the direction from the centre to {@code p} is one that the arc passes. */
   public boolean passes(Point p) {
-    return travelled(p) <= Math.abs(sweep);
+    if (isCircle()) {
+      return true;
+    }
+    Point start = (sweep > 0 ? from : to).minus(centre);
+    Point end = (sweep > 0 ? to : from).minus(centre);
+    Point way = p.minus(centre);
+    // By the sides of the two radii: angles would take ten times as long.
+    return Math.abs(sweep) <= Math.PI
+        ? start.cross(way) >= 0 && way.cross(end) >= 0
+        : start.cross(way) >= 0 || way.cross(end) >= 0;
   }
 
   /** Angle travelled from the start to the direction of {@code p}, radians in [0, 2 pi). */

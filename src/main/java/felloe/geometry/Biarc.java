@@ -113,6 +113,9 @@ final class Biarc {
       return Optional.of(new Line(from, to));
     }
     double radius = length / (2 * Math.sin(half));
+    if (Math.abs(radius) > Tolerances.FLATTEST) {
+      return Optional.of(new Line(from, to));
+    }
     Point centre = from.plus(direction.left(), radius);
     if (Math.abs(radius) <= 2 * Tolerances.SAME_POINT) {
       return Optional.empty();

@@ -68,11 +68,4 @@ public record Box(double minX, double minY, double maxX, double maxY) {
   public Point centre() {
     return new Point((minX + maxX) / 2, (minY + maxY) / 2);
   }
-
-  /** Distance from a point to the box; 0 inside. */
-  double distance(Point p) {
-    double dx = Math.max(0, Math.max(minX - p.x(), p.x() - maxX));
-    double dy = Math.max(0, Math.max(minY - p.y(), p.y() - maxY));
-    return Math.hypot(dx, dy);
-  }
 }

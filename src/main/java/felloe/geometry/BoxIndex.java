@@ -1,5 +1,6 @@
 package felloe.geometry;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -14,12 +15,12 @@ final class BoxIndex {
 
   private static final int FAN = 8;
 
-  private final List<Box> boxes;
   private final int[] order;
-  private final Box[][] levels;
+
+  // Four sides a box, from the leaves (in order) up to the top: arrays are read faster than boxes.
+  private final double[][] levels;
 
   BoxIndex(List<Box> boxes) {
-    this.boxes = boxes;
     this.order = tiled(boxes);
     this.levels = stack(boxes, order);
   }
@@ -43,49 +44,67 @@ final class BoxIndex {
     return Arrays.stream(byX).mapToInt(Integer::intValue).toArray();
   }
 
-  private static Box[][] stack(List<Box> boxes, int[] order) {
-    int depth = 1;
-    for (int n = order.length; n > FAN; n = (n + FAN - 1) / FAN) {
-      depth++;
+  private static double[][] stack(List<Box> boxes, int[] order) {
+    List<double[]> levels = new ArrayList<>();
+    double[] sides = new double[4 * order.length];
+    for (int i = 0; i < order.length; i++) {
+      Box box = boxes.get(order[i]);
+      sides[4 * i] = box.minX();
+      sides[4 * i + 1] = box.minY();
+      sides[4 * i + 2] = box.maxX();
+      sides[4 * i + 3] = box.maxY();
     }
-    Box[][] levels = new Box[depth][];
-    int count = order.length;
-    for (int level = 0; level < depth; level++) {
-      int nodes = (count + FAN - 1) / FAN;
-      levels[level] = new Box[nodes];
-      for (int node = 0; node < nodes; node++) {
-        Box box = null;
-        for (int i = node * FAN; i < Math.min(count, (node + 1) * FAN); i++) {
-          Box part = level == 0 ? boxes.get(order[i]) : levels[level - 1][i];
-          box = box == null ? part : box.union(part);
-        }
-        levels[level][node] = box;
+    levels.add(sides);
+    while (sides.length > 4 * FAN) {
+      sides = above(sides);
+      levels.add(sides);
+    }
+    return levels.toArray(double[][]::new);
+  }
+
+  /** The boxes round each {@code FAN} boxes of a level. */
+  private static double[] above(double[] below) {
+    int count = below.length / 4;
+    int nodes = (count + FAN - 1) / FAN;
+    double[] sides = new double[4 * nodes];
+    for (int node = 0; node < nodes; node++) {
+      int at = 4 * node;
+      System.arraycopy(below, at * FAN, sides, at, 4);
+      for (int i = at * FAN + 4; i < Math.min(below.length, (at + 4) * FAN); i += 4) {
+        sides[at] = Math.min(sides[at], below[i]);
+        sides[at + 1] = Math.min(sides[at + 1], below[i + 1]);
+        sides[at + 2] = Math.max(sides[at + 2], below[i + 2]);
+        sides[at + 3] = Math.max(sides[at + 3], below[i + 3]);
       }
-      count = nodes;
     }
-    return levels;
+    return sides;
   }
 
   /** Calls {@code found} with the number of every box that touches the given one. */
   void touching(Box box, IntConsumer found) {
     int top = levels.length - 1;
-    for (int node = 0; node < levels[top].length; node++) {
-      touching(box, top, node, found);
-    }
+    touching(box, top, 0, levels[top].length / 4, found);
   }
 
-  private void touching(Box box, int level, int node, IntConsumer found) {
-    if (!levels[level][node].touches(box)) {
-      return;
-    }
-    int below = level == 0 ? order.length : levels[level - 1].length;
-    for (int i = node * FAN; i < Math.min(below, (node + 1) * FAN); i++) {
-      if (level > 0) {
-        touching(box, level - 1, i, found);
-      } else if (boxes.get(order[i]).touches(box)) {
+  private void touching(Box box, int level, int start, int end, IntConsumer found) {
+    double[] sides = levels[level];
+    for (int i = start; i < end; i++) {
+      int at = 4 * i;
+      boolean touches =
+          sides[at] <= box.maxX()
+              && box.minX() <= sides[at + 2]
+              && sides[at + 1] <= box.maxY()
+              && box.minY() <= sides[at + 3];
+      if (touches && level > 0) {
+        touching(box, level - 1, i * FAN, childrenEnd(level, i), found);
+      } else if (touches) {
         found.accept(order[i]);
       }
     }
+  }
+
+  private int childrenEnd(int level, int node) {
+    return Math.min(levels[level - 1].length / 4, (node + 1) * FAN);
   }
 
   /**
@@ -96,9 +115,7 @@ final class BoxIndex {
   int nearest(Point p, IntToDoubleFunction distance) {
     Search search = new Search(p, distance);
     int top = levels.length - 1;
-    for (int node = 0; node < levels[top].length; node++) {
-      search.visit(top, node);
-    }
+    search.visit(top, 0, levels[top].length / 4);
     return search.best;
   }
 
@@ -113,14 +130,12 @@ final class BoxIndex {
       this.distance = distance;
     }
 
-    void visit(int level, int node) {
-      int start = node * FAN;
-      int below = level == 0 ? order.length : levels[level - 1].length;
-      int count = Math.min(below, start + FAN) - start;
+    /** Looks through some nodes of a level (no more than {@code FAN}), the nearest first. */
+    void visit(int level, int start, int end) {
+      int count = end - start;
       double[] far = new double[count];
       for (int i = 0; i < count; i++) {
-        Box box = level == 0 ? boxes.get(order[start + i]) : levels[level - 1][start + i];
-        far[i] = box.distance(p);
+        far[i] = distance(levels[level], 4 * (start + i));
       }
       for (int round = 0; round < count; round++) {
         int next = 0;
@@ -133,12 +148,19 @@ final class BoxIndex {
           return;
         }
         far[next] = Double.POSITIVE_INFINITY;
+        int node = start + next;
         if (level > 0) {
-          visit(level - 1, start + next);
+          visit(level - 1, node * FAN, childrenEnd(level, node));
         } else {
-          consider(order[start + next]);
+          consider(order[node]);
         }
       }
+    }
+
+    private double distance(double[] sides, int at) {
+      double dx = Math.max(0, Math.max(sides[at] - p.x(), p.x() - sides[at + 2]));
+      double dy = Math.max(0, Math.max(sides[at + 1] - p.y(), p.y() - sides[at + 3]));
+      return Point.length(dx, dy);
     }
 
     private void consider(int candidate) {

@@ -221,24 +221,18 @@ public record Contour(List<Segment> segments) {
 
   /** The shortest way between two contours; distance 0 where they meet. */
   public Gap gap(Contour other) {
-    Gap best = null;
+    SegmentIndex index = SegmentIndex.of(List.of(other));
+    Gap bound = null;
     for (Segment a : segments) {
-      for (Segment b : other.segments) {
-        if (best != null && boxDistance(a.box(), b.box()) >= best.distance()) {
-          continue;
-        }
-        Gap gap = Gap.between(a, b);
-        if (best == null || gap.distance() < best.distance()) {
-          best = gap;
-        }
-      }
+      Gap gap = Gap.between(a, index.get(index.nearest(a.from())));
+      bound = bound == null ? gap : bound.shorter(gap);
     }
-    return best;
-  }
-
-  private static double boxDistance(Box a, Box b) {
-    double dx = Math.max(0, Math.max(a.minX() - b.maxX(), b.minX() - a.maxX()));
-    double dy = Math.max(0, Math.max(a.minY() - b.maxY(), b.minY() - a.maxY()));
-    return Math.hypot(dx, dy);
+    Gap[] best = {bound};
+    for (Segment a : segments) {
+      index.touching(
+          a.box().grown(best[0].distance()),
+          number -> best[0] = best[0].shorter(Gap.between(a, index.get(number))));
+    }
+    return best[0];
   }
 }

@@ -19,14 +19,14 @@ public record Gap(Point from, Point to, double distance) {
       return new Gap(meetings.get(0), meetings.get(0), 0);
     }
     Gap best = of(a.from(), b.nearest(a.from()));
-    best = shorter(best, of(a.to(), b.nearest(a.to())));
-    best = shorter(best, of(a.nearest(b.from()), b.from()));
-    best = shorter(best, of(a.nearest(b.to()), b.to()));
+    best = best.shorter(of(a.to(), b.nearest(a.to())));
+    best = best.shorter(of(a.nearest(b.from()), b.from()));
+    best = best.shorter(of(a.nearest(b.to()), b.to()));
     for (Point p : facing(a, b)) {
-      best = shorter(best, of(p, b.nearest(p)));
+      best = best.shorter(of(p, b.nearest(p)));
     }
     for (Point p : facing(b, a)) {
-      best = shorter(best, of(a.nearest(p), p));
+      best = best.shorter(of(a.nearest(p), p));
     }
     return best;
   }
@@ -40,8 +40,9 @@ public record Gap(Point from, Point to, double distance) {
     return new Gap(from, to, from.distance(to));
   }
 
-  private static Gap shorter(Gap a, Gap b) {
-    return b.distance < a.distance ? b : a;
+  /** The shorter of the two, this one where they are equally short. */
+  Gap shorter(Gap other) {
+    return other.distance < distance ? other : this;
   }
 
   /** Inner points of an arc where its normal may be a shortest way to the other segment. */

@@ -66,13 +66,14 @@ public record Region(Contour outer, List<Contour> holes) {
   }
 
   private static void refuseMisplaced(Contour outer, List<Contour> holes) {
+    List<Box> boxes = holes.stream().map(Contour::box).toList();
     for (int i = 0; i < holes.size(); i++) {
       Point p = holes.get(i).segments().get(0).from();
       if (!outer.contains(p)) {
         throw new GeometryException(name(i + 1) + " lies outside", p);
       }
       for (int j = 0; j < holes.size(); j++) {
-        if (j != i && holes.get(j).contains(p)) {
+        if (j != i && boxes.get(j).contains(p) && holes.get(j).contains(p)) {
           throw new GeometryException(name(i + 1) + " lies in " + name(j + 1), p);
         }
       }

@@ -22,10 +22,10 @@ public final class Tolerances {
   public static final double LARGEST = 10_000;
 
   /**
-   * No arc is flatter than this radius (100 km): over a metre it rises by a millionth of a
-   * millimetre, and farther centres would cost the ends their digits.
+   * No arc has a greater radius (1000 km): over a metre it rises by a ten-thousandth of a
+   * millimetre, and a farther centre would leave the ends no digits.
    */
-  public static final double FLATTEST = 1e8;
+  public static final double FLATTEST = 1e9;
 
   private Tolerances() {}
 }

@@ -15,7 +15,9 @@ final class Edges {
 
   /** The edge with a rise to the right of travel; a line when the rise is nothing. */
   static Segment edge(Point from, Point to, double rise) {
-    return Math.abs(rise) <= FLAT ? new Line(from, to) : Arc.withRise(from, to, rise);
+    return Math.abs(rise) <= FLAT || Arc.isStraight(from, to, rise)
+        ? new Line(from, to)
+        : Arc.withRise(from, to, rise);
   }
 
   /** A rise of more than half the chord is more than a half circle, surely a slip. */
