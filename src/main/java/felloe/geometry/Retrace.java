@@ -42,6 +42,11 @@ final class Retrace {
       return 0;
     }
 
+    /** How far the chords may lie off for reasons of their own, mm. */
+    default double shortcut() {
+      return 0;
+    }
+
     /** Points where two curves are known to join exactly; may be empty. */
     List<Point> joints(int first, int second);
 
@@ -103,9 +108,27 @@ final class Retrace {
   /**
    * The contour that a ring of chord vertices stands for; empty when it shrinks to nothing.
    *
-   * @throws GeometryException when neighbouring curves have no meeting where the chords meet
+   * @throws GeometryException when neighbouring curves have no meeting where the chords meet, or
+   *     the contour encloses another area than the ring
    */
   private Optional<Contour> contour(List<Point> ring) {
+    Optional<Contour> contour = traced(ring);
+    double area = 0;
+    double length = 0;
+    for (int i = 0; i < ring.size(); i++) {
+      Point a = ring.get(i);
+      Point b = ring.get((i + 1) % ring.size());
+      area += a.minus(ring.get(0)).cross(b.minus(ring.get(0))) / 2;
+      length += a.distance(b);
+    }
+    double change = Math.abs(contour.map(Contour::area).orElse(0.0) - area);
+    if (change > length * (4 * chord + sources.shortcut())) {
+      throw new GeometryException("an edge touches itself or is too thin to follow", ring.get(0));
+    }
+    return contour;
+  }
+
+  private Optional<Contour> traced(List<Point> ring) {
     List<Run> runs = completed(runs(ring));
     while (runs.size() > 1) {
       List<Segment> chain = new ArrayList<>();

@@ -10,10 +10,13 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.union.UnionStrategy;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 import org.locationtech.jts.util.AssertionFailedException;
 
@@ -50,7 +53,7 @@ final class Topology {
    */
   static List<Piece> combine(Operation operation, List<Piece> a, List<Piece> b) {
     try {
-      return pieces(OverlayNGRobust.overlay(united(a), united(b), operation.code));
+      return pieces(overlay(united(a), united(b), operation.code));
     } catch (TopologyException
         | IllegalArgumentException
         | IllegalStateException
@@ -65,9 +68,33 @@ final class Topology {
     }
     List<Geometry> polygons = new ArrayList<>();
     pieces.forEach(piece -> polygons.add(polygon(piece)));
-    return polygons.isEmpty()
-        ? FACTORY.createPolygon()
-        : OverlayNGRobust.union(FACTORY.buildGeometry(polygons));
+    return polygons.isEmpty() ? FACTORY.createPolygon() : union(polygons);
+  }
+
+  private static Geometry union(List<Geometry> polygons) {
+    UnaryUnionOp union = new UnaryUnionOp(polygons, FACTORY);
+    union.setUnionFunction(
+        new UnionStrategy() {
+          @Override
+          public Geometry union(Geometry a, Geometry b) {
+            return overlay(a, b, OverlayNG.UNION);
+          }
+
+          @Override
+          public boolean isFloatingPrecision() {
+            return true;
+          }
+        });
+    return union.union();
+  }
+
+  /** Points nearer than the tolerance are made one, so that edges shared but for rounding meet. */
+  private static Geometry overlay(Geometry a, Geometry b, int operation) {
+    try {
+      return OverlayNG.overlay(a, b, operation, new SnappingNoder(Tolerances.SAME_POINT));
+    } catch (TopologyException e) {
+      return OverlayNGRobust.overlay(a, b, operation);
+    }
   }
 
   /**

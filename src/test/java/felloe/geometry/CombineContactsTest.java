@@ -89,7 +89,6 @@ class CombineContactsTest {
 
   @Test
   void aDiscThatTouchesFromInsideLeavesAMoonOrIsRefusedClearly() {
-    int answered = 0;
     for (int k = 0; k < 90; k++) {
       Point at = Point.polar(10, k);
       List<Region> big = List.of(disc(0, 0, 30));
@@ -98,16 +97,11 @@ class CombineContactsTest {
       assertEquals(400 * Math.PI, area(Combine.intersection(big, small)), 1e-3);
       try {
         assertEquals(500 * Math.PI, area(Combine.difference(big, small)), 1e-3, "turn " + k);
-        answered++;
       } catch (GeometryException e) {
         // A moon whose horns meet touches itself: no contour can say it.
-        assertTrue(
-            e.getMessage().endsWith("cross or touch")
-                || e.getMessage().equals("two edges have no exact meeting"),
-            e.getMessage());
+        assertTrue(e.getMessage().contains("touch"), e.getMessage());
       }
     }
-    assertTrue(answered >= 0);
   }
 
   @Test
@@ -117,7 +111,7 @@ class CombineContactsTest {
     Region open = Combine.difference(List.of(plate), List.of(flush)).get(0);
     assertEquals(8, open.outer().segments().size());
     assertEquals(6000 - 400, open.outer().area(), 1e-9);
-    Region rim = Region.of(RandomShapes.roundedRectangle(100, 60, 30));
+    Region rim = Region.of(MoreShapes.slot(new Point(-20, 0), new Point(20, 0), 30));
     Region cut = Combine.difference(List.of(rim), List.of(disc(20, 0, 30))).get(0);
     assertTrue(cut.properties().area() > 0);
     // a disc on the very arc of the slot's end takes it off to the last digit
