@@ -48,6 +48,11 @@ final class Corpus {
     return shapes(Path.of("shapes"));
   }
 
+  /** The shape files to start from. */
+  static List<Path> starts() {
+    return shapes(Path.of("src", "main", "resources", "felloe", "new"));
+  }
+
   private static List<Path> shapes(Path folder) {
     try (Stream<Path> files = Files.list(folder)) {
       return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();

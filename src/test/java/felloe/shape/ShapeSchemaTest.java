@@ -45,7 +45,7 @@ class ShapeSchemaTest {
   }
 
   private static Stream<Path> goodFiles() {
-    return Stream.of(Corpus.demos(), Corpus.files("good"), Corpus.files("odd"))
+    return Stream.of(Corpus.demos(), Corpus.starts(), Corpus.files("good"), Corpus.files("odd"))
         .flatMap(List::stream);
   }
 
