@@ -1,14 +1,18 @@
 package felloe.shape;
 
+import felloe.geometry.Arc;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
+import felloe.geometry.Tolerances;
+import java.util.Optional;
 
 /**
  * How far one contour reaches into or out of another.
  *
  * @param at the point that lies deepest
- * @param by its distance to the other contour's line, mm; 0 when no point lies there
+ * @param by its distance to the other contour's line, mm, or for two circles how far they would
+ *     have to be moved apart; 0 when no point lies there
  */
 record Depth(Point at, double by) {
 
@@ -31,6 +35,11 @@ record Depth(Point at, double by) {
    * @param inside whether points inside {@code b} are meant, or those outside
    */
   static Depth deepest(Contour a, Contour b, boolean inside) {
+    Optional<Depth> circles =
+        a.asCircle().flatMap(one -> b.asCircle().flatMap(two -> ofCircles(one, two)));
+    if (inside && circles.isPresent()) {
+      return circles.get();
+    }
     int count = a.segments().size();
     int stride = Math.max(1, count / MOST_SEGMENTS);
     int on = Math.max(FEWEST_ON_A_SEGMENT, Math.min(MOST_ON_A_SEGMENT, SAMPLES / count));
@@ -49,6 +58,16 @@ record Depth(Point at, double by) {
       }
     }
     return segment == null ? deepest : narrowed(deepest, segment, middle, 1.0 / on, b, inside);
+  }
+
+  /** Two circles reach into each other by the sum of their radii less the distance. */
+  private static Optional<Depth> ofCircles(Arc a, Arc b) {
+    double distance = a.centre().distance(b.centre());
+    if (distance <= Tolerances.SAME_POINT) {
+      return Optional.empty();
+    }
+    Point at = a.centre().towards(b.centre(), a.radius() / distance);
+    return Optional.of(new Depth(at, Math.max(0, a.radius() + b.radius() - distance)));
   }
 
   private static Depth narrowed(

@@ -1,9 +1,15 @@
 package felloe.shape;
 
+import java.util.regex.Pattern;
+
 /** The short name of a plate, taken from its file's name and fit for file names everywhere. */
 final class PlateName {
 
   private static final int LONGEST = 60;
+
+  /** Names that Windows keeps for devices; no file or folder can have them. */
+  private static final Pattern DEVICE =
+      Pattern.compile("con|prn|aux|nul|(?:com|lpt)[0-9]", Pattern.CASE_INSENSITIVE);
 
   private PlateName() {}
 
@@ -14,7 +20,15 @@ final class PlateName {
     String stem = dot > 0 ? name.substring(0, dot) : name;
     String clean =
         stem.replaceAll("[^\\p{IsAlphabetic}\\p{IsDigit}_-]+", "-").replaceAll("^-+|-+$", "");
-    String cut = clean.substring(0, Math.min(LONGEST, clean.length()));
-    return cut.isEmpty() ? "plate" : cut;
+    String cut = clean.length() <= LONGEST ? clean : clean.substring(0, end(clean));
+    if (cut.isEmpty()) {
+      return "plate";
+    }
+    return DEVICE.matcher(cut).matches() ? cut + "-" : cut;
+  }
+
+  /** Where a long name is cut: not between the halves of one character. */
+  private static int end(String name) {
+    return Character.isHighSurrogate(name.charAt(LONGEST - 1)) ? LONGEST - 1 : LONGEST;
   }
 }
