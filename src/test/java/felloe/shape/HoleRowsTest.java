@@ -108,8 +108,8 @@ class HoleRowsTest {
 
   @Test
   void everyHoleLiesAtTheInset() {
-    Contour outline = new FourSided(300, 200, 40, 30, new FourSided.Rise(9, 4, 12, 12), Point.ORIGIN)
-        .contour();
+    Contour outline =
+        new FourSided(300, 200, 40, 30, new FourSided.Rise(9, 4, 12, 12), Point.ORIGIN).contour();
     for (Point centre : edge(outline, 17, 12, 12, 40)) {
       assertEquals(17, outline.distance(centre), 1e-6);
       assertTrue(outline.contains(centre));

@@ -25,8 +25,7 @@ class MaterialsTest {
       String basis = material(name).basis();
       assertFalse(basis.isBlank(), name);
       assertTrue(
-          basis.matches(
-              ".*(from memory|common practice|Aluminum Association|computed|measured).*"),
+          basis.matches(".*(from memory|common practice|Aluminum Association|computed|measured).*"),
           name + ": " + basis);
     }
   }

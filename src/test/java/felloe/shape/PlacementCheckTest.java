@@ -45,8 +45,7 @@ class PlacementCheckTest {
   }
 
   private static Hole hole(String label, double x, double diameter, int line) {
-    return new Hole(
-        label, HoleRole.GRIP, new Point(x, 0), diameter, Place.of("a.yaml", line, 3));
+    return new Hole(label, HoleRole.GRIP, new Point(x, 0), diameter, Place.of("a.yaml", line, 3));
   }
 
   @Test
@@ -90,7 +89,9 @@ class PlacementCheckTest {
   @Test
   void aCircleThatTouchesTheOutlineIsToldToTouch() {
     assertTrue(
-        ofWindows(circle(0, 30, 20)).get(0).contains("touches the outline from inside, near (0, 50)"));
+        ofWindows(circle(0, 30, 20))
+            .get(0)
+            .contains("touches the outline from inside, near (0, 50)"));
   }
 
   @Test

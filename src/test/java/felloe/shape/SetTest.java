@@ -75,14 +75,18 @@ class SetTest {
   @Test
   void aWrongFamilyBesideTheFilesIsTold() {
     assertEquals(
-        List.of("--set outline.four-sided.width outline.four-sided: cannot stand beside round; keep one of round, four-sided"),
+        List.of(
+            "--set outline.four-sided.width outline.four-sided: cannot stand beside round; keep one"
+                + " of round, four-sided"),
         Corpus.complaints(FILE, "outline.four-sided.width=300"));
   }
 
   @Test
   void theVersionCanBeWrongToo() {
     assertEquals(
-        List.of("--set felloe: '2' must be 1, the version of shape file that this program reads; use a newer Felloe"),
+        List.of(
+            "--set felloe: '2' must be 1, the version of shape file that this program reads; use a"
+                + " newer Felloe"),
         Corpus.complaints(FILE, "felloe=2"));
   }
 }

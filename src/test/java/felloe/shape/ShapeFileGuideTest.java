@@ -22,8 +22,7 @@ class ShapeFileGuideTest {
   private static String completed(String example) {
     String version = has(example, "felloe") ? "" : "felloe: 1\n";
     String outline = has(example, "outline") ? "" : "outline:\n  round: {diameter: 280}\n";
-    String stock =
-        has(example, "stock") ? "" : "stock: {material: birch-plywood, thickness: 9}\n";
+    String stock = has(example, "stock") ? "" : "stock: {material: birch-plywood, thickness: 9}\n";
     return version + outline + example + stock;
   }
 
