@@ -26,7 +26,7 @@ class ArchitectureTest {
           .importPackages("felloe");
 
   /** Each room with the rooms that it may import. */
-  private static final Map<String, List<String>> MAY_IMPORT =
+  static final Map<String, List<String>> MAY_IMPORT =
       Map.ofEntries(
           Map.entry("geometry", List.of()),
           Map.entry("plate", List.of("geometry")),

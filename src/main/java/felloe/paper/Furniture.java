@@ -82,10 +82,7 @@ final class Furniture {
   }
 
   private void name(String name, String count, double width, double foot, List<Mark> words) {
-    double height = 7;
-    while (TextWidth.of(name, height) > width - 2 && height > 2) {
-      height -= 0.5;
-    }
+    double height = height(name, width - 2, 7, 5, 3.5, 2.5);
     double middle = frame.strip().minX() + width / 2;
     words.add(Mark.Label.of(name, new Point(middle, foot - 2 - height), height, Anchor.MIDDLE));
     Point below = new Point(middle, foot - 5.5 - height);
@@ -94,10 +91,7 @@ final class Furniture {
 
   private void title(double left, double foot, List<Mark> words) {
     double width = StripText.titleCell(frame.strip().width()) - 2 * PAD;
-    double height = 3.5;
-    while (TextWidth.of(text.title(), height) > width && height > 2.5) {
-      height -= 0.5;
-    }
+    double height = height(text.title(), width, 3.5, 2.5);
     String title = Paragraph.fit(text.title(), height, width);
     Point at = new Point(left + PAD, foot - 1.5 - height);
     words.add(Mark.Label.of(title, at, height, Anchor.START));
@@ -108,5 +102,15 @@ final class Furniture {
 
   private static Mark line(double x1, double y1, double x2, double y2) {
     return Mark.Stroke.of(new Line(new Point(x1, y1), new Point(x2, y2)), LineType.THIN);
+  }
+
+  /** The first of some heights after ISO 3098 at which a text fits; the last when none does. */
+  private static double height(String text, double width, double... heights) {
+    for (double height : heights) {
+      if (TextWidth.of(text, height) <= width) {
+        return height;
+      }
+    }
+    return heights[heights.length - 1];
   }
 }

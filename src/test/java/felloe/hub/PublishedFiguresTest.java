@@ -65,14 +65,22 @@ class PublishedFiguresTest {
     assertEquals(ClearanceSeries.ABOVE_COARSE, ClearanceSeries.of(m5, 6));
   }
 
-  // Source: plane geometry, c = D sin(pi/n).
+  // Source: the table of chords for spacing off the circumference of a circle of diameter 1, as in
+  // Machinery's Handbook (figures from memory, each recomputed as sin(pi/n)); the surds are those
+  // of Euclid's polygons.
   @Test
-  void chordFactorsBetweenNeighboursFor3To8Holes() {
-    assertEquals(0.866025, CalliperFigures.chord(1, 3, 1), 5e-7);
-    assertEquals(0.707107, CalliperFigures.chord(1, 4, 1), 5e-7);
-    assertEquals(0.587785, CalliperFigures.chord(1, 5, 1), 5e-7);
-    assertEquals(0.5, CalliperFigures.chord(1, 6, 1), 5e-7);
-    assertEquals(0.382683, CalliperFigures.chord(1, 8, 1), 5e-7);
+  void chordFactorsBetweenNeighboursFor3To12Holes() {
+    double[] table = {
+      0.866025, 0.707107, 0.587785, 0.5, 0.433884, 0.382683, 0.342020, 0.309017, 0.281733, 0.258819
+    };
+    for (int n = 3; n <= 12; n++) {
+      assertEquals(table[n - 3], CalliperFigures.chord(1, n, 1), 5e-7, n + " holes");
+    }
+    assertEquals(Math.sqrt(3) / 2, CalliperFigures.chord(1, 3, 1), 1e-15);
+    assertEquals(Math.sqrt(10 - 2 * Math.sqrt(5)) / 4, CalliperFigures.chord(1, 5, 1), 1e-15);
+    assertEquals(Math.sqrt(2 - Math.sqrt(2)) / 2, CalliperFigures.chord(1, 8, 1), 1e-15);
+    assertEquals((Math.sqrt(5) - 1) / 4, CalliperFigures.chord(1, 10, 1), 1e-15);
+    assertEquals((Math.sqrt(6) - Math.sqrt(2)) / 4, CalliperFigures.chord(1, 12, 1), 1e-15);
   }
 
   // Source: plane geometry.

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** Paper sizes against ISO 216 and ASME Y14.1 (values P1 to P4 of reprints of both). */
+/** Paper sizes against ISO 216 and ASME Y14.1 (sizes read in reprints of both). */
 class PaperTest {
 
   @Test
