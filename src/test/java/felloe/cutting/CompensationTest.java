@@ -143,15 +143,20 @@ class CompensationTest {
     assertEquals(40 - 2 * segment, waist.region().properties().area(), 1e-9);
   }
 
-  @Test
-  void aHollowWithANarrowMouthIsCutFromWithin() {
+  /** A disc with a round hollow that opens to its edge through a slot of 4 mm. */
+  static Plate narrowMouth() {
     List<Region> ring =
         Combine.difference(
             List.of(Region.of(Contour.circle(Point.ORIGIN, 50))),
             List.of(
                 Region.of(Contour.circle(new Point(20, 0), 15)),
                 Region.of(RandomShapes.roundedRectangle(60, 4, 1).moved(Motion.shift(50, 0)))));
-    Compensation cut = Compensation.of(CutPlates.of(ring.get(0).outer()), 6, true);
+    return CutPlates.of(ring.get(0).outer());
+  }
+
+  @Test
+  void aHollowWithANarrowMouthIsCutFromWithin() {
+    Compensation cut = Compensation.of(narrowMouth(), 6, true);
     assertEquals(2, cut.lines().size());
     assertTrue(cut.lines().get(0).inside());
     assertTrue(!cut.lines().get(1).inside());

@@ -1,0 +1,292 @@
+package felloe.cutting;
+
+import felloe.geometry.Contour;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.plate.Hole;
+import felloe.plate.Note;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.yaml.Problems;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/** Works a plan out. */
+final class CutPlanner {
+
+  private final Plate plate;
+  private final CutSetup setup;
+  private final List<Contour> keepOut;
+  private final Problems problems = new Problems();
+  private final List<Operation> operations = new ArrayList<>();
+  private final List<CutTab> tabs = new ArrayList<>();
+  private final List<Note> notes = new ArrayList<>();
+  private HoleWork holeWork;
+  private Leads leads;
+  private PathIndex paths;
+  private Point at = Point.ORIGIN;
+
+  CutPlanner(Plate plate, CutSetup setup, List<Contour> keepOut) {
+    this.plate = plate;
+    this.setup = setup;
+    this.keepOut = keepOut;
+  }
+
+  CutPlan plan() {
+    new SetupCheck(plate, setup, problems).run();
+    problems.throwIfAny();
+    holeWork = new HoleWork(setup);
+    Compensation cut = Compensation.of(plate, setup.cutter(), true, hole -> holeWork.drilled(hole));
+    refuseClosed(cut);
+    // A window's waste lies left of travel when its finish line lies right, and so everywhere.
+    boolean climb = setup.direction() == CutDirection.CLIMB;
+    leads = new Leads(new Clearance(plate, keepOut), setup.half(), climb);
+    paths = new PathIndex(cut.lines());
+    drill();
+    bore(cut);
+    along(cut, CutFeature.Kind.WINDOW);
+    along(cut, CutFeature.Kind.OUTLINE);
+    problems.throwIfAny();
+    Height height =
+        new Height(
+            setup.depths().clearance(),
+            setup.depths().approach(),
+            -setup.depths().stock() - setup.depths().breakthrough());
+    return new CutPlan(
+        plate,
+        setup,
+        keepOut,
+        cut,
+        height,
+        operations,
+        tabs,
+        figures(height),
+        notes,
+        CutCautions.of(setup.process(), plate.stock().material()));
+  }
+
+  private void refuseClosed(Compensation cut) {
+    int windows = 0;
+    for (CutFeature feature : cut.closed()) {
+      if (feature.kind() == CutFeature.Kind.HOLE) {
+        problems.add(
+            new Problem(
+                feature.place(),
+                feature.label(),
+                "",
+                "is not wider than the " + mm(setup.cutter()) + " that is cut",
+                "take a thinner cutter or beam, or drill it"));
+      } else {
+        windows++;
+        notes.add(
+            new Note(
+                feature.place(),
+                feature.label()
+                    + " is narrower than the cutter everywhere and is not cut: saw and file it"));
+      }
+    }
+    if (windows > 0 && windows == plate.windows().size()) {
+      problems.add(
+          new Problem(
+              Place.ofOption(setup.process() == CutProcess.ROUTER ? "--cutter" : "--kerf", ""),
+              "",
+              mm(setup.cutter()),
+              "is wider than every window",
+              "take a thinner cutter"));
+    }
+  }
+
+  /** Takes the nearest to where the cutter stands, again and again. */
+  private <T> List<T> nearestFirst(List<T> things, Function<T, Point> place) {
+    List<T> left = new ArrayList<>(things);
+    List<T> order = new ArrayList<>();
+    while (!left.isEmpty()) {
+      int nearest = 0;
+      for (int i = 1; i < left.size(); i++) {
+        if (place.apply(left.get(i)).distance(at) < place.apply(left.get(nearest)).distance(at)) {
+          nearest = i;
+        }
+      }
+      T next = left.remove(nearest);
+      at = place.apply(next);
+      order.add(next);
+    }
+    return order;
+  }
+
+  private void drill() {
+    Map<Double, List<Hole>> bySize = new TreeMap<>();
+    for (Hole hole : plate.holes()) {
+      if (holeWork.drilled(hole)) {
+        bySize.computeIfAbsent(holeWork.drill(hole), d -> new ArrayList<>()).add(hole);
+      }
+    }
+    bySize.forEach(
+        (drill, holes) -> {
+          List<Move> moves = new ArrayList<>();
+          for (Hole hole : nearestFirst(holes, Hole::centre)) {
+            if (moves.isEmpty()) {
+              moves.add(new Move.Travel(hole.centre()));
+            }
+            moves.add(holeWork.move(hole));
+          }
+          String title = "drill " + counted(holes.size(), "hole") + ", " + mm(drill);
+          operations.add(new Operation(title, holeWork.tool(drill), holeWork.speed(drill), moves));
+        });
+  }
+
+  private void bore(Compensation cut) {
+    List<Move> moves = new ArrayList<>();
+    List<WayIn> entries = nearestFirst(entries(cut, CutFeature.Kind.HOLE), WayIn::start);
+    for (WayIn entry : entries) {
+      moves.addAll(moves(entry).moves());
+    }
+    if (!moves.isEmpty()) {
+      String what = setup.process() == CutProcess.ROUTER ? "bore " : "cut ";
+      operations.add(operation(what + counted(entries.size(), "hole"), moves));
+    }
+  }
+
+  private void along(Compensation cut, CutFeature.Kind kind) {
+    List<WayIn> entries = entries(cut, kind);
+    // Hollows of the outline are cut while it still holds.
+    List<WayIn> inside = entries.stream().filter(entry -> entry.line().inside()).toList();
+    List<WayIn> outside = entries.stream().filter(entry -> !entry.line().inside()).toList();
+    List<WayIn> order = new ArrayList<>(nearestFirst(inside, WayIn::start));
+    order.addAll(nearestFirst(outside, WayIn::start));
+    for (WayIn entry : order) {
+      Worked worked = moves(entry);
+      CutFeature feature = entry.line().feature();
+      List<CutLine> parts = cut.lines(feature);
+      String title = kind == CutFeature.Kind.OUTLINE ? "outline" : "window " + feature.label();
+      if (parts.size() > 1) {
+        title += ", part " + (parts.indexOf(entry.line()) + 1) + " of " + parts.size();
+      }
+      operations.add(operation(title + worked.passes(), worked.moves()));
+    }
+  }
+
+  private List<WayIn> entries(Compensation cut, CutFeature.Kind kind) {
+    List<WayIn> entries = new ArrayList<>();
+    for (CutLine line : cut.lines()) {
+      if (line.feature().kind() == kind) {
+        WayIn entry = WayIn.of(line, setup, leads);
+        if (entry.lead().isEmpty()) {
+          withoutLead(line.feature());
+        }
+        entries.add(entry);
+      }
+    }
+    return entries;
+  }
+
+  private void withoutLead(CutFeature feature) {
+    if (setup.process() == CutProcess.ROUTER) {
+      if (setup.entry().lead() > 0) {
+        notes.add(
+            new Note(
+                feature.place(),
+                feature.label() + ": no room for a lead; the ramp starts on the path itself"));
+      }
+      return;
+    }
+    problems.add(
+        new Problem(
+            Place.ofOption("--lead", ""),
+            "",
+            mm(setup.entry().lead()),
+            "has no room at " + feature.label() + ", and a beam must not pierce on the finish line",
+            "the lead is made smaller down to " + mm(Leads.LEAST) + "; drill what is narrower"));
+  }
+
+  /** Moves along a path, and what to say of them in the title. */
+  private record Worked(List<Move> moves, String passes) {}
+
+  private Worked moves(WayIn entry) {
+    if (setup.process() != CutProcess.ROUTER) {
+      return new Worked(BeamPath.moves(entry, setup, leads), "");
+    }
+    Passes passes = new Passes(entry, paths, setup, leads);
+    passes.run(tabsOn(entry, passes.tabPlaces()));
+    tabs.addAll(passes.tabs());
+    String text = passes.passes() == 0 ? ", helix" : ", " + counted(passes.passes(), "pass");
+    return new Worked(passes.moves(), text);
+  }
+
+  private List<Double> tabsOn(WayIn entry, TabPlaces places) {
+    CutFeature feature = entry.line().feature();
+    int count = setup.tabs().count();
+    if (!entry.line().inside()) {
+      List<Double> chosen = places.places(count);
+      if (count > 0 && chosen.isEmpty()) {
+        problems.add(
+            new Problem(
+                Place.ofOption("--tabs", ""),
+                "",
+                Integer.toString(count),
+                "have no room on the outline: with their slopes they take "
+                    + mm(places.needed(count))
+                    + " of a path of "
+                    + mm(entry.loop().length()),
+                "ask for fewer, narrower or lower tabs, or a steeper ramp"));
+      }
+      return chosen;
+    }
+    if (!Slugs.large(entry.line(), setup.cutter())) {
+      return List.of();
+    }
+    for (int n = count; n >= 2; n--) {
+      List<Double> chosen = places.places(n);
+      if (!chosen.isEmpty()) {
+        return chosen;
+      }
+    }
+    notes.add(
+        new Note(
+            feature.place(),
+            feature.label()
+                + ": the slug comes loose at the last pass; hold it down with tape or a screw"));
+    return List.of();
+  }
+
+  private Operation operation(String title, List<Move> moves) {
+    boolean router = setup.process() == CutProcess.ROUTER;
+    String name =
+        mm(setup.cutter())
+            + switch (setup.process()) {
+              case ROUTER -> " end mill";
+              case LASER -> " laser beam";
+              default -> " water jet";
+            };
+    CutterTool tool =
+        new CutterTool(
+            name,
+            router ? CutterTool.Kind.END_MILL : CutterTool.Kind.BEAM,
+            setup.cutter(),
+            router ? setup.flutes() : 0);
+    return new Operation(title, tool, router ? setup.rates().speed() : 0, moves);
+  }
+
+  private List<OperationFigures> figures(Height height) {
+    List<OperationFigures> figures = new ArrayList<>();
+    Point from = Point.ORIGIN;
+    for (Operation operation : operations) {
+      figures.add(OperationFigures.of(operation, from, height, setup.rates().travel()));
+      from = OperationFigures.end(operation, from);
+    }
+    return figures;
+  }
+
+  private static String counted(int count, String what) {
+    String many = what.equals("pass") ? "passes" : what + "s";
+    return count + " " + (count == 1 ? what : many);
+  }
+
+  private static String mm(double value) {
+    return Numbers.brief(value, 3) + " mm";
+  }
+}

@@ -1,0 +1,26 @@
+package felloe.cutting;
+
+import felloe.geometry.Numbers;
+
+/**
+ * The blade of a jigsaw, mm.
+ *
+ * @param width from its teeth to its back, above zero
+ * @param kerf how wide it cuts, above zero
+ * @param turn the least radius that it can follow, above zero
+ */
+public record JigsawBlade(double width, double kerf, double turn) {
+
+  /**
+   * Refuses figures that are not above zero.
+   *
+   * @throws IllegalArgumentException naming the field
+   */
+  public JigsawBlade {
+    if (Numbers.finite("width", width) <= 0
+        || Numbers.finite("kerf", kerf) <= 0
+        || Numbers.finite("turn", turn) <= 0) {
+      throw new IllegalArgumentException("blade width, kerf and turn must be above zero");
+    }
+  }
+}

@@ -1,0 +1,247 @@
+package felloe.cutting;
+
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Gap;
+import felloe.geometry.Point;
+import felloe.geometry.Segment;
+import felloe.geometry.SegmentIndex;
+import felloe.plate.Finding;
+import felloe.plate.Hole;
+import felloe.plate.Place;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Proves a plan before it is written, from the moves as a file will say them and the plate alone:
+ * it shares nothing with the code that made the paths. Distances are exact, between lines and arcs.
+ *
+ * <ul>
+ *   <li>No cut comes nearer to the plate than the cutter's edge may, by more than {@value #LIMIT}
+ *       mm, and none runs in the plate.
+ *   <li>Each place of each edge, looked at every {@value #SPACING} mm and at every end and middle,
+ *       has the cutter's edge within {@value #LIMIT} mm of it at the full depth, except at a stated
+ *       tab, or where no cutter fits and a left-over says so.
+ *   <li>Tabs stand. Holes are drilled at the right place, to size and through.
+ *   <li>Nothing goes deeper than said; no end mill goes down steeper than the ramp.
+ *   <li>The finish line lies on the side of travel that was asked for.
+ *   <li>The two radii of each arc differ by at most {@value #ARC_RADII} mm (NISTIR 6556, section
+ *       3.5.3.2).
+ * </ul>
+ */
+public final class SweepCheck {
+
+  /** Greatest gouge, and greatest remainder that is not stated, mm. */
+  public static final double LIMIT = 0.01;
+
+  /** Greatest difference of an arc's two radii, mm. */
+  public static final double ARC_RADII = 0.002;
+
+  /** Distance of the places that are looked at along an edge, mm. */
+  static final double SPACING = 0.5;
+
+  private static final String OWN = "the accuracy that a cut file is held to";
+
+  private final CutPlan plan;
+  private final int decimals;
+  private final double half;
+  private final SegmentIndex plateEdges;
+  private final SegmentIndex edges;
+  private final Inside inside;
+
+  private final SweepTally gouge =
+      tally("sweep-gouge", "The cutter must not take from the plate.", "gouge", "mm", LIMIT, OWN);
+  private final SweepTally missed =
+      tally("sweep-missed", "Every edge must be cut to its line.", "left", "mm", LIMIT, OWN);
+  private final SweepTally tabs =
+      tally("sweep-tabs", "Every tab must stand.", "tabs wrong", "", 0, OWN);
+  private final SweepTally holes =
+      tally("sweep-holes", "Drilled holes: place, size, depth.", "off", "mm", LIMIT, OWN);
+  private final SweepTally depth =
+      tally("sweep-depth", "Nothing goes deeper than said.", "too deep", "mm", LIMIT, OWN);
+  private final SweepTally plunge;
+  private final SweepTally way =
+      tally("sweep-way", "Each move begins where the last ended.", "breaks", "", 0, OWN);
+  private final SweepTally side =
+      tally("sweep-side", "Climb or conventional, as asked for.", "wrong moves", "", 0, OWN);
+  private final SweepTally arcs =
+      tally(
+          "sweep-arcs",
+          "A controller stops at an arc whose ends do not fit.",
+          "difference of radii",
+          "mm",
+          ARC_RADII,
+          "NISTIR 6556 section 3.5.3.2");
+
+  private SweepCheck(CutPlan plan, int decimals) {
+    this.plan = plan;
+    this.decimals = decimals;
+    this.half = plan.setup().half();
+    List<Contour> all = new ArrayList<>(plan.plate().region().contours());
+    this.plateEdges = SegmentIndex.of(all);
+    all.addAll(plan.keepOut());
+    this.edges = SegmentIndex.of(all);
+    this.inside = new Inside(edges, all.stream().map(Contour::box).reduce(Box::union).get().maxX());
+    double ramp = Math.toDegrees(plan.setup().entry().ramp());
+    this.plunge =
+        tally(
+            "sweep-plunge",
+            "An end mill goes down on a ramp only.",
+            "slope",
+            "deg",
+            ramp + 0.1,
+            "the ramp that was asked for");
+  }
+
+  private static SweepTally tally(
+      String rule, String why, String figure, String unit, double limit, String source) {
+    return new SweepTally(rule, why, figure, unit, limit, source);
+  }
+
+  /**
+   * Checks a plan.
+   *
+   * @param decimals places that coordinates will be rounded to in the file
+   */
+  public static SweepResult of(CutPlan plan, int decimals) {
+    return new SweepCheck(plan, decimals).run();
+  }
+
+  private SweepResult run() {
+    AsWritten written = new AsWritten(plan, decimals, way, plunge, arcs, depth).run();
+    gouges(written.cuts());
+    Set<Hole> drilled = drilled(written);
+    Set<Segment> through = new LinkedHashSet<>();
+    double lower = -plan.setup().depths().stock();
+    for (Flown cut : written.cuts()) {
+      if (cut.beam() || cut.high() <= lower + 1e-6) {
+        through.add(cut.way());
+      }
+    }
+    sides(through);
+    new SweepCover(plan, through, written.cuts(), plateEdges, half, missed).run(drilled);
+    tabs(written.cuts());
+    Place place = plan.plate().stock().place();
+    List<Finding> findings = new ArrayList<>();
+    for (SweepTally tally : List.of(gouge, missed, tabs, holes, depth, plunge, way, side, arcs)) {
+      findings.add(tally.finding(place));
+    }
+    return new SweepResult(
+        findings, gouge.worst(), missed.worst(), arcs.worst(), written.deepest());
+  }
+
+  private void gouges(List<Flown> cuts) {
+    Set<Segment> seen = new HashSet<>();
+    boolean checked = false;
+    for (Flown cut : cuts) {
+      checked &= !cut.starts();
+      if (!cut.cuts()) {
+        continue;
+      }
+      if (!checked) {
+        // A way that crosses no edge is all in the plate or all outside.
+        checked = true;
+        Point start = cut.way().from();
+        if (inside.material(start)) {
+          gouge.add(half + edges.distance(start), cut.operation(), start);
+        }
+      }
+      if (seen.add(cut.way())) {
+        edges.touching(
+            cut.way().box().grown(half),
+            number -> {
+              Gap gap = Gap.between(cut.way(), edges.get(number));
+              gouge.add(half - gap.distance(), cut.operation(), gap.from());
+            });
+      }
+    }
+  }
+
+  private Set<Hole> drilled(AsWritten written) {
+    Set<Hole> found = new HashSet<>();
+    for (int i = 0; i < written.drills().size(); i++) {
+      Move.Drill drill = written.drills().get(i);
+      CutterTool tool = written.drillTool(i);
+      Hole nearest = null;
+      for (Hole hole : plan.plate().holes()) {
+        if (nearest == null
+            || hole.centre().distance(drill.at()) < nearest.centre().distance(drill.at())) {
+          nearest = hole;
+        }
+      }
+      if (nearest == null) {
+        holes.add(tool.diameter(), "a drilled hole that the plate has not", drill.at());
+        continue;
+      }
+      holes.add(nearest.centre().distance(drill.at()), nearest.label(), drill.at());
+      if (tool.kind() != CutterTool.Kind.DRILL
+          || Math.abs(tool.diameter() - nearest.diameter()) > HoleWork.SAME_SIZE + 1e-9) {
+        holes.add(
+            Math.abs(tool.diameter() - nearest.diameter()),
+            nearest.label() + " with a " + tool.name(),
+            drill.at());
+      }
+      double through = -plan.setup().depths().stock() - HoleWork.tip(tool.diameter());
+      holes.add(drill.bottom() - through, nearest.label() + " not through", drill.at());
+      if (!found.add(nearest)) {
+        holes.add(nearest.diameter(), nearest.label() + " twice", drill.at());
+      }
+    }
+    return found;
+  }
+
+  private void sides(Set<Segment> through) {
+    boolean right = plan.setup().direction() == CutDirection.CLIMB;
+    for (Segment cut : through) {
+      Point p = cut.at(0.5);
+      Segment edge = plateEdges.get(plateEdges.nearest(p));
+      Point foot = edge.nearest(p);
+      if (foot.distance(p) <= half + LIMIT && foot.distance(p) > LIMIT) {
+        double left = cut.tangent(0.5).cross(foot.minus(p));
+        if (left > 0 == right) {
+          side.broken("a move with the finish line on its " + (right ? "left" : "right"), p);
+        }
+      }
+    }
+  }
+
+  private void tabs(List<Flown> cuts) {
+    int wanted = plan.setup().tabs().count();
+    long outside =
+        plan.tabs().stream().filter(tab -> tab.feature().kind() == CutFeature.Kind.OUTLINE).count();
+    if (outside < wanted) {
+      tabs.broken("outline has " + outside + " tabs of " + wanted, Point.ORIGIN);
+    }
+    for (CutTab tab : plan.tabs()) {
+      // The material on top of a tab lies in the way of the cutter's round at half its width.
+      double clear = half + tab.width() / 2 - 0.1 * (half + tab.width());
+      boolean stands = true;
+      Box near = Box.of(tab.at(), tab.at()).grown(clear);
+      for (Flown cut : cuts) {
+        if (cut.low() < tab.top() - LIMIT
+            && cut.way().box().touches(near)
+            && below(cut, tab.top() - LIMIT).distance(tab.at()) < clear) {
+          stands = false;
+        }
+      }
+      if (!stands) {
+        tabs.broken("a tab of " + tab.feature().label() + " is cut away", tab.at());
+      }
+    }
+  }
+
+  /** The stretch of a cut that lies below a height, where some of it does. */
+  private static Segment below(Flown cut, double top) {
+    if (cut.high() <= top) {
+      return cut.way();
+    }
+    double fraction = (top - cut.fromZ()) / (cut.toZ() - cut.fromZ());
+    Point crossing = cut.way().at(fraction);
+    return cut.fromZ() < cut.toZ()
+        ? Loop.part(cut.way(), 0, fraction, cut.way().from(), crossing)
+        : Loop.part(cut.way(), fraction, 1, crossing, cut.way().to());
+  }
+}
