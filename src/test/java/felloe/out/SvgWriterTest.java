@@ -205,7 +205,7 @@ class SvgWriterTest {
   }
 
   /** Every point read lies on the contour, and every piece of the contour has been read. */
-  private static void assertSame(Contour contour, List<double[]> read, String what) {
+  static void assertSame(Contour contour, List<double[]> read, String what) {
     double worst = 0;
     double length = 0;
     for (int i = 0; i < read.size(); i++) {
