@@ -1,0 +1,31 @@
+package felloe.out;
+
+import felloe.cutting.Height;
+import felloe.cutting.Operation;
+import java.util.List;
+
+/**
+ * All that a G-code program holds.
+ *
+ * @param about title, revision and cautions, written as comments at its head
+ * @param workZero where x, y and z are 0, in words, such as {@code hub axis, upper face of the
+ *     stock}
+ * @param notes further lines for its head, such as the size of the stock
+ * @param height heights of the job
+ * @param coolant whether coolant or air is wanted, where the machine has any
+ * @param operations in order
+ */
+public record GcodeJob(
+    About about,
+    String workZero,
+    List<String> notes,
+    Height height,
+    boolean coolant,
+    List<Operation> operations) {
+
+  /** Copies the lists. */
+  public GcodeJob {
+    notes = List.copyOf(notes);
+    operations = List.copyOf(operations);
+  }
+}
