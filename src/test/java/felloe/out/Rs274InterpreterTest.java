@@ -166,7 +166,7 @@ class Rs274InterpreterTest {
     error("unknown code", "G12.3 X1");
     error("unknown word", "E5");
     error("bad number after ;", "G1 X1 ; words");
-    error("bad number", "G1 X1e3");
+    error("unknown word E", "G1 X1e3");
     error("bad number", "G1 X--1");
     error("bad number", "G1 X");
     error("bad number", "G1 X1,5");
