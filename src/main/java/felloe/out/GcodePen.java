@@ -221,6 +221,8 @@ final class GcodePen {
     if (inCycle) {
       text.line("G80");
       inCycle = false;
+      // The cycle ends at the clearance height, but nothing is risked by saying so.
+      lifted = false;
     }
   }
 

@@ -43,6 +43,7 @@ public final class Rs274Interpreter {
   private boolean spinning;
   private boolean coolant;
   private boolean ended;
+  private boolean spunAtStop;
   private int pauses;
   private int line;
   private double stickyZ = Double.NaN;
@@ -64,6 +65,11 @@ public final class Rs274Interpreter {
   /** Whether the program ended by M2 or M30. */
   public boolean ended() {
     return ended;
+  }
+
+  /** Whether the spindle turned when the program paused or ended. */
+  public boolean spunAtStop() {
+    return spunAtStop;
   }
 
   /** Whether the spindle turns. */
@@ -183,6 +189,7 @@ public final class Rs274Interpreter {
   }
 
   private void stop(String code) {
+    spunAtStop |= spinning;
     if (code.equals("M0") || code.equals("M1")) {
       pauses++;
     } else {

@@ -169,7 +169,7 @@ class Rs274InterpreterTest {
     error("unknown word E", "G1 X1e3");
     error("bad number", "G1 X--1");
     error("bad number", "G1 X");
-    error("bad number", "G1 X1,5");
+    error("unknown word ,", "G1 X1,5");
     error("bad line number", "G1 N5 X1");
     error("bad line number", "N100000 G1 X1");
     error("unclosed comment", "G1 X1 (open");
