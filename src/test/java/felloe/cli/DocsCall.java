@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -18,13 +20,19 @@ record DocsCall(String where, List<String> words, int code) {
 
   private static final String CODE = "# exit code ";
 
+  /** As a shell splits: spaces in quotes do not part a word. */
+  private static final Pattern WORD = Pattern.compile("(?:'[^']*'|[^\\s'])+");
+
   static DocsCall of(String where, String line) {
     int comment = line.indexOf(CODE);
     int code = comment < 0 ? 0 : Integer.parseInt(line.substring(comment + CODE.length()).strip());
     String call = line.replaceFirst(" +#.*", "").replaceFirst(" +[>|].*", "");
-    List<String> words = new ArrayList<>(List.of(call.split(" +")));
+    List<String> words = new ArrayList<>();
+    Matcher word = WORD.matcher(call);
+    while (word.find()) {
+      words.add(word.group().replace("'", ""));
+    }
     words.remove(0);
-    words.replaceAll(word -> word.replaceAll("^'|'$", ""));
     return new DocsCall(where, List.copyOf(words), code);
   }
 
