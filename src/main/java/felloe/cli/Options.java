@@ -137,8 +137,8 @@ final class Options {
         text(
             "--bars",
             "ACROSSxUP",
-            "The two check bars as you measured them on a print, such as 149.4x150.3: the tiled"
-                + " pages are then made so that they print true."));
+            "Both check bars as measured on a print, such as 149.4x150.3: the tiled pages then"
+                + " print true."));
     group(
         spec,
         "Marking out",
