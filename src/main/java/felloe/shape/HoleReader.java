@@ -25,6 +25,9 @@ import java.util.Optional;
 /** Reads the bolt circles, the bore, and single holes and rows of holes. */
 final class HoleReader {
 
+  /** No drill is finer, mm; and no row of holes is nearer to the outline. */
+  private static final double SMALLEST = 0.1;
+
   private static final int MOST_CIRCLES = 12;
   private static final int MOST_ON_A_CIRCLE = 60;
   private static final int MOST_ITEMS = 500;
@@ -102,8 +105,8 @@ final class HoleReader {
     HubPattern hub = name.flatMap(n -> findHub(hubs, f.entry("hub"), n)).orElse(NO_HUB);
     WholeField counted = f.integer("count").between(1, MOST_ON_A_CIRCLE);
     int count = own ? counted.required() : counted.or(hub.count());
-    double pcd = figure(f.length("pcd"), own, hub.pitchDiameter());
-    double diameter = figure(f.length("diameter"), own, hub.holeDiameter());
+    double pcd = figure(f.length("pcd").positive(), own, hub.pitchDiameter());
+    double diameter = figure(f.length("diameter").atLeast(SMALLEST), own, hub.holeDiameter());
     double first = Math.toRadians(f.angle("first").or(Math.toDegrees(hub.firstAngle())));
     String label = Labels.read(f);
     f.build(
@@ -124,7 +127,7 @@ final class HoleReader {
   }
 
   private static double figure(NumberField field, boolean required, double standard) {
-    return required ? field.positive().required() : field.positive().or(standard);
+    return required ? field.required() : field.or(standard);
   }
 
   private void add(Fields f, String label, HoleRole role, double diameter, List<Point> centres) {
@@ -144,7 +147,7 @@ final class HoleReader {
     Entry entry = top.entry("bore");
     if (entry.kind() == Entry.Kind.MAPPING) {
       Fields f = top.group("bore");
-      double diameter = f.length("diameter").positive().required();
+      double diameter = f.length("diameter").atLeast(SMALLEST).required();
       Point at = f.point("at").or(Point.ORIGIN);
       String label = Labels.read(f);
       if (f.done()) {
@@ -153,7 +156,7 @@ final class HoleReader {
     } else {
       entry
           .length()
-          .positive()
+          .atLeast(SMALLEST)
           .optional()
           .ifPresent(d -> holes.add(new Hole("", HoleRole.BORE, Point.ORIGIN, d, entry.place())));
     }
@@ -166,7 +169,7 @@ final class HoleReader {
   }
 
   private void item(Fields f) {
-    double diameter = f.length("diameter").positive().required();
+    double diameter = f.length("diameter").atLeast(SMALLEST).required();
     HoleRole role = HoleRole.valueOf(f.oneOf("role", Role.class).or(Role.OTHER).name());
     String label = Labels.read(f);
     boolean mirror = f.bool("mirror").or(false);
@@ -233,7 +236,7 @@ final class HoleReader {
   }
 
   private List<Point> edge(Fields f) {
-    double inset = f.length("inset").positive().required();
+    double inset = f.length("inset").atLeast(SMALLEST).required();
     double from = Math.toRadians(f.clock("from").required());
     double to = Math.toRadians(f.clock("to").required());
     int count = count(f);

@@ -143,7 +143,7 @@ final class WindowReader {
 
   private List<Contour> derived(Fields f) {
     Fields g = f.group(DERIVED);
-    double rim = g.length("rim-width").positive().required();
+    double rim = g.length("rim-width").atLeast(0.1).required();
     double disc = g.length("hub-disc").positive().required();
     double radius = g.length("radius").notNegative().or(0);
     double smallest = g.number("smallest").notNegative().or(DerivedWindows.SMALLEST);

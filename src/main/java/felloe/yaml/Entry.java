@@ -270,7 +270,8 @@ public final class Entry {
 
   private String pointCure() {
     if (value instanceof Scalar scalar) {
-      return scalar.text().matches("[^,]+,[^,]+") ? "write [" + scalar.text() + "]" : "";
+      String text = scalar.text().replaceAll("^\\(|\\)$", "");
+      return text.matches("[^,]+,[^,]+") ? "write [" + text + "]" : "";
     }
     if (!(value instanceof Sequence list)) {
       return "it is a group of keys";
@@ -290,7 +291,7 @@ public final class Entry {
           if (value instanceof Mapping group) {
             return Optional.of(new Fields(group, scope.inner()));
           }
-          if (!isBlank("must be a group of 'key: value' lines")) {
+          if (!isBlank("must be a group of 'key: value' lines, indented below it")) {
             boolean tight = value instanceof Scalar s && !s.quoted() && s.text().contains(":");
             problem(
                 "must be a group of 'key: value' lines",

@@ -50,7 +50,8 @@ public final class ListField {
     }
     if (!(entry.value().orElseThrow() instanceof Sequence list)) {
       if (!entry.isBlank(wanted)) {
-        entry.problem(wanted, "");
+        boolean one = entry.kind() == Entry.Kind.MAPPING;
+        entry.problem(wanted, one ? "put '- ' before the first key of each item" : "");
       }
       return List.of();
     }

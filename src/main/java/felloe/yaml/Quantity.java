@@ -57,6 +57,7 @@ enum Quantity {
   private static final Pattern TIME = Pattern.compile("([0-9]{1,2}):([0-5][0-9])");
   private static final Pattern COMMA = Pattern.compile("([-+]?[0-9]+),([0-9]+)(.*)");
   private static final Pattern UNDERSCORE = Pattern.compile("[-+]?[0-9]+(?:_[0-9]+)+(.*)");
+  private static final Pattern WITH_ANY_UNIT = Pattern.compile(NUMBER_FORM + "\\s*\\p{L}.*");
   private static final Pattern TWO_UNITS =
       Pattern.compile("[^\\p{L}]*[0-9]\\s*\\p{L}+[^\\p{L}]*[0-9]\\s*\\p{L}+");
   private static final Pattern BASED = Pattern.compile("[-+]?0[xXoObB][0-9a-fA-F_]+");
@@ -227,6 +228,12 @@ enum Quantity {
     }
     if (BASED.matcher(text).matches()) {
       return "write it as a decimal number";
+    }
+    if (text.matches("[\u201c\u201d\u201e\u2018\u2019].*")) {
+      return "take the quotes away";
+    }
+    if ((this == NUMBER || this == WHOLE) && WITH_ANY_UNIT.matcher(text).matches()) {
+      return "write the figure alone, without a unit";
     }
     return TWO_UNITS.matcher(text).matches() ? "write one figure with one unit" : "";
   }

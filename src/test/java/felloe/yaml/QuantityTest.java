@@ -137,7 +137,7 @@ class QuantityTest {
   void wrongAnglesAndNumbersAreRefused() {
     bad("1 rad", Entry::angle, ANGLE + "; 'rad' is no unit of angle here; write degrees");
     bad("30 30", Entry::angle, ANGLE);
-    bad("5 mm", Entry::number, NUMBER);
+    bad("5 mm", Entry::number, NUMBER + "; write the figure alone, without a unit");
     bad("1/2", Entry::number, NUMBER);
   }
 
@@ -197,6 +197,6 @@ class QuantityTest {
             + " its unit",
         "h.yaml:5:4 e: 'six' " + WHOLE,
         "h.yaml:6:4 f: '3' must be at least 4 here (a hub has four); add screws",
-        "h.yaml:7:4 g: '6 mm' " + WHOLE);
+        "h.yaml:7:4 g: '6 mm' " + WHOLE + "; write the figure alone, without a unit");
   }
 }
