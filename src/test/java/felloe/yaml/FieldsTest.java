@@ -124,7 +124,8 @@ class FieldsTest {
         "h.yaml:2:7 name: has no value; write a text, or take the key out",
         "h.yaml:3:10 windows: has no value; write a list: '- ' lines, or [a, b], or take the key"
             + " out",
-        "h.yaml:4:7 stock: has no value; write a group of 'key: value' lines, indented below it, or take the key out",
+        "h.yaml:4:7 stock: has no value; write a group of 'key: value' lines, indented below it, or"
+            + " take the key out",
         "h.yaml:5:4 at: has no value; write a point [x, y] of two lengths, or take the key out");
   }
 
