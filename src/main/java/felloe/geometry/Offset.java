@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -116,7 +117,7 @@ public final class Offset {
       OffsetProof proof = new OffsetProof(index, Math.abs(distance), tolerance);
       Set<Integer> swept = new TreeSet<>();
       while (true) {
-        Set<Integer> spoilt;
+        SortedSet<Integer> spoilt;
         GeometryException fault;
         try {
           List<Region> regions = new Retrace(this, chord).regions(pieces);
@@ -124,28 +125,32 @@ public final class Offset {
           if (spoilt.isEmpty()) {
             return regions;
           }
-          fault = null;
+          Point at = segments.get(spoilt.first()).from();
+          fault = new GeometryException("an offset edge lies off its distance", at);
         } catch (GeometryException e) {
-          spoilt = e.where().map(this::around).orElse(Set.of());
+          spoilt = e.where().map(this::around).orElseGet(TreeSet::new);
           fault = e;
         }
+        spoilt = withNeighbours(spoilt);
         if (!swept.addAll(spoilt)) {
-          throw fault != null
-              ? fault
-              : new GeometryException(
-                  "an offset edge lies off its distance", segments.get(first(spoilt)).from());
+          throw fault;
         }
         pieces = without(pieces, spoilt);
       }
     }
 
-    private static int first(Set<Integer> numbers) {
-      return numbers.iterator().next();
+    private SortedSet<Integer> withNeighbours(SortedSet<Integer> numbers) {
+      SortedSet<Integer> all = new TreeSet<>(numbers);
+      for (int number : numbers) {
+        all.add(next.get(number));
+        all.add(previous.get(number));
+      }
+      return all;
     }
 
     /** The source's edges that an edge of the offset near a point may stem from. */
-    private Set<Integer> around(Point p) {
-      Set<Integer> numbers = new TreeSet<>();
+    private SortedSet<Integer> around(Point p) {
+      SortedSet<Integer> numbers = new TreeSet<>();
       double reach = Math.abs(distance) + 20 * chord;
       index.touching(
           Box.of(p, p).grown(reach),
