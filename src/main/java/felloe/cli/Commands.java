@@ -26,7 +26,8 @@ final class Commands {
               "Make",
               List.of(
                   new Entry("make", "the whole kit"),
-                  new Entry("template", "true-scale paper templates"))),
+                  new Entry("template", "true-scale paper templates"),
+                  new Entry("cut", "files for router, laser, waterjet; rough lines for a jigsaw"))),
           new Group(
               "Help",
               List.of(
@@ -62,6 +63,7 @@ final class Commands {
           case "drill" -> new DrillCommand();
           case "make" -> new MakeCommand();
           case "template" -> new TemplateCommand();
+          case "cut" -> new CutCommand();
           case "help" -> new HelpCommand();
           case "completion" -> new CompletionCommand();
           default -> null;
@@ -75,7 +77,7 @@ final class Commands {
         Options.command(
             "felloe",
             "Plans flat-plate steering wheels from one shape file: true-scale templates, hub fit,"
-                + " review.");
+                + " review, cut files.");
     spec.usageMessage().synopsisSubcommandLabel("COMMAND");
     spec.addOption(
         OptionSpec.builder("-V", "--version")

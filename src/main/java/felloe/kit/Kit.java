@@ -1,5 +1,6 @@
 package felloe.kit;
 
+import felloe.cutting.FeedTable;
 import felloe.hub.HubCatalogue;
 import felloe.kit.KitAnswer.FileLine;
 import felloe.kit.KitFolder.Bundle;
@@ -8,6 +9,7 @@ import felloe.out.JsonWriter;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Plate;
+import felloe.plate.Verdict;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -152,6 +154,44 @@ public final class Kit {
     reading.each(studied, plate -> files.addAll(workshop.templates(plate.plate())));
     List<Path> written = new LooseFiles(out, disk).write(files);
     return new TemplateAnswer(written, studied.stream().map(Reading.Studied::answer).toList());
+  }
+
+  /**
+   * Writes cut files, as single files: drawings of the paths, a router's program, a picture of what
+   * is cut and what is left for the file.
+   *
+   * <p>Nothing is written while a plate fails its review; the answer tells which.
+   *
+   * @throws BadInput as for {@link #make}
+   * @throws CannotWrite when the disk says no
+   * @throws IllegalStateException when a path does not pass its own check, which is a fault of the
+   *     program; then nothing has been written
+   */
+  public CutAnswer cut(List<ShapeSource> shapes, CutRequest request, Path out) throws CannotWrite {
+    Reading reading = new Reading(folder, Optional.empty());
+    CutOrder order = reading.with(() -> CutOrder.of(request, folder));
+    List<Reading.Studied> studied = reading.all(shapes);
+    List<CheckAnswer> checks = studied.stream().map(Reading.Studied::answer).toList();
+    boolean fails = checks.stream().anyMatch(check -> check.verdict() == Verdict.FAIL);
+    if (fails) {
+      return new CutAnswer(order.processName(), order.compensates(), List.of(), checks);
+    }
+    CutBench bench = new CutBench(order, FeedTable.standard());
+    List<CutBench.Made> made = new ArrayList<>();
+    if (order.sheet().isPresent()) {
+      made.add(bench.sheet(studied.stream().map(Reading.Studied::plate).toList()));
+    } else {
+      reading.each(studied, one -> made.add(bench.plate(one.plate())));
+    }
+    List<KitFile> files = made.stream().flatMap(one -> one.files().stream()).toList();
+    List<Path> written = new LooseFiles(out, disk).write(files);
+    List<CutJob> jobs = new ArrayList<>();
+    int from = 0;
+    for (CutBench.Made one : made) {
+      jobs.add(one.job().with(written.subList(from, from + one.files().size())));
+      from += one.files().size();
+    }
+    return new CutAnswer(order.processName(), order.compensates(), jobs, checks);
   }
 
   /**

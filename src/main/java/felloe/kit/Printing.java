@@ -172,6 +172,13 @@ final class Printing {
       figure = figure.substring(0, figure.length() - 2).strip();
       unit = 25.4;
     }
+    OptionalDouble plain = plain(figure);
+    return plain.isPresent() ? OptionalDouble.of(plain.getAsDouble() * unit) : plain;
+  }
+
+  /** A plain decimal number; empty for anything else. */
+  static OptionalDouble plain(String text) {
+    String figure = text.strip();
     // Java's own reader takes NaN, exponents, hexadecimal figures and a trailing f.
     boolean signed = figure.startsWith("-") || figure.startsWith("+");
     String digits = signed ? figure.substring(1) : figure;
@@ -181,7 +188,7 @@ final class Printing {
             && digits.chars().allMatch(c -> c == '.' || (c >= '0' && c <= '9'))
             && digits.indexOf('.') == digits.lastIndexOf('.')
             && !digits.equals(".");
-    return plain ? OptionalDouble.of(Double.parseDouble(figure) * unit) : OptionalDouble.empty();
+    return plain ? OptionalDouble.of(Double.parseDouble(figure)) : OptionalDouble.empty();
   }
 
   private static String near(String word, List<String> known) {

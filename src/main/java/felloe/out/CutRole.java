@@ -9,6 +9,8 @@ import java.util.Locale;
 public enum CutRole {
   /** Crosses at the centres of holes, for a drill or a centre punch; not cut. */
   CENTRES(5, "#0000ff"),
+  /** Holes to drill in the waste, where a saw starts or turns. */
+  WASTE_HOLES(4, "#008080"),
   /** Holes for the screws into the hub. */
   BOLT_HOLES(1, "#ff0000"),
   /** The centre opening. */
