@@ -17,7 +17,8 @@ final class MakeCommand implements Command {
         Options.command(
             "make",
             "Reads shape files, checks the plates, and writes a kit for each: templates at true"
-                + " scale, hole table, picture and report. A kit is written whole or not at all.");
+                + " scale, hole table, picture, files for machines, report. A kit is written"
+                + " whole or not at all.");
     Options.shapes(spec, true);
     spec.addOption(
         Options.out("Folder for the kits, each in a folder of its own. Usually templates-out."));
@@ -54,6 +55,10 @@ final class MakeCommand implements Command {
     return Calls.verdicts(screen, kits.stream().map(KitAnswer::check).toList(), "Its kit");
   }
 
+  private static String sentence(String text) {
+    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1) + ".";
+  }
+
   private static void show(Screen screen, List<KitAnswer> kits) {
     for (KitAnswer kit : kits) {
       screen.line(kit.check().plate().title() + ": " + kit.folder());
@@ -70,6 +75,7 @@ final class MakeCommand implements Command {
               + kit.pages().paper()
               + "; review: "
               + CheckText.summary(kit.check()));
+      kit.lacks().ifPresent(why -> Table.wrapped(sentence(why), 2, 100).forEach(screen::line));
     }
     screen.say(
         "Print at 100 %, and measure the check bars before you trust a page. For closed-course use"

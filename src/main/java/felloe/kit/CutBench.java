@@ -9,8 +9,6 @@ import felloe.cutting.CutTab;
 import felloe.cutting.FeedTable;
 import felloe.cutting.JigsawPlan;
 import felloe.cutting.LeftOver;
-import felloe.cutting.OperationFigures;
-import felloe.cutting.StartingFeed;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
@@ -78,7 +76,8 @@ final class CutBench {
   /** The files of plates on one sheet. */
   Made sheet(List<Plate> plates) {
     double cutter = order.width(plates, feeds);
-    CutSheet sheet = CutSheet.of(plates, order.sheet().orElseThrow(), cutter);
+    double between = order.process() == CutProcess.ROUTER ? 2 * cutter : cutter;
+    CutSheet sheet = CutSheet.of(plates, order.sheet().orElseThrow(), between);
     boolean one = plates.size() == 1;
     String name = one ? plates.get(0).name() + "-sheet" : "sheet";
     String title =
@@ -138,6 +137,7 @@ final class CutBench {
     if (order.process() == CutProcess.ROUTER) {
       files.add(new KitFile(frame.name() + ".nc", program(frame, work, about)));
     }
+    CutFigures told = new CutFigures(order, feeds);
     List<LeftOver> left = leftOvers(work);
     List<CutTab> tabs = work.plans().stream().flatMap(plan -> plan.tabs().stream()).toList();
     CutView view =
@@ -155,13 +155,13 @@ final class CutBench {
             frame.title(),
             frame.zero(),
             List.of(),
-            work.steps().stream().map(this::step).toList(),
-            Optional.of(total(work.total())),
+            work.steps().stream().map(told::step).toList(),
+            Optional.of(told.total(work.total())),
             lefts(left),
             List.of(),
-            notes(work, left),
+            told.notes(work),
             Optional.of(work.proof()),
-            figures(work.first(), cutter),
+            told.figures(work.first(), cutter),
             work.first().cautions(),
             frame.sheet().map(CutSheet::layout));
     return new Made(job, files);
@@ -213,82 +213,6 @@ final class CutBench {
 
   private static List<LeftOver> leftOvers(CutWork work) {
     return work.plans().stream().flatMap(plan -> plan.compensation().leftOvers().stream()).toList();
-  }
-
-  private CutJob.Step step(CutWork.Step step) {
-    return new CutJob.Step(
-        step.operation().title(),
-        step.operation().tool().name(),
-        step.operation().speed(),
-        step.figures().cut(),
-        time(step.figures()));
-  }
-
-  private CutJob.Step total(OperationFigures figures) {
-    return new CutJob.Step("total", "", 0, figures.cut(), time(figures));
-  }
-
-  private Optional<Double> time(OperationFigures figures) {
-    return order.timed() ? Optional.of(figures.minutes()) : Optional.empty();
-  }
-
-  private List<Note> notes(CutWork work, List<LeftOver> left) {
-    List<Note> notes = new ArrayList<>(work.notes());
-    Plate plate = work.first().plate();
-    if (order.process() == CutProcess.ROUTER) {
-      StartingFeed start = start(work.first());
-      notes.add(new Note(plate.stock().place(), start.note()));
-      start.wear().ifPresent(wear -> notes.add(new Note(plate.stock().place(), wear.note())));
-    }
-    return notes;
-  }
-
-  private StartingFeed start(CutPlan plan) {
-    return feeds.routing(plan.plate().stock().material(), plan.setup().cutter(), order.flutes());
-  }
-
-  private List<CutJob.Based> figures(CutPlan plan, double cutter) {
-    List<CutJob.Based> figures = new ArrayList<>();
-    CutSetup setup = plan.setup();
-    if (order.process() != CutProcess.ROUTER) {
-      String basis =
-          order.process() == CutProcess.LASER ? feeds.laser().basis() : feeds.waterjet().basis();
-      figures.add(based("kerf", cutter, "mm", "--kerf", basis));
-      if (order.timed()) {
-        figures.add(based("feed", setup.rates().feed(), "mm/min", "--feed", ""));
-      }
-      return figures;
-    }
-    StartingFeed start = start(plan);
-    CutSetup.Rates rates = setup.rates();
-    figures.add(based("cutter", cutter, "mm", "--cutter", "the shape file's making.cutter"));
-    figures.add(based("flutes", setup.flutes(), "", "--flutes", "one, on the safe side"));
-    figures.add(based("spindle speed", rates.speed(), "1/min", "--speed", start.basis()));
-    figures.add(based("feed", rates.feed(), "mm/min", "--feed", start.basis()));
-    double chip = rates.feed() / (rates.speed() * setup.flutes());
-    figures.add(new CutJob.Based("chip load", chip, "mm", "feed / (speed x flutes)"));
-    double surface = Math.PI * cutter * rates.speed() / 1000;
-    figures.add(new CutJob.Based("surface speed", surface, "m/min", "pi x cutter x speed"));
-    figures.add(based("step-down", setup.depths().stepDown(), "mm", "--step-down", start.basis()));
-    double ramp = Math.toDegrees(setup.entry().ramp());
-    figures.add(based("ramp", ramp, "deg", "--ramp", start.basis()));
-    figures.add(based("ramp feed", rates.rampFeed(), "mm/min", "--ramp-feed", "half the feed"));
-    if (!CutWork.drilled(plan).isEmpty()) {
-      figures.add(
-          based(
-              "drill surface speed",
-              rates.drillSurfaceSpeed(),
-              "m/min",
-              "--drill-surface-speed",
-              start.basis()));
-      figures.add(
-          based("drill feed", rates.drillFeed(), "mm a turn", "--drill-feed", start.basis()));
-    }
-    return figures;
-  }
-
-  private CutJob.Based based(String name, double value, String unit, String option, String basis) {
-    return new CutJob.Based(name, value, unit, order.asked(option) ? "as asked for" : basis);
   }
 
   // A machine that compensates by itself.

@@ -39,10 +39,11 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
   /**
    * Lays plates on a sheet.
    *
-   * @param cutter the width that is cut, mm
+   * @param width what must lie between two parts apart from {@code order.spacing()}, mm: the kerf,
+   *     or two cutters, since a tab needs a wall between the slots to hold on to
    * @throws felloe.plate.BadInput with everything that speaks against it
    */
-  static CutSheet of(List<Plate> plates, SheetOrder order, double cutter) {
+  static CutSheet of(List<Plate> plates, SheetOrder order, double width) {
     Problems problems = new Problems();
     sameStock(plates, problems);
     Optional<Sheet> size = size(plates, order, problems);
@@ -55,7 +56,7 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
     List<Part> parts =
         all.stream().map(plate -> new Part(plate.name(), plate.region(), turns)).toList();
     SheetRoom room = new SheetRoom(sheet, order.margin(), order.keepOut());
-    double spacing = Math.max(0, cutter) + order.spacing();
+    double spacing = Math.max(0, width) + order.spacing();
     Nesting.Layout laid = Nesting.place(parts, room, spacing, TRIES);
     if (!laid.left().isEmpty()) {
       noRoom(laid, plates, order, sheet, problems);

@@ -4,18 +4,22 @@ import felloe.cutting.CutLine;
 import felloe.cutting.CutPlan;
 import felloe.cutting.CutProcess;
 import felloe.cutting.CutSetup;
+import felloe.cutting.CutTab;
 import felloe.cutting.CutterTool;
 import felloe.cutting.FeedTable;
+import felloe.cutting.Move;
 import felloe.cutting.Operation;
 import felloe.cutting.OperationFigures;
 import felloe.cutting.SweepCheck;
 import felloe.cutting.SweepResult;
+import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.plate.BadInput;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.Note;
+import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
 import felloe.yaml.Problems;
@@ -41,6 +45,9 @@ record CutWork(List<Plate> plates, List<CutPlan> plans, List<Step> steps, CutJob
   /** Decimals of the drawings that a beam follows: those of the SVG file, the coarser. */
   private static final int BEAM_DECIMALS = 5;
 
+  /** Least material behind a tab, mm; common practice. */
+  private static final double WALL = 0.5;
+
   /** An operation with its lengths and its time. */
   record Step(Operation operation, OperationFigures figures) {}
 
@@ -50,12 +57,20 @@ record CutWork(List<Plate> plates, List<CutPlan> plans, List<Step> steps, CutJob
    * @param plates in the frame of the machine, in the order of cutting
    * @param clamps what else must not be touched
    * @param cutter the width that is cut, mm
-   * @throws BadInput with everything that is wrong for any of the plates, each thing once
+   * @throws BadInput with everything that is wrong for any of the plates, each thing once; a tab
+   *     that another part's cut would loosen is one
    * @throws SweepRefusal when a plan does not pass its check: a fault of the program
    */
   static CutWork of(
       List<Plate> plates, List<Contour> clamps, CutOrder order, double cutter, FeedTable feeds) {
-    List<CutPlan> plans = plans(plates, clamps, order, cutter, feeds);
+    List<CutPlan> plans = plans(plates, clamps, order, cutter, feeds, false);
+    Problems loose = looseTabs(plans);
+    if (!loose.none() && !order.asked("--lead")) {
+      // Arcs that lead in reach beyond a part's own slot.
+      plans = plans(plates, clamps, order, cutter, feeds, true);
+      loose = looseTabs(plans);
+    }
+    loose.throwIfAny();
     boolean router = order.process() == CutProcess.ROUTER;
     int decimals = router ? order.dialect().decimals() : BEAM_DECIMALS;
     Optional<CutJob.Proof> worst = Optional.empty();
@@ -74,6 +89,48 @@ record CutWork(List<Plate> plates, List<CutPlan> plans, List<Step> steps, CutJob
       worst = Optional.of(worst.map(proof::worse).orElse(proof));
     }
     return new CutWork(plates, plans, steps(plans), worst.orElseThrow());
+  }
+
+  /** Tabs of one part that the cut of another takes away what they hold on to. */
+  private static Problems looseTabs(List<CutPlan> plans) {
+    Problems problems = new Problems();
+    for (CutPlan plan : plans) {
+      for (CutTab tab : plan.tabs()) {
+        double clear = plan.setup().cutter() + WALL;
+        plans.stream()
+            .filter(other -> other != plan && reaches(other, tab, clear))
+            .findFirst()
+            .ifPresent(other -> problems.add(loose(plan, tab, other)));
+      }
+    }
+    return problems;
+  }
+
+  private static boolean reaches(CutPlan plan, CutTab tab, double clear) {
+    Box near = Box.of(tab.at(), tab.at()).grown(clear);
+    return plan.operations().stream()
+        .flatMap(operation -> operation.moves().stream())
+        .anyMatch(
+            move ->
+                move instanceof Move.Cut cut
+                    && Math.min(cut.fromZ(), cut.toZ()) < tab.top()
+                    && cut.along().box().touches(near)
+                    && cut.along().distance(tab.at()) < clear);
+  }
+
+  private static Problem loose(CutPlan plan, CutTab tab, CutPlan other) {
+    return new Problem(
+        Place.ofOption("--spacing", ""),
+        "",
+        "",
+        "is too small here: the cut of "
+            + other.plate().name()
+            + " takes away what a tab of "
+            + plan.plate().name()
+            + " at "
+            + tab.at()
+            + " holds on to",
+        "raise it, or lower --lead");
   }
 
   /** A plan that its own check does not pass. Nothing is written from it. */
@@ -97,7 +154,12 @@ record CutWork(List<Plate> plates, List<CutPlan> plans, List<Step> steps, CutJob
   }
 
   private static List<CutPlan> plans(
-      List<Plate> plates, List<Contour> clamps, CutOrder order, double cutter, FeedTable feeds) {
+      List<Plate> plates,
+      List<Contour> clamps,
+      CutOrder order,
+      double cutter,
+      FeedTable feeds,
+      boolean onThePath) {
     List<CutPlan> plans = new ArrayList<>();
     Set<Problem> found = new LinkedHashSet<>();
     for (Plate plate : plates) {
@@ -105,7 +167,9 @@ record CutWork(List<Plate> plates, List<CutPlan> plans, List<Step> steps, CutJob
       plates.stream()
           .filter(other -> other != plate)
           .forEach(other -> keepOut.addAll(other.region().contours()));
-      CutSetup setup = order.setup(plate, cutter, feeds);
+      CutSetup usual = order.setup(plate, cutter, feeds);
+      CutSetup.Entry bare = new CutSetup.Entry(usual.entry().ramp(), 0);
+      CutSetup setup = onThePath ? usual.with(bare) : usual;
       try {
         plans.add(CutPlan.of(plate, setup, keepOut));
       } catch (BadInput bad) {
@@ -162,7 +226,18 @@ record CutWork(List<Plate> plates, List<CutPlan> plans, List<Step> steps, CutJob
 
   /** What the maker should know, of all plates. */
   List<Note> notes() {
-    return plans.stream().flatMap(plan -> plan.notes().stream()).toList();
+    List<Note> notes = new ArrayList<>();
+    if (plans.size() > 1
+        && first().setup().process() == CutProcess.ROUTER
+        && first().setup().entry().lead() == 0) {
+      notes.add(
+          new Note(
+              plates.get(0).stock().place(),
+              "the cutter enters on the path itself, without leads: they would cut into what holds"
+                  + " the neighbours' tabs; file the mark where it enters, or raise --spacing"));
+    }
+    plans.forEach(plan -> notes.addAll(plan.notes()));
+    return notes;
   }
 
   OperationFigures total() {

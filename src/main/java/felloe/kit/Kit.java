@@ -23,7 +23,8 @@ import java.util.Optional;
  * then nothing has been written.
  *
  * <p>A plate that fails a check gets its kit all the same: on paper a maker sees best what is
- * wrong, and cardboard forgives. The picture and the report carry the findings.
+ * wrong, and cardboard forgives. The picture and the report carry the findings. Files that a
+ * machine would run are held back.
  */
 public final class Kit {
 
@@ -112,7 +113,8 @@ public final class Kit {
                     out.resolve(kit.plate().name()),
                     kit.files().stream().map(FileLine::of).toList(),
                     kit.pages(),
-                    kit.check()))
+                    kit.check(),
+                    kit.lacks()))
         .toList();
   }
 

@@ -4,6 +4,7 @@ import felloe.out.Json;
 import felloe.out.JsonWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A kit that was written.
@@ -12,8 +13,10 @@ import java.util.List;
  * @param files what lies in it, in the order in which they were made
  * @param pages the tiled template
  * @param check what the review says of the plate
+ * @param lacks why there is no file for machines, or not every one; empty when all are there
  */
-public record KitAnswer(Path folder, List<FileLine> files, Pages pages, CheckAnswer check) {
+public record KitAnswer(
+    Path folder, List<FileLine> files, Pages pages, CheckAnswer check, Optional<String> lacks) {
 
   /** Copies the list. */
   public KitAnswer {
@@ -43,6 +46,7 @@ public record KitAnswer(Path folder, List<FileLine> files, Pages pages, CheckAns
         .with("folder", kit.folder().toString())
         .with("verdict", AnswerJson.word(kit.check().verdict()))
         .with("template", kit.pages().json())
+        .with("lacks", Json.maybe(kit.lacks(), Json::text))
         .with(
             "files",
             Json.array(

@@ -7,7 +7,7 @@ final class KitNames {
 
   private static final String TEMPLATE = "-template-";
   private static final Set<String> ENDINGS =
-      Set.of(".svg", ".png", "-plot.pdf", "-holes.csv", "-report.json");
+      Set.of(".svg", ".dxf", ".nc", ".png", "-plot.pdf", "-holes.csv", "-report.json");
 
   private final String name;
 
@@ -22,6 +22,14 @@ final class KitNames {
 
   String svg() {
     return name + ".svg";
+  }
+
+  String dxf() {
+    return name + ".dxf";
+  }
+
+  String program() {
+    return name + ".nc";
   }
 
   String picture() {

@@ -2,6 +2,7 @@ package felloe.kit;
 
 import felloe.plate.Plate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A kit in memory.
@@ -10,5 +11,7 @@ import java.util.List;
  * @param files all of its files
  * @param pages the tiled template
  * @param check what the review says of the plate
+ * @param lacks why there is no file for machines, or not every one; empty when all are there
  */
-record Prepared(Plate plate, List<KitFile> files, Pages pages, CheckAnswer check) {}
+record Prepared(
+    Plate plate, List<KitFile> files, Pages pages, CheckAnswer check, Optional<String> lacks) {}

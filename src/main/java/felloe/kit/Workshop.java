@@ -70,9 +70,11 @@ final class Workshop {
     KitFile holes = new KitFile(names.holes(), HoleCsv.write(plate));
     List<KitFile> files =
         new ArrayList<>(List.of(Easel.done(drawing), template, plot, holes, Easel.done(picture)));
+    MachineFiles machine = MachineFiles.of(plate, check.verdict());
+    files.addAll(machine.files());
     Pages pages = Pages.of(tiled);
-    files.add(new KitFile(names.report(), report(check, pages, files)));
-    return new Prepared(plate, List.copyOf(files), pages, check);
+    files.add(new KitFile(names.report(), report(check, pages, machine, files)));
+    return new Prepared(plate, List.copyOf(files), pages, check, machine.lacks());
   }
 
   /** The templates of a plate alone. */
@@ -144,7 +146,7 @@ final class Workshop {
         Cautions.all(plate.stock().material().kind()));
   }
 
-  private byte[] report(CheckAnswer check, Pages pages, List<KitFile> files) {
+  private byte[] report(CheckAnswer check, Pages pages, MachineFiles machine, List<KitFile> files) {
     Plate plate = check.plate();
     Json.Members review = FindingsJson.of(AnswerJson.withoutFolders(check.findings()));
     Json report =
@@ -154,6 +156,7 @@ final class Workshop {
             .with("review", review)
             .with("hubFit", Json.maybe(check.hub(), AnswerJson::fit))
             .with("template", pages.json())
+            .with("lacks", Json.maybe(machine.lacks(), Json::text))
             .with("cautions", Json.array(check.cautions(), Json::text))
             .with("files", Json.array(files, Workshop::file));
     return JsonWriter.write(report);

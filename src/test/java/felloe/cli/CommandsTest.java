@@ -62,12 +62,16 @@ class CommandsTest {
             "bittern/bittern-plot.pdf",
             "bittern/bittern-report.json",
             "bittern/bittern-template-A4.pdf",
+            "bittern/bittern.dxf",
+            "bittern/bittern.nc",
             "bittern/bittern.png",
             "bittern/bittern.svg",
             "heron/heron-holes.csv",
             "heron/heron-plot.pdf",
             "heron/heron-report.json",
             "heron/heron-template-A4.pdf",
+            "heron/heron.dxf",
+            "heron/heron.nc",
             "heron/heron.png",
             "heron/heron.svg"),
         files());
@@ -82,7 +86,7 @@ class CommandsTest {
   void theReportTellsEveryOtherFileByItsDigest() throws Exception {
     assertEquals(0, make(HERON).code());
     JsonNode report = json(Files.readString(folder.resolve("heron/heron-report.json")));
-    assertEquals(5, report.get("files").size());
+    assertEquals(7, report.get("files").size());
     for (JsonNode file : report.get("files")) {
       byte[] bytes = Files.readAllBytes(folder.resolve("heron/" + file.get("name").asText()));
       assertEquals(bytes.length, file.get("bytes").asInt());
@@ -103,7 +107,7 @@ class CommandsTest {
     JsonNode kit = json(run.out()).get("kits").get(0);
     assertEquals("heron", kit.get("name").asText());
     assertEquals("Letter", kit.at("/template/paper").asText());
-    assertEquals(6, kit.get("files").size());
+    assertEquals(8, kit.get("files").size());
     assertTrue(Files.isRegularFile(folder.resolve("heron/heron-template-Letter.pdf")));
   }
 

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,6 +33,11 @@ class JsonDocumentTest {
     collect(
         Run.of("make", "shapes/heron.yaml", "--format", "json", "--out", folder.toString()).out(),
         members);
+    String out = folder.toString();
+    String[] sheet = {"cut", "shapes/bittern.yaml", "--process", "router", "--cutter", "8"};
+    collect(Run.of(with(sheet, "--nest", "--strips", "1x15x60", "--out", out)).out(), members);
+    String[] saw = {"cut", "shapes/avocet.yaml", "--process", "jigsaw"};
+    collect(Run.of(with(saw, "--out", out)).out(), members);
     collect(Files.readString(folder.resolve("heron/heron-report.json")), members);
     String page = Files.readString(Path.of("docs/json.md"));
     Set<String> missing = new TreeSet<>(members);
@@ -42,6 +48,13 @@ class JsonDocumentTest {
                 || page.contains("\"" + name + "\""));
     assertEquals(Set.of(), missing);
     assertTrue(members.size() > 60, members.toString());
+  }
+
+  private static String[] with(String[] call, String... more) {
+    return Stream.of(call, more, new String[] {"--format", "json", "--keep-out", "380,280,10,10"})
+        .flatMap(Stream::of)
+        .limit(call.length + more.length + (call[3].equals("jigsaw") ? 2 : 4))
+        .toArray(String[]::new);
   }
 
   private static void collect(String text, Set<String> members) throws IOException {

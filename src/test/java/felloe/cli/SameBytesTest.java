@@ -39,7 +39,7 @@ class SameBytesTest {
     assertEquals(0, one.waitFor());
     assertEquals(0, two.waitFor());
     List<Path> files = files(arabic);
-    assertEquals(12, files.size());
+    assertEquals(16, files.size());
     assertEquals(files, files(german));
     for (Path file : files) {
       assertArrayEquals(

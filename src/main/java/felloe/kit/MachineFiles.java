@@ -1,0 +1,70 @@
+package felloe.kit;
+
+import felloe.cutting.CutCautions;
+import felloe.cutting.CutProcess;
+import felloe.cutting.FeedTable;
+import felloe.geometry.GeometryException;
+import felloe.out.About;
+import felloe.out.CutDrawing;
+import felloe.out.DxfWriter;
+import felloe.plate.BadInput;
+import felloe.plate.Plate;
+import felloe.plate.Verdict;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The files of a kit that a machine would run: the exact finish lines, and a router's program with
+ * everything as usual. Both are held back while the plate fails its review. The program is there
+ * only when its path passes the check; a kit without it says why.
+ *
+ * @param files what there is
+ * @param lacks why something is missing
+ */
+record MachineFiles(List<KitFile> files, Optional<String> lacks) {
+
+  static MachineFiles of(Plate plate, Verdict verdict) {
+    if (verdict == Verdict.FAIL) {
+      return new MachineFiles(
+          List.of(),
+          Optional.of("no files for machines: they are held back while the plate fails a check"));
+    }
+    KitNames names = new KitNames(plate.name());
+    List<String> cautions = CutCautions.of(CutProcess.ROUTER, plate.stock().material());
+    List<KitFile> files = new ArrayList<>();
+    About lines = about(plate, "finish lines", cautions);
+    files.add(new KitFile(names.dxf(), DxfWriter.write(CutDrawing.finish(plate), lines)));
+    try {
+      CutOrder order = CutOrder.of(CutRequest.of("router"), Path.of(""));
+      FeedTable feeds = FeedTable.standard();
+      List<Plate> one = List.of(plate);
+      CutWork work = CutWork.of(one, List.of(), order, order.width(one, feeds), feeds);
+      About about = about(plate, "router", cautions);
+      byte[] program = CutBench.program(one, CutBench.HUB_AXIS, work, about, order);
+      files.add(new KitFile(names.program(), program));
+      return new MachineFiles(files, Optional.empty());
+    } catch (BadInput unsuited) {
+      return without(
+          files,
+          "the usual figures do not suit this plate ("
+              + AnswerJson.withoutFolders(unsuited.problems().get(0).place())
+              + ": "
+              + unsuited.problems().get(0).wanted()
+              + "); give your own with 'felloe cut --process router'");
+    } catch (CutWork.SweepRefusal refused) {
+      return without(files, refused.getMessage() + "; this is a fault in Felloe, please report it");
+    } catch (GeometryException unsound) {
+      return without(files, "no path could be worked out: " + unsound.getMessage());
+    }
+  }
+
+  private static MachineFiles without(List<KitFile> files, String why) {
+    return new MachineFiles(files, Optional.of("no router program: " + why));
+  }
+
+  private static About about(Plate plate, String what, List<String> cautions) {
+    return new About(plate.title() + ", " + what, plate.revision(), String.join(" ", cautions));
+  }
+}

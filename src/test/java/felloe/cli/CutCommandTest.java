@@ -1,0 +1,319 @@
+package felloe.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Cut files from call to answer. */
+class CutCommandTest {
+
+  private static final String HERON = "shapes/heron.yaml";
+  private static final String AVOCET = "shapes/avocet.yaml";
+  private static final String FAILING = "windows[0].derived.hub-disc=76";
+
+  @TempDir Path folder;
+
+  private Run cut(Path out, String... args) {
+    List<String> all = new ArrayList<>(List.of("cut", "--out", out.toString()));
+    all.addAll(List.of(args));
+    return Run.of(all.toArray(String[]::new));
+  }
+
+  private Run cut(String... args) {
+    return cut(folder, args);
+  }
+
+  private JsonNode job(String... args) throws IOException {
+    List<String> all = new ArrayList<>(List.of(args));
+    all.addAll(List.of("--format", "json"));
+    Run run = cut(all.toArray(String[]::new));
+    assertEquals(0, run.code(), run.err());
+    return new ObjectMapper().readTree(run.out()).get("jobs").get(0);
+  }
+
+  private static Set<String> names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .collect(Collectors.toCollection(TreeSet::new));
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "heron,router",
+    "bittern,router",
+    "avocet,router",
+    "dunlin,router",
+    "heron,laser",
+    "bittern,laser",
+    "avocet,laser",
+    "dunlin,laser",
+    "heron,waterjet",
+    "bittern,waterjet",
+    "avocet,waterjet",
+    "dunlin,waterjet"
+  })
+  void theDemoShapesAreCutByEveryMachineAndProved(String shape, String process) throws IOException {
+    List<String> args = new ArrayList<>(List.of("shapes/" + shape + ".yaml", "--process", process));
+    if (process.equals("laser")) {
+      args.add("--owner-consents");
+    }
+    JsonNode job = job(args.toArray(String[]::new));
+    Set<String> files = new TreeSet<>();
+    for (String ending : List.of("dxf", "svg", "png")) {
+      files.add(shape + "-" + process + "." + ending);
+    }
+    if (process.equals("router")) {
+      files.add(shape + ".nc");
+    }
+    assertEquals(files, names(folder));
+    assertTrue(job.at("/proof/worstGouge").asDouble() <= 0.01, job.toString());
+    assertTrue(job.at("/proof/worstRemaining").asDouble() <= 0.01, job.toString());
+    assertTrue(job.at("/proof/worstArc").asDouble() <= 0.002, job.toString());
+    // The shapes' inside corners are made for the cutters that they name.
+    assertEquals(0, job.get("leftOvers").size());
+    assertFalse(job.get("cautions").isEmpty());
+    assertEquals(process.equals("router"), job.at("/total/minutes").isNumber());
+    double sum = 0;
+    for (JsonNode step : job.get("steps")) {
+      sum += step.get("cut").asDouble();
+    }
+    assertEquals(job.at("/total/cut").asDouble(), sum, 1e-3);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"heron", "bittern", "avocet", "dunlin"})
+  void theDemoShapesAreSawnAlongARoughLine(String shape) throws IOException {
+    JsonNode job = job("shapes/" + shape + ".yaml", "--process", "jigsaw");
+    assertEquals(
+        Set.of(shape + "-jigsaw.dxf", shape + "-jigsaw.svg", shape + "-jigsaw.png"), names(folder));
+    assertTrue(job.get("proof").isNull());
+    // Every window and the bore are started from somewhere.
+    assertFalse(job.get("wasteHoles").isEmpty());
+  }
+
+  @Test
+  void theProgramHasNoLessThanFourDecimalsAndSaysWhatItIsFor() throws IOException {
+    assertEquals(0, cut(HERON, "--process", "router").code());
+    String program = Files.readString(folder.resolve("heron.nc"));
+    assertTrue(program.contains("Work zero: hub axis, upper face of the stock"), program);
+    assertTrue(program.contains("Dry-run"), program);
+    assertTrue(program.contains("respirator"), program);
+    assertTrue(program.contains("G21") && program.contains("G90"), program);
+    String numbered = Files.readString(folder.resolve("heron.nc"));
+    assertEquals(0, cut(HERON, "--process", "router", "--dialect", "numbered-lines").code());
+    assertFalse(numbered.equals(Files.readString(folder.resolve("heron.nc"))));
+  }
+
+  @Test
+  void withoutCompensationTheFilesHoldTheFinishLine() throws IOException {
+    Run run = cut(AVOCET, "--process", "laser", "--no-compensation");
+    assertEquals(0, run.code(), run.err());
+    assertEquals(
+        Set.of("avocet-laser-finish-line.dxf", "avocet-laser-finish-line.svg"), names(folder));
+    assertTrue(run.out().contains("nothing was checked") || run.out().contains("was checked"));
+  }
+
+  @Test
+  void whatAWideCutterLeavesIsListedAndDrawn() throws IOException {
+    JsonNode job =
+        job("shapes/bittern.yaml", "--process", "router", "--cutter", "8", "--drills", "5.5,4.3");
+    // The display window has corners of 3 mm; a cutter of 4 mm radius leaves (4 - 3)(sqrt 2 - 1).
+    assertEquals(4, job.get("leftOvers").size());
+    for (JsonNode left : job.get("leftOvers")) {
+      assertEquals("D", left.get("label").asText());
+      assertEquals(Math.sqrt(2) - 1, left.get("reach").asDouble(), 1e-3);
+    }
+    Run run = cut("shapes/bittern.yaml", "--process", "router", "--cutter", "8");
+    assertTrue(run.out().contains("Left for the file, 4 places"), run.out());
+  }
+
+  @Test
+  void aPlateThatFailsItsReviewIsNotCut() throws IOException {
+    Path out = folder.resolve("out");
+    Run run = cut(out, HERON, "--process", "router", "--set", FAILING);
+    assertEquals(1, run.code());
+    assertEquals("", run.out());
+    assertTrue(run.err().contains("heron FAILS edge-distance"), run.err());
+    assertTrue(run.err().contains("Nothing is written"), run.err());
+    assertFalse(Files.exists(out));
+    Run json = cut(out, HERON, "--process", "router", "--set", FAILING, "--format", "json");
+    JsonNode answer = new ObjectMapper().readTree(json.out());
+    assertTrue(answer.get("heldBack").asBoolean());
+    assertFalse(answer.at("/plates/0/fails").isEmpty());
+    assertFalse(Files.exists(out));
+  }
+
+  @Test
+  void aFailingKitHasPaperButNoFileForAMachine() throws IOException {
+    Run run = Run.of("make", HERON, "--set", FAILING, "--out", folder.toString());
+    assertEquals(1, run.code());
+    Set<String> files = names(folder.resolve("heron"));
+    assertFalse(files.contains("heron.dxf"));
+    assertFalse(files.contains("heron.nc"));
+    assertTrue(files.contains("heron-plot.pdf"));
+    assertTrue(run.out().contains("held back while the plate fails"), run.out());
+    JsonNode report =
+        new ObjectMapper().readTree(Files.readString(folder.resolve("heron/heron-report.json")));
+    assertTrue(report.get("lacks").asText().contains("held back"));
+  }
+
+  @Test
+  void aKitWhoseUsualCutterDoesNotFitSaysWhyItHasNoProgram() throws IOException {
+    Run run =
+        Run.of(
+            "make",
+            AVOCET,
+            "--set",
+            "making.cutter=50",
+            "--set",
+            "bolt-circles[0].diameter=9",
+            "--out",
+            folder.toString());
+    Set<String> files = names(folder.resolve("avocet"));
+    assertFalse(files.contains("avocet.nc"), run.out());
+    assertEquals(run.code() == 0, files.contains("avocet.dxf"));
+    assertTrue(run.out().contains("No router program") || run.code() == 1, run.out());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--cutter|60|--cutter: '60 mm' is wider than every window",
+        "--cutter|0|--cutter: '0 mm' must be more than 0",
+        "--cutter|NaN|--cutter: 'NaN' must be a length such as 4, 4 mm or 0.16 in",
+        "--cutter|1e1|--cutter: '1e1' must be a length such as 4, 4 mm or 0.16 in",
+        "--feed|0|--feed: '0 mm/min' must be more than 0",
+        "--feed|Infinity|--feed: 'Infinity' must be a number such as 600",
+        "--step-down|0|--step-down: '0 mm' must be more than 0",
+        "--breakthrough|5|--breakthrough: '5 mm' must be at most 3 mm here",
+        "--bed|0.1|--bed: '0.1 mm' must be at least",
+        "--tab-width|900|have no room on the outline",
+        "--ramp|90|--ramp: '90 deg' must be more than 0 and at most 45 degrees",
+        "--clearance|1|--clearance: '1 mm' must be more than the approach height",
+        "--flutes|0|--flutes: '0' must be at least 1",
+        "--flutes|2.5|--flutes: '2.5' must be a whole number from 0 to 12",
+        "--drills|5;4|--drills: '5;4' must be diameters in mm with commas between, or none",
+        "--direction|clim|--direction: 'clim' must be climb or conventional",
+        "--dialect|plain-rs27|did you mean 'plain-rs274'?",
+        "--kerf|0.2|--kerf: '0.2' only counts for --process laser or waterjet",
+        "--blade|5|--blade: '5' only counts for --process jigsaw",
+        "--sheet|400x400|--sheet: '400x400' only counts with --nest",
+      })
+  void whatCannotBeCutIsAnsweredAndNothingIsWritten(String option, String value, String words) {
+    Path out = folder.resolve("out");
+    Run run = cut(out, AVOCET, "--process", "router", option, value);
+    assertEquals(2, run.code(), run.err());
+    assertTrue(run.err().contains(words), run.err());
+    assertFalse(run.err().contains("Exception"), run.err());
+    assertEquals("", run.out());
+    assertFalse(Files.exists(out));
+  }
+
+  @Test
+  void allThatIsWrongIsToldInOneRun() {
+    Run run = cut(HERON, "--process", "router", "--feed", "0", "--step-down", "0", "--ramp", "0");
+    assertEquals(2, run.code());
+    assertEquals(3, run.err().lines().count(), run.err());
+    Run words =
+        cut(HERON, "missing.yaml", "--process", "ruoter", "--cutter", "x", "--dialect", "zzz");
+    assertEquals(4, words.err().lines().count(), words.err());
+  }
+
+  @Test
+  void aLaminateIsNotCutByLaserWithoutTheOwnersSay() {
+    Run run = cut(HERON, "--process", "laser");
+    assertEquals(2, run.code());
+    assertTrue(run.err().contains("shapes/heron.yaml:45"), run.err());
+    assertTrue(run.err().contains("--owner-consents"), run.err());
+  }
+
+  @Test
+  void theProcessMustBeGiven() {
+    Run run = cut(HERON);
+    assertEquals(2, run.code());
+    assertTrue(run.err().startsWith("--process: must be given"), run.err());
+  }
+
+  @Test
+  void platesAndStripsShareASheetAndAreProvedThere() throws IOException {
+    JsonNode job =
+        job(
+            HERON,
+            "shapes/bittern.yaml",
+            "--process",
+            "router",
+            "--nest",
+            "--sheet",
+            "700x400",
+            "--set",
+            "stock.thickness=5",
+            "--strips",
+            "6x15x80",
+            "--keep-out",
+            "0,180,30,40");
+    assertEquals(
+        Set.of("sheet-router.dxf", "sheet-router.svg", "sheet-router.png", "sheet.nc"),
+        names(folder));
+    assertEquals(8, job.at("/layout/parts").size());
+    for (JsonNode part : job.at("/layout/parts")) {
+      assertTrue(Set.of(0, 180).contains(part.get("turn").asInt()), part.toString());
+    }
+    assertTrue(job.at("/layout/yield").asDouble() >= job.at("/layout/boxesYield").asDouble());
+    assertTrue(job.at("/proof/worstGouge").asDouble() <= 0.01);
+    String program = Files.readString(folder.resolve("sheet.nc"));
+    assertTrue(program.contains("lower left corner of the sheet"), program);
+    // A tool is taken up once: two drills for heron, one of them bittern's too, then the cutter.
+    long pauses = program.lines().filter(line -> line.equals("M0")).count();
+    assertEquals(3, pauses);
+  }
+
+  @Test
+  void aSheetThatIsTooSmallOrMixedIsRefused() {
+    Path out = folder.resolve("out");
+    Run small = cut(out, HERON, "--process", "router", "--nest", "--sheet", "290x290");
+    assertEquals(2, small.code());
+    assertTrue(small.err().contains("'290 x 290 mm' has no room for heron"), small.err());
+    Run mixed = cut(out, HERON, AVOCET, "--process", "router", "--nest", "--sheet", "900x900");
+    assertEquals(2, mixed.code());
+    assertTrue(mixed.err().contains("cannot share a sheet with heron"), mixed.err());
+    Run clamp = cut(out, HERON, "--process", "router", "--nest", "--keep-out", "900,0,10,10");
+    assertTrue(clamp.err().contains("must touch the sheet"), clamp.err());
+    Run strips = cut(out, HERON, "--process", "router", "--nest", "--strips", "0x15x80");
+    assertTrue(strips.err().contains("must be how many (1 to 99)"), strips.err());
+    assertFalse(Files.exists(out));
+  }
+
+  @Test
+  void theSameCallGivesTheSameBytes() throws IOException {
+    Path one = folder.resolve("one");
+    Path two = folder.resolve("two");
+    String[] args = {"shapes/dunlin.yaml", "--process", "router", "--nest", "--strips", "2x15x60"};
+    assertEquals(0, cut(one, args).code());
+    assertEquals(0, cut(two, args).code());
+    assertEquals(names(one), names(two));
+    for (String name : names(one)) {
+      assertArrayEquals(
+          Files.readAllBytes(one.resolve(name)), Files.readAllBytes(two.resolve(name)), name);
+    }
+  }
+}
