@@ -311,7 +311,7 @@ final class CutOrder {
         new CutSetup.Rates(
             figure("--speed", rates.speed()),
             feed,
-            figure("--ramp-feed", words.has("--feed") ? feed / 2 : rates.rampFeed()),
+            figure("--ramp-feed", feed > 0 ? feed / 2 : rates.rampFeed()),
             figure("--travel", rates.travel()),
             figure("--drill-surface-speed", rates.drillSurfaceSpeed()),
             figure("--drill-feed", rates.drillFeed()),

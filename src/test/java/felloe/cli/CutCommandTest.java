@@ -129,7 +129,7 @@ class CutCommandTest {
     assertEquals(0, run.code(), run.err());
     assertEquals(
         Set.of("avocet-laser-finish-line.dxf", "avocet-laser-finish-line.svg"), names(folder));
-    assertTrue(run.out().contains("nothing was checked") || run.out().contains("was checked"));
+    assertTrue(run.out().replaceAll("\\s+", " ").contains("nothing was checked"), run.out());
   }
 
   @Test

@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -34,10 +33,10 @@ class JsonDocumentTest {
         Run.of("make", "shapes/heron.yaml", "--format", "json", "--out", folder.toString()).out(),
         members);
     String out = folder.toString();
-    String[] sheet = {"cut", "shapes/bittern.yaml", "--process", "router", "--cutter", "8"};
-    collect(Run.of(with(sheet, "--nest", "--strips", "1x15x60", "--out", out)).out(), members);
-    String[] saw = {"cut", "shapes/avocet.yaml", "--process", "jigsaw"};
-    collect(Run.of(with(saw, "--out", out)).out(), members);
+    String sheet =
+        "shapes/bittern.yaml --process router --cutter 8 --nest --keep-out 380,280,10,10";
+    collect(cut(out, sheet), members);
+    collect(cut(out, "shapes/avocet.yaml --process jigsaw"), members);
     collect(Files.readString(folder.resolve("heron/heron-report.json")), members);
     String page = Files.readString(Path.of("docs/json.md"));
     Set<String> missing = new TreeSet<>(members);
@@ -50,11 +49,8 @@ class JsonDocumentTest {
     assertTrue(members.size() > 60, members.toString());
   }
 
-  private static String[] with(String[] call, String... more) {
-    return Stream.of(call, more, new String[] {"--format", "json", "--keep-out", "380,280,10,10"})
-        .flatMap(Stream::of)
-        .limit(call.length + more.length + (call[3].equals("jigsaw") ? 2 : 4))
-        .toArray(String[]::new);
+  private static String cut(String out, String words) {
+    return Run.of(("cut " + words + " --format json --out " + out).split(" ")).out();
   }
 
   private static void collect(String text, Set<String> members) throws IOException {
