@@ -53,7 +53,9 @@ final class Topology {
    */
   static List<Piece> combine(Operation operation, List<Piece> a, List<Piece> b) {
     try {
-      return pieces(overlay(united(a), united(b), operation.code));
+      Geometry first = united(a);
+      boolean done = b.isEmpty() && operation != Operation.INTERSECTION;
+      return pieces(done ? first : overlay(first, united(b), operation.code));
     } catch (TopologyException
         | IllegalArgumentException
         | IllegalStateException
