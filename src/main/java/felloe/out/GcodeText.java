@@ -67,8 +67,12 @@ final class GcodeText {
       boolean plain = (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
       if (plain || " .,:+-/='\"&".indexOf(c) >= 0) {
         kept.append(c);
-      } else {
-        kept.append(c == '(' || c == ')' || c == ';' ? ',' : '_');
+      } else if (c == '(') {
+        kept.append("- ");
+      } else if (c == ';') {
+        kept.append(',');
+      } else if (c != ')') {
+        kept.append('_');
       }
     }
     return kept.toString();

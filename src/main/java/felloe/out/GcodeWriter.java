@@ -69,9 +69,11 @@ public final class GcodeWriter {
         "Clearance height "
             + Numbers.brief(job.height().clearance(), 3)
             + ", deepest "
-            + Numbers.brief(job.height().bottom(), 3));
-    if (!job.about().caution().isEmpty()) {
-      text.comment("Caution: " + job.about().caution());
+            + Numbers.brief(job.deepest(), 3));
+    for (String caution : job.about().caution().split("(?<=[.!]) +")) {
+      if (!caution.isBlank()) {
+        text.comment("Caution: " + caution);
+      }
     }
   }
 

@@ -31,8 +31,8 @@ class GcodeWriterTest {
   private static final Dialect PLAIN = Dialects.plain();
 
   @Test
-  void everyDialectCutsTheDemoPlatesAndNothingElse() {
-    for (Plate plate : DemoPlates.all()) {
+  void everyDialectCutsWhatWasPlannedByHandAndNothingElse() {
+    for (Plate plate : List.of(DemoPlates.dunlin(), DemoPlates.sanderling())) {
       for (Dialect dialect : Dialects.all()) {
         HandPlan plan = new HandPlan(plate, 0, true);
         byte[] program = GcodeWriter.write(plan.job(), dialect);
@@ -117,7 +117,7 @@ class GcodeWriterTest {
   @Test
   void seededArcsOfEverySizeComeBackWithinTheRounding() {
     Random random = new Random(556);
-    for (int i = 0; i < 4000; i++) {
+    for (int i = 0; i < 1200; i++) {
       double radius = Math.pow(10, -2 + 5 * random.nextDouble());
       double sweep =
           switch (i % 4) {
@@ -138,7 +138,7 @@ class GcodeWriterTest {
         for (Rs274Step step : steps) {
           if (!step.rapid() && step.across()) {
             length += step.length();
-            for (double[] p : step.points(1e-3)) {
+            for (double[] p : step.points(1e-5 * radius)) {
               Point at = new Point(p[0], p[1]);
               assertEquals(0, arc.distance(at), 3e-4, "seed 556, arc " + i + " " + dialect.name());
             }
@@ -246,9 +246,10 @@ class GcodeWriterTest {
             "Note: stock 5.8 mm",
             "Tool: 3 mm end mill, diameter 3",
             "Clearance height 8, deepest -6",
-            "Caution: Clamp the stock. Wear a dust mask.",
+            "Caution: Clamp the stock.",
+            "Caution: Wear a dust mask - P2.",
             "Operation 1: H1"),
-        comments.subList(0, 8));
+        comments.subList(0, 9));
   }
 
   @Test

@@ -79,7 +79,7 @@ final class HandPlan {
 
   GcodeJob job() {
     return new GcodeJob(
-        CutDrawings.ABOUT,
+        new About("Heron, cut lines", "1f4e90ab", "Clamp the stock. Wear a dust mask (P2)."),
         "hub axis, upper face of the stock",
         List.of("stock 5.8 mm"),
         HEIGHT,
@@ -88,7 +88,7 @@ final class HandPlan {
   }
 
   ProgramProof.Wanted wanted(Plate plate) {
-    return new ProgramProof.Wanted(plate, STOCK, HEIGHT, tools, List.of(), bridges);
+    return new ProgramProof.Wanted(plate, STOCK, HEIGHT, STEP, tools, List.of(), bridges);
   }
 
   private void cut(String title, Contour finish, int side, boolean bridged) {
@@ -139,7 +139,7 @@ final class HandPlan {
       lap.add(new Line(b, c));
       lap.add(new Line(c, d));
       lap.add(new Line(d, segment.to()));
-      bridges.add(new ProgramProof.Bridge(middle, TAB, TAB_TOP));
+      bridges.add(new ProgramProof.Bridge(middle, TAB, TAB_TOP, half + 3 + MILL.diameter()));
     }
     return lap;
   }

@@ -36,12 +36,14 @@ public final class ProgramProof {
    *
    * @param stock thickness of the stock, mm
    * @param tools in the order in which the program asks for them
+   * @param stepDown how much an end mill may take at once; infinite when that is not asked
    * @param leftOvers material that no cutter of the job reaches
    */
   public record Wanted(
       Plate plate,
       double stock,
       Height height,
+      double stepDown,
       List<CutterTool> tools,
       List<Region> leftOvers,
       List<Bridge> bridges) {}
@@ -52,8 +54,9 @@ public final class ProgramProof {
    * @param at the middle of the cutter's path over it
    * @param width of its top, mm
    * @param top its height, below 0
+   * @param reach how far from {@code at} material may stand at the full depth at most
    */
-  public record Bridge(Point at, double width, double top) {}
+  public record Bridge(Point at, double width, double top, double reach) {}
 
   private static final double LIMIT = 0.01;
   private static final double FLAT = 2e-4;
@@ -183,6 +186,37 @@ public final class ProgramProof {
         fault("a drill cuts sideways", step);
       }
       gouge(step);
+      if (mill && !leadsOff(i)) {
+        takes(i);
+      }
+    }
+  }
+
+  /** A lead off the path runs into the waste at full depth, for less than the cutter's width. */
+  private boolean leadsOff(int number) {
+    double length = 0;
+    for (int i = number; i < steps.size() && !steps.get(i).rapid(); i++) {
+      length += steps.get(i).length();
+    }
+    return length < tool(steps.get(number)).diameter();
+  }
+
+  /** No more is taken at once than the step allows: an earlier pass went here before. */
+  private void takes(int number) {
+    Rs274Step step = steps.get(number);
+    List<double[]> points = step.points(Double.POSITIVE_INFINITY);
+    for (double[] p : List.of(points.get(0), points.get(points.size() / 2), step.to())) {
+      double least = p[2] + wanted.stepDown() + 0.01;
+      boolean taken = least >= 0;
+      for (int i = number - 1; i >= 0 && !taken; i--) {
+        Rs274Step before = steps.get(i);
+        // A tab's slope may be cut from the pass above, a little to the side.
+        taken = !before.rapid() && before.heightNear(p, tool(step).diameter() / 4) <= least;
+      }
+      if (!taken) {
+        fault("takes too much at once at z " + Numbers.brief(p[2], 3), step);
+        return;
+      }
     }
   }
 
@@ -281,8 +315,12 @@ public final class ProgramProof {
   }
 
   private boolean near(Bridge bridge, Geometry piece) {
-    double reach = wanted.tools().get(wanted.tools().size() - 1).diameter() + 0.5;
-    return piece.distance(point(bridge.at().x(), bridge.at().y())) < reach;
+    for (Coordinate c : piece.getCoordinates()) {
+      if (bridge.at().distance(new Point(c.x, c.y)) > bridge.reach()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Twice the distance by which a piece can be shrunk before nothing is left, within 1 %. */
@@ -313,15 +351,20 @@ public final class ProgramProof {
         faults.add("material stands above the tabs at " + above.getGeometryN(i).getInteriorPoint());
       }
     }
+    Map<Double, Geometry> rests = new HashMap<>();
     for (Bridge bridge : wanted.bridges()) {
-      Geometry rest = standing(bridge.top() - 2 * LIMIT, slot);
+      Geometry rest =
+          rests.computeIfAbsent(bridge.top(), level -> standing(level - 2 * LIMIT, slot));
       Geometry at = point(bridge.at().x(), bridge.at().y());
       boolean stands = false;
       for (int i = 0; i < rest.getNumGeometries(); i++) {
         Geometry piece = rest.getGeometryN(i);
+        if (piece.distance(at) >= 0.5) {
+          continue;
+        }
         boolean across = !buffer(piece, -(Math.min(bridge.width(), slot) / 2 - 0.1)).isEmpty();
         boolean wide = piece.getArea() >= (bridge.width() - 0.2) * slot;
-        stands |= piece.distance(at) < 0.5 && across && wide;
+        stands |= across && wide;
       }
       if (!stands) {
         faults.add("no tab of " + bridge.width() + " mm at " + bridge.at());

@@ -51,6 +51,47 @@ public record Rs274Step(
     return centre != null || from[0] != to[0] || from[1] != to[1];
   }
 
+  /** Height of the path near a place, its ends included, within a distance; else NaN. */
+  double heightNear(double[] p, double within) {
+    double height = heightBeside(p, within);
+    for (double[] end : List.of(from, to)) {
+      if (Math.hypot(p[0] - end[0], p[1] - end[1]) <= within) {
+        height = Double.isNaN(height) ? end[2] : Math.min(height, end[2]);
+      }
+    }
+    return height;
+  }
+
+  private double heightBeside(double[] p, double within) {
+    double t;
+    if (centre != null) {
+      double r = radius();
+      if (Math.abs(Math.hypot(p[0] - centre[0], p[1] - centre[1]) - r) > within) {
+        return Double.NaN;
+      }
+      double turn =
+          Math.atan2(p[1] - centre[1], p[0] - centre[0])
+              - Math.atan2(from[1] - centre[1], from[0] - centre[0]);
+      double along = Math.copySign(1, sweep) * turn;
+      t = (along - 2 * Math.PI * Math.floor(along / (2 * Math.PI))) / Math.abs(sweep);
+    } else {
+      double dx = to[0] - from[0];
+      double dy = to[1] - from[1];
+      double square = dx * dx + dy * dy;
+      t = square == 0 ? 1 : ((p[0] - from[0]) * dx + (p[1] - from[1]) * dy) / square;
+    }
+    double kept = Math.max(0, Math.min(1, t));
+    double x = from[0] + kept * (to[0] - from[0]);
+    double y = from[1] + kept * (to[1] - from[1]);
+    if (centre != null) {
+      double a = Math.atan2(from[1] - centre[1], from[0] - centre[0]) + kept * sweep;
+      x = centre[0] + radius() * Math.cos(a);
+      y = centre[1] + radius() * Math.sin(a);
+    }
+    boolean near = Math.hypot(p[0] - x, p[1] - y) <= within;
+    return near ? from[2] + kept * (to[2] - from[2]) : Double.NaN;
+  }
+
   /** Points along the path no farther from it, between them, than a tolerance. */
   List<double[]> points(double tolerance) {
     List<double[]> points = new ArrayList<>();
