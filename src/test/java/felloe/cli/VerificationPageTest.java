@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 /** What the page on verification claims is there. */
 class VerificationPageTest {
 
-  private static final Pattern TEST = Pattern.compile("`([a-z]+\\.[A-Za-z]+)#([A-Za-z0-9]+)`");
+  private static final Pattern TEST = Pattern.compile("`([a-z]+\\.[A-Za-z0-9]+)#([A-Za-z0-9]+)`");
   private static final Pattern NUMBER = Pattern.compile("(\\d+) checks have a source outside");
   private static final List<String> BASES =
       List.of("verified", "computed", "from memory", "common practice", "measured");

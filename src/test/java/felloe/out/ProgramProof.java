@@ -46,7 +46,19 @@ public final class ProgramProof {
       double stepDown,
       List<CutterTool> tools,
       List<Region> leftOvers,
-      List<Bridge> bridges) {}
+      List<Bridge> bridges) {
+
+    /** The same where nobody asks how much is taken at once. */
+    public Wanted(
+        Plate plate,
+        double stock,
+        Height height,
+        List<CutterTool> tools,
+        List<Region> leftOvers,
+        List<Bridge> bridges) {
+      this(plate, stock, height, Double.POSITIVE_INFINITY, tools, leftOvers, bridges);
+    }
+  }
 
   /**
    * A tab that is to stand.
@@ -56,7 +68,13 @@ public final class ProgramProof {
    * @param top its height, below 0
    * @param reach how far from {@code at} material may stand at the full depth at most
    */
-  public record Bridge(Point at, double width, double top, double reach) {}
+  public record Bridge(Point at, double width, double top, double reach) {
+
+    /** A tab whose slopes take no more than 30 mm. */
+    public Bridge(Point at, double width, double top) {
+      this(at, width, top, width / 2 + 30);
+    }
+  }
 
   private static final double LIMIT = 0.01;
   private static final double FLAT = 2e-4;
