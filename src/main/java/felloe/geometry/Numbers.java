@@ -11,6 +11,9 @@ public final class Numbers {
 
   private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
 
+  /** Stands for a number that is too large, or lies too near to a half, for the fast way. */
+  private static final long FAR = Long.MIN_VALUE;
+
   private Numbers() {}
 
   /**
@@ -20,7 +23,10 @@ public final class Numbers {
    * @throws IllegalArgumentException when the value is not finite
    */
   public static String fixed(double value, int decimals) {
-    return rounded(value, decimals).toPlainString();
+    long whole = whole(value, decimals);
+    return whole == FAR
+        ? exact(value, decimals).toPlainString()
+        : text(whole, Long.toString(Math.abs(whole)), decimals);
   }
 
   /**
@@ -30,24 +36,62 @@ public final class Numbers {
    * @throws IllegalArgumentException when the value is not finite
    */
   public static String brief(double value, int decimals) {
-    BigDecimal rounded = rounded(value, decimals);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    long whole = whole(value, decimals);
+    if (whole == FAR) {
+      BigDecimal rounded = exact(value, decimals);
+      return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+    int places = whole == 0 ? 0 : decimals;
+    while (places > 0 && whole % 10 == 0) {
+      whole /= 10;
+      places--;
+    }
+    return text(whole, Long.toString(Math.abs(whole)), places);
   }
 
-  private static BigDecimal rounded(double value, int decimals) {
+  /**
+   * The value in units of its last place, or {@link #FAR} where only exact arithmetic can tell. A
+   * double holds the scaled value to 1e-4 here, so unless it lies by a half the nearest whole
+   * number is the one that exact arithmetic finds, many times faster.
+   */
+  private static long whole(double value, int decimals) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("not a finite number: " + value);
     }
     if (decimals >= 0 && decimals < TENS.length) {
-      // A double holds the scaled value to 1e-4 here, so unless it lies by a half the nearest whole
-      // number is the one that exact arithmetic finds, twenty times faster.
       double scaled = value * TENS[decimals];
       double whole = Math.rint(scaled);
       if (Math.abs(scaled) < 1e12 && Math.abs(scaled - whole) < 0.499) {
-        return BigDecimal.valueOf((long) whole, decimals);
+        return (long) whole;
       }
     }
+    return FAR;
+  }
+
+  private static BigDecimal exact(double value, int decimals) {
     return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
+  }
+
+  /** Digits with a sign and a point before the last places. */
+  private static String text(long whole, String digits, int places) {
+    StringBuilder text = new StringBuilder(digits.length() + places + 3);
+    if (whole < 0) {
+      text.append('-');
+    }
+    int before = digits.length() - places;
+    if (before > 0) {
+      text.append(digits, 0, before);
+    } else {
+      text.append('0');
+    }
+    if (places > 0) {
+      text.append('.');
+      for (int i = before; i < 0; i++) {
+        text.append('0');
+      }
+      text.append(digits, Math.max(0, before), digits.length());
+    }
+    return text.toString();
   }
 
   /**

@@ -42,7 +42,13 @@ public final class TextWidth {
    * @param height height of the capital letters, mm
    */
   public static double of(String text, double height) {
-    long units = shown(text).codePoints().mapToLong(TextWidth::units).sum();
+    String shown = shown(text);
+    long units = 0;
+    for (int i = 0; i < shown.length(); ) {
+      int c = shown.codePointAt(i);
+      units += units(c);
+      i += Character.charCount(c);
+    }
     return units * fontSize(height) / EM;
   }
 
@@ -66,17 +72,31 @@ public final class TextWidth {
    * ever have are dropped.
    */
   public static String shown(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     StringBuilder kept = new StringBuilder(text.length());
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (c == '\n' || c == '\r' || c == '\t') {
-                kept.append(' ');
-              } else if (isShown(c)) {
-                kept.appendCodePoint(c);
-              }
-            });
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      i += Character.charCount(c);
+      if (c == '\n' || c == '\r' || c == '\t') {
+        kept.append(' ');
+      } else if (isShown(c)) {
+        kept.appendCodePoint(c);
+      }
+    }
     return kept.toString();
+  }
+
+  /** Whether it is all printable ASCII, of which nothing is dropped. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c > '~') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isShown(int c) {
