@@ -1,11 +1,8 @@
 package felloe.out;
 
-import felloe.cutting.CutPlan;
 import felloe.cutting.Height;
 import felloe.cutting.Move;
 import felloe.cutting.Operation;
-import felloe.geometry.Numbers;
-import felloe.plate.Stock;
 import java.util.List;
 
 /**
@@ -31,34 +28,6 @@ public record GcodeJob(
   public GcodeJob {
     notes = List.copyOf(notes);
     operations = List.copyOf(operations);
-  }
-
-  /**
-   * The job of one plate.
-   *
-   * @param plan proved at the decimals of the dialect that the program will be written in
-   * @param coolant whether coolant or air is wanted
-   */
-  public static GcodeJob of(CutPlan plan, boolean coolant) {
-    Stock stock = plan.plate().stock();
-    return new GcodeJob(
-        new About(
-            plan.plate().title() + ", router program",
-            plan.plate().revision(),
-            String.join(" ", plan.cautions())),
-        "hub axis, upper face of the stock",
-        List.of(
-            "stock "
-                + stock.material().title()
-                + ", "
-                + Numbers.brief(plan.setup().depths().stock(), 3)
-                + " thick; the cutter needs "
-                + Numbers.brief(plan.plate().box().width() + 2 * plan.setup().cutter(), 0)
-                + " by "
-                + Numbers.brief(plan.plate().box().height() + 2 * plan.setup().cutter(), 0)),
-        plan.height(),
-        coolant,
-        plan.operations());
   }
 
   /** The lowest height that any move reaches, mm. */

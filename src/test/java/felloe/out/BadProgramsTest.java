@@ -35,7 +35,7 @@ class BadProgramsTest {
   private static final ProgramProof.Wanted WANTED = PlannedProgramsTest.wanted(PLAN);
   private static final List<String> GOOD =
       new String(
-              GcodeWriter.write(GcodeJob.of(PLAN, false), Dialects.plain()),
+              GcodeWriter.write(PlannedProgramsTest.job(PLAN), Dialects.plain()),
               StandardCharsets.US_ASCII)
           .lines()
           .toList();

@@ -27,6 +27,17 @@ class PlannedProgramsTest {
 
   private static final FeedTable FEEDS = FeedTable.standard();
 
+  /** The job of a plan. */
+  static GcodeJob job(CutPlan plan) {
+    return new GcodeJob(
+        new About(plan.plate().title(), plan.plate().revision(), String.join(" ", plan.cautions())),
+        "hub axis, upper face of the stock",
+        List.of(),
+        plan.height(),
+        false,
+        plan.operations());
+  }
+
   /** What a program of a plan is to make. */
   static ProgramProof.Wanted wanted(CutPlan plan) {
     List<CutterTool> tools =
@@ -79,7 +90,7 @@ class PlannedProgramsTest {
   }
 
   private static void prove(CutPlan plan, Dialect dialect, String who) {
-    byte[] program = GcodeWriter.write(GcodeJob.of(plan, false), dialect);
+    byte[] program = GcodeWriter.write(job(plan), dialect);
     ProgramProof proof = ProgramProof.of(program, Dialects.beyond(dialect), wanted(plan));
     assertEquals(List.of(), proof.faults, who);
     assertTrue(proof.worstGouge < 0.001, who + " gouge " + proof.worstGouge);
