@@ -1,0 +1,52 @@
+package felloe.cutting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import felloe.plate.Material;
+import felloe.plate.MaterialKind;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+class CutCautionsTest {
+
+  private static String all(CutProcess process, Material material) {
+    return String.join(" ", CutCautions.of(process, material)).toLowerCase(Locale.ROOT);
+  }
+
+  private static void says(String text, String... words) {
+    for (String word : words) {
+      assertTrue(text.contains(word), word + " is not in: " + text);
+    }
+  }
+
+  @Test
+  void aRouterInCarbonIsDryRunClampedExtractedAndBreathedThroughAMask() {
+    says(
+        all(CutProcess.ROUTER, CutPlates.CARBON),
+        "dry-run",
+        "above the stock",
+        "clamp",
+        "eye and ear protection",
+        "extraction",
+        "respirator");
+  }
+
+  @Test
+  void aLaserNeverCutsPvcNorLaminateWithoutTheOwnersSay() {
+    says(all(CutProcess.LASER, CutPlates.PLYWOOD), "never cut pvc", "machine's owner", "carbon");
+  }
+
+  @Test
+  void everyProcessAndMaterialHasCautionsAndTheLastWord() {
+    for (CutProcess process : CutProcess.values()) {
+      for (MaterialKind kind : MaterialKind.values()) {
+        List<String> cautions = CutCautions.of(process, CutPlates.material("m", kind));
+        assertTrue(cautions.size() >= 3);
+        assertTrue(cautions.get(cautions.size() - 1).contains("event rules"));
+        assertEquals(cautions.size(), cautions.stream().distinct().count());
+      }
+    }
+  }
+}
