@@ -91,11 +91,11 @@ final class SweepCover {
   private void look(String label, Contour edge, boolean wasteLeft) {
     for (Segment segment : edge.segments()) {
       int parts = 2 * Math.max(1, (int) Math.ceil(segment.length() / (2 * SweepCheck.SPACING)));
-      for (int i = 0; i <= parts; i++) {
+      for (int i = 0; i < parts; i++) {
         double fraction = i / (double) parts;
         Point tangent = segment.tangent(fraction);
         Point waste = wasteLeft ? tangent.left() : tangent.right();
-        look(label, segment.at(fraction), waste, i == 0 || i == parts);
+        look(label, segment.at(fraction), waste, i == 0);
       }
     }
   }
