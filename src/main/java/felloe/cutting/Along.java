@@ -8,6 +8,7 @@ import felloe.geometry.SegmentIndex;
 import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Places on a contour by the length travelled from its start, counter-clockwise, mm. */
 final class Along {
@@ -65,6 +66,32 @@ final class Along {
       return arc.radius() * (angle < 0 ? angle + 2 * Math.PI : angle);
     }
     return segment.from().distance(p);
+  }
+
+  /**
+   * Whether something holds at the ends and in the middle of each segment on the way from one place
+   * forward to another; stops at the first where it does not.
+   */
+  boolean every(Spot from, Spot to, Predicate<Point> test) {
+    int n = segments.size();
+    Point at = from.point();
+    for (int k = 0; k <= n; k++) {
+      int i = (from.number() + k) % n;
+      boolean last = i == to.number() && (k > 0 || to.position() > from.position());
+      Segment segment = segments.get(i);
+      Point end = last ? to.point() : segment.to();
+      boolean whole = at.equals(segment.from()) && end.equals(segment.to());
+      boolean arc = segment instanceof Arc && !at.near(end, Tolerances.SAME_POINT);
+      Segment part = whole || !arc ? segment : segment.between(at, end);
+      if (!test.test(end) || (arc && !test.test(part.at(0.5)))) {
+        return false;
+      }
+      if (last) {
+        break;
+      }
+      at = end;
+    }
+    return true;
   }
 
   /** The chain from one place forward to another; the same place gives nothing. */

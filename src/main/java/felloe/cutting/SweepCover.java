@@ -32,6 +32,7 @@ final class SweepCover {
   private final SegmentIndex edges;
   private final double half;
   private final SweepTally missed;
+  private final double nothingCut;
 
   /**
    * Prepares.
@@ -63,6 +64,7 @@ final class SweepCover {
     this.edges = edges;
     this.half = half;
     this.missed = missed;
+    this.nothingCut = plan.plate().box().width();
   }
 
   private static Optional<SegmentIndex> index(Set<Segment> segments) {
@@ -101,7 +103,7 @@ final class SweepCover {
   }
 
   private void look(String label, Point p, Point waste, boolean end) {
-    double left = through.map(index -> index.distance(p) - half).orElse(plan.plate().box().width());
+    double left = through.map(index -> index.distance(p) - half).orElse(nothingCut);
     if (left > NOTHING && onTab(p)) {
       return;
     }

@@ -25,6 +25,9 @@ final class Unreached {
   private static final double SMOOTH = 1e-9;
   private static final int SAMPLES = 16;
 
+  /** Touches nearer to each other than this are one, mm. */
+  private static final double HAIR = 1e-5;
+
   private final CutFeature feature;
   private final Contour finish;
   private final List<CutLine> paths;
@@ -76,7 +79,8 @@ final class Unreached {
 
   /** The left-overs, in order along the finish line. */
   List<LeftOver> all() {
-    List<Corner> corners = corners();
+    // Gone before they are put in order: a fine outline has one at each of its chords.
+    List<Corner> corners = corners().stream().filter(corner -> !shallow(corner)).toList();
     if (corners.isEmpty()) {
       return List.of();
     }
@@ -86,6 +90,15 @@ final class Unreached {
       // Where the finish line and the round all but touch, areas tell better than single edges.
       return byArea();
     }
+  }
+
+  /** Whether all that lies between the two touches of a corner is too little to state. */
+  private boolean shallow(Corner corner) {
+    if (corner.leaves().point().near(corner.meets().point(), HAIR)) {
+      return true;
+    }
+    double limit = half + Compensation.IGNORED;
+    return along.every(corner.leaves(), corner.meets(), p -> p.distance(corner.at()) <= limit);
   }
 
   /** A stop on the way along the finish line. */
@@ -151,10 +164,6 @@ final class Unreached {
       chain.add(round);
     }
     boolean single = loop.size() == 1;
-    // No point of it lies farther from the finish line than that lies behind the round.
-    if (single && depth <= Compensation.IGNORED) {
-      return Optional.empty();
-    }
     double reach = rounds.stream().mapToDouble(this::reach).max().orElseThrow();
     Contour edge = new Contour(chain);
     Point at = loop.get(0).at();

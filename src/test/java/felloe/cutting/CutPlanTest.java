@@ -278,6 +278,38 @@ class CutPlanTest {
     assertFalse(SweepCheck.of(unaware, 4).passed());
   }
 
+  /** A wavy disc of many chords, as an imported outline may be, with a hole for each hundred. */
+  private static Plate wavy(int edges) {
+    List<Point> corners = new ArrayList<>();
+    for (int i = 0; i < edges; i++) {
+      double angle = 2 * Math.PI * i / edges;
+      corners.add(Point.polar(600 + 10 * Math.sin(24 * angle), angle));
+    }
+    List<Hole> holes = new ArrayList<>();
+    for (int i = 0; i < edges / 100; i++) {
+      holes.add(hole("H" + i, 24 * (i % 32) - 372, 24 * (i / 32) - 372, i % 2 == 0 ? 5 : 9));
+    }
+    return CutPlates.of(CutPlates.PLYWOOD, 6, Contour.polygon(corners), holes);
+  }
+
+  @Test
+  void anImportedOutlineOfManyChordsIsPlannedAndProvedInTimeNearItsSize() {
+    plannedIn(4000);
+    double small = plannedIn(8000);
+    double large = plannedIn(32000);
+    // Four times the size: n log n is 4.7 times the time, the square 16 times. A slow machine
+    // must not fail.
+    assertTrue(large < 12 * small + 500, small + " ms, then " + large + " ms");
+  }
+
+  private static double plannedIn(int edges) {
+    Plate plate = wavy(edges);
+    long start = System.nanoTime();
+    CutPlan plan = router(plate, 4);
+    assertPasses(plan, 4, edges + " edges");
+    return (System.nanoTime() - start) / 1e6;
+  }
+
   @Test
   void theEstimateAddsUp() {
     CutPlan plan = router(DemoPlates.dunlin(), 4);
