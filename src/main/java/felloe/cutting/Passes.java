@@ -11,7 +11,7 @@ import java.util.Optional;
 /**
  * The moves of an end mill along one closed path. It comes down in the waste, ramps along the lead
  * and the path from pass to pass without rising, goes once all the way round at each depth, and
- * leaves by an arc. Where a lap of ramp is no deeper than a pass it goes down as one helix.
+ * leaves by a rising arc. Where a lap of ramp is no deeper than a pass it goes down as one helix.
  */
 final class Passes {
 
@@ -105,8 +105,18 @@ final class Passes {
             heights.positions(),
             LEAST_PIECE,
             (piece, from, to) -> cut(piece, heights.at(to)));
-    off.ifPresent(arc -> cut(arc, z));
+    off.ifPresent(this::leave);
     return this;
+  }
+
+  /**
+   * Rises all the way along the lead off, at the ramp's feed: level, it would run at full depth
+   * into waste that no pass has opened.
+   */
+  private void leave(Arc lead) {
+    double clear = Math.min(RAMP_START, setup.depths().approach());
+    moves.add(new Move.Cut(lead, z, clear, setup.rates().rampFeed()));
+    z = clear;
   }
 
   /** Whether a lead off a position stays clear of every tab. */

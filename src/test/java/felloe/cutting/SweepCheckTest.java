@@ -341,7 +341,8 @@ class SweepCheckTest {
               List<Move> more = new ArrayList<>(moves);
               Move.Cut last = (Move.Cut) moves.get(moves.size() - 1);
               Segment back = new Line(last.along().to(), new Point(80, 40));
-              more.add(new Move.Cut(back, last.toZ(), last.toZ(), 500));
+              // The lead off ends above the stock, so the wrong cut goes down again on its way.
+              more.add(new Move.Cut(back, last.toZ(), last.fromZ(), 500));
               return more;
             });
     assertTrue(refusals(plan).contains("sweep-gouge"));
