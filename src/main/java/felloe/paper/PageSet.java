@@ -14,7 +14,7 @@ import java.util.List;
  * @param drawing the whole template at full size
  * @param marks the registration marks
  * @param bar true length of both check bars, mm
- * @param cutHoles number of holes that a seam runs through
+ * @param cutHoles number of holes that a seam runs through, or whose edge it grazes
  * @param seamDistance least distance of a seam from a hole's centre, mm; infinite without seams
  */
 public record PageSet(

@@ -15,6 +15,12 @@ import java.util.List;
  */
 record SeamAxis(double start, int cut, double distance) {
 
+  /**
+   * A seam nearer to a hole's edge than this, mm, counts as through the hole: scissors along it
+   * would take the drawn edge with them.
+   */
+  static final double CLEAR = 1;
+
   /** Fewest holes cut, then farthest from hole centres, then nearest to the middle. */
   private static Comparator<SeamAxis> order(double middle) {
     return Comparator.comparingInt(SeamAxis::cut)
@@ -31,10 +37,9 @@ record SeamAxis(double start, int cut, double distance) {
   /**
    * The best places, best first. The least distance to a hole centre is piecewise linear in the
    * start, so that its greatest values lie at the ends of the slack, half way between two starts
-   * that hit a hole, or where a seam leaves a hole's edge.
+   * that hit a hole, or where a seam comes clear of a hole.
    *
-   * @param centres hole centres along this direction
-   * @param radii their radii
+   * @param holes hole centres along this direction and how near a seam may come, sorted
    * @param most how many to return at most
    */
   static List<SeamAxis> best(
@@ -102,11 +107,11 @@ record SeamAxis(double start, int cut, double distance) {
     return new SeamAxis(start, cut, least);
   }
 
-  /** Hole centres and radii along one direction, sorted. */
+  /** Hole centres along one direction, with how near a seam may come to them, sorted. */
   static double[][] holes(double[] centres, double[] radii) {
     double[][] holes = new double[centres.length][];
     for (int i = 0; i < centres.length; i++) {
-      holes[i] = new double[] {centres[i], radii[i]};
+      holes[i] = new double[] {centres[i], radii[i] + CLEAR};
     }
     Arrays.sort(holes, Comparator.comparingDouble(hole -> hole[0]));
     return holes;

@@ -204,19 +204,10 @@ public final class ProgramProof {
         fault("a drill cuts sideways", step);
       }
       gouge(step);
-      if (mill && !leadsOff(i)) {
+      if (mill) {
         takes(i);
       }
     }
-  }
-
-  /** A lead off the path runs into the waste at full depth, for less than the cutter's width. */
-  private boolean leadsOff(int number) {
-    double length = 0;
-    for (int i = number; i < steps.size() && !steps.get(i).rapid(); i++) {
-      length += steps.get(i).length();
-    }
-    return length < tool(steps.get(number)).diameter();
   }
 
   /** No more is taken at once than the step allows: an earlier pass went here before. */

@@ -94,7 +94,7 @@ class SeamTest {
     int count = 0;
     for (Hole hole : plate.holes()) {
       Point c = motion.of(hole.centre());
-      double r = hole.diameter() / 2;
+      double r = hole.diameter() / 2 + SeamAxis.CLEAR;
       count += (int) xs.stream().filter(x -> Math.abs(x - c.x()) < r).count();
       count += (int) ys.stream().filter(y -> Math.abs(y - c.y()) < r).count();
     }

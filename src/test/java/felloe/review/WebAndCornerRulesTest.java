@@ -16,6 +16,7 @@ import felloe.plate.MaterialKind;
 import felloe.plate.Verdict;
 import felloe.plate.WindowUse;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -214,5 +215,30 @@ class WebAndCornerRulesTest {
     List<Finding> findings = new Wheel().window(WindowUse.OPEN, round).findings("inside-corner");
     assertEquals(1, findings.size());
     assertEquals(29, findings.get(0).figure().value(), 1e-6);
+  }
+
+  /** A round window drawn as chords: each joint turns by 360 degrees over their number. */
+  private static Wheel chords(int count) {
+    List<Point> corners =
+        IntStream.range(0, count).mapToObj(i -> Point.polar(20, 2 * Math.PI * i / count)).toList();
+    return new Wheel().window(WindowUse.OPEN, Contour.polygon(corners));
+  }
+
+  @Test
+  void chordsThatTurnByLessThanTenDegreesAreACurveAndNoCorners() {
+    assertTrue(
+        chords(37).findings("inside-corner").stream()
+            .noneMatch(finding -> finding.subject().endsWith("W1")));
+  }
+
+  @Test
+  void ofManyCornersAlikeSixAreToldAndTheRestIsCounted() {
+    List<Finding> sharp =
+        chords(35).findings("inside-corner").stream()
+            .filter(finding -> finding.subject().equals("sharp corner of W1"))
+            .toList();
+    assertEquals(6, sharp.size());
+    assertEquals(FAIL, sharp.get(0).verdict());
+    assertTrue(sharp.get(0).advice().endsWith("; the same goes for 29 more corners of this edge"));
   }
 }
