@@ -33,10 +33,27 @@ class ArchitectureTest {
           Map.entry("yaml", List.of("geometry", "plate")),
           Map.entry("shape", List.of("geometry", "plate", "yaml")),
           Map.entry("hub", List.of("geometry", "plate", "yaml")),
-          Map.entry("review", List.of("geometry", "plate", "yaml", "hub")),
+          Map.entry("measure", List.of("geometry", "plate", "yaml", "hub")),
+          Map.entry("joints", List.of("geometry", "plate", "yaml", "hub")),
+          Map.entry("drilling", List.of("geometry", "plate", "yaml", "hub")),
+          Map.entry("laminate", List.of("geometry", "plate", "yaml")),
+          Map.entry("review", List.of("geometry", "plate", "yaml", "hub", "joints")),
           Map.entry("paper", List.of("geometry", "plate")),
           Map.entry("cutting", List.of("geometry", "plate", "yaml")),
-          Map.entry("out", List.of("geometry", "plate", "paper", "hub", "cutting")),
+          Map.entry("layup", List.of("geometry", "plate", "yaml", "laminate", "cutting")),
+          Map.entry(
+              "out",
+              List.of(
+                  "geometry",
+                  "plate",
+                  "paper",
+                  "hub",
+                  "cutting",
+                  "measure",
+                  "joints",
+                  "drilling",
+                  "laminate",
+                  "layup")),
           Map.entry(
               "kit",
               List.of(
@@ -45,9 +62,14 @@ class ArchitectureTest {
                   "yaml",
                   "shape",
                   "hub",
+                  "measure",
+                  "joints",
+                  "drilling",
+                  "laminate",
                   "review",
                   "paper",
                   "cutting",
+                  "layup",
                   "out")),
           Map.entry("cli", List.of("kit", "plate", "geometry")));
 
@@ -95,6 +117,7 @@ class ArchitectureTest {
     onlyIn("org.w3c.dom", "felloe.out");
     onlyIn("org.apache.pdfbox", "felloe.out");
     onlyIn("org.apache.fontbox", "felloe.out");
+    onlyIn("org.hipparchus", "felloe.measure", "felloe.laminate");
   }
 
   private static void onlyIn(String library, String... homes) {
