@@ -1,8 +1,14 @@
 package felloe.out;
 
+import static java.awt.RenderingHints.KEY_ANTIALIASING;
+import static java.awt.RenderingHints.KEY_STROKE_CONTROL;
+import static java.awt.RenderingHints.VALUE_ANTIALIAS_ON;
+import static java.awt.RenderingHints.VALUE_STROKE_PURE;
+
 import felloe.geometry.Point;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.io.BufferedInputStream;
@@ -52,6 +58,11 @@ final class PrintedPage {
       graphics.translate(
           paperWidth * dots / 2 * (1 - stretchX), paperHeight * dots / 2 * (1 - stretchY));
       PDFRenderer renderer = new PDFRenderer(document);
+      // Left to itself, Java moves thin lines to whole dots, and every line is then up to half a
+      // dot off before it is measured.
+      RenderingHints hints = new RenderingHints(KEY_ANTIALIASING, VALUE_ANTIALIAS_ON);
+      hints.put(KEY_STROKE_CONTROL, VALUE_STROKE_PURE);
+      renderer.setRenderingHints(hints);
       renderer.renderPageToGraphics(
           page, graphics, (float) (dpi / 72 * stretchX), (float) (dpi / 72 * stretchY));
       graphics.dispose();

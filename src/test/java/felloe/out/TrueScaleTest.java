@@ -153,8 +153,7 @@ class TrueScaleTest {
       }
     }
     assertTrue(measured > 600, "measured " + measured);
-    // Each join adds the error of reading its marks, up to half a dot.
-    assertTrue(worst <= 1.5 * DOT, "off by " + worst + " mm");
+    assertTrue(worst <= DOT, "off by " + worst + " mm");
   }
 
   /** The motion that lays the marks of one page on those of another; null without two in common. */
