@@ -1,0 +1,72 @@
+package felloe.drilling;
+
+import felloe.hub.HubFitResult;
+import felloe.plate.Plate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * In what order, with which drills and at which speeds the holes of a plate are made, and what a
+ * calliper should read afterwards. The front door of this room. Lengths in mm.
+ *
+ * @param material how holes are made in the stock
+ * @param hub name of the hub that the plate was fitted to
+ * @param throughHub whether the hub holes have to be drilled through the hub or a bush plate: at
+ *     the worst of the tolerances the screws do not enter holes drilled from the paper
+ * @param before what to see to before the first hole, in order
+ * @param groups in the order in which they are drilled: hub pattern, bore, grips, others
+ * @param leftOut how many holes no group tells of, since there are more than {@link #MOST_GROUPS}
+ * @param pilotDiameter of the pilot holes of the hub pattern, where there are any
+ * @param afterPilot distances to look at while the hub pattern can still be drawn over
+ * @param measured labels of the holes that are measured in the end, in the order of their ring
+ * @param measuredDiameter their diameter as drawn, where all are alike
+ * @param readings distances to measure in the end, in the order of the form
+ * @param others further distances to look at: bore and grips
+ * @param plusMinus what a reading is good for
+ * @param cautions what speaks against drilling at all, then how not to get hurt
+ * @param bases where the figures come from
+ */
+public record DrillingPlan(
+    DrillMaterial material,
+    Optional<String> hub,
+    boolean throughHub,
+    List<String> before,
+    List<HoleGroup> groups,
+    int leftOut,
+    Optional<Double> pilotDiameter,
+    List<DistanceCheck> afterPilot,
+    List<String> measured,
+    Optional<Double> measuredDiameter,
+    List<DistanceCheck> readings,
+    List<DistanceCheck> others,
+    double plusMinus,
+    List<String> cautions,
+    List<String> bases) {
+
+  /** A plan tells of so many groups at most: more are no work for a drill press by hand. */
+  public static final int MOST_GROUPS = 24;
+
+  /** So many holes at most are measured against each other. */
+  public static final int MOST_MEASURED = 24;
+
+  /** Copies the lists. */
+  public DrillingPlan {
+    before = List.copyOf(before);
+    groups = List.copyOf(groups);
+    afterPilot = List.copyOf(afterPilot);
+    measured = List.copyOf(measured);
+    readings = List.copyOf(readings);
+    others = List.copyOf(others);
+    cautions = List.copyOf(cautions);
+    bases = List.copyOf(bases);
+  }
+
+  /**
+   * The plan for a plate, with the program's own figures.
+   *
+   * @param fit how the plate meets its hub, where it has one
+   */
+  public static DrillingPlan of(Plate plate, Optional<HubFitResult> fit) {
+    return new Planner(plate, fit, DrillTable.standard()).plan();
+  }
+}

@@ -1,0 +1,36 @@
+package felloe.drilling;
+
+import felloe.plate.HoleRole;
+import java.util.List;
+
+/**
+ * Holes of one role and size, made in the same steps.
+ *
+ * @param role what they are for
+ * @param labels in the order in which they are drilled
+ * @param diameter as drawn, mm
+ * @param limits between what sizes they are good
+ * @param basis of the limits: the tolerance class, such as {@code H13}
+ * @param zone diameter of the zone in which each centre should lie, mm (ISO 1101)
+ * @param zoneWords where the zone comes from
+ * @param steps in order; each is done on all holes of the group before the next
+ * @param notes what else to know
+ */
+public record HoleGroup(
+    HoleRole role,
+    List<String> labels,
+    double diameter,
+    SizeLimits limits,
+    String basis,
+    double zone,
+    String zoneWords,
+    List<DrillStep> steps,
+    List<String> notes) {
+
+  /** Copies the lists. */
+  public HoleGroup {
+    labels = List.copyOf(labels);
+    steps = List.copyOf(steps);
+    notes = List.copyOf(notes);
+  }
+}

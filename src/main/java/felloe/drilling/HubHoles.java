@@ -1,0 +1,128 @@
+package felloe.drilling;
+
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.hub.ClearanceSeries;
+import felloe.hub.DrillingMethod;
+import felloe.hub.FastenerFormula;
+import felloe.hub.HubFitResult;
+import felloe.hub.HubPractice;
+import felloe.hub.ScrewFit;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Plate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What the hub asks of the holes that its screws go through. */
+final class HubHoles {
+
+  private final Plate plate;
+  private final Optional<HubFitResult> fit;
+  private final DrillingMethod usual;
+  private final DrillingMethod through;
+
+  HubHoles(Plate plate, Optional<HubFitResult> fit) {
+    HubPractice practice = HubPractice.standard();
+    this.plate = plate;
+    this.fit = fit;
+    this.usual = practice.drilling().get(0);
+    this.through = practice.drilling("through-hub").orElseThrow();
+  }
+
+  /** Whether holes drilled from the paper may miss the screws. */
+  boolean throughHub() {
+    return fit.flatMap(HubFitResult::worst).filter(worst -> worst < 0).isPresent();
+  }
+
+  /**
+   * A zone for the centres of holes.
+   *
+   * @param diameter mm
+   * @param words where it comes from
+   */
+  record Zone(double diameter, String words) {}
+
+  /** Where the centre of a hole may lie. */
+  Zone zone(Hole hole) {
+    Optional<ScrewFit> screw = screw(hole);
+    if (screw.isEmpty()) {
+      return new Zone(usual.zone(), usual.title());
+    }
+    double hubs = fit.orElseThrow().hub().positionTolerance();
+    double size = screw.get().thread().diameter();
+    double rest = FastenerFormula.fixedRest(hole.diameter(), size, hubs);
+    String formula =
+        Numbers.brief(hole.diameter(), 2)
+            + " - "
+            + Numbers.brief(size, 2)
+            + " - "
+            + Numbers.brief(hubs, 2);
+    return rest >= through.zone()
+        ? new Zone(rest, "hole less screw less the hub's own zone, " + formula)
+        : new Zone(
+            through.zone(),
+            through.title() + ", since hole less screw leaves too little: " + formula);
+  }
+
+  /** The tolerance grade of a hole's size: what ISO 273 has for the series that it belongs to. */
+  int grade(Hole hole) {
+    Optional<ScrewFit> screw = screw(hole);
+    if (screw.isEmpty()) {
+      return 13;
+    }
+    ClearanceSeries series = screw.get().series();
+    if (series.compareTo(ClearanceSeries.FINE) <= 0) {
+      return 12;
+    }
+    return series == ClearanceSeries.MEDIUM ? 13 : 14;
+  }
+
+  /** The screw that goes through a hole. */
+  Optional<ScrewFit> screw(Hole hole) {
+    return fit.stream()
+        .flatMap(f -> f.screws().stream())
+        .filter(s -> s.hole().label().equals(hole.label()))
+        .findFirst();
+  }
+
+  /**
+   * The holes that are measured: those that the hub's screws use, or all bolt holes, round their
+   * middle from the first, counter-clockwise.
+   */
+  List<Hole> ring() {
+    List<Hole> holes = new ArrayList<>(plate.holes(HoleRole.BOLT));
+    List<Hole> used = holes.stream().filter(hole -> screw(hole).isPresent()).toList();
+    if (!used.isEmpty()) {
+      holes = new ArrayList<>(used);
+    }
+    if (holes.size() < 3) {
+      return holes;
+    }
+    double x = holes.stream().mapToDouble(h -> h.centre().x()).average().orElseThrow();
+    double y = holes.stream().mapToDouble(h -> h.centre().y()).average().orElseThrow();
+    Point middle = new Point(x, y);
+    double first = holes.get(0).centre().minus(middle).angle();
+    holes.sort(
+        Comparator.comparingDouble((Hole h) -> turn(h.centre().minus(middle).angle() - first))
+            .thenComparingDouble(h -> h.centre().distance(middle)));
+    return holes;
+  }
+
+  /** An angle from 0 to a whole turn; what is a hair below a whole turn is none. */
+  private static double turn(double angle) {
+    double whole = 2 * Math.PI;
+    double turned = angle - whole * Math.floor(angle / whole);
+    return turned > whole - 1e-9 ? 0 : Math.rint(turned * 1e9) / 1e9;
+  }
+
+  Optional<String> name() {
+    return fit.map(f -> f.hub().name());
+  }
+
+  Optional<HubFitResult> fit() {
+    return fit;
+  }
+}

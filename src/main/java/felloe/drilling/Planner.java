@@ -1,0 +1,245 @@
+package felloe.drilling;
+
+import felloe.drilling.MeasuredPairs.Pair;
+import felloe.drilling.StepMaker.Guide;
+import felloe.geometry.Numbers;
+import felloe.hub.HubFitResult;
+import felloe.hub.ScrewFit;
+import felloe.hub.ScrewThread;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Plate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes the plan: groups, their steps, and the distances to measure. */
+final class Planner {
+
+  private static final List<HoleRole> ORDER =
+      List.of(HoleRole.BOLT, HoleRole.BORE, HoleRole.GRIP, HoleRole.OTHER);
+
+  /** Distances from the bore's edge to hub holes. */
+  private static final int FROM_BORE = 3;
+
+  /** Distances between grip holes. */
+  private static final int GRIPS = 12;
+
+  private final Plate plate;
+  private final DrillTable table;
+  private final DrillMaterial material;
+  private final HubHoles hub;
+  private final StepMaker maker;
+
+  Planner(Plate plate, Optional<HubFitResult> fit, DrillTable table) {
+    this.plate = plate;
+    this.table = table;
+    this.material = table.material(plate.stock().material());
+    this.hub = new HubHoles(plate, fit);
+    this.maker = new StepMaker(table, material, plate.stock().thickness());
+  }
+
+  DrillingPlan plan() {
+    List<List<Hole>> all = grouped();
+    List<HoleGroup> groups = new ArrayList<>();
+    int leftOut = 0;
+    for (List<Hole> holes : all) {
+      if (groups.size() < DrillingPlan.MOST_GROUPS) {
+        groups.add(group(holes));
+      } else {
+        leftOut += holes.size();
+      }
+    }
+    List<Hole> ring = hub.ring();
+    List<Hole> measured = ring.subList(0, Math.min(ring.size(), DrillingPlan.MOST_MEASURED));
+    Optional<Double> pilot = pilot(groups);
+    boolean alike =
+        !measured.isEmpty()
+            && measured.stream()
+                .allMatch(h -> Math.abs(h.diameter() - measured.get(0).diameter()) < 0.005);
+    return new DrillingPlan(
+        material,
+        hub.name(),
+        hub.throughHub(),
+        before(measured),
+        groups,
+        leftOut,
+        pilot,
+        pilot.map(p -> afterPilot(measured, p)).orElse(List.of()),
+        measured.stream().map(Hole::label).toList(),
+        alike ? Optional.of(measured.get(0).diameter()) : Optional.empty(),
+        readings(measured),
+        others(measured),
+        table.plusMinus(),
+        cautions(),
+        table.bases());
+  }
+
+  /** Holes of one role and size together; hub pattern first, each role's sizes as drawn. */
+  private List<List<Hole>> grouped() {
+    List<List<Hole>> groups = new ArrayList<>();
+    for (HoleRole role : ORDER) {
+      Map<Long, List<Hole>> sizes = new LinkedHashMap<>();
+      for (Hole hole : plate.holes(role)) {
+        sizes
+            .computeIfAbsent(Math.round(hole.diameter() * 1000), size -> new ArrayList<>())
+            .add(hole);
+      }
+      groups.addAll(sizes.values());
+    }
+    return groups;
+  }
+
+  private HoleGroup group(List<Hole> holes) {
+    Hole first = holes.get(0);
+    int grade = holes.stream().mapToInt(hub::grade).min().orElseThrow();
+    HubHoles.Zone zone =
+        holes.stream()
+            .map(hub::zone)
+            .min(Comparator.comparingDouble(HubHoles.Zone::diameter))
+            .orElseThrow();
+    SizeLimits limits = table.limits(first.diameter(), grade);
+    Optional<Guide> guide = guide(holes);
+    List<String> labels = new ArrayList<>(holes.stream().map(Hole::label).toList());
+    List<String> notes = new ArrayList<>();
+    if (guide.isPresent()) {
+      if (labels.size() > 3) {
+        // The second hole stands opposite the first, so that two screws hold the plate best.
+        labels.add(1, labels.remove(labels.size() / 2));
+      }
+      notes.add(
+          "From the paper these holes may miss the screws at the worst of the tolerances. Clamp the"
+              + " plate on the hub by its marks. First hole: "
+              + Numbers.brief(guide.get().drill(), 2)
+              + " mm through the hub; take the plate off, open it to "
+              + Numbers.brief(first.diameter(), 2)
+              + " mm, screw the plate on by it. The second, opposite, likewise. With two screws in,"
+              + " drill the rest through the hub, then open them off the hub.");
+    }
+    return new HoleGroup(
+        first.role(),
+        labels,
+        first.diameter(),
+        limits,
+        "H" + grade,
+        zone.diameter(),
+        zone.words(),
+        maker.steps(first.diameter(), limits, guide),
+        notes);
+  }
+
+  /** The drill that goes through the hub's thread: the tapping drill, d less pitch. */
+  private Optional<Guide> guide(List<Hole> holes) {
+    if (!hub.throughHub()) {
+      return Optional.empty();
+    }
+    Optional<ScrewThread> thread =
+        holes.stream().flatMap(hole -> hub.screw(hole).stream()).map(ScrewFit::thread).findFirst();
+    return thread.flatMap(
+        t -> table.sizes().atOrBelow(t.diameter() - t.pitch()).map(d -> new Guide(t.name(), d)));
+  }
+
+  private static Optional<Double> pilot(List<HoleGroup> groups) {
+    return groups.stream()
+        .filter(group -> group.role() == HoleRole.BOLT)
+        .findFirst()
+        .flatMap(
+            group ->
+                group.steps().stream()
+                    .filter(step -> step.stage() == Stage.PILOT)
+                    .findFirst()
+                    .flatMap(DrillStep::diameter));
+  }
+
+  private List<DistanceCheck> afterPilot(List<Hole> ring, double pilot) {
+    List<DistanceCheck> checks = new ArrayList<>();
+    SizeLimits size = table.limits(pilot, 12);
+    for (Pair pair : MeasuredPairs.quick(ring.size())) {
+      Hole from = ring.get(pair.from());
+      Hole to = ring.get(pair.to());
+      add(checks, from, to, "outside", size, size);
+    }
+    return checks;
+  }
+
+  private List<DistanceCheck> readings(List<Hole> ring) {
+    List<DistanceCheck> checks = new ArrayList<>();
+    for (Pair pair : MeasuredPairs.of(ring.size())) {
+      add(checks, ring.get(pair.from()), ring.get(pair.to()), "outside");
+    }
+    return checks;
+  }
+
+  private List<DistanceCheck> others(List<Hole> ring) {
+    List<DistanceCheck> checks = new ArrayList<>();
+    List<Hole> bores = plate.holes(HoleRole.BORE);
+    int count = Math.min(FROM_BORE, ring.size());
+    for (int i = 0; i < count && !bores.isEmpty(); i++) {
+      add(checks, bores.get(0), ring.get(i * ring.size() / count), "inside");
+    }
+    List<Hole> grips = plate.holes(HoleRole.GRIP);
+    for (int i = 1; i < Math.min(grips.size(), GRIPS + 1); i++) {
+      Hole grip = grips.get(i);
+      Hole nearest =
+          grips.subList(0, i).stream()
+              .min(Comparator.comparingDouble(g -> g.centre().distance(grip.centre())))
+              .orElseThrow();
+      add(checks, nearest, grip, "outside");
+    }
+    return checks;
+  }
+
+  private void add(List<DistanceCheck> checks, Hole from, Hole to, String over) {
+    SizeLimits first = table.limits(from.diameter(), hub.grade(from));
+    SizeLimits second = table.limits(to.diameter(), hub.grade(to));
+    add(checks, from, to, over, first, second);
+  }
+
+  private void add(
+      List<DistanceCheck> checks,
+      Hole from,
+      Hole to,
+      String over,
+      SizeLimits first,
+      SizeLimits second) {
+    double centres = from.centre().distance(to.centre());
+    double zones = hub.zone(from).diameter() + hub.zone(to).diameter();
+    DistanceLimits limits =
+        over.equals("outside")
+            ? DistanceLimits.outside(centres, zones, first, second)
+            : DistanceLimits.inside(centres, zones, first, second);
+    checks.add(new DistanceCheck(checks.size() + 1, from.label(), to.label(), over, limits));
+  }
+
+  private List<String> before(List<Hole> ring) {
+    List<String> before = new ArrayList<>();
+    before.add(
+        "Drill all holes before windows and outline are cut: as long as the sheet is whole there is"
+            + " something to clamp.");
+    before.addAll(material.before());
+    before.add("Drill a row of each size in scrap of the same stock first, and measure it.");
+    if (ring.size() > 1) {
+      before.add(
+          "Hub pattern first: a plate whose pattern is out costs nothing yet. Lay it on the hub, or"
+              + " look through it at the hub, after the first drill.");
+    }
+    return before;
+  }
+
+  private List<String> cautions() {
+    List<String> cautions = new ArrayList<>();
+    hub.fit()
+        .filter(fit -> !fit.enters())
+        .ifPresent(
+            fit ->
+                cautions.add(
+                    "DO NOT DRILL YET: as drawn, not all screws of hub "
+                        + fit.hub().name()
+                        + " enter this plate. 'felloe check' tells the cure."));
+    cautions.addAll(material.cautions());
+    return cautions;
+  }
+}
