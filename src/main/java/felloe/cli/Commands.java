@@ -21,7 +21,8 @@ final class Commands {
               List.of(
                   new Entry("check", "review the plate and its hub fit"),
                   new Entry("show", "key figures, exact geometry, picture"),
-                  new Entry("drill", "hole schedule"))),
+                  new Entry("drill", "hole schedule"),
+                  new Entry("layup", "a stack of plies; what broken test strips tell"))),
           new Group(
               "Make",
               List.of(
@@ -61,6 +62,7 @@ final class Commands {
           case "check" -> new CheckCommand();
           case "show" -> new ShowCommand();
           case "drill" -> new DrillCommand();
+          case "layup" -> new LayupCommand();
           case "make" -> new MakeCommand();
           case "template" -> new TemplateCommand();
           case "cut" -> new CutCommand();

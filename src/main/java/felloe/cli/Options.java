@@ -71,16 +71,24 @@ final class Options {
                 .auxiliaryTypes(String.class)
                 .build()
             : shape.index("0").arity("1").required(true).type(String.class).build());
-    spec.addOption(
-        OptionSpec.builder(SET)
-            .paramLabel("PATH=VALUE")
-            .type(List.class)
-            .auxiliaryTypes(String.class)
-            .arity("1")
-            .description(
-                "Another value than the file's, such as outline.round.diameter=280 or"
-                    + " windows[0].label=L. May be given more than once.")
-            .build());
+    spec.addOption(sets("outline.round.diameter=280 or windows[0].label=L"));
+  }
+
+  /** Values to take instead of a file's. */
+  static OptionSpec sets(String examples) {
+    return OptionSpec.builder(SET)
+        .paramLabel("PATH=VALUE")
+        .type(List.class)
+        .auxiliaryTypes(String.class)
+        .arity("1")
+        .description(
+            "Another value than the file's, such as " + examples + ". May be given more than once.")
+        .build();
+  }
+
+  /** The values that were given with {@link #sets}. */
+  static List<String> chosenSets(ParseResult call) {
+    return call.matchedOptionValue(SET, List.<String>of());
   }
 
   /** The folder that files go to. */

@@ -4,12 +4,14 @@ import felloe.cutting.FeedTable;
 import felloe.hub.HubCatalogue;
 import felloe.kit.KitAnswer.FileLine;
 import felloe.kit.KitFolder.Bundle;
+import felloe.laminate.StackFile;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
+import felloe.yaml.YamlTree;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,6 +66,16 @@ public final class Kit {
   /** The hole schedule. */
   public DrillAnswer drill(ShapeSource shape) {
     return DrillAnswer.of(Reading.plate(shape, folder));
+  }
+
+  /**
+   * A stack on its own, without a shape.
+   *
+   * @param sets values to take instead of the file's
+   * @throws BadInput with every problem of the file
+   */
+  public StackAnswer stack(Path file, List<String> sets) {
+    return StackAnswer.of(StackFile.read(YamlTree.read(file).with(sets)));
   }
 
   /** All hubs that the program knows. */

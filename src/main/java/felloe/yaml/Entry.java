@@ -116,6 +116,22 @@ public final class Entry {
     return new NumberField(this, Quantity.CLOCK);
   }
 
+  /**
+   * A modulus or stress in MPa: {@code 725}, {@code 725 MPa}, {@code 60 GPa}, {@code 8.7 Msi}. A
+   * figure without unit is MPa.
+   */
+  public NumberField stress() {
+    return new NumberField(this, Quantity.STRESS);
+  }
+
+  /**
+   * A force in N: {@code 412}, {@code 412 N}, {@code 1.2 kN}, or {@code 5 kg} for what hangs on it,
+   * by standard gravity.
+   */
+  public NumberField force() {
+    return new NumberField(this, Quantity.FORCE);
+  }
+
   /** A number without unit. */
   public NumberField number() {
     return new NumberField(this, Quantity.NUMBER);

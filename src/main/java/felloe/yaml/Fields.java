@@ -101,6 +101,16 @@ public final class Fields {
     return entry(key).clock();
   }
 
+  /** A modulus or stress in MPa; see {@link Entry#stress}. */
+  public NumberField stress(String key) {
+    return entry(key).stress();
+  }
+
+  /** A force in N; see {@link Entry#force}. */
+  public NumberField force(String key) {
+    return entry(key).force();
+  }
+
   /** A number without unit. */
   public NumberField number(String key) {
     return entry(key).number();

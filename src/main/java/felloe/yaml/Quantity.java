@@ -22,6 +22,20 @@ enum Quantity {
       return "must be from -360 to 360 degrees";
     }
   },
+  /** MPa; Pa, kPa, MPa, GPa, ksi and Msi may be written. */
+  STRESS("a modulus or stress such as 60 GPa or 725 MPa", " MPa", 1e7) {
+    @Override
+    String range() {
+      return "must be within 10000 GPa (10000000 MPa) of zero";
+    }
+  },
+  /** Newtons; N, kN, and kg for what a hung mass weighs, may be written. */
+  FORCE("a force such as 412 N, 1.2 kN or a hung mass such as 5 kg", " N", 1e7) {
+    @Override
+    String range() {
+      return "must be within 10000 kN (10000000 N) of zero";
+    }
+  },
   /** A figure without unit. */
   NUMBER("a number such as 1.5", "", 1e9) {
     @Override
@@ -45,6 +59,12 @@ enum Quantity {
   };
 
   private static final int LONGEST = 40;
+
+  // A pound-force of 4.4482216152605 N on a square inch (NIST SP 811), in MPa.
+  private static final double KSI = 4.4482216152605e3 / (25.4 * 25.4);
+
+  // Standard gravity, m/s2 (ISO 80000-3).
+  private static final double GRAVITY = 9.80665;
 
   // YAML 1.2.2, 10.3.2 (core schema), decimal forms only.
   private static final String NUMBER_FORM =
@@ -122,6 +142,8 @@ enum Quantity {
         switch (this) {
           case LENGTH -> length(text);
           case ANGLE -> angle(text);
+          case STRESS -> stress(text);
+          case FORCE -> force(text);
           case CLOCK -> time(text);
           default -> null;
         };
@@ -185,6 +207,39 @@ enum Quantity {
       return checked(Double.parseDouble(match.group(1)));
     }
     return wrong("'" + name + "' is no unit of angle here; write degrees");
+  }
+
+  private Reading stress(String text) {
+    Matcher match = WITH_UNIT.matcher(text);
+    if (!match.matches()) {
+      return null;
+    }
+    double value = Double.parseDouble(match.group(1));
+    String name = match.group(2);
+    return switch (name) {
+      case "Pa" -> checked(value * 1e-6);
+      case "kPa" -> checked(value * 1e-3);
+      case "MPa" -> checked(value);
+      case "GPa" -> checked(value * 1e3);
+      case "ksi" -> checked(value * KSI);
+      case "Msi" -> checked(value * KSI * 1000);
+      default -> wrong("'" + name + "' is no unit of stress here; write MPa, GPa, ksi or Msi");
+    };
+  }
+
+  private Reading force(String text) {
+    Matcher match = WITH_UNIT.matcher(text);
+    if (!match.matches()) {
+      return null;
+    }
+    double value = Double.parseDouble(match.group(1));
+    String name = match.group(2);
+    return switch (name) {
+      case "N" -> checked(value);
+      case "kN" -> checked(value * 1e3);
+      case "kg" -> checked(value * GRAVITY);
+      default -> wrong("'" + name + "' is no unit of force here; write N, kN or kg");
+    };
   }
 
   private Reading length(String text) {

@@ -74,6 +74,10 @@ class DocsRunTest {
     shapesInto(folder);
     shapesInto(folder.resolve("shapes"));
     Files.writeString(folder.resolve("my-hub.yaml"), hubFile());
+    for (String block : DocsPage.of("docs/layup.md").yamlBlocks()) {
+      String name = block.replaceFirst("(?s)# (my-[a-z]+\\.yaml).*", "$1");
+      Files.writeString(folder.resolve(name), block);
+    }
     Set<List<String>> done = new HashSet<>();
     List<DynamicTest> tests = new ArrayList<>();
     for (DocsPage page : DocsPage.all()) {

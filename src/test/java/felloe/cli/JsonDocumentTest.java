@@ -38,6 +38,16 @@ class JsonDocumentTest {
     collect(cut(out, sheet), members);
     collect(cut(out, "shapes/avocet.yaml --process jigsaw"), members);
     collect(Files.readString(folder.resolve("heron/heron-report.json")), members);
+    Path stack = folder.resolve("my-stack.yaml");
+    Files.writeString(stack, DocsPage.of("docs/layup.md").yamlBlocks().get(0));
+    collect(
+        Run.of(
+                ("layup --format json --set cooling=60 --set"
+                        + " ply.expansion={along1:3e-6,along2:3e-6} --stack "
+                        + stack)
+                    .split(" "))
+            .out(),
+        members);
     String page = Files.readString(Path.of("docs/json.md"));
     Set<String> missing = new TreeSet<>(members);
     missing.removeIf(
