@@ -41,6 +41,10 @@ class ArchitectureTest {
           Map.entry("paper", List.of("geometry", "plate")),
           Map.entry("cutting", List.of("geometry", "plate", "yaml")),
           Map.entry("layup", List.of("geometry", "plate", "yaml", "laminate", "cutting")),
+          Map.entry("mesh", List.of("geometry", "plate")),
+          Map.entry(
+              "load",
+              List.of("geometry", "plate", "yaml", "mesh", "hub", "joints", "laminate", "layup")),
           Map.entry(
               "out",
               List.of(
@@ -53,7 +57,9 @@ class ArchitectureTest {
                   "joints",
                   "drilling",
                   "laminate",
-                  "layup")),
+                  "layup",
+                  "mesh",
+                  "load")),
           Map.entry(
               "kit",
               List.of(
@@ -70,6 +76,8 @@ class ArchitectureTest {
                   "paper",
                   "cutting",
                   "layup",
+                  "mesh",
+                  "load",
                   "out")),
           Map.entry("cli", List.of("kit", "plate", "geometry")));
 
@@ -117,6 +125,8 @@ class ArchitectureTest {
     onlyIn("org.w3c.dom", "felloe.out");
     onlyIn("org.apache.pdfbox", "felloe.out");
     onlyIn("org.apache.fontbox", "felloe.out");
+    onlyIn("org.tinfour", "felloe.mesh.Delaunay");
+    onlyIn("org.ejml", "felloe.load.SparseSystem");
     onlyIn("org.hipparchus", "felloe.measure", "felloe.laminate");
   }
 

@@ -1,0 +1,156 @@
+package felloe.load;
+
+import felloe.mesh.PlateMesh;
+import java.util.BitSet;
+
+/**
+ * A meshed thin plate in bending, held and ready to be loaded: the stiffness is assembled and
+ * factored once, and then solved for each load.
+ *
+ * <p>Unknowns of node i: deflection w at 3 i, positive toward the driver, and its slopes w,x at 3 i
+ * + 1 and w,y at 3 i + 2. Loads go by the same numbers: N and N mm. Immutable once built.
+ */
+public final class BendingModel {
+
+  /** Area coordinates of the points where curvatures are read. */
+  private static final double NEAR = 2.0 / 3;
+
+  private static final double FAR = 1.0 / 6;
+
+  private final PlateMesh mesh;
+  private final Stiffness d;
+  private final BitSet held;
+  private final SparseSystem system;
+  private final boolean sound;
+
+  /**
+   * Builds and factors.
+   *
+   * @param d bending stiffness, N mm
+   * @param held unknowns that are held at zero
+   */
+  public BendingModel(PlateMesh mesh, Stiffness d, BitSet held) {
+    this.mesh = mesh;
+    this.d = d;
+    this.held = (BitSet) held.clone();
+    double[] x = new double[mesh.nodes()];
+    double[] y = new double[mesh.nodes()];
+    boolean[] fixed = new boolean[3 * mesh.nodes()];
+    for (int i = 0; i < mesh.nodes(); i++) {
+      x[i] = mesh.x(i);
+      y[i] = mesh.y(i);
+    }
+    for (int i = 0; i < fixed.length; i++) {
+      fixed[i] = held.get(i);
+    }
+    int[] elements = new int[3 * mesh.triangles()];
+    for (int t = 0; t < mesh.triangles(); t++) {
+      for (int c = 0; c < 3; c++) {
+        elements[3 * t + c] = mesh.corner(t, c);
+      }
+    }
+    system = new SparseSystem(x, y, 3, elements, 3, fixed);
+    KirchhoffTriangle triangle = new KirchhoffTriangle();
+    double[] k = new double[KirchhoffTriangle.UNKNOWNS * KirchhoffTriangle.UNKNOWNS];
+    for (int t = 0; t < mesh.triangles(); t++) {
+      place(triangle, t);
+      triangle.stiffness(d, k);
+      system.add(t, k);
+    }
+    sound = system.factor();
+  }
+
+  private void place(KirchhoffTriangle triangle, int t) {
+    int a = mesh.corner(t, 0);
+    int b = mesh.corner(t, 1);
+    int c = mesh.corner(t, 2);
+    triangle.on(mesh.x(a), mesh.y(a), mesh.x(b), mesh.y(b), mesh.x(c), mesh.y(c));
+  }
+
+  /** Whether the supports hold the plate: without that nothing can be solved. */
+  public boolean isHeld() {
+    return sound;
+  }
+
+  /** Unknowns that were solved for. */
+  public int unknowns() {
+    return system.free();
+  }
+
+  /** The unknowns under a load. */
+  public double[] solve(double[] load) {
+    return system.solve(load);
+  }
+
+  /** The load that a uniform pressure toward the driver makes, lumped at the nodes. */
+  public double[] pressure(double mpa) {
+    double[] load = new double[3 * mesh.nodes()];
+    for (int t = 0; t < mesh.triangles(); t++) {
+      for (int c = 0; c < 3; c++) {
+        load[3 * mesh.corner(t, c)] += mpa * mesh.area(t) / 3;
+      }
+    }
+    return load;
+  }
+
+  /** What the supports give, and at free unknowns the load itself: the stiffness times them. */
+  public double[] forces(double[] unknowns) {
+    double[] forces = new double[unknowns.length];
+    KirchhoffTriangle triangle = new KirchhoffTriangle();
+    int size = KirchhoffTriangle.UNKNOWNS;
+    double[] k = new double[size * size];
+    for (int t = 0; t < mesh.triangles(); t++) {
+      place(triangle, t);
+      triangle.stiffness(d, k);
+      for (int i = 0; i < size; i++) {
+        double sum = 0;
+        for (int j = 0; j < size; j++) {
+          sum += k[size * i + j] * unknowns[3 * mesh.corner(t, j / 3) + j % 3];
+        }
+        forces[3 * mesh.corner(t, i / 3) + i % 3] += sum;
+      }
+    }
+    return forces;
+  }
+
+  /**
+   * Curvatures at the nodes, 1/mm, three a node: -w,xx, -w,yy, -2 w,xy. See {@link Recovery}, and
+   * along clamped edges {@link ClampedEdge}; 0 where all about a node is held.
+   */
+  public double[] curvatures(double[] unknowns) {
+    KirchhoffTriangle triangle = new KirchhoffTriangle();
+    double[] own = new double[KirchhoffTriangle.UNKNOWNS];
+    double[] found = new double[3];
+    int count = mesh.triangles();
+    boolean[] idle = new boolean[count];
+    double[] px = new double[3 * count];
+    double[] py = new double[3 * count];
+    double[][] values = new double[3][3 * count];
+    for (int t = 0; t < count; t++) {
+      place(triangle, t);
+      boolean moves = false;
+      for (int i = 0; i < own.length; i++) {
+        own[i] = unknowns[3 * mesh.corner(t, i / 3) + i % 3];
+        moves |= own[i] != 0;
+      }
+      idle[t] = !moves;
+      for (int s = 0; s < 3; s++) {
+        double p = s == 0 ? NEAR : FAR;
+        double q = s == 1 ? NEAR : FAR;
+        double r = s == 2 ? NEAR : FAR;
+        triangle.curvatures(p, q, r, own, found);
+        int a = mesh.corner(t, 0);
+        int b = mesh.corner(t, 1);
+        int c = mesh.corner(t, 2);
+        px[3 * t + s] = p * mesh.x(a) + q * mesh.x(b) + r * mesh.x(c);
+        py[3 * t + s] = p * mesh.y(a) + q * mesh.y(b) + r * mesh.y(c);
+        for (int i = 0; i < 3; i++) {
+          values[i][3 * t + s] = found[i];
+        }
+      }
+    }
+    double[] nodes = new Recovery(mesh, idle, 3, px, py, values).atNodes();
+    new ClampedEdge(mesh, d, held, idle).correct(forces(unknowns), nodes);
+    return nodes;
+  }
+}

@@ -1,0 +1,132 @@
+package felloe.load;
+
+import felloe.mesh.PlateMesh;
+import java.util.BitSet;
+
+/**
+ * A meshed plate under loads in its plane, held and ready to be loaded.
+ *
+ * <p>Unknowns of point i of the mesh, nodes and middles of sides alike: displacements u at 2 i and
+ * v at 2 i + 1, mm. Immutable once built.
+ */
+public final class MembraneModel {
+
+  private final PlateMesh mesh;
+  private final Stiffness a;
+  private final SparseSystem system;
+  private final boolean sound;
+
+  /**
+   * Builds and factors.
+   *
+   * @param a membrane stiffness, N/mm
+   * @param held unknowns that are held at zero
+   */
+  public MembraneModel(PlateMesh mesh, Stiffness a, BitSet held) {
+    this.mesh = mesh;
+    this.a = a;
+    double[] x = new double[mesh.points()];
+    double[] y = new double[mesh.points()];
+    boolean[] fixed = new boolean[2 * mesh.points()];
+    for (int i = 0; i < mesh.points(); i++) {
+      x[i] = mesh.x(i);
+      y[i] = mesh.y(i);
+    }
+    for (int i = 0; i < fixed.length; i++) {
+      fixed[i] = held.get(i);
+    }
+    int[] elements = new int[6 * mesh.triangles()];
+    for (int t = 0; t < mesh.triangles(); t++) {
+      for (int p = 0; p < 6; p++) {
+        elements[6 * t + p] = point(t, p);
+      }
+    }
+    system = new SparseSystem(x, y, 2, elements, 6, fixed);
+    MembraneTriangle triangle = new MembraneTriangle();
+    double[] k = new double[MembraneTriangle.UNKNOWNS * MembraneTriangle.UNKNOWNS];
+    for (int t = 0; t < mesh.triangles(); t++) {
+      place(triangle, t);
+      triangle.stiffness(a, k);
+      system.add(t, k);
+    }
+    sound = system.factor();
+  }
+
+  private int point(int triangle, int p) {
+    return p < 3 ? mesh.corner(triangle, p) : mesh.middle(triangle, p - 3);
+  }
+
+  private void place(MembraneTriangle triangle, int t) {
+    for (int p = 0; p < 6; p++) {
+      triangle.point(p, mesh.x(point(t, p)), mesh.y(point(t, p)));
+    }
+  }
+
+  /** Whether the supports hold the plate. */
+  public boolean isHeld() {
+    return sound;
+  }
+
+  /** Unknowns that were solved for. */
+  public int unknowns() {
+    return system.free();
+  }
+
+  /** The displacements under a load. */
+  public double[] solve(double[] load) {
+    return system.solve(load);
+  }
+
+  /** What the supports give, and at free unknowns the load itself. */
+  public double[] forces(double[] unknowns) {
+    double[] forces = new double[unknowns.length];
+    MembraneTriangle triangle = new MembraneTriangle();
+    int size = MembraneTriangle.UNKNOWNS;
+    double[] k = new double[size * size];
+    for (int t = 0; t < mesh.triangles(); t++) {
+      place(triangle, t);
+      triangle.stiffness(a, k);
+      for (int i = 0; i < size; i++) {
+        double sum = 0;
+        for (int j = 0; j < size; j++) {
+          sum += k[size * i + j] * unknowns[2 * point(t, j / 2) + j % 2];
+        }
+        forces[2 * point(t, i / 2) + i % 2] += sum;
+      }
+    }
+    return forces;
+  }
+
+  /**
+   * Strains at the nodes (x, y, whole shear angle). See {@link Recovery}; 0 where all about a node
+   * is held.
+   */
+  public double[] strains(double[] unknowns) {
+    MembraneTriangle triangle = new MembraneTriangle();
+    double[] own = new double[MembraneTriangle.UNKNOWNS];
+    double[] found = new double[3];
+    int count = mesh.triangles();
+    boolean[] idle = new boolean[count];
+    double[] px = new double[3 * count];
+    double[] py = new double[3 * count];
+    double[][] values = new double[3][3 * count];
+    for (int t = 0; t < count; t++) {
+      place(triangle, t);
+      boolean moves = false;
+      for (int i = 0; i < own.length; i++) {
+        own[i] = unknowns[2 * point(t, i / 2) + i % 2];
+        moves |= own[i] != 0;
+      }
+      idle[t] = !moves;
+      for (int s = 0; s < 3; s++) {
+        triangle.strains(s, own, found);
+        px[3 * t + s] = triangle.innerX(s);
+        py[3 * t + s] = triangle.innerY(s);
+        for (int i = 0; i < 3; i++) {
+          values[i][3 * t + s] = found[i];
+        }
+      }
+    }
+    return new Recovery(mesh, idle, 3, px, py, values).atNodes();
+  }
+}

@@ -1,0 +1,170 @@
+package felloe.mesh;
+
+import felloe.geometry.Point;
+import felloe.geometry.Region;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Meshes a region: nodes along its contours, then nodes within, as far apart as the place wants,
+ * then some rounds in which the nodes push each other to even distances, and Delaunay triangles
+ * that keep the contours.
+ *
+ * <p>The same region gives the same mesh. Nodes on contours lie on them exactly; between them the
+ * sides are straight, which leaves out or adds less than {@code 1 - cos(pi / round)} of a radius.
+ *
+ * <p>Even distances by forces in the bars: Persson and Strang, A simple mesh generator in MATLAB,
+ * SIAM Review 46 (2004) 329, from memory.
+ */
+public final class PlateMesher {
+
+  /** The shortest edge, as a part of the longest, that narrow places are given. */
+  private static final double SHORTEST = 1.0 / 64;
+
+  private final Region region;
+  private final Fineness fineness;
+  private final NodeList nodes;
+  private final List<int[]> rings = new ArrayList<>();
+  private final Map<Long, Point> edgeMiddles = new HashMap<>();
+
+  private PlateMesher(Region region, Fineness fineness) {
+    this.region = region;
+    this.fineness = fineness;
+    this.nodes = new NodeList(fineness.most(), fineness.edge());
+  }
+
+  /**
+   * The mesh of a region.
+   *
+   * @param must points where a node must stand, on an edge of the material or in it
+   * @param circles circles about points, whose parts in the material get nodes of their own
+   * @throws MeshException when it would have more nodes than allowed, or the material is so narrow
+   *     that the straight sides of neighbouring edges would meet
+   */
+  public static PlateMesh mesh(
+      Region region, Fineness fineness, List<Point> must, List<Circle> circles) {
+    return new PlateMesher(region, fineness).make(must, circles);
+  }
+
+  /** A mesh without points or circles of its own. */
+  public static PlateMesh mesh(Region region, Fineness fineness) {
+    return mesh(region, fineness, List.of(), List.of());
+  }
+
+  /**
+   * A circle to put nodes on.
+   *
+   * @param centre its centre
+   * @param radius its radius, mm
+   */
+  public record Circle(Point centre, double radius) {}
+
+  private PlateMesh make(List<Point> must, List<Circle> circles) {
+    SizeField sizes = new SizeField(region.outer().box(), fineness.edge());
+    NarrowPlaces narrow = new NarrowPlaces(region);
+    narrow.limit(fineness, fineness.edge() * SHORTEST, sizes);
+    fineness.spots().forEach(spot -> sizes.limit(spot.at(), spot.edge()));
+    for (Circle circle : circles) {
+      double edge = Math.min(fineness.edge(), 2 * Math.PI * circle.radius() / fineness.round());
+      for (int i = 0; i < 4 * fineness.round(); i++) {
+        sizes.limit(on(circle, i / (4.0 * fineness.round())), edge);
+      }
+    }
+    sizes.spread(fineness.growth());
+    contours(narrow, sizes, must);
+    int edgeNodes = nodes.count();
+    for (Point p : must) {
+      if (region.contains(p) && !nodes.anyWithin(p, 1e-6)) {
+        nodes.add(p);
+      }
+    }
+    circles.forEach(circle -> circle(circle, narrow, sizes));
+    int fixed = nodes.count();
+    new Filling(region, narrow.index(), sizes, nodes).fill();
+    Relaxation relaxation = new Relaxation(nodes, fixed, rings, sizes, fineness.edge(), narrow);
+    int[] triangles = relaxation.relax(edgeMiddles.keySet());
+    return finished(triangles, edgeNodes);
+  }
+
+  private static Point on(Circle circle, double part) {
+    return circle.centre().plus(Point.polar(circle.radius(), 2 * Math.PI * part));
+  }
+
+  private void contours(NarrowPlaces narrow, SizeField sizes, List<Point> must) {
+    List<Course> courses = narrow.courses();
+    for (int c = 0; c < courses.size(); c++) {
+      Course course = courses.get(c);
+      List<Double> stops = new ArrayList<>();
+      for (Point p : must) {
+        double along = course.nearest(p);
+        if (course.at(along).near(p, 1e-6)) {
+          stops.add(along);
+        }
+      }
+      List<Double> places = Ring.nodes(course, sizes, stops, 6);
+      int[] ring = new int[places.size()];
+      for (int i = 0; i < ring.length; i++) {
+        ring[i] = nodes.add(course.at(places.get(i)));
+      }
+      for (int i = 0; i < ring.length; i++) {
+        double from = places.get(i);
+        double to = i + 1 < ring.length ? places.get(i + 1) : places.get(0) + course.length();
+        long side = Delaunay.side(ring[i], ring[(i + 1) % ring.length]);
+        edgeMiddles.put(side, course.at((from + to) / 2));
+      }
+      rings.add(ring);
+    }
+  }
+
+  private void circle(Circle circle, NarrowPlaces narrow, SizeField sizes) {
+    double turned = 0;
+    List<Point> points = new ArrayList<>();
+    while (turned < 2 * Math.PI) {
+      Point p = circle.centre().plus(Point.polar(circle.radius(), turned));
+      points.add(p);
+      turned += sizes.at(p.x(), p.y()) / circle.radius();
+    }
+    double stretch = 2 * Math.PI / turned;
+    for (Point p : points) {
+      double angle = p.minus(circle.centre()).angle() * stretch;
+      Point at = circle.centre().plus(Point.polar(circle.radius(), angle));
+      double size = sizes.at(at.x(), at.y());
+      boolean free = region.contains(at) && narrow.index().distance(at) > size / 2;
+      if (free && !nodes.anyWithin(at, size / 2)) {
+        nodes.add(at);
+      }
+    }
+  }
+
+  private PlateMesh finished(int[] triangles, int edgeNodes) {
+    int count = nodes.count();
+    double[] x = Arrays.copyOf(nodes.x(), count + triangles.length);
+    double[] y = Arrays.copyOf(nodes.y(), count + triangles.length);
+    Map<Long, Integer> numbers = new HashMap<>();
+    int[] middles = new int[triangles.length];
+    int next = count;
+    for (int t = 0; t < triangles.length; t += 3) {
+      for (int c = 0; c < 3; c++) {
+        int a = triangles[t + (c + 1) % 3];
+        int b = triangles[t + (c + 2) % 3];
+        long side = Delaunay.side(a, b);
+        Integer known = numbers.get(side);
+        if (known == null) {
+          Point exact = edgeMiddles.get(side);
+          x[next] = exact == null ? (x[a] + x[b]) / 2 : exact.x();
+          y[next] = exact == null ? (y[a] + y[b]) / 2 : exact.y();
+          known = next++;
+          numbers.put(side, known);
+        }
+        middles[t + c] = known;
+      }
+    }
+    boolean[] edge = new boolean[count];
+    Arrays.fill(edge, 0, edgeNodes, true);
+    return new PlateMesh(
+        Arrays.copyOf(x, next), Arrays.copyOf(y, next), count, triangles, middles, edge);
+  }
+}
