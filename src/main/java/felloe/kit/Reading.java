@@ -4,6 +4,7 @@ import felloe.hub.HubCatalogue;
 import felloe.hub.HubFit;
 import felloe.hub.HubFitResult;
 import felloe.hub.HubSpec;
+import felloe.joints.JointPlan;
 import felloe.plate.BadInput;
 import felloe.plate.Finding;
 import felloe.plate.Place;
@@ -58,6 +59,11 @@ final class Reading {
     }
     ShapeSource.OfText text = (ShapeSource.OfText) source;
     return ShapeFile.parse(text.name(), text.text(), text.sets(), hubs(source, folder));
+  }
+
+  /** The hub that a plate's shape file names. */
+  static Optional<HubSpec> hub(Plate plate, ShapeSource source, Path folder) {
+    return plate.hub().map(name -> hubs(source, folder).spec(name, Place.BUILT_IN));
   }
 
   /** A hub file that a shape file names lies beside it. */
@@ -116,11 +122,10 @@ final class Reading {
 
   private Studied study(ShapeSource source, Optional<HubSpec> other) {
     Plate plate = plate(source, folder);
-    Optional<HubSpec> spec =
-        other.or(() -> plate.hub().map(name -> hubs(source, folder).spec(name, Place.BUILT_IN)));
+    Optional<HubSpec> spec = other.or(() -> hub(plate, source, folder));
     Optional<HubFitResult> fit = spec.map(s -> HubFit.of(plate, s));
     List<Finding> fits = fit.map(HubFitResult::findings).orElse(List.of());
-    ReviewReport report = Review.of(plate, fits);
+    ReviewReport report = Review.of(plate, JointPlan.of(plate, spec), fits);
     return new Studied(
         source,
         plate,

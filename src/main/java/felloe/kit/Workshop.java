@@ -180,7 +180,8 @@ final class Workshop {
         plate.stock(),
         plate.making(),
         plate.limits(),
-        notes);
+        notes,
+        plate.joints());
   }
 
   private static Json file(KitFile file) {

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param making how the maker means to work
  * @param limits review limits that the shape file sets
  * @param notes what the maker should know about how it came about
+ * @param joints what the maker says of its joints; holes that none of them names have the usual one
  */
 public record Plate(
     String name,
@@ -36,7 +37,38 @@ public record Plate(
     Stock stock,
     Making making,
     List<LimitOverride> limits,
-    List<Note> notes) {
+    List<Note> notes,
+    List<Joint> joints) {
+
+  /** A plate of which nothing is said about its joints. */
+  public Plate(
+      String name,
+      String title,
+      String revision,
+      Contour outline,
+      List<Window> windows,
+      List<Hole> holes,
+      List<BoltCircle> boltCircles,
+      Optional<String> hub,
+      Stock stock,
+      Making making,
+      List<LimitOverride> limits,
+      List<Note> notes) {
+    this(
+        name,
+        title,
+        revision,
+        outline,
+        windows,
+        holes,
+        boltCircles,
+        hub,
+        stock,
+        making,
+        limits,
+        notes,
+        List.of());
+  }
 
   /**
    * Refuses windows and holes that do not lie inside the outline and clear of each other, so that
@@ -50,6 +82,7 @@ public record Plate(
     boltCircles = List.copyOf(boltCircles);
     limits = List.copyOf(limits);
     notes = List.copyOf(notes);
+    joints = List.copyOf(joints);
     regionOf(outline, windows, holes);
   }
 

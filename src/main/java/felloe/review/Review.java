@@ -1,32 +1,41 @@
 package felloe.review;
 
+import felloe.joints.JointPlan;
 import felloe.plate.Finding;
 import felloe.plate.MaterialKind;
 import felloe.plate.Plate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Reviews a plate by all rules. */
 public final class Review {
 
-  private static final List<Rule> RULES =
-      List.of(
-          new ClearOpenings(),
-          new NarrowWebs(),
-          new EdgeDistance(),
-          new HolePitch(),
-          new Corners.Inside(),
-          new Corners.Outer(),
-          new FingerRoom(FingerRoom.Measure.DEPTH),
-          new FingerRoom(FingerRoom.Measure.LENGTH),
-          new GripGirth(true),
-          new GripGirth(false),
-          new SheetFit(),
-          Weight.MASS,
-          Weight.CENTROID_OFFSET,
-          Weight.HANG_TORQUE);
+  private static final List<Rule> RULES = rulesInOrder();
 
   private Review() {}
+
+  private static List<Rule> rulesInOrder() {
+    List<Rule> rules =
+        new ArrayList<>(
+            List.of(
+                new ClearOpenings(),
+                new NarrowWebs(),
+                new EdgeDistance(),
+                new HolePitch(),
+                new Corners.Inside(),
+                new Corners.Outer(),
+                new FingerRoom(FingerRoom.Measure.DEPTH),
+                new FingerRoom(FingerRoom.Measure.LENGTH),
+                new GripGirth(true),
+                new GripGirth(false),
+                new SheetFit(),
+                Weight.MASS,
+                Weight.CENTROID_OFFSET,
+                Weight.HANG_TORQUE));
+    rules.addAll(Arrays.asList(JointRule.values()));
+    return List.copyOf(rules);
+  }
 
   /** All rules, in the order in which their findings are told. */
   public static List<Rule> rules() {
@@ -50,9 +59,23 @@ public final class Review {
    * @param others such as those of the hub fit; told last, in their own order
    */
   public static ReviewReport of(Plate plate, List<Finding> others) {
+    return of(plate, JointPlan.of(plate), others);
+  }
+
+  /**
+   * The same with a plan of the plate's joints, made for the hub that it goes on.
+   *
+   * @param others as above
+   */
+  public static ReviewReport of(Plate plate, JointPlan joints, List<Finding> others) {
     Limits limits = Limits.with(plate.limits());
     List<Finding> findings = new ArrayList<>();
-    RULES.forEach(rule -> findings.addAll(rule.check(plate, limits)));
+    for (Rule rule : RULES) {
+      findings.addAll(
+          rule instanceof JointRule joint
+              ? joint.check(plate, joints, limits)
+              : rule.check(plate, limits));
+    }
     findings.addAll(others);
     return new ReviewReport(findings, cautions(plate.stock().material().kind()));
   }

@@ -5,6 +5,7 @@ import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
 import felloe.plate.Hole;
 import felloe.plate.HubPatterns;
+import felloe.plate.Joint;
 import felloe.plate.LimitOverride;
 import felloe.plate.Making;
 import felloe.plate.Note;
@@ -90,6 +91,7 @@ public final class ShapeFile {
     List<LimitOverride> limits = limits();
     List<Window> windows = labels.windows(wishingWindows);
     List<Hole> holes = labels.holes(holeReader.holes());
+    List<Joint> joints = new JointReader(holes).read(top);
     top.done();
     outline.ifPresent(edge -> new PlacementCheck(reports, edge).check(windows, holes));
     problems.throwIfAny();
@@ -106,7 +108,8 @@ public final class ShapeFile {
         stock.orElseThrow(),
         making.orElseThrow(),
         limits,
-        notes);
+        notes,
+        joints);
   }
 
   private void checkVersion() {

@@ -29,6 +29,13 @@ public final class Problems {
     }
   }
 
+  /** Adds one unless it was told already: what several holes have alike is told once. */
+  public void addOnce(Problem problem) {
+    if (!found.contains(problem)) {
+      add(problem);
+    }
+  }
+
   /** Adds all problems of a failure found elsewhere, such as in a second file. */
   public void add(BadInput failure) {
     failure.problems().forEach(this::add);

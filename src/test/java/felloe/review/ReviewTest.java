@@ -30,6 +30,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class ReviewTest {
@@ -112,9 +113,19 @@ class ReviewTest {
     List<Integer> order =
         report.findings().stream().map(finding -> ids().indexOf(finding.rule())).toList();
     assertEquals(order.stream().sorted().toList(), order);
+    // Rules about nuts, countersinks and blind holes have nothing to say of the usual hub joint,
+    // and
+    // two screws cannot carry every tilt.
+    Set<String> silent = new HashSet<>(ids());
+    report.findings().forEach(finding -> silent.remove(finding.rule()));
     assertEquals(
-        new HashSet<>(ids()),
-        new HashSet<>(report.findings().stream().map(Finding::rule).toList()));
+        Set.of(
+            "countersink-land",
+            "screw-bottoms",
+            "screw-end-least",
+            "screw-end-most",
+            "clamp-force"),
+        silent);
     report.findings().forEach(finding -> assertEquals("", finding.advice()));
   }
 

@@ -1,0 +1,330 @@
+package felloe.joints;
+
+import felloe.hub.ScrewThread;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Joint;
+import felloe.plate.Joint.Head;
+import felloe.plate.Joint.InNut;
+import felloe.plate.Joint.InTapped;
+import felloe.plate.Joint.Into;
+import felloe.plate.Joint.Surface;
+import felloe.plate.Joint.Tapped;
+import felloe.plate.Joint.Washer;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.yaml.Entry;
+import felloe.yaml.Problems;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Settles everything of one joint: what is left out takes what is usual. */
+final class JointMaker {
+
+  /** Threads that a screw stands out of its nut: at least, at most (common practice). */
+  static final double LEAST_BEYOND = 1;
+
+  static final double MOST_BEYOND = 3;
+
+  /** Most washers that are put under a nut to bring the screw's end right. */
+  private static final int MOST_WASHERS = 2;
+
+  private final Plate plate;
+  private final Fasteners fasteners;
+  private final Joint joint;
+  private final String name;
+  private final ScrewThread thread;
+  private final List<Hole> holes;
+  private final double hole;
+  private final List<Problem> wrong = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
+
+  /** What a screw holds: its length and how many washers lie under the nut. */
+  private record Fit(double length, int washers) {}
+
+  JointMaker(
+      Plate plate,
+      Fasteners fasteners,
+      Joint joint,
+      String name,
+      ScrewThread thread,
+      List<Hole> holes) {
+    this.plate = plate;
+    this.fasteners = fasteners;
+    this.joint = joint;
+    this.name = name;
+    this.thread = thread;
+    this.holes = holes;
+    this.hole = holes.get(0).diameter();
+  }
+
+  /**
+   * The joint, settled.
+   *
+   * @param problems takes what is wrong with a joint of the shape file
+   * @param unplanned takes what is wrong with one that nobody wrote
+   */
+  Optional<PlannedJoint> make(Problems problems, List<String> unplanned) {
+    Optional<PlannedJoint> made = make();
+    if (joint.written()) {
+      wrong.forEach(problems::addOnce);
+    } else {
+      wrong.forEach(p -> unplanned.add(name + ": " + p.wanted() + "."));
+    }
+    return made.filter(m -> wrong.isEmpty());
+  }
+
+  private Optional<PlannedJoint> make() {
+    boolean inch = StrengthClass.isInch(thread);
+    StrengthClass strength = strength(inch);
+    Head head = joint.screw().head().orElse(Head.SOCKET);
+    Optional<HeadSize> headSize = fasteners.head(head, thread.name());
+    if (headSize.isEmpty()) {
+      unknown("screw.head", Entry.nameOf(head) + " head");
+    }
+    List<Double> front = joint.front().orElseGet(this::usualScale);
+    List<Double> back = joint.back().orElseGet(this::usualScale);
+    Washer under = joint.washer().orElseGet(() -> usualWasher(head, front));
+    Optional<WasherSize> washer = washer("washer", under);
+    Into into = joint.into().orElseGet(this::usualInto);
+    Optional<InNut> inNut = into instanceof InNut n ? Optional.of(n) : Optional.empty();
+    Optional<InTapped> tapped = into instanceof InTapped t ? Optional.of(t) : Optional.empty();
+    Optional<NutSize> nut = inNut.flatMap(n -> fasteners.nut(n.nut(), thread.name()));
+    if (inNut.isPresent() && nut.isEmpty()) {
+      unknown("into.nut", Entry.nameOf(inNut.get().nut()) + " nut");
+    }
+    Optional<WasherSize> nutWasher =
+        inNut.flatMap(n -> washer("into.washer", n.washer().orElse(Washer.PLAIN)));
+    if (headSize.isEmpty() || !wrong.isEmpty()) {
+      return Optional.empty();
+    }
+    bears("screw.head", "head", washer, headSize.get().bearing());
+    nut.ifPresent(n -> bears("into.nut", "nut", nutWasher, n.bearing()));
+    double sunkHead = joint.screw().sunk();
+    double sunkNut = inNut.map(InNut::sunk).orElse(0.0);
+    double outermost = front.isEmpty() ? plate.stock().thickness() : front.get(0);
+    double innermost = back.isEmpty() ? plate.stock().thickness() : back.get(back.size() - 1);
+    sinks("screw.sunk", sunkHead, outermost);
+    sinks("into.sunk", sunkNut, innermost);
+    List<Part> parts = new ArrayList<>();
+    washer.ifPresent(w -> parts.add(new Part(Entry.nameOf(under) + " washer", w.thickness())));
+    front.forEach(t -> parts.add(new Part(partName(), t)));
+    parts.add(new Part("plate", plate.stock().thickness()));
+    back.forEach(t -> parts.add(new Part(partName(), t)));
+    double bare = parts.stream().mapToDouble(Part::thickness).sum() - sunkHead - sunkNut;
+    if (bare <= 0) {
+      wrong(
+          "screw.sunk", "leaves nothing to clamp: heads and nuts are let in deeper than all parts");
+      return Optional.empty();
+    }
+    Optional<Fit> fit = fit(inch, bare, tapped, nut, nutWasher, inNut);
+    if (fit.isEmpty() || !wrong.isEmpty()) {
+      return Optional.empty();
+    }
+    int washers = fit.get().washers();
+    for (int i = 0; i < washers; i++) {
+      parts.add(new Part("washer under the nut", nutWasher.orElseThrow().thickness()));
+    }
+    Optional<WasherSize> used = washers == 0 ? Optional.empty() : nutWasher;
+    double clamped = bare + washers * used.map(WasherSize::thickness).orElse(0.0);
+    boolean standard = new LengthChoice(fasteners.lengths(inch)).has(fit.get().length());
+    if (!standard) {
+      notes.add("a length of " + Sizes.mm(fit.get().length()) + " is not a standard one");
+    }
+    StartingTorque torque =
+        new Clamp(plate, fasteners, thread, strength, hole)
+            .torque(
+                joint.screw().surface().orElse(Surface.DRY),
+                headSize.get(),
+                washer,
+                !front.isEmpty(),
+                nut,
+                used,
+                !back.isEmpty());
+    return Optional.of(
+        new PlannedJoint(
+            name,
+            joint,
+            holes,
+            thread,
+            head,
+            headSize.get(),
+            strength,
+            washer,
+            parts,
+            clamped,
+            fit.get().length(),
+            standard,
+            tapped,
+            inNut,
+            nut,
+            used,
+            washers,
+            torque,
+            notes));
+  }
+
+  private StrengthClass strength(boolean inch) {
+    StrengthClass usual = fasteners.usualStrength(inch);
+    Optional<String> named = joint.screw().strength();
+    if (named.isEmpty()) {
+      return usual;
+    }
+    Optional<StrengthClass> found = fasteners.strength(named.get());
+    if (found.filter(c -> c.inch() == inch).isEmpty()) {
+      String known =
+          fasteners.classes().stream()
+              .filter(c -> c.inch() == inch)
+              .map(StrengthClass::name)
+              .collect(Collectors.joining(", "));
+      wrong(
+          "screw.class",
+          named.get(),
+          found.isEmpty() ? "is not a known strength class" : "is no class of " + thread.name(),
+          "known for " + (inch ? "inch" : "metric") + " screws: " + known);
+    }
+    return found.orElse(usual);
+  }
+
+  private List<Double> usualScale() {
+    double scale = plate.making().gripScale();
+    return grip() && scale > 0 ? List.of(scale) : List.of();
+  }
+
+  private boolean grip() {
+    return holes.get(0).role() == HoleRole.GRIP;
+  }
+
+  private String partName() {
+    return grip() ? "grip scale" : "part";
+  }
+
+  /** Metal needs none; wood a large one where there is one; what lies on top a plain one. */
+  private Washer usualWasher(Head head, List<Double> front) {
+    if (head == Head.COUNTERSUNK) {
+      return Washer.NONE;
+    }
+    Washer usual =
+        !front.isEmpty()
+            ? Washer.PLAIN
+            : switch (plate.stock().material().kind()) {
+              case METAL -> Washer.NONE;
+              case LAMINATE, PLASTIC -> Washer.PLAIN;
+              case WOOD -> Washer.LARGE;
+            };
+    return usual == Washer.NONE || fasteners.washer(usual, thread.name()).isPresent()
+        ? usual
+        : Washer.PLAIN;
+  }
+
+  private Into usualInto() {
+    return holes.get(0).role() == HoleRole.BOLT
+        ? new InTapped(Tapped.ALUMINIUM, Optional.empty(), false)
+        : new InNut(Joint.Nut.PLAIN, Optional.empty(), 0);
+  }
+
+  private Optional<WasherSize> washer(String key, Washer washer) {
+    Optional<WasherSize> size = fasteners.washer(washer, thread.name());
+    if (washer != Washer.NONE && size.isEmpty()) {
+      unknown(key, Entry.nameOf(washer) + " washer");
+    }
+    return size;
+  }
+
+  private void bears(String key, String what, Optional<WasherSize> washer, double bearing) {
+    double outer = washer.map(WasherSize::diameter).orElse(bearing);
+    if (outer <= hole) {
+      wrong(
+          key,
+          "",
+          "has nothing to bear on: "
+              + (washer.isPresent() ? "its washer" : "the " + what)
+              + " of "
+              + Sizes.mm(outer)
+              + " lies on a hole of "
+              + Sizes.mm(hole),
+          "write a larger washer");
+    }
+  }
+
+  private void sinks(String key, double sunk, double part) {
+    if (sunk >= part) {
+      wrong(
+          key,
+          Sizes.mm(sunk),
+          "must be less than " + Sizes.mm(part) + " here (the part it is let into)",
+          "lower it");
+    }
+  }
+
+  private Optional<Fit> fit(
+      boolean inch,
+      double bare,
+      Optional<InTapped> tapped,
+      Optional<NutSize> nut,
+      Optional<WasherSize> nutWasher,
+      Optional<InNut> inNut) {
+    LengthChoice lengths = new LengthChoice(fasteners.lengths(inch));
+    Optional<Double> given = joint.screw().length();
+    Optional<Fit> fit;
+    if (tapped.isPresent()) {
+      double engagement = fasteners.engagement(tapped.get().material()).value() * thread.diameter();
+      Optional<Double> room =
+          tapped.get().through()
+              ? Optional.empty()
+              : tapped.get().depth().map(d -> d - thread.pitch());
+      fit = given.or(() -> lengths.tapped(bare, engagement, room)).map(l -> new Fit(l, 0));
+    } else {
+      boolean free = inNut.orElseThrow().washer().isEmpty();
+      int usual = nutWasher.isPresent() ? 1 : 0;
+      double thick = nutWasher.map(WasherSize::thickness).orElse(0.0);
+      double height = nut.orElseThrow().height();
+      fit = Optional.empty();
+      for (int n = usual; n <= (free ? MOST_WASHERS : usual); n++) {
+        double needed = bare + n * thick + height;
+        int washers = n;
+        Optional<Fit> next =
+            given
+                .or(() -> lengths.atLeast(needed + LEAST_BEYOND * thread.pitch()))
+                .map(l -> new Fit(l, washers));
+        boolean right =
+            next.isPresent()
+                && next.get().length() - needed <= MOST_BEYOND * thread.pitch() + 1e-9
+                && next.get().length() - needed >= LEAST_BEYOND * thread.pitch() - 1e-9;
+        if (right) {
+          return next;
+        }
+        fit = fit.or(() -> next);
+      }
+    }
+    if (fit.isEmpty()) {
+      wrong(
+          "",
+          "",
+          "clamps " + Sizes.mm(bare) + ", and no standard screw is long enough",
+          "take parts away, or write screw.length");
+    }
+    return fit;
+  }
+
+  private void unknown(String key, String what) {
+    wrong(
+        key,
+        "",
+        "cannot be used: no " + what + " is known for " + thread.name(),
+        "write another one");
+  }
+
+  private void wrong(String key, String wanted) {
+    wrong(key, "", wanted, "lower it");
+  }
+
+  private void wrong(String key, String value, String wanted, String cure) {
+    Place place = joint.place(key).orElse(holes.get(0).place());
+    String who = joint.path() + (key.isEmpty() ? "" : "." + key);
+    wrong.add(new Problem(place, who, value, wanted, cure));
+  }
+}

@@ -1,0 +1,46 @@
+package felloe.joints;
+
+import felloe.hub.HubSpec;
+import felloe.plate.BadInput;
+import felloe.plate.Plate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The fasteners of a plate: for each joint the screw, its length, what it clamps and what holds it,
+ * a torque to start from; and the hub screws under the hands' loads.
+ *
+ * @param joints those of the shape file in its order, then the usual ones of hub and grips
+ * @param load the hub screws under load; empty when none is planned or they cannot carry a torque
+ * @param unplanned what has no screw, and why
+ * @param cautions sentences that go with the plan wherever it is shown
+ */
+public record JointPlan(
+    List<PlannedJoint> joints,
+    Optional<GroupLoad> load,
+    List<String> unplanned,
+    List<String> cautions) {
+
+  /** Copies the lists. */
+  public JointPlan {
+    joints = List.copyOf(joints);
+    unplanned = List.copyOf(unplanned);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** The plan of a plate whose hub is not known: threads follow from the holes. */
+  public static JointPlan of(Plate plate) {
+    return of(plate, Optional.empty());
+  }
+
+  /**
+   * The plan of a plate.
+   *
+   * @param hub the hub it goes on
+   * @throws BadInput when the shape file names a thread or a class that is not known, or parts that
+   *     do not go together; all of them, each at its place
+   */
+  public static JointPlan of(Plate plate, Optional<HubSpec> hub) {
+    return new JointPlanner(plate, hub, Fasteners.standard()).plan();
+  }
+}

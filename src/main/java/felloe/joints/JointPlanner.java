@@ -1,0 +1,180 @@
+package felloe.joints;
+
+import felloe.hub.HubSpec;
+import felloe.hub.ScrewThread;
+import felloe.hub.ScrewThreads;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Joint;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.yaml.Nearest;
+import felloe.yaml.Problems;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Gives each hole that takes a screw its joint, and each joint its thread. */
+final class JointPlanner {
+
+  private final Plate plate;
+  private final Fasteners fasteners;
+  private final ThreadChoice threads;
+  private final Problems problems = new Problems();
+  private final List<PlannedJoint> planned = new ArrayList<>();
+  private final List<String> unplanned = new ArrayList<>();
+
+  /** Holes of one joint that take the same screw. */
+  private record Alike(ScrewThread thread, List<Hole> holes) {}
+
+  JointPlanner(Plate plate, Optional<HubSpec> hub, Fasteners fasteners) {
+    this.plate = plate;
+    this.fasteners = fasteners;
+    this.threads = new ThreadChoice(hub);
+  }
+
+  JointPlan plan() {
+    Set<String> named = new HashSet<>();
+    Set<HoleRole> written = new HashSet<>();
+    for (Joint joint : plate.joints()) {
+      named.addAll(joint.labels());
+      joint.role().ifPresent(written::add);
+    }
+    List<Joint> joints = new ArrayList<>(plate.joints());
+    for (HoleRole role : List.of(HoleRole.BOLT, HoleRole.GRIP)) {
+      if (!written.contains(role)) {
+        joints.add(Joint.usual(role));
+      }
+    }
+    for (Joint joint : joints) {
+      List<Hole> holes =
+          plate.holes().stream()
+              .filter(
+                  hole ->
+                      joint.labels().contains(hole.label())
+                          || joint.role().filter(r -> r == hole.role()).isPresent()
+                              && !named.contains(hole.label()))
+              .toList();
+      if (!holes.isEmpty()) {
+        add(joint, holes);
+      }
+    }
+    problems.throwIfAny();
+    return new JointPlan(
+        planned,
+        GroupLoads.of(plate, planned, fasteners),
+        unplanned,
+        planned.isEmpty() ? List.of() : CAUTIONS);
+  }
+
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Torques are starting values: the instructions of the hub's maker come first, then those"
+              + " of the screw's. Use a torque wrench; begin at the low end.",
+          "A screw that works loose or a plate that breaks at its screws takes the steering away:"
+              + " lock the threads as the locker's maker says, put a witness mark over each screw,"
+              + " check marks and torque after the first runs and before every event.",
+          "Strengths are estimates, not an approval. Event rules, local codes and a qualified"
+              + " person have the last word.");
+
+  private void add(Joint joint, List<Hole> holes) {
+    Map<String, Alike> groups = new LinkedHashMap<>();
+    for (Hole hole : holes) {
+      thread(joint, hole)
+          .ifPresent(
+              thread ->
+                  groups
+                      .computeIfAbsent(
+                          thread.name() + " " + hole.diameter(),
+                          key -> new Alike(thread, new ArrayList<>()))
+                      .holes()
+                      .add(hole));
+    }
+    int number = 1;
+    for (Alike alike : groups.values()) {
+      String name = name(joint) + (number > 1 ? " " + number : "");
+      number++;
+      new JointMaker(plate, fasteners, joint, name, alike.thread(), alike.holes())
+          .make(problems, unplanned)
+          .ifPresent(planned::add);
+    }
+  }
+
+  private static String name(Joint joint) {
+    return joint
+        .role()
+        .map(role -> role == HoleRole.BOLT ? "hub" : "grip")
+        .orElseGet(() -> String.join(", ", joint.labels()));
+  }
+
+  private Optional<ScrewThread> thread(Joint joint, Hole hole) {
+    Optional<String> name = joint.screw().thread();
+    if (name.isPresent()) {
+      Optional<ScrewThread> known = ScrewThreads.find(name.get());
+      if (known.isEmpty()) {
+        String all = "known: " + String.join(", ", ScrewThreads.names());
+        report(
+            joint,
+            "screw.thread",
+            name.get(),
+            "is not a known thread",
+            Nearest.to(name.get(), ScrewThreads.names())
+                .map(near -> "did you mean '" + near + "'? " + all)
+                .orElse(all));
+      }
+      return known.filter(thread -> enters(joint, hole, thread));
+    }
+    Optional<ScrewThread> usual = threads.of(hole);
+    if (usual.isEmpty()) {
+      noThread(joint, hole);
+      return usual;
+    }
+    return usual.filter(thread -> enters(joint, hole, thread));
+  }
+
+  private boolean enters(Joint joint, Hole hole, ScrewThread thread) {
+    boolean enters = Sizes.enters(thread, hole.diameter());
+    if (!enters && joint.screw().thread().isPresent()) {
+      report(
+          joint,
+          "screw.thread",
+          thread.name(),
+          "must enter its holes: it is "
+              + Sizes.mm(thread.diameter())
+              + ", and "
+              + hole.label()
+              + " is "
+              + Sizes.mm(hole.diameter()),
+          "drill larger holes, or write a smaller thread");
+    } else if (!enters) {
+      unplanned.add(
+          hole.label()
+              + ": "
+              + thread.name()
+              + " does not enter a hole of "
+              + Sizes.mm(hole.diameter())
+              + ".");
+    }
+    return enters;
+  }
+
+  private void noThread(Joint joint, Hole hole) {
+    String why = "no metric screw suits a hole of " + Sizes.mm(hole.diameter());
+    if (joint.written()) {
+      report(joint, "holes", hole.label(), "needs a thread: " + why, "write screw.thread");
+    } else {
+      unplanned.add(hole.label() + ": " + why + "; write a joint with screw.thread.");
+    }
+  }
+
+  private void report(Joint joint, String key, String value, String wanted, String cure) {
+    Place place = joint.place(key).orElse(Place.BUILT_IN);
+    Problem problem = new Problem(place, joint.path() + "." + key, value, wanted, cure);
+    problems.addOnce(problem);
+  }
+}

@@ -1,0 +1,29 @@
+package felloe.joints;
+
+import felloe.geometry.Numbers;
+
+/**
+ * A nut.
+ *
+ * @param standard the standard it is made to
+ * @param height greatest height, mm
+ * @param corners width across corners, mm
+ * @param bearing outer diameter of the face that bears, mm
+ * @param basis where the figures come from
+ */
+public record NutSize(
+    String standard, double height, double corners, double bearing, String basis) {
+
+  /**
+   * Refuses figures that are not above zero.
+   *
+   * @throws IllegalArgumentException naming the field
+   */
+  public NutSize {
+    if (!(Numbers.finite("height", height) > 0
+        && Numbers.finite("corners", corners) > 0
+        && Numbers.finite("bearing", bearing) > 0)) {
+      throw new IllegalArgumentException("height, corners and bearing must be above zero");
+    }
+  }
+}

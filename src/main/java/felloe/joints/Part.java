@@ -1,0 +1,23 @@
+package felloe.joints;
+
+import felloe.geometry.Numbers;
+
+/**
+ * Something that a screw clamps.
+ *
+ * @param name what it is, such as {@code plate} or {@code plain washer}
+ * @param thickness mm
+ */
+public record Part(String name, double thickness) {
+
+  /**
+   * Refuses a thickness that is not above zero.
+   *
+   * @throws IllegalArgumentException naming the field
+   */
+  public Part {
+    if (Numbers.finite("thickness", thickness) <= 0) {
+      throw new IllegalArgumentException("thickness must be above zero");
+    }
+  }
+}
