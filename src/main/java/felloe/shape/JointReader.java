@@ -43,13 +43,16 @@ final class JointReader {
 
   private final Map<String, Hole> byLabel = new LinkedHashMap<>();
   private final Map<String, String> taken = new HashMap<>();
+  private boolean allHolesKnown;
   private final Map<HoleRole, String> takenRoles = new EnumMap<>(HoleRole.class);
 
   JointReader(List<Hole> holes) {
     holes.forEach(hole -> byLabel.put(hole.label(), hole));
   }
 
+  /** Reads the list. After a mistake above it holes may be missing, so none is then missed here. */
   List<Joint> read(Fields top) {
+    allHolesKnown = top.good();
     return top.list("joints").atMost(MOST_JOINTS).each(this::joint);
   }
 
@@ -93,7 +96,7 @@ final class JointReader {
   }
 
   private void takeRole(Entry named, HoleRole role, String path) {
-    if (byLabel.values().stream().noneMatch(hole -> hole.role() == role)) {
+    if (allHolesKnown && byLabel.values().stream().noneMatch(hole -> hole.role() == role)) {
       named.problem(
           "names holes that the plate has not",
           role == HoleRole.BOLT ? "add 'bolt-circles'" : "add 'holes' with 'role: grip'");
@@ -110,7 +113,10 @@ final class JointReader {
     for (Entry item : named.list().atLeast(1).atMost(MOST_HOLES).entries()) {
       String label = item.text().required();
       Hole hole = byLabel.get(label);
-      if (hole == null && !label.isEmpty()) {
+      if (hole == null && !(allHolesKnown && !label.isEmpty())) {
+        continue;
+      }
+      if (hole == null) {
         String all = "holes: " + String.join(", ", byLabel.keySet());
         item.problem(
             "is the label of no hole",
