@@ -36,6 +36,10 @@ public final class Nesting {
   private final SheetRoom room;
   private final double spacing;
   private final List<Ready> ready;
+
+  /** For each part the first one of the same region and turns: what is alike is worked out once. */
+  private final List<Integer> alike;
+
   private final Map<Key, NoFit.Forbidden> forbidden = new HashMap<>();
 
   /**
@@ -74,6 +78,10 @@ public final class Nesting {
 
   /** A part at each of its turns: with its windows filled, and with them open for others. */
   private record Ready(Part part, List<NoFit.Shape> whole, List<NoFit.Shape> open) {
+    Ready of(Part other) {
+      return new Ready(other, whole, open);
+    }
+
     /** Whether something of a size may fit in one of its windows. */
     boolean takesIn(Box other) {
       double least = Math.min(other.width(), other.height());
@@ -92,7 +100,20 @@ public final class Nesting {
   private Nesting(SheetRoom room, double spacing, List<Part> parts) {
     this.room = room;
     this.spacing = spacing;
-    this.ready = parts.stream().map(part -> ready(part, spacing)).toList();
+    this.ready = new ArrayList<>();
+    this.alike = new ArrayList<>();
+    for (Part part : parts) {
+      int first = 0;
+      while (first < ready.size() && !sameShape(parts.get(first), part)) {
+        first++;
+      }
+      alike.add(first);
+      ready.add(first < ready.size() ? ready.get(first).of(part) : ready(part, spacing));
+    }
+  }
+
+  private static boolean sameShape(Part a, Part b) {
+    return a.turns().equals(b.turns()) && a.region().equals(b.region());
   }
 
   private static Ready ready(Part part, double spacing) {
@@ -187,7 +208,7 @@ public final class Nesting {
     double stands = turn(standing.part(), standing.turn());
     double relative = turn(moving, turn) - stands;
     long step = Math.floorMod(Math.round(relative / STEP), Math.round(2 * Math.PI / STEP));
-    Key key = new Key(standing.part(), moving, step);
+    Key key = new Key(alike.get(standing.part()), alike.get(moving), step);
     NoFit.Forbidden own =
         forbidden.computeIfAbsent(
             key,

@@ -1,6 +1,7 @@
 package felloe.shape;
 
 import felloe.plate.Face;
+import felloe.plate.LayupWish;
 import felloe.plate.Material;
 import felloe.plate.Sheet;
 import felloe.plate.Stock;
@@ -30,6 +31,7 @@ final class StockReader {
             : Optional.empty();
     Face face = f.oneOf("template-face", Face.class).or(Face.FRONT);
     Optional<Optional<Sheet>> sheet = sheet(f);
+    Optional<LayupWish> layup = LayupReader.read(f);
     return f.build(
         () ->
             new Stock(
@@ -37,6 +39,7 @@ final class StockReader {
                 thickness,
                 sheet.orElseThrow(),
                 face,
+                layup.orElseThrow(),
                 f.place()));
   }
 

@@ -1,0 +1,177 @@
+package felloe.layup;
+
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.GeometryException;
+import felloe.geometry.NoFit;
+import felloe.geometry.Numbers;
+import felloe.geometry.Offset;
+import felloe.geometry.Region;
+import felloe.plate.BadInput;
+import felloe.plate.LayupWish;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.plate.Wished;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The blank that the plate and the test strips are cut from, in the plate's frame.
+ *
+ * @param contour its edge; every ply has this outline
+ * @param area mm²
+ * @param margin between the plate's box and the blank's edge, at the least, mm
+ * @param strips test strips on it
+ * @param notes what the maker should know about it
+ */
+public record BlankPlan(
+    Contour contour, double area, double margin, TestStrips strips, List<String> notes) {
+
+  /** Blanks are cut to whole steps of this, mm. */
+  private static final double STEP = 5;
+
+  /** Copies the list. */
+  public BlankPlan {
+    notes = List.copyOf(notes);
+  }
+
+  /** The box round it. */
+  public Box box() {
+    return contour.box();
+  }
+
+  /**
+   * The blank for a plate.
+   *
+   * @param thickness of the laminate, mm
+   * @throws BadInput when the outline cannot be grown by the margin
+   */
+  static BlankPlan of(Plate plate, LayupChoice choice, double thickness) {
+    TestStrips sized =
+        TestStrips.sized(choice.cloth().stripClass(), thickness, choice.strips());
+    boolean turned = choice.cloth().weave().woven();
+    return choice.pieces() == LayupWish.Pieces.OUTLINE
+        ? outline(plate, choice, sized, turned)
+        : rectangle(plate, choice.margin(), sized, turned);
+  }
+
+  private static BlankPlan outline(
+      Plate plate, LayupChoice choice, TestStrips sized, boolean turned) {
+    Contour edge;
+    try {
+      List<Region> grown = Offset.of(Region.of(plate.outline()), choice.margin());
+      edge = grown.get(0).outer();
+    } catch (GeometryException odd) {
+      throw new BadInput(
+          new Problem(
+              choice.wish().margin().map(Wished::place).orElse(Place.BUILT_IN),
+              "margin",
+              "",
+              "cannot be put round this outline (" + odd.getMessage() + ")",
+              "take another margin, or cut the plies as rectangles"));
+    }
+    NoFit.Shape stands = shape(plate, sized);
+    TestStrips best = sized;
+    for (Contour opening : openings(plate)) {
+      TestStrips placed = sized.in(opening.box(), stands, turned);
+      List<TestStrips.Strip> inside =
+          placed.placed().stream()
+              .filter(strip -> opening.contains(strip.contour().box().centre()))
+              .toList();
+      if (inside.size() > best.placed().size()) {
+        best =
+            new TestStrips(
+                sized.stripClass(),
+                sized.length(),
+                sized.width(),
+                sized.thickness(),
+                sized.span(),
+                sized.asked(),
+                inside);
+      }
+    }
+    List<String> notes = new ArrayList<>();
+    if (best.placed().size() < best.asked()) {
+      notes.add(
+          best.placed().size()
+              + " of "
+              + best.asked()
+              + " test strips find room in the windows; cut the plies as rectangles, or lay up a"
+              + " panel for strips beside it, of the same plies in the same pots");
+    }
+    return new BlankPlan(edge, edge.area(), choice.margin(), best, notes);
+  }
+
+  private static List<Contour> openings(Plate plate) {
+    return plate.region().holes();
+  }
+
+  private static NoFit.Shape shape(Plate plate, TestStrips strips) {
+    return NoFit.Shape.of(plate.region(), TestStrips.GAP, strips.width() + 2 * TestStrips.GAP);
+  }
+
+  /** The smallest of a few rectangles that all strips find room on. */
+  private static BlankPlan rectangle(
+      Plate plate, double margin, TestStrips sized, boolean turned) {
+    Box least = rounded(plate.box().grown(margin));
+    NoFit.Shape stands = shape(plate, sized);
+    double pitch = sized.width() + TestStrips.GAP + 2 * NoFit.COARSE;
+    double room = sized.length() + 2 * TestStrips.TRIM + 1;
+    List<Box> sizes = new ArrayList<>();
+    for (int rows = 0; rows <= sized.asked(); rows++) {
+      double wide = Math.max(least.width(), rows == 0 ? 0 : room);
+      sizes.add(grown(least, wide, least.height() + rows * pitch));
+      if (turned && rows > 0) {
+        sizes.add(grown(least, least.width() + rows * pitch, Math.max(least.height(), room)));
+      }
+    }
+    sizes.sort((a, b) -> Double.compare(a.width() * a.height(), b.width() * b.height()));
+    for (Box box : sizes) {
+      TestStrips placed = sized.in(box.grown(-TestStrips.TRIM), stands, turned);
+      if (placed.placed().size() == placed.asked()) {
+        return of(box, margin, placed, least);
+      }
+    }
+    return of(least, margin, sized, least);
+  }
+
+  private static BlankPlan of(Box box, double margin, TestStrips strips, Box least) {
+    List<String> notes = new ArrayList<>();
+    if (strips.placed().size() < strips.asked()) {
+      notes.add("the test strips find no room; lay up a panel for them beside the blank");
+    }
+    double more = box.width() * box.height() - least.width() * least.height();
+    if (more > 1) {
+      notes.add(
+          "the blank is larger than the plate with its margin, so that the test strips find room;"
+              + " without strips it is "
+              + Numbers.brief(least.width(), 0)
+              + " x "
+              + Numbers.brief(least.height(), 0)
+              + " mm");
+    }
+    return new BlankPlan(
+        Rectangles.of(box), box.width() * box.height(), margin, strips, notes);
+  }
+
+  /** Wider evenly on both sides, higher at the lower side. */
+  private static Box grown(Box least, double width, double height) {
+    double wide = up(width);
+    double side = (wide - least.width()) / 2;
+    return new Box(
+        least.minX() - side, least.maxY() - up(height), least.minX() - side + wide, least.maxY());
+  }
+
+  private static Box rounded(Box box) {
+    double width = up(box.width());
+    double height = up(box.height());
+    double x = box.centre().x() - width / 2;
+    double y = box.centre().y() - height / 2;
+    return new Box(x, y, x + width, y + height);
+  }
+
+  private static double up(double length) {
+    return STEP * Math.ceil(length / STEP - 1e-9);
+  }
+}

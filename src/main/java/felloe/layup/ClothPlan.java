@@ -1,0 +1,211 @@
+package felloe.layup;
+
+import felloe.cutting.Nesting;
+import felloe.cutting.Part;
+import felloe.cutting.SheetRoom;
+import felloe.geometry.Box;
+import felloe.geometry.Combine;
+import felloe.geometry.Contour;
+import felloe.geometry.Motion;
+import felloe.geometry.Numbers;
+import felloe.geometry.Region;
+import felloe.plate.BadInput;
+import felloe.plate.Place;
+import felloe.plate.Problem;
+import felloe.plate.Sheet;
+import felloe.plate.Wished;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where each ply is cut from the roll. The warp runs along the roll.
+ *
+ * @param rollWidth mm
+ * @param pieces in the order of plies
+ * @param used length of roll that the pieces take, mm
+ * @param toBuy length to ask for, mm
+ * @param area of all pieces, mm²
+ * @param bought area of the length to ask for, mm²
+ * @param waste share of what is bought that is no piece
+ * @param jointed number of plies that are in several pieces
+ * @param notes what the maker should know about it
+ */
+public record ClothPlan(
+    double rollWidth,
+    List<ClothPiece> pieces,
+    double used,
+    double toBuy,
+    double area,
+    double bought,
+    double waste,
+    int jointed,
+    List<String> notes) {
+
+  /** Edge of the roll that is not used, mm: common practice. */
+  static final double SELVEDGE = 10;
+
+  /** Room between pieces for shears, mm: common practice. */
+  static final double SPACING = 5;
+
+  /** Least distance between joints of one ply and the next with joints, mm: common practice. */
+  static final double STAGGER = 25;
+
+  /** Cloth is sold by this length, mm: common practice. */
+  static final double SOLD_BY = 100;
+
+  /** Orders of the pieces that are tried. */
+  private static final int TRIES = 4;
+
+  /** Copies the lists. */
+  public ClothPlan {
+    pieces = List.copyOf(pieces);
+    notes = List.copyOf(notes);
+  }
+
+  /** A piece not yet laid: its region turned so that its warp runs along y. */
+  private record Loose(String label, StackPlan.Ply ply, double turned, Region region) {}
+
+  /**
+   * Lays out the plies of a stack.
+   *
+   * @param blank outline of each ply, in the plate's frame
+   * @throws BadInput when the roll is too narrow for anything
+   */
+  static ClothPlan of(StackPlan stack, Contour blank, LayupChoice choice) {
+    double width = choice.rollWidth();
+    double usable = width - 2 * SELVEDGE;
+    if (usable < 2 * STAGGER) {
+      throw new BadInput(
+          new Problem(
+              choice.wish().rollWidth().map(Wished::place).orElse(Place.BUILT_IN),
+              "roll-width",
+              Numbers.brief(width, 1) + " mm",
+              "must be at least " + Numbers.brief(2 * SELVEDGE + 2 * STAGGER, 0) + " mm here",
+              "take a wider roll"));
+    }
+    boolean woven = choice.cloth().weave().woven();
+    List<Loose> loose = new ArrayList<>();
+    int jointed = 0;
+    for (StackPlan.Ply ply : stack.plies()) {
+      List<Loose> pieces = pieces(ply, blank, usable, woven, jointed);
+      jointed += pieces.size() > 1 ? 1 : 0;
+      loose.addAll(pieces);
+    }
+    return laid(loose, choice, usable, jointed);
+  }
+
+  /** The pieces of one ply: one if it fits at any turn, else strips side by side. */
+  private static List<Loose> pieces(
+      StackPlan.Ply ply, Contour blank, double usable, boolean woven, int jointedBefore) {
+    double turn = Math.toRadians(90 - ply.angle());
+    double best = turn;
+    double narrowest = Double.POSITIVE_INFINITY;
+    for (int quarter = 0; quarter < (woven ? 2 : 1); quarter++) {
+      double t = turn + quarter * Math.PI / 2;
+      double wide = blank.moved(Motion.turn(t)).box().width();
+      if (wide < narrowest - 1e-9) {
+        narrowest = wide;
+        best = t;
+      }
+    }
+    Region turned = Region.of(blank.moved(Motion.turn(best)));
+    String label = Integer.toString(ply.number());
+    if (narrowest < usable - 1e-6) {
+      return List.of(new Loose(label, ply, best, turned));
+    }
+    return bands(ply, turned, best, usable, jointedBefore);
+  }
+
+  /** Strips along the warp, their joints staggered against those of the last ply with joints. */
+  private static List<Loose> bands(
+      StackPlan.Ply ply, Region turned, double turn, double usable, int jointedBefore) {
+    Box box = turned.outer().box();
+    // Room for the joints to move by a stagger either way.
+    double widest = usable - STAGGER - 1;
+    int count = (int) Math.ceil(box.width() / widest);
+    double each = box.width() / count;
+    double shift = new double[] {0, STAGGER, -STAGGER}[jointedBefore % 3];
+    List<Loose> pieces = new ArrayList<>();
+    char letter = 'a';
+    for (int i = 0; i < count; i++) {
+      double left = i == 0 ? box.minX() - 1 : box.minX() + i * each + shift;
+      double right = i == count - 1 ? box.maxX() + 1 : box.minX() + (i + 1) * each + shift;
+      Region band = Region.of(Rectangles.of(new Box(left, box.minY() - 1, right, box.maxY() + 1)));
+      for (Region piece : Combine.intersection(List.of(turned), List.of(band))) {
+        pieces.add(new Loose(ply.number() + String.valueOf(letter++), ply, turn, piece));
+      }
+    }
+    return pieces;
+  }
+
+  private static ClothPlan laid(
+      List<Loose> loose, LayupChoice choice, double usable, int jointed) {
+    boolean woven = choice.cloth().weave().woven();
+    List<Part> parts = new ArrayList<>();
+    double length = 2 * SELVEDGE;
+    for (Loose piece : loose) {
+      List<Double> turns = new ArrayList<>();
+      for (int quarter = 0; quarter < 4; quarter += woven ? 1 : 2) {
+        double turn = quarter * Math.PI / 2;
+        if (piece.region().outer().moved(Motion.turn(turn)).box().width() < usable - 1e-6) {
+          turns.add(turn);
+        }
+      }
+      parts.add(new Part(piece.label(), piece.region(), turns));
+      Box box = piece.region().outer().box();
+      length += Math.max(box.width(), box.height()) + SPACING + 1;
+    }
+    double width = choice.rollWidth();
+    SheetRoom room = new SheetRoom(new Sheet(width, length), SELVEDGE, List.of());
+    Nesting.Layout layout = Nesting.place(parts, room, SPACING, TRIES);
+    if (!layout.left().isEmpty()) {
+      throw new IllegalStateException("no room on the roll for " + layout.left().get(0).name());
+    }
+    List<ClothPiece> pieces = new ArrayList<>();
+    double area = 0;
+    for (int i = 0; i < loose.size(); i++) {
+      Loose piece = loose.get(i);
+      Motion motion = layout.placed().get(i).motion();
+      Region region = piece.region().moved(motion);
+      area += region.properties().area();
+      pieces.add(
+          new ClothPiece(
+              piece.label(),
+              piece.ply().number(),
+              piece.ply().words(),
+              region,
+              Motion.turn(piece.turned()).then(motion)));
+    }
+    double used = layout.used();
+    double buy = SOLD_BY * Math.ceil((used + SELVEDGE) / SOLD_BY - 1e-9);
+    double bought = buy * width;
+    return new ClothPlan(
+        width,
+        pieces,
+        used,
+        buy,
+        area,
+        bought,
+        1 - area / bought,
+        jointed,
+        notes(jointed, choice));
+  }
+
+  private static List<String> notes(int jointed, LayupChoice choice) {
+    List<String> notes = new ArrayList<>();
+    if (jointed > 0) {
+      notes.add(
+          "the roll is too narrow for "
+              + jointed
+              + (jointed == 1 ? " ply" : " plies")
+              + ": these are laid in pieces, edge to edge, their joints "
+              + Numbers.brief(STAGGER, 0)
+              + " mm apart from those of the next ply with joints; keep joints away from bolts and"
+              + " from the narrowest webs");
+    }
+    if (!choice.cloth().weave().woven()) {
+      notes.add("all pieces lie with their fibres along the roll; do not turn them a quarter");
+    }
+    return notes;
+  }
+}

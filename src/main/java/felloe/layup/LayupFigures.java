@@ -1,0 +1,123 @@
+package felloe.layup;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The figures that a plan rests on, each with where it comes from. */
+final class LayupFigures {
+
+  private static final String PRACTICE = "common practice";
+
+  private final List<BasedFigure> figures = new ArrayList<>();
+
+  private LayupFigures() {}
+
+  static List<BasedFigure> of(LayupChoice choice) {
+    LayupFigures all = new LayupFigures();
+    all.cloth(choice);
+    all.resin(choice);
+    all.process(choice);
+    all.habits(choice);
+    return all.figures;
+  }
+
+  private void add(String name, double value, String unit, String basis) {
+    figures.add(new BasedFigure(name, value, unit, basis));
+  }
+
+  private void cloth(LayupChoice choice) {
+    Cloth cloth = choice.cloth();
+    Fibre fibre = cloth.fibre();
+    add("density of the fibre", fibre.density(), "g/cm3", fibre.bases().of("density"));
+    add("areal weight", cloth.arealWeight(), "g/m2", cloth.bases().of("areal-weight"));
+    add(
+        "roll width",
+        choice.rollWidth(),
+        "mm",
+        choice.wish().rollWidth().isPresent() ? "as given" : cloth.bases().of("roll-width"));
+    String stiffness = cloth.bases().of("stiffness");
+    add("modulus of a ply along its warp", cloth.stiffness().e1(), "GPa", stiffness);
+    add("shear modulus of a ply", cloth.stiffness().g12(), "GPa", stiffness);
+    add("fraction that these are for", cloth.stiffness().fraction(), "", stiffness);
+    LayupChoice.FractionChoice fraction = choice.fraction();
+    add("fibre volume fraction, expected", fraction.usual(), "", fraction.basis());
+    String range = fraction.own() ? "common practice, panels repeat to 0.02" : fraction.basis();
+    add("fibre volume fraction, least", fraction.low(), "", range);
+    add("fibre volume fraction, most", fraction.high(), "", range);
+  }
+
+  private void resin(LayupChoice choice) {
+    ResinSystem resin = choice.resin();
+    double at = choice.temperature();
+    Bases bases = resin.bases();
+    add("density of the mix", resin.density(), "g/cm3", bases.of("density"));
+    add("hardener for 100 g of resin", resin.byWeight(), "g", bases.of("hardener-by-weight"));
+    if (resin.byVolume().isPresent()) {
+      add(
+          "hardener for 100 ml of resin",
+          resin.byVolume().getAsDouble(),
+          "ml",
+          bases.of("hardener-by-volume"));
+    }
+    add(
+        "temperature of the workshop",
+        at,
+        "degC",
+        choice.wish().temperature().isPresent() ? "as given" : PRACTICE);
+    add("pot life there", resin.potLife().at(at), "min", bases.of("pot-life"));
+    add("working time there", resin.workingTime().at(at), "min", bases.of("working-time"));
+    add("cure there", resin.cure().at(at), "h", bases.of("cure"));
+    resin
+        .postCure()
+        .ifPresent(
+            post -> {
+              add("post-cure, temperature", post.temperature(), "degC", bases.of("post-cure"));
+              add("post-cure, time", post.hours(), "h", bases.of("post-cure"));
+            });
+    add("most to mix at once", resin.potLimit(), "g", bases.of("pot-limit"));
+  }
+
+  private void process(LayupChoice choice) {
+    Process process = choice.process();
+    Bases bases = process.bases();
+    String losses = bases.of("losses");
+    add("stays in the brush", process.losses().brush(), "g", losses);
+    add("stays in the roller", process.losses().roller(), "g", losses);
+    add("stays in the pots", process.losses().pot(), "%", losses);
+    add("squeezed out, at the least", process.losses().squeezeOut(), "%", losses);
+    add("absorbed by peel ply and lines", process.losses().absorbed(), "g/m2", losses);
+    String minutes = bases.of("minutes");
+    add("time to place a ply", process.minutes().ply(), "min", minutes);
+    add("time to wet a square metre out", process.minutes().squareMetre(), "min", minutes);
+    add("time to mix a pot", process.minutes().mix(), "min", minutes);
+    add("time to close the mould", process.minutes().close(), "min", minutes);
+    add("pressure", process.pressure(), "kPa", bases.of("pressure"));
+  }
+
+  private void habits(LayupChoice choice) {
+    add(
+        "margin of the blank",
+        choice.margin(),
+        "mm",
+        choice.wish().margin().isPresent() ? "as given" : PRACTICE);
+    add("edge of the roll not used", ClothPlan.SELVEDGE, "mm", PRACTICE);
+    add("room between pieces", ClothPlan.SPACING, "mm", PRACTICE);
+    add("joints apart", ClothPlan.STAGGER, "mm", PRACTICE);
+    add("cloth is sold by", ClothPlan.SOLD_BY, "mm", PRACTICE);
+    add("share of the pot life that is used", PotPlan.SAFETY, "", PRACTICE);
+    add("mould plate beyond the blank", MouldPlan.EDGE, "mm", PRACTICE);
+    add("coats of release wax", MouldPlan.COATS, "", PRACTICE);
+    add("time to cut a piece of cloth", LayupPlan.CUTTING, "min", PRACTICE + ", from memory");
+    add(
+        "class of the test strips",
+        choice.cloth().stripClass(),
+        "",
+        choice.cloth().bases().of("strip-class"));
+    add(
+        "number of test strips",
+        choice.strips(),
+        "",
+        choice.wish().strips().isPresent() ? "as given" : "ISO 14125, at least five; from memory");
+    add("saw and file round a strip", TestStrips.GAP, "mm", PRACTICE);
+  }
+}

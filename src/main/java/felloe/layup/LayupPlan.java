@@ -1,0 +1,188 @@
+package felloe.layup;
+
+import felloe.geometry.Numbers;
+import felloe.laminate.Laminate;
+import felloe.laminate.LaminateModuli;
+import felloe.plate.BadInput;
+import felloe.plate.LayupWish;
+import felloe.plate.Material;
+import felloe.plate.Plate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The plan of a blank that is laid up: plies, cloth, resin in pots, mould, strips, and beside it the
+ * other ways of getting the stock.
+ *
+ * @param plate what is cut from it
+ * @param choice what it is made with
+ * @param stack the plies
+ * @param moduli of the laminate
+ * @param density of the laminate, g/cm³
+ * @param plateMass of the finished plate, g
+ * @param blank the blank and the test strips on it
+ * @param cloth where the plies are cut from the roll
+ * @param resin how much
+ * @param pots which pot when
+ * @param mould what it is laid up on
+ * @param hours of work, without cutting the plate
+ * @param ways the ways of getting the stock; the lay-up first
+ * @param purchases what to buy or to have at hand
+ * @param figures what the plan rests on
+ * @param notes what the maker should know
+ * @param cautions what goes along wherever the plan is shown
+ */
+public record LayupPlan(
+    Plate plate,
+    LayupChoice choice,
+    StackPlan stack,
+    LaminateModuli moduli,
+    double density,
+    double plateMass,
+    BlankPlan blank,
+    ClothPlan cloth,
+    ResinPlan resin,
+    PotPlan pots,
+    MouldPlan mould,
+    double hours,
+    List<Way> ways,
+    List<Purchase> purchases,
+    List<BasedFigure> figures,
+    List<String> notes,
+    List<String> cautions) {
+
+  /** Minutes to mark and cut a piece of cloth: common practice, from memory. */
+  static final double CUTTING = 4;
+
+  /** Share by which two densities may differ before it is told. */
+  private static final double DENSITY = 0.03;
+
+  /** Copies the lists. */
+  public LayupPlan {
+    ways = List.copyOf(ways);
+    purchases = List.copyOf(purchases);
+    figures = List.copyOf(figures);
+    notes = List.copyOf(notes);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * Plans.
+   *
+   * @param wish what the call asks for, over what the shape file does
+   * @param book the materials
+   * @param materials of sheet, by the names that shape files use
+   * @throws BadInput with what cannot be
+   */
+  public static LayupPlan of(
+      Plate plate,
+      LayupWish wish,
+      MaterialBook book,
+      Function<String, Optional<Material>> materials) {
+    LayupChoice choice = LayupChoice.of(plate.stock(), wish.over(plate.stock().layup()), book);
+    Ways.check(choice.prices(), book);
+    StackPlan stack = StackPlan.of(choice, plate.stock().thickness());
+    LaminateModuli moduli = Laminate.of(LayupLaminate.of(stack, choice.cloth())).moduli();
+    BlankPlan blank = BlankPlan.of(plate, choice, stack.thickness());
+    ClothPlan cloth = ClothPlan.of(stack, blank.contour(), choice);
+    ResinPlan.Need need = ResinPlan.need(choice, stack, blank.area());
+    PotPlan pots = PotPlan.of(need, stack.plies().size(), blank.area(), choice);
+    ResinPlan resin = ResinPlan.of(need, pots, choice, blank.area());
+    MouldPlan mould = MouldPlan.of(blank, choice.process());
+    double density =
+        stack.fraction() * choice.cloth().fibre().density()
+            + (1 - stack.fraction()) * choice.resin().density();
+    double hours =
+        choice.process().ready()
+            + cloth.pieces().size() * CUTTING / 60
+            + pots.closed() / 60
+            + choice.process().finish();
+    Ways ways = new Ways(plate, choice.prices());
+    Way layup =
+        ways.layup(
+            choice, stack, cloth, resin, density, moduli.bending().ex() / 1000, hours);
+    List<Way> all = new ArrayList<>(List.of(layup));
+    book.sheets().values().stream()
+        .sorted(Comparator.comparing(sheet -> order(sheet.name())))
+        .forEach(sheet -> ways.sheet(sheet, materials, layup).ifPresent(all::add));
+    return new LayupPlan(
+        plate,
+        choice,
+        stack,
+        moduli,
+        density,
+        layup.mass(),
+        blank,
+        cloth,
+        resin,
+        pots,
+        mould,
+        hours,
+        all,
+        Purchases.of(choice, cloth, resin, pots, mould),
+        LayupFigures.of(choice),
+        notes(plate, choice, stack, blank, cloth, pots, density),
+        LayupCautions.ALL);
+  }
+
+  /** Laminates first, wood last. */
+  private static String order(String name) {
+    return (name.contains("plywood") ? "2" : name.contains("aluminium") ? "1" : "0") + name;
+  }
+
+  private static List<String> notes(
+      Plate plate,
+      LayupChoice choice,
+      StackPlan stack,
+      BlankPlan blank,
+      ClothPlan cloth,
+      PotPlan pots,
+      double density) {
+    List<String> notes = new ArrayList<>(blank.notes());
+    notes.addAll(cloth.notes());
+    if (pots.coarseScale()) {
+      notes.add(
+          "a scale that reads to "
+              + Numbers.brief(choice.scale(), 2)
+              + " g is too coarse for these pots: the ratio may be off by "
+              + Numbers.brief(100 * pots.ratioError(), 1)
+              + " %, and 2 % is the most; use one that reads to 0.1 g, and say so with --scale 0.1");
+    }
+    double reviewed = plate.stock().material().density();
+    if (plate.stock().material().name().endsWith("-laminate")
+        && Math.abs(density / reviewed - 1) > DENSITY) {
+      notes.add(
+          "this laminate comes to "
+              + Numbers.brief(density, 2)
+              + " g/cm3, and the shape file's stock counts as "
+              + Numbers.brief(reviewed, 2)
+              + "; write stock.density: "
+              + Numbers.brief(density, 2)
+              + " and the review weighs it so");
+    }
+    if (stack.fraction() > choice.fraction().usual() + 1e-9) {
+      notes.add(
+          "left to itself the stack comes to some "
+              + Numbers.fixed(stack.usual(), 2)
+              + " mm; press it to stops of "
+              + Numbers.fixed(stack.thickness(), 2)
+              + " mm between the plates, or take what comes and measure it");
+    } else if (stack.fraction() < choice.fraction().usual() - 1e-9) {
+      notes.add(
+          "pressed hard the stack comes to some "
+              + Numbers.fixed(stack.usual(), 2)
+              + " mm; stops of "
+              + Numbers.fixed(stack.thickness(), 2)
+              + " mm between the plates keep it thicker");
+    }
+    return notes;
+  }
+
+  /** Whether it can be done as planned. */
+  public boolean possible() {
+    return pots.obstacles().isEmpty();
+  }
+}

@@ -1,0 +1,63 @@
+package felloe.layup;
+
+import felloe.geometry.Box;
+
+/**
+ * What the blank is laid up on.
+ *
+ * @param plates number of mould plates
+ * @param width of a mould plate, mm
+ * @param height of a mould plate, mm
+ * @param area of all mould faces that take release agent, mm²
+ * @param coats of release agent on a new plate
+ * @param between minutes between coats
+ * @param pressure kPa
+ * @param weight that gives it on the blank, kg
+ * @param byWeight whether it is given by weights, and not by a bag or a press
+ * @param grid distance of the tape lines for placing plies, mm
+ */
+public record MouldPlan(
+    int plates,
+    double width,
+    double height,
+    double area,
+    int coats,
+    double between,
+    double pressure,
+    double weight,
+    boolean byWeight,
+    double grid) {
+
+  /** What a mould plate is wider than the blank on each side, mm: common practice. */
+  static final double EDGE = 50;
+
+  /** Coats of wax on a plate that was never used: common practice. */
+  static final int COATS = 5;
+
+  private static final double BETWEEN = 15;
+
+  /** More than this is never piled up as weights, kPa. */
+  private static final double MOST_BY_WEIGHT = 20;
+
+  private static final double GRAVITY = 9.80665;
+  private static final double STEP = 10;
+  private static final double GRID = 50;
+
+  static MouldPlan of(BlankPlan blank, Process process) {
+    Box box = blank.box();
+    double width = STEP * Math.ceil((box.width() + 2 * EDGE) / STEP - 1e-9);
+    double height = STEP * Math.ceil((box.height() + 2 * EDGE) / STEP - 1e-9);
+    double newtons = process.pressure() * 1000 * blank.area() / 1e6;
+    return new MouldPlan(
+        process.plates(),
+        width,
+        height,
+        process.plates() * width * height,
+        COATS,
+        BETWEEN,
+        process.pressure(),
+        newtons / GRAVITY,
+        process.pressure() <= MOST_BY_WEIGHT,
+        GRID);
+  }
+}

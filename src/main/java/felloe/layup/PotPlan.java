@@ -1,0 +1,207 @@
+package felloe.layup;
+
+import felloe.geometry.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Which pot to mix when. Times are minutes after the first one is begun.
+ *
+ * @param pots in the order in which they are mixed
+ * @param potLife minutes at the workshop's temperature
+ * @param usable minutes of it that are planned with
+ * @param workingTime minutes that the film can be worked at that temperature
+ * @param perPly minutes that a ply takes
+ * @param lastPly when the last ply is down
+ * @param closed when the mould is closed and weighted
+ * @param deadline when it must be
+ * @param ratioError greatest share by which a pot's ratio is off because of the scale
+ * @param obstacles why it cannot be done so; empty when it can
+ */
+public record PotPlan(
+    List<Pot> pots,
+    double potLife,
+    double usable,
+    double workingTime,
+    double perPly,
+    double lastPly,
+    double closed,
+    double deadline,
+    double ratioError,
+    List<String> obstacles) {
+
+  /** Share of the pot life that is planned with: common practice, the last of it is too thick. */
+  static final double SAFETY = 0.8;
+
+  /** How far a mix may be off its ratio: common practice, 2 %. */
+  static final double RATIO = 0.02;
+
+  /** Copies the lists. */
+  public PotPlan {
+    pots = List.copyOf(pots);
+    obstacles = List.copyOf(obstacles);
+  }
+
+  /**
+   * One pot.
+   *
+   * @param number from 1
+   * @param plies what it is for, in words
+   * @param resin g
+   * @param hardener g
+   * @param mixAt when to begin mixing
+   * @param spreadFrom when to begin spreading
+   * @param emptyBy when it should be empty
+   * @param setsAt when its pot life ends
+   */
+  public record Pot(
+      int number,
+      String plies,
+      double resin,
+      double hardener,
+      double mixAt,
+      double spreadFrom,
+      double emptyBy,
+      double setsAt) {
+
+    /** Both, g. */
+    public double mix() {
+      return resin + hardener;
+    }
+  }
+
+  /**
+   * Parts a need into pots.
+   *
+   * @param area of the blank, mm²
+   */
+  static PotPlan of(ResinPlan.Need need, int plies, double area, LayupChoice choice) {
+    return new Parting(need, plies, area, choice).plan();
+  }
+
+  private static final class Parting {
+    private final ResinPlan.Need need;
+    private final LayupChoice choice;
+    private final double life;
+    private final double usable;
+    private final double working;
+    private final double mix;
+    private final double perPly;
+    private final int steps;
+    private final boolean together;
+    private final List<String> obstacles = new ArrayList<>();
+
+    Parting(ResinPlan.Need need, int plies, double area, LayupChoice choice) {
+      this.need = need;
+      this.choice = choice;
+      Process.Minutes minutes = choice.process().minutes();
+      this.life = choice.resin().potLife().at(choice.temperature());
+      this.usable = SAFETY * life;
+      this.working = choice.resin().workingTime().at(choice.temperature());
+      this.mix = minutes.mix();
+      this.perPly = minutes.ply() + minutes.squareMetre() * area / 1e6;
+      this.together = choice.process().together();
+      this.steps = together ? 1 : plies;
+    }
+
+    PotPlan plan() {
+      double limit = choice.resin().potLimit();
+      // A ply that takes more than one pot may hold is parted.
+      int parts = (int) Math.max(1, Math.ceil(need.total() / steps / limit - 1e-9));
+      int units = steps * parts;
+      double mass = need.total() / units;
+      double time = perPly / parts;
+      int byTime = (int) Math.floor((usable - mix) / time + 1e-9);
+      if (mix + perPly > usable) {
+        obstacles.add(tooSlow());
+      }
+      int byMass = (int) Math.max(1, Math.floor(limit / mass + 1e-9));
+      int most = Math.max(1, Math.min(byTime, byMass));
+      int count = (units + most - 1) / most;
+      List<Pot> pots = new ArrayList<>();
+      double now = 0;
+      int from = 0;
+      double error = 0;
+      for (int i = 0; i < count; i++) {
+        int to = (int) ((long) units * (i + 1) / count);
+        double spread = now + mix;
+        double empty = spread + (to - from) * time;
+        Pot pot = pot(i + 1, words(from, to, parts), (to - from) * mass, now, spread, empty);
+        pots.add(pot);
+        error = Math.max(error, error(pot));
+        now = empty;
+        from = to;
+      }
+      double closed = now + choice.process().minutes().close();
+      if (closed > working) {
+        obstacles.add(tooLong(closed));
+      }
+      return new PotPlan(
+          pots,
+          life,
+          usable,
+          working,
+          perPly,
+          now,
+          closed,
+          working,
+          error,
+          obstacles);
+    }
+
+    /** Hardener is rounded up, and resin follows from it, so that the ratio suffers least. */
+    private Pot pot(
+        int number, String plies, double mass, double at, double spread, double empty) {
+      double step = choice.scale();
+      double ratio = choice.resin().byWeight() / 100;
+      double hardener = step * Math.ceil(mass * ratio / (1 + ratio) / step - 1e-9);
+      double resin = step * Math.ceil(hardener / ratio / step - 0.5);
+      return new Pot(number, plies, resin, hardener, at, spread, empty, at + life);
+    }
+
+    private double error(Pot pot) {
+      double ratio = choice.resin().byWeight() / 100;
+      return pot.resin() <= 0 ? 1 : Math.abs(pot.hardener() / pot.resin() / ratio - 1);
+    }
+
+    private String words(int from, int to, int parts) {
+      if (together) {
+        return parts == 1 ? "all plies" : "all plies, pot " + to + " of " + parts;
+      }
+      if (parts > 1) {
+        return from / parts == (to - 1) / parts
+            ? "ply " + (from / parts + 1) + ", part " + (from % parts + 1) + " of " + parts
+            : "plies " + (from / parts + 1) + " to " + ((to - 1) / parts + 1);
+      }
+      return to - from == 1 ? "ply " + to : "plies " + (from + 1) + " to " + to;
+    }
+
+    private String tooSlow() {
+      return "a pot is too thick after "
+          + Numbers.brief(usable, 1)
+          + " min (pot life "
+          + Numbers.brief(life, 1)
+          + " min at "
+          + Numbers.brief(choice.temperature(), 1)
+          + " degrees, of which four fifths are planned with), but mixing and one ply take "
+          + Numbers.brief(mix + perPly, 1)
+          + " min; take a slower hardener, a cooler room or a second pair of hands";
+    }
+
+    private String tooLong(double closed) {
+      return "the first ply begins to set after "
+          + Numbers.brief(working, 0)
+          + " min at "
+          + Numbers.brief(choice.temperature(), 1)
+          + " degrees, but the mould is closed only after "
+          + Numbers.brief(closed, 0)
+          + " min; take a slower hardener, a cooler room, heavier cloth in fewer plies or a second"
+          + " pair of hands";
+    }
+  }
+
+  /** Whether the scale is too coarse for the ratio. */
+  public boolean coarseScale() {
+    return ratioError > RATIO;
+  }
+}

@@ -1,0 +1,109 @@
+package felloe.plate;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How the maker wants to lay the stock up; what is left out is for the program to choose.
+ *
+ * @param cloth name of the cloth
+ * @param process name of the way of wetting out and pressing
+ * @param resin name of the resin system
+ * @param plies number of plies; empty when they are to follow from the thickness
+ * @param angles direction of the warp of each ply, degrees, ply 1 at the back face; empty for the
+ *     usual stack
+ * @param fraction share of fibre in the volume of the laminate, as the maker knows it
+ * @param panel a panel of the past that says what fraction the maker reaches
+ * @param temperature of the workshop, degrees Celsius
+ * @param rollWidth width of the roll of cloth, mm
+ * @param margin what the blank is wider than the plate on each side, mm
+ * @param pieces whether plies are cut as rectangles or along the outline
+ * @param strips number of test strips
+ * @param scale smallest step of the scale that resin is weighed on, g
+ * @param prices what things cost
+ */
+public record LayupWish(
+    Optional<Wished<String>> cloth,
+    Optional<Wished<String>> process,
+    Optional<Wished<String>> resin,
+    Optional<Wished<Integer>> plies,
+    Optional<Wished<List<Double>>> angles,
+    Optional<Wished<Double>> fraction,
+    Optional<Wished<Panel>> panel,
+    Optional<Wished<Double>> temperature,
+    Optional<Wished<Double>> rollWidth,
+    Optional<Wished<Double>> margin,
+    Optional<Wished<Pieces>> pieces,
+    Optional<Wished<Integer>> strips,
+    Optional<Wished<Double>> scale,
+    Prices prices) {
+
+  /** The least fibre volume fraction that is believed. */
+  public static final double LEAST_FRACTION = 0.2;
+
+  /** The greatest fibre volume fraction that is believed. */
+  public static final double MOST_FRACTION = 0.7;
+
+  /** The greatest number of plies. */
+  public static final int MOST_PLIES = 200;
+
+  /** Nothing is asked for. */
+  public static final LayupWish NONE =
+      new LayupWish(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Prices.NONE);
+
+  /** How plies are cut. */
+  public enum Pieces {
+    /** A rectangle round the plate. */
+    RECTANGLE,
+    /** The outline grown by the margin. */
+    OUTLINE
+  }
+
+  /**
+   * A panel that was made and measured.
+   *
+   * @param thickness mm
+   * @param plies how many plies it has, of the cloth that is planned with
+   */
+  public record Panel(double thickness, int plies) {}
+
+  /**
+   * This wish, and another's where this says nothing. A number of plies and a list of directions
+   * are one question, and so are a fraction and a panel: the answer here stands for both.
+   *
+   * @param other what stands behind this one
+   */
+  public LayupWish over(LayupWish other) {
+    boolean stack = plies.isPresent() || angles.isPresent();
+    boolean share = fraction.isPresent() || panel.isPresent();
+    return new LayupWish(
+        cloth.or(other::cloth),
+        process.or(other::process),
+        resin.or(other::resin),
+        stack ? plies : other.plies,
+        stack ? angles : other.angles,
+        share ? fraction : other.fraction,
+        share ? panel : other.panel,
+        temperature.or(other::temperature),
+        rollWidth.or(other::rollWidth),
+        margin.or(other::margin),
+        pieces.or(other::pieces),
+        strips.or(other::strips),
+        scale.or(other::scale),
+        prices.over(other.prices));
+  }
+}
