@@ -48,8 +48,7 @@ public record BlankPlan(
    * @throws BadInput when the outline cannot be grown by the margin
    */
   static BlankPlan of(Plate plate, LayupChoice choice, double thickness) {
-    TestStrips sized =
-        TestStrips.sized(choice.cloth().stripClass(), thickness, choice.strips());
+    TestStrips sized = TestStrips.sized(choice.cloth().stripClass(), thickness, choice.strips());
     boolean turned = choice.cloth().weave().woven();
     return choice.pieces() == LayupWish.Pieces.OUTLINE
         ? outline(plate, choice, sized, turned)
@@ -112,8 +111,7 @@ public record BlankPlan(
   }
 
   /** The smallest of a few rectangles that all strips find room on. */
-  private static BlankPlan rectangle(
-      Plate plate, double margin, TestStrips sized, boolean turned) {
+  private static BlankPlan rectangle(Plate plate, double margin, TestStrips sized, boolean turned) {
     Box least = rounded(plate.box().grown(margin));
     NoFit.Shape stands = shape(plate, sized);
     double pitch = sized.width() + TestStrips.GAP + 2 * NoFit.COARSE;
@@ -151,8 +149,7 @@ public record BlankPlan(
               + Numbers.brief(least.height(), 0)
               + " mm");
     }
-    return new BlankPlan(
-        Rectangles.of(box), box.width() * box.height(), margin, strips, notes);
+    return new BlankPlan(Rectangles.of(box), box.width() * box.height(), margin, strips, notes);
   }
 
   /** Wider evenly on both sides, higher at the lower side. */

@@ -138,8 +138,7 @@ public record ClothPlan(
     return pieces;
   }
 
-  private static ClothPlan laid(
-      List<Loose> loose, LayupChoice choice, double usable, int jointed) {
+  private static ClothPlan laid(List<Loose> loose, LayupChoice choice, double usable, int jointed) {
     boolean woven = choice.cloth().weave().woven();
     List<Part> parts = new ArrayList<>();
     double length = 2 * SELVEDGE;
@@ -180,15 +179,7 @@ public record ClothPlan(
     double buy = SOLD_BY * Math.ceil((used + SELVEDGE) / SOLD_BY - 1e-9);
     double bought = buy * width;
     return new ClothPlan(
-        width,
-        pieces,
-        used,
-        buy,
-        area,
-        bought,
-        1 - area / bought,
-        jointed,
-        notes(jointed, choice));
+        width, pieces, used, buy, area, bought, 1 - area / bought, jointed, notes(jointed, choice));
   }
 
   private static List<String> notes(int jointed, LayupChoice choice) {

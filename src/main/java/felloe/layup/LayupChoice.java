@@ -65,8 +65,7 @@ public record LayupChoice(
    * @param own whether it is the maker's own and not the process's
    * @param basis where it comes from
    */
-  public record FractionChoice(
-      double low, double usual, double high, boolean own, String basis) {}
+  public record FractionChoice(double low, double usual, double high, boolean own, String basis) {}
 
   /**
    * Settles what a plan is made with.

@@ -14,8 +14,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * The plan of a blank that is laid up: plies, cloth, resin in pots, mould, strips, and beside it the
- * other ways of getting the stock.
+ * The plan of a blank that is laid up: plies, cloth, resin in pots, mould, strips, and beside it
+ * the other ways of getting the stock.
  *
  * @param plate what is cut from it
  * @param choice what it is made with
@@ -102,8 +102,7 @@ public record LayupPlan(
             + choice.process().finish();
     Ways ways = new Ways(plate, choice.prices());
     Way layup =
-        ways.layup(
-            choice, stack, cloth, resin, density, moduli.bending().ex() / 1000, hours);
+        ways.layup(choice, stack, cloth, resin, density, moduli.bending().ex() / 1000, hours);
     List<Way> all = new ArrayList<>(List.of(layup));
     book.sheets().values().stream()
         .sorted(Comparator.comparing(sheet -> order(sheet.name())))
@@ -149,7 +148,8 @@ public record LayupPlan(
               + Numbers.brief(choice.scale(), 2)
               + " g is too coarse for these pots: the ratio may be off by "
               + Numbers.brief(100 * pots.ratioError(), 1)
-              + " %, and 2 % is the most; use one that reads to 0.1 g, and say so with --scale 0.1");
+              + " %, and 2 % is the most; use one that reads to 0.1 g, and say so with --scale"
+              + " 0.1");
     }
     double reviewed = plate.stock().material().density();
     if (plate.stock().material().name().endsWith("-laminate")

@@ -155,10 +155,7 @@ public record MaterialBook(
               what,
               name.value(),
               "is no " + what + " that is known",
-              near
-                  + "known: "
-                  + String.join(", ", known)
-                  + "; give others with --materials FILE"));
+              near + "known: " + String.join(", ", known) + "; give others with --materials FILE"));
     }
     return found;
   }

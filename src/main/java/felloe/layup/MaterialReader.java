@@ -1,5 +1,7 @@
 package felloe.layup;
 
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
 import felloe.plate.LayupWish;
 import felloe.plate.Sheet;
 import felloe.yaml.Entry;
@@ -8,12 +10,13 @@ import felloe.yaml.PriceList;
 import felloe.yaml.Problems;
 import felloe.yaml.YamlTree;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
-import java.util.function.Function;
+import java.util.function.Consumer;
 
 /** Reads a file of materials on top of those that are known already. */
 final class MaterialReader {
@@ -42,8 +45,7 @@ final class MaterialReader {
     reader.each(top, "fibres", reader::fibre, fibre -> book.fibres().put(fibre.name(), fibre));
     reader.each(top, "cloths", reader::cloth, cloth -> book.cloths().put(cloth.name(), cloth));
     reader.each(top, "resins", reader::resin, resin -> book.resins().put(resin.name(), resin));
-    reader.each(
-        top, "processes", reader::process, way -> book.processes().put(way.name(), way));
+    reader.each(top, "processes", reader::process, way -> book.processes().put(way.name(), way));
     reader.each(top, "sheets", reader::sheet, sheet -> book.sheets().put(sheet.name(), sheet));
     book.prices(PriceList.read(top).over(book.prices()));
     top.done();
@@ -51,10 +53,7 @@ final class MaterialReader {
   }
 
   private <T> void each(
-      Fields top,
-      String section,
-      BiFunction<String, Fields, Optional<T>> read,
-      java.util.function.Consumer<T> keep) {
+      Fields top, String section, BiFunction<String, Fields, Optional<T>> read, Consumer<T> keep) {
     if (!top.has(section)) {
       return;
     }
@@ -68,11 +67,19 @@ final class MaterialReader {
     }
   }
 
+  private static double gigapascals(Fields f, String key) {
+    return gigapascals(f.entry(key));
+  }
+
+  private static double gigapascals(Entry entry) {
+    return entry.stress().positive().required() / 1000;
+  }
+
   private Optional<Fibre> fibre(String name, Fields f) {
     String title = f.text("title").or(name);
     double density = f.number("density").between(0.5, 5).required();
-    double modulus = f.number("modulus").positive().atMost(1000).required();
-    double cross = f.number("cross-modulus").positive().atMost(1000).required();
+    double modulus = gigapascals(f, "modulus");
+    double cross = gigapascals(f, "cross-modulus");
     Bases bases = Bases.read(f, List.of("density", "modulus", "cross-modulus"));
     return f.build(() -> new Fibre(name, title, density, modulus, cross, bases));
   }
@@ -85,16 +92,15 @@ final class MaterialReader {
     Weave weave = f.oneOf("weave", Weave.class).required();
     double width = f.length("roll-width").between(50, 5000).required();
     Fields g = f.group("stiffness");
-    double e1 = g.number("E1").positive().atMost(1000).required();
-    double e2 = g.number("E2").positive().atMost(1000).required();
-    double g12 = g.number("G12").positive().atMost(1000).required();
+    double e1 = gigapascals(g, "E1");
+    double e2 = gigapascals(g, "E2");
+    double g12 = gigapascals(g, "G12");
     double nu12 = g.number("nu12").between(0, 0.9).required();
     double fraction =
         g.number("fraction").between(LayupWish.LEAST_FRACTION, LayupWish.MOST_FRACTION).required();
     g.done();
     int strip = f.integer("strip-class").between(1, 4).required();
-    Bases bases =
-        Bases.read(f, List.of("areal-weight", "roll-width", "stiffness", "strip-class"));
+    Bases bases = Bases.read(f, List.of("areal-weight", "roll-width", "stiffness", "strip-class"));
     return f.build(
         () ->
             new Cloth(
@@ -161,23 +167,20 @@ final class MaterialReader {
           "add hardener-by-weight from the data sheet"
               + (volume.isPresent() && resin.isPresent() && hardener.isPresent()
                   ? ", near "
-                      + felloe.geometry.Numbers.brief(
+                      + Numbers.brief(
                           volume.getAsDouble() * hardener.getAsDouble() / resin.getAsDouble(), 1)
                       + " by these densities"
                   : ""));
       return Double.NaN;
     }
     double weight = f.number("hardener-by-weight").between(0.5, 200).required();
-    if (!Double.isNaN(weight)
-        && volume.isPresent()
-        && resin.isPresent()
-        && hardener.isPresent()) {
+    if (!Double.isNaN(weight) && volume.isPresent() && resin.isPresent() && hardener.isPresent()) {
       double other = volume.getAsDouble() * hardener.getAsDouble() / resin.getAsDouble();
       if (Math.abs(other / weight - 1) > RATIO_SLACK) {
         f.problem(
             "hardener-by-weight",
             "does not agree with hardener-by-volume and the densities, which make it "
-                + felloe.geometry.Numbers.brief(other, 1)
+                + Numbers.brief(other, 1)
                 + " by weight",
             "check whether one of them was taken for the other");
       }
@@ -269,7 +272,7 @@ final class MaterialReader {
       }
     }
     List<Sheet> sizes = new ArrayList<>();
-    for (felloe.geometry.Point size : f.list("sizes").atLeast(1).points()) {
+    for (Point size : f.list("sizes").atLeast(1).points()) {
       if (size.x() <= 0 || size.y() <= 0) {
         f.problem("sizes", "must be above zero", "write [width, height]");
       } else {
@@ -279,17 +282,15 @@ final class MaterialReader {
     sizes.sort(Comparator.comparingDouble(size -> size.width() * size.height()));
     List<Double> moduli = moduli(f, thicknesses.size());
     Bases bases = Bases.read(f, List.of("thicknesses", "sizes", "E"));
-    return f.build(
-        () -> new SheetStock(name, title, material, thicknesses, sizes, moduli, bases));
+    return f.build(() -> new SheetStock(name, title, material, thicknesses, sizes, moduli, bases));
   }
 
   private static List<Double> moduli(Fields f, int count) {
     if (f.entry("E").kind() != Entry.Kind.LIST) {
-      double one = f.number("E").positive().atMost(1000).required();
-      return Double.isNaN(one) ? List.of() : java.util.Collections.nCopies(count, one);
+      double one = gigapascals(f, "E");
+      return Double.isNaN(one) ? List.of() : Collections.nCopies(count, one);
     }
-    Function<Entry, Double> number = entry -> entry.number().positive().atMost(1000).required();
-    List<Double> each = f.list("E").entries().stream().map(number).toList();
+    List<Double> each = f.list("E").entries().stream().map(MaterialReader::gigapascals).toList();
     if (each.size() != count) {
       f.problem("E", "must be one figure, or one for each of the " + count + " thicknesses", "");
     }

@@ -137,21 +137,11 @@ public record PotPlan(
         obstacles.add(tooLong(closed));
       }
       return new PotPlan(
-          pots,
-          life,
-          usable,
-          working,
-          perPly,
-          now,
-          closed,
-          working,
-          error,
-          obstacles);
+          pots, life, usable, working, perPly, now, closed, working, error, obstacles);
     }
 
     /** Hardener is rounded up, and resin follows from it, so that the ratio suffers least. */
-    private Pot pot(
-        int number, String plies, double mass, double at, double spread, double empty) {
+    private Pot pot(int number, String plies, double mass, double at, double spread, double empty) {
       double step = choice.scale();
       double ratio = choice.resin().byWeight() / 100;
       double hardener = step * Math.ceil(mass * ratio / (1 + ratio) / step - 1e-9);

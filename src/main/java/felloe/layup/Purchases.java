@@ -36,7 +36,8 @@ final class Purchases {
             "for " + Numbers.fixed(mould.coats() * mould.area() / 1e6, 2) + " m2"));
     if (mould.byWeight()) {
       list.add(
-          new Purchase("weights, spread evenly", Numbers.brief(Math.ceil(mould.weight()), 0) + " kg"));
+          new Purchase(
+              "weights, spread evenly", Numbers.brief(Math.ceil(mould.weight()), 0) + " kg"));
     }
     if (choice.process().losses().absorbed() > 0) {
       String area = Numbers.fixed(mould.width() * mould.height() / 1e6, 2) + " m2 of each";

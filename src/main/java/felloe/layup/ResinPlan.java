@@ -77,10 +77,7 @@ public record ResinPlan(
 
   /** Grams of resin for a gram of fibre at a fraction. */
   private static double perFibre(LayupChoice choice, double fraction) {
-    return (1 - fraction)
-        / fraction
-        * choice.resin().density()
-        / choice.cloth().fibre().density();
+    return (1 - fraction) / fraction * choice.resin().density() / choice.cloth().fibre().density();
   }
 
   /** The plan once the pots are known. */

@@ -59,8 +59,11 @@ public record StackPlan(
             .orElseGet(
                 () ->
                     usual(
-                        choice.wish().plies().map(p -> p.value()).orElseGet(
-                            () -> count(choice, wanted)),
+                        choice
+                            .wish()
+                            .plies()
+                            .map(p -> p.value())
+                            .orElseGet(() -> count(choice, wanted)),
                         cloth.weave()));
     int count = angles.size();
     double least = count * cloth.plyThickness(range.high());
@@ -108,8 +111,8 @@ public record StackPlan(
   }
 
   /**
-   * The number of plies for a thickness: a multiple of four (of eight for fibres all one way), which
-   * alone can be both symmetric and quasi-isotropic, when the process can press that to the
+   * The number of plies for a thickness: a multiple of four (of eight for fibres all one way),
+   * which alone can be both symmetric and quasi-isotropic, when the process can press that to the
    * thickness; else the nearest number.
    */
   static int count(LayupChoice choice, double wanted) {

@@ -47,17 +47,17 @@ final class Stacking {
   }
 
   /**
-   * Whether pulling does not shear it: as many plies at each angle as at the opposite one. A cloth at
-   * 45 degrees is its own opposite.
+   * Whether pulling does not shear it: as many plies at each angle as at the opposite one. A cloth
+   * at 45 degrees is its own opposite.
    */
   boolean balanced() {
     return Math.abs(sum(2, true)) < SAME && Math.abs(sum(4, true)) < SAME;
   }
 
   /**
-   * Whether it is as stiff one way in its plane as any other: the sums of cos and sin of two and four
-   * times the angles vanish (Tsai and Pagano's invariants). For cloth the sums of twice the angle
-   * count for nothing.
+   * Whether it is as stiff one way in its plane as any other: the sums of cos and sin of two and
+   * four times the angles vanish (Tsai and Pagano's invariants). For cloth the sums of twice the
+   * angle count for nothing.
    */
   boolean quasiIsotropic() {
     boolean four = Math.abs(sum(4, false)) < SAME && Math.abs(sum(4, true)) < SAME;
@@ -122,8 +122,7 @@ final class Stacking {
     angles.forEach(angle -> counts.merge(Math.rint(angle * 1e4) / 1e4, 1, Integer::sum));
     if (!quasiIsotropic()) {
       List<String> words = new ArrayList<>();
-      counts.forEach(
-          (angle, count) -> words.add(count + " at " + StackPlan.words(angle, woven)));
+      counts.forEach((angle, count) -> words.add(count + " at " + StackPlan.words(angle, woven)));
       warnings.add(
           "the stack is not quasi-isotropic ("
               + String.join(", ", words)

@@ -3,9 +3,9 @@ package felloe.layup;
 import java.util.List;
 
 /**
- * A time that shortens with warmth, known at some temperatures. Between two of them its logarithm is
- * straight; beyond, it halves for every 10 degrees, the rule of thumb for amine hardeners (common
- * practice).
+ * A time that shortens with warmth, known at some temperatures. Between two of them its logarithm
+ * is straight; beyond, it halves for every 10 degrees, the rule of thumb for amine hardeners
+ * (common practice).
  *
  * @param known at least one, coldest first
  */
@@ -40,8 +40,7 @@ public record TimeCurve(List<Known> known) {
       Known low = known.get(i - 1);
       Known high = known.get(i);
       if (temperature <= high.temperature()) {
-        double share =
-            (temperature - low.temperature()) / (high.temperature() - low.temperature());
+        double share = (temperature - low.temperature()) / (high.temperature() - low.temperature());
         return low.time() * Math.pow(high.time() / low.time(), share);
       }
     }

@@ -134,8 +134,7 @@ final class Ways {
 
   private OptionalDouble clothCost(Cloth cloth, ClothPlan plan, List<String> missing) {
     boolean byMetre =
-        prices.find(cloth.name()).flatMap(Prices.Price::per).equals(
-            Optional.of(Prices.Per.METRE));
+        prices.find(cloth.name()).flatMap(Prices.Price::per).equals(Optional.of(Prices.Per.METRE));
     return cost(cloth.name(), byMetre ? plan.toBuy() / 1000 : plan.bought() / 1e6, missing);
   }
 
@@ -156,8 +155,7 @@ final class Ways {
   }
 
   /** A bought sheet as a way; empty when its material is not known. */
-  Optional<Way> sheet(
-      SheetStock stock, Function<String, Optional<Material>> materials, Way layup) {
+  Optional<Way> sheet(SheetStock stock, Function<String, Optional<Material>> materials, Way layup) {
     return materials.apply(stock.material()).map(material -> sheet(stock, material, layup));
   }
 
@@ -178,8 +176,10 @@ final class Ways {
     OptionalDouble cost = OptionalDouble.empty();
     if (size.isPresent()) {
       boolean whole =
-          prices.find(stock.name()).flatMap(Prices.Price::per).equals(
-              Optional.of(Prices.Per.SHEET));
+          prices
+              .find(stock.name())
+              .flatMap(Prices.Price::per)
+              .equals(Optional.of(Prices.Per.SHEET));
       double squareMetres = size.get().width() * size.get().height() / 1e6;
       cost = cost(stock.name(), whole ? 1 : squareMetres, missing);
     }
