@@ -134,6 +134,12 @@ final class Options {
 
   /** How templates are wanted. */
   static void templates(CommandSpec spec) {
+    paper(spec);
+    markingOut(spec);
+  }
+
+  /** What pages are printed on. */
+  static void paper(CommandSpec spec) {
     group(
         spec,
         "Paper",
@@ -147,6 +153,9 @@ final class Options {
             "ACROSSxUP",
             "Both check bars as measured on a print, such as 149.4x150.3: the tiled pages then"
                 + " print true."));
+  }
+
+  private static void markingOut(CommandSpec spec) {
     group(
         spec,
         "Marking out",
@@ -162,7 +171,12 @@ final class Options {
             "EDGE",
             "Which edge of the pen's line is the finish line: plate-side (usual; take all ink off)"
                 + " or waste-side (leave it on)."),
-        text("--face", "FACE", "front or back; usually as the shape file says."));
+        face());
+  }
+
+  /** Which face of the stock pages go on. */
+  static OptionSpec face() {
+    return text("--face", "FACE", "front or back; usually as the shape file says.");
   }
 
   /** The shapes of a call. */

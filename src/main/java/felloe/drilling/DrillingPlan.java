@@ -18,12 +18,13 @@ import java.util.Optional;
  * @param leftOut how many holes no group tells of, since there are more than {@link #MOST_GROUPS}
  * @param pilotDiameter of the pilot holes of the hub pattern, where there are any
  * @param afterPilot distances to look at while the hub pattern can still be drawn over
- * @param measured labels of the holes that are measured in the end, in the order of their ring
- * @param measuredDiameter their diameter as drawn, where all are alike
- * @param readings distances to measure in the end, in the order of the form
+ * @param sizes holes whose diameters are measured in the end, in the order of their ring
+ * @param readings distances to measure in the end, in the order of the form; their numbers go on
+ *     from those of the sizes
  * @param others further distances to look at: bore and grips
  * @param plusMinus what a reading is good for
- * @param cautions what speaks against drilling at all, then how not to get hurt
+ * @param stop what speaks against drilling at all
+ * @param cautions how not to get hurt, beyond what holds for all work on a plate
  * @param bases where the figures come from
  */
 public record DrillingPlan(
@@ -35,11 +36,11 @@ public record DrillingPlan(
     int leftOut,
     Optional<Double> pilotDiameter,
     List<DistanceCheck> afterPilot,
-    List<String> measured,
-    Optional<Double> measuredDiameter,
+    List<SizeCheck> sizes,
     List<DistanceCheck> readings,
     List<DistanceCheck> others,
     double plusMinus,
+    Optional<String> stop,
     List<String> cautions,
     List<String> bases) {
 
@@ -54,7 +55,7 @@ public record DrillingPlan(
     before = List.copyOf(before);
     groups = List.copyOf(groups);
     afterPilot = List.copyOf(afterPilot);
-    measured = List.copyOf(measured);
+    sizes = List.copyOf(sizes);
     readings = List.copyOf(readings);
     others = List.copyOf(others);
     cautions = List.copyOf(cautions);

@@ -45,7 +45,11 @@ final class HubHoles {
    */
   record Zone(double diameter, String words) {}
 
-  /** Where the centre of a hole may lie. */
+  /**
+   * Where the centre of a hole may lie, about its place as drawn. From the paper: the usual zone of
+   * that. For a hub's screw: what the fixed-fastener formula leaves, H - F - T1. Drilled through
+   * the hub, a hole follows the hub's own, which stray as well, and its screw enters all the same.
+   */
   Zone zone(Hole hole) {
     Optional<ScrewFit> screw = screw(hole);
     if (screw.isEmpty()) {
@@ -54,17 +58,24 @@ final class HubHoles {
     double hubs = fit.orElseThrow().hub().positionTolerance();
     double size = screw.get().thread().diameter();
     double rest = FastenerFormula.fixedRest(hole.diameter(), size, hubs);
-    String formula =
-        Numbers.brief(hole.diameter(), 2)
+    double follows = through.zone() + hubs;
+    if (throughHub() && rest < follows) {
+      return new Zone(
+          follows,
+          through.title()
+              + ": "
+              + Numbers.brief(through.zone(), 2)
+              + " about the hub's own holes, and these in a zone of "
+              + Numbers.brief(hubs, 2));
+    }
+    return new Zone(
+        rest,
+        "hole less screw less the hub's own zone: "
+            + Numbers.brief(hole.diameter(), 2)
             + " - "
             + Numbers.brief(size, 2)
             + " - "
-            + Numbers.brief(hubs, 2);
-    return rest >= through.zone()
-        ? new Zone(rest, "hole less screw less the hub's own zone, " + formula)
-        : new Zone(
-            through.zone(),
-            through.title() + ", since hole less screw leaves too little: " + formula);
+            + Numbers.brief(hubs, 2));
   }
 
   /** The tolerance grade of a hole's size: what ISO 273 has for the series that it belongs to. */

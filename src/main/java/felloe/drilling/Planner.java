@@ -56,10 +56,6 @@ final class Planner {
     List<Hole> ring = hub.ring();
     List<Hole> measured = ring.subList(0, Math.min(ring.size(), DrillingPlan.MOST_MEASURED));
     Optional<Double> pilot = pilot(groups);
-    boolean alike =
-        !measured.isEmpty()
-            && measured.stream()
-                .allMatch(h -> Math.abs(h.diameter() - measured.get(0).diameter()) < 0.005);
     return new DrillingPlan(
         material,
         hub.name(),
@@ -69,12 +65,12 @@ final class Planner {
         leftOut,
         pilot,
         pilot.map(p -> afterPilot(measured, p)).orElse(List.of()),
-        measured.stream().map(Hole::label).toList(),
-        alike ? Optional.of(measured.get(0).diameter()) : Optional.empty(),
+        sizes(measured),
         readings(measured),
         others(measured),
         table.plusMinus(),
-        cautions(),
+        stop(),
+        material.cautions(),
         table.bases());
   }
 
@@ -116,8 +112,10 @@ final class Planner {
               + Numbers.brief(guide.get().drill(), 2)
               + " mm through the hub; take the plate off, open it to "
               + Numbers.brief(first.diameter(), 2)
-              + " mm, screw the plate on by it. The second, opposite, likewise. With two screws in,"
-              + " drill the rest through the hub, then open them off the hub.");
+              + " mm, screw the plate on by it. The second"
+              + (labels.size() > 3 ? ", opposite," : "")
+              + " likewise. With two screws in, drill the rest through the hub, then open them off"
+              + " the hub.");
     }
     return new HoleGroup(
         first.role(),
@@ -165,12 +163,26 @@ final class Planner {
     return checks;
   }
 
+  private List<SizeCheck> sizes(List<Hole> ring) {
+    List<SizeCheck> sizes = new ArrayList<>();
+    for (Hole hole : ring) {
+      sizes.add(
+          new SizeCheck(
+              sizes.size() + 1, hole.label(), table.limits(hole.diameter(), hub.grade(hole))));
+    }
+    return sizes;
+  }
+
   private List<DistanceCheck> readings(List<Hole> ring) {
     List<DistanceCheck> checks = new ArrayList<>();
     for (Pair pair : MeasuredPairs.of(ring.size())) {
       add(checks, ring.get(pair.from()), ring.get(pair.to()), "outside");
     }
-    return checks;
+    return checks.stream()
+        .map(
+            c ->
+                new DistanceCheck(ring.size() + c.number(), c.from(), c.to(), c.over(), c.limits()))
+        .toList();
   }
 
   private List<DistanceCheck> others(List<Hole> ring) {
@@ -229,17 +241,13 @@ final class Planner {
     return before;
   }
 
-  private List<String> cautions() {
-    List<String> cautions = new ArrayList<>();
-    hub.fit()
+  private Optional<String> stop() {
+    return hub.fit()
         .filter(fit -> !fit.enters())
-        .ifPresent(
+        .map(
             fit ->
-                cautions.add(
-                    "DO NOT DRILL YET: as drawn, not all screws of hub "
-                        + fit.hub().name()
-                        + " enter this plate. 'felloe check' tells the cure."));
-    cautions.addAll(material.cautions());
-    return cautions;
+                "DO NOT DRILL YET: as drawn, not all screws of hub "
+                    + fit.hub().name()
+                    + " enter this plate. 'felloe check' tells the cure.");
   }
 }

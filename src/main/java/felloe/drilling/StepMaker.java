@@ -59,12 +59,17 @@ final class StepMaker {
     DrillSizes sizes = table.sizes();
     Size size = size(diameter, limits);
     double last = size.drill();
-    List<DrillStep> steps = new ArrayList<>(seat());
+    List<DrillStep> steps = new ArrayList<>();
     double made = 0;
     Optional<Guide> used = guide.filter(g -> g.drill() <= ROOM * last + 1e-9 || g.drill() < last);
     if (used.isPresent()) {
       Guide g = used.get();
       made = g.drill();
+      steps.add(
+          DrillStep.byHand(
+              Stage.MARK,
+              "",
+              "Prick the centres through the paper, to lay the plate on the hub by them."));
       steps.add(
           drill(
               Stage.PILOT,
@@ -74,8 +79,9 @@ final class StepMaker {
                   + g.thread()
                   + "), or through a bush plate made from it. The drill must slip through the"
                   + " thread; if it bites, take the next smaller one."));
-    } else if (material.piloted()) {
-      Optional<Double> pilot = pilot(last);
+    } else {
+      steps.addAll(seat());
+      Optional<Double> pilot = material.piloted() ? pilot(last) : Optional.empty();
       if (pilot.isPresent()) {
         made = pilot.get();
         steps.add(drill(Stage.PILOT, made, material.openingDrill(), material.through()));
@@ -90,7 +96,8 @@ final class StepMaker {
     }
     String tool = made > 0 ? material.openingDrill() : material.drill();
     boolean first = steps.stream().noneMatch(s -> s.stage() == Stage.PILOT);
-    String words = (size.words() + " " + (first ? material.through() : "")).strip();
+    String care = first ? material.through() : used.isPresent() ? "Off the hub." : "";
+    String words = (size.words() + " " + care).strip();
     steps.add(drill(Stage.FINAL, last, tool, words));
     if (size.ream()) {
       steps.add(
@@ -112,7 +119,8 @@ final class StepMaker {
             "90\u00b0 countersink",
             Optional.of(wide),
             Optional.of(turning(wide, table.edgeSpeed() * material.surfaceSpeed(), 0)),
-            "Both faces, only to break the edge."));
+            "Take the readings first: a broken edge reads too large. Then both faces, only to break"
+                + " the edge."));
     return steps;
   }
 

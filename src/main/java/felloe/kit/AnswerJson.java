@@ -40,6 +40,8 @@ final class AnswerJson {
   static Json drill(DrillAnswer answer) {
     return plate(answer.plate())
         .with("holes", Json.array(answer.holes(), AnswerJson::hole))
+        .with("order", DrillJson.order(answer.order()))
+        .with("stop", Json.maybe(answer.stop(), Json::text))
         .with("cautions", Json.array(answer.cautions(), Json::text));
   }
 

@@ -1,5 +1,6 @@
 package felloe.kit;
 
+import felloe.drilling.DrillingPlan;
 import felloe.geometry.Point;
 import felloe.geometry.Tolerances;
 import felloe.out.HoleCsv;
@@ -7,18 +8,24 @@ import felloe.out.JsonWriter;
 import felloe.paper.Cautions;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
+import felloe.plate.Verdict;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * The hole schedule of a plate.
+ * The hole schedule of a plate, and the order of work.
  *
  * @param plate the plate
  * @param holes in the plate's order
+ * @param order what is drilled when and with what
+ * @param stop what speaks against drilling at all, in one sentence
  * @param cautions sentences that go with drilling
  */
-public record DrillAnswer(Plate plate, List<Row> holes, List<String> cautions) {
+public record DrillAnswer(
+    Plate plate, List<Row> holes, DrillOrder order, Optional<String> stop, List<String> cautions) {
 
   /** Copies the lists. */
   public DrillAnswer {
@@ -48,10 +55,33 @@ public record DrillAnswer(Plate plate, List<Row> holes, List<String> cautions) {
     }
   }
 
-  static DrillAnswer of(Plate plate) {
-    List<String> cautions = new ArrayList<>(List.of(Cautions.USE));
+  static DrillAnswer of(CheckAnswer check, DrillingPlan plan) {
+    Plate plate = check.plate();
+    Set<String> cautions = new LinkedHashSet<>(List.of(Cautions.USE));
     cautions.addAll(Cautions.cutting(plate.stock().material().kind()));
-    return new DrillAnswer(plate, plate.holes().stream().map(Row::of).toList(), cautions);
+    cautions.addAll(plan.cautions());
+    return new DrillAnswer(
+        plate,
+        plate.holes().stream().map(Row::of).toList(),
+        DrillOrder.of(plan),
+        plan.stop().or(() -> fails(check)),
+        List.copyOf(cautions));
+  }
+
+  private static Optional<String> fails(CheckAnswer check) {
+    int fails = check.count(Verdict.FAIL);
+    return fails == 0
+        ? Optional.empty()
+        : Optional.of(
+            "DO NOT DRILL YET: the plate FAILS "
+                + fails
+                + (fails == 1 ? " check" : " checks")
+                + " of its review. 'felloe check' tells more.");
+  }
+
+  /** Name of the form for readings. */
+  String measuredName() {
+    return new KitNames(plate.name()).measured();
   }
 
   /** The schedule as CSV text, lines ended by CR LF. */

@@ -63,9 +63,25 @@ public final class Kit {
     return ShowAnswer.of(Reading.plate(shape, folder));
   }
 
-  /** The hole schedule. */
+  /** The hole schedule and the order of work. */
   public DrillAnswer drill(ShapeSource shape) {
-    return DrillAnswer.of(Reading.plate(shape, folder));
+    return DrillBench.answer(new Reading(folder, Optional.empty()).all(List.of(shape)).get(0));
+  }
+
+  /**
+   * Writes the drilling sheet, its steps as a table, and the form for readings, as single files. A
+   * form that is there already with something typed into it is left as it is.
+   *
+   * @param paper how the sheet is printed; how it marks out does not count
+   * @throws BadInput as for {@link #make}
+   * @throws CannotWrite when the disk says no
+   */
+  public DrillSheetAnswer drillSheet(ShapeSource shape, TemplateRequest paper, Path out)
+      throws CannotWrite {
+    Reading reading = new Reading(folder, Optional.empty());
+    DrillBench bench = reading.with(() -> DrillBench.of(paper));
+    Reading.Studied studied = reading.all(List.of(shape)).get(0);
+    return bench.sheet(studied, new LooseFiles(out, disk), out);
   }
 
   /**

@@ -52,6 +52,18 @@ final class KitNames {
     return name + "-report.json";
   }
 
+  String drill(String paper) {
+    return name + "-drill-" + paper + ".pdf";
+  }
+
+  String drillSteps() {
+    return name + "-drill.csv";
+  }
+
+  String measured() {
+    return name + "-measured.yaml";
+  }
+
   static String printCheck(String paper) {
     return "print-check-" + paper + ".pdf";
   }

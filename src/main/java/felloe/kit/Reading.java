@@ -38,8 +38,9 @@ final class Reading {
    * @param source where from
    * @param plate the plate
    * @param answer what the check says
+   * @param fit how it meets the hub, where there is one
    */
-  record Studied(ShapeSource source, Plate plate, CheckAnswer answer) {}
+  record Studied(ShapeSource source, Plate plate, CheckAnswer answer, Optional<HubFitResult> fit) {}
 
   /**
    * A reading.
@@ -129,7 +130,8 @@ final class Reading {
     return new Studied(
         source,
         plate,
-        new CheckAnswer(plate, report.findings(), report.cautions(), fit.map(HubAnswer::of)));
+        new CheckAnswer(plate, report.findings(), report.cautions(), fit.map(HubAnswer::of)),
+        fit);
   }
 
   /** Names that differ only by case or by the way of writing accents are one on many disks. */

@@ -49,7 +49,8 @@ public final class HoleCsv {
     return Numbers.fixed(nought ? 0 : degrees < 0 ? degrees + 360 : degrees, DECIMALS);
   }
 
-  private static String field(String text) {
+  /** A text as a field: no control characters, no formula, quoted where it must be. */
+  static String field(String text) {
     String shown = TextWidth.shown(text);
     // Spreadsheets skip leading blanks before they look for a formula.
     String start = shown.stripLeading();

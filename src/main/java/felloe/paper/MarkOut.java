@@ -26,6 +26,9 @@ public record MarkOut(Method method, double penWidth, InkEdge finish) {
   /** Held on the stock while hole centres are pricked through it. */
   public static final MarkOut PRICKED = new MarkOut(Method.PRICKED, 0, InkEdge.PLATE_SIDE);
 
+  /** Held on the stock while hole centres are pricked through it; nothing is cut by it. */
+  public static final MarkOut CENTRES = new MarkOut(Method.CENTRES, 0, InkEdge.PLATE_SIDE);
+
   /** The ways of marking out. */
   public enum Method {
     /** Stuck on and cut through. */
@@ -33,7 +36,9 @@ public record MarkOut(Method method, double penWidth, InkEdge finish) {
     /** Traced with a pen. */
     TRACED,
     /** Pricked through at hole centres. */
-    PRICKED
+    PRICKED,
+    /** Centre marks alone: a drilling sheet. */
+    CENTRES
   }
 
   /** An edge of a line of ink. */
@@ -82,6 +87,9 @@ public record MarkOut(Method method, double penWidth, InkEdge finish) {
       case PRICKED ->
           "Lay on and prick through at the hole crosses. The middle of the thick line is the finish"
               + " line.";
+      case CENTRES ->
+          "Centre marks for drilling. Prick through every cross. The thin outline only shows how it"
+              + " lies; do not cut along it.";
       case TRACED ->
           finish == InkEdge.PLATE_SIDE
               ? "Trace the thick line with a "

@@ -12,6 +12,7 @@ import java.util.Optional;
 final class Sheets {
 
   private static final String NOTES = "Notes";
+  private static final String WORK = "Work";
   private static final double STEP = 3;
   private static final double CLEAR = 2.5;
   private static final double STEPS_WIDTH = 110;
@@ -22,20 +23,28 @@ final class Sheets {
   private final StripText text;
   private final Correction correction;
   private final String paper;
+  private final Optional<BenchText> work;
   private final List<Page> pages = new ArrayList<>();
 
-  Sheets(LaidShape shape, GridChoice choice, StripText text, Correction correction, String paper) {
+  Sheets(
+      LaidShape shape,
+      GridChoice choice,
+      StripText text,
+      Correction correction,
+      String paper,
+      Optional<BenchText> work) {
     this.plate = shape.plate();
     this.shape = shape;
     this.choice = choice;
     this.text = text;
     this.correction = correction;
     this.paper = paper;
+    this.work = work;
   }
 
   /** Heights that steps and table take side by side, and one above the other. */
   static List<Double> notesHeights(Plate plate, Grid grid, String paper, double bar) {
-    List<String> steps = Words.steps(plate, grid, paper, bar);
+    List<String> steps = Words.steps(plate, MarkOut.STUCK_ON, grid, paper, bar);
     int holes = plate.holes().size();
     double words = NotesPages.height(steps, Math.min(STEPS_WIDTH, grid.tileWidth() - 6));
     double table = holes == 0 ? 0 : HoleTable.height(holes);
@@ -53,7 +62,7 @@ final class Sheets {
     }
     Seams seams = new Seams(grid, template.ground());
     Drawing drawing = template.lines().and(template.notes());
-    List<String> steps = Words.steps(plate, grid, paper, frame.bar());
+    List<String> steps = Words.steps(plate, shape.markOut(), grid, paper, frame.bar());
     HoleTable table = new HoleTable(plate.holes());
     Free free = new Free(grid, drawing, shape.outline());
     double stepsWidth = Math.min(STEPS_WIDTH, grid.tileWidth() - 6);
@@ -65,7 +74,9 @@ final class Sheets {
     Optional<Block> stepsBlock = free.find(stepsWidth, stepsHeight);
     boolean onTiles = stepsBlock.isPresent() && (tableBlock.isPresent() || table.size() == 0);
     List<Drawing> notes = onTiles ? List.of() : NotesPages.of(title(), steps, table, frame.field());
-    int total = grid.count() + notes.size();
+    List<Drawing> bench =
+        work.map(text -> new BenchPages(frame.field()).of(text)).orElse(List.of());
+    int total = grid.count() + notes.size() + bench.size();
     for (int row = 0; row < grid.rows(); row++) {
       for (int column = 0; column < grid.columns(); column++) {
         if (grid.has(row, column)) {
@@ -91,8 +102,13 @@ final class Sheets {
       String name = notes.size() == 1 ? NOTES : NOTES + " " + (i + 1);
       add(name, -1, -1, total, List.of(Page.Placed.of(notes.get(i))));
     }
+    for (int i = 0; i < bench.size(); i++) {
+      String name = WORK + " " + (i + 1);
+      add(name, -1, -1, total, List.of(Page.Placed.of(bench.get(i))));
+    }
+    String what = work.map(BenchText::title).orElse("template");
     return new PageSet(
-        plate.title() + " - template " + paper,
+        plate.title() + " - " + what + " " + paper,
         paper,
         pages,
         grid,

@@ -9,6 +9,7 @@ import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
 import java.util.List;
+import java.util.Optional;
 
 /** Lays a plate out on paper at true scale. The front door of this room. */
 public final class Template {
@@ -34,7 +35,19 @@ public final class Template {
    *     for the pen, or it would take more than {@link #MOST_PAGES} pages
    */
   public static PageSet pages(Plate plate, TemplateOptions options) {
-    return new Template(plate, options).tiled();
+    return new Template(plate, options).tiled(Optional.empty());
+  }
+
+  /**
+   * The drilling sheet: centre marks at true scale on the same pages as the template's, with what
+   * else the shape is, and then pages of what is to be done. How the template marks out does not
+   * count.
+   *
+   * @param work what is to be done, in order
+   * @throws BadInput as for {@link #pages}
+   */
+  public static PageSet drilling(Plate plate, TemplateOptions options, BenchText work) {
+    return new Template(plate, options.withMarkOut(MarkOut.CENTRES)).tiled(Optional.of(work));
   }
 
   /**
@@ -68,7 +81,7 @@ public final class Template {
         .orElse(Correction.NONE);
   }
 
-  private PageSet tiled() {
+  private PageSet tiled(Optional<BenchText> work) {
     Paper paper = options.paper();
     StripText text = text(0);
     double bar = bar(paper, options.margin());
@@ -82,7 +95,7 @@ public final class Template {
         GridChoice.of(
             shape.outermost(), shape.holes(), frames, options.overlap(), options.turning());
     LaidShape turned = choice.turn() == 0 ? shape : shape.moved(Motion.turn(choice.turn()));
-    return new Sheets(turned, choice, text(choice.turn()), correction, paper.title()).set();
+    return new Sheets(turned, choice, text(choice.turn()), correction, paper.title(), work).set();
   }
 
   private void refuseTooMany(List<Frame> frames) {
@@ -133,6 +146,6 @@ public final class Template {
         new Point(span.centre().x() - box.width() / 2, span.maxY() + Math.max(0, spare / 2));
     Grid grid = new Grid(1, 1, box.width(), box.height(), options.overlap(), corner, List.of());
     GridChoice choice = new GridChoice(frame, grid, 0, 0, Double.POSITIVE_INFINITY);
-    return new Sheets(shape, choice, text, correction, PageSet.FULL_SIZE).set();
+    return new Sheets(shape, choice, text, correction, PageSet.FULL_SIZE, Optional.empty()).set();
   }
 }

@@ -25,6 +25,9 @@ public final class TemplateDrawing {
   /** How far the arms of a centre cross reach beyond the hole, mm. */
   private static final double ARM = 2;
 
+  /** Size of the circle round a centre mark, to see whether the first drill came out in it, mm. */
+  private static final double TARGET = 2;
+
   /** Size of a cross in an opening so wide that lines through it would only confuse, mm. */
   private static final double WIDE = 30;
 
@@ -58,7 +61,7 @@ public final class TemplateDrawing {
     ground.waste(edges);
     TemplateDrawing drawing = new TemplateDrawing(shape, ground);
     for (Mark mark : drawing.lines().marks()) {
-      boolean edge = mark instanceof Mark.Stroke stroke && stroke.type() == LineType.EDGE;
+      boolean edge = mark instanceof Mark.Stroke stroke && stroke.type() == drawing.edge();
       ground.mark(mark, edge ? Ground.EDGE : Ground.THIN);
     }
     return drawing;
@@ -68,17 +71,28 @@ public final class TemplateDrawing {
     return ground;
   }
 
+  /** Whether holes are all that is worked by it. */
+  private boolean centres() {
+    return shape.markOut().method() == MarkOut.Method.CENTRES;
+  }
+
+  /** The line of edges: wide where the plate is cut along it. */
+  private LineType edge() {
+    return centres() ? LineType.THIN : LineType.EDGE;
+  }
+
   /** All lines, without words. */
   Drawing lines() {
     List<Mark> windows = new ArrayList<>();
-    shape.windows().forEach(window -> windows.add(Mark.Stroke.of(window, LineType.EDGE)));
+    shape.windows().forEach(window -> windows.add(Mark.Stroke.of(window, edge())));
     List<Mark> rough = new ArrayList<>();
-    shape.rough().forEach(line -> rough.add(Mark.Stroke.of(line, LineType.ROUGH)));
+    if (!centres()) {
+      shape.rough().forEach(line -> rough.add(Mark.Stroke.of(line, LineType.ROUGH)));
+    }
     List<Drawing.Layer> layers = new ArrayList<>();
     layers.add(new Drawing.Layer("centre-lines", centreLines()));
     layers.add(new Drawing.Layer("rough", rough));
-    layers.add(
-        new Drawing.Layer("outline", List.of(Mark.Stroke.of(shape.outline(), LineType.EDGE))));
+    layers.add(new Drawing.Layer("outline", List.of(Mark.Stroke.of(shape.outline(), edge()))));
     layers.add(new Drawing.Layer("windows", windows));
     layers.add(new Drawing.Layer("holes", holes()));
     layers.removeIf(layer -> layer.marks().isEmpty());
@@ -109,7 +123,10 @@ public final class TemplateDrawing {
   private List<Mark> holes() {
     List<Mark> marks = new ArrayList<>();
     for (Hole hole : shape.holes()) {
-      marks.add(Mark.Stroke.of(hole.contour(), LineType.EDGE));
+      marks.add(Mark.Stroke.of(hole.contour(), edge()));
+      if (centres() && hole.diameter() > 2 * TARGET) {
+        marks.add(Mark.Stroke.of(Contour.circle(hole.centre(), TARGET / 2), LineType.THIN));
+      }
       double arm = hole.diameter() > WIDE ? WIDE / 6 : hole.diameter() / 2 + ARM;
       Point c = hole.centre();
       marks.add(
@@ -131,10 +148,14 @@ public final class TemplateDrawing {
       }
     }
     shape.holes().stream().filter(h -> h.role() == HoleRole.BORE).forEach(lettering::hole);
-    lettering.windows();
+    if (!centres()) {
+      lettering.windows();
+    }
     lettering.pitchCircles();
     lettering.up();
-    lettering.grain();
+    if (!centres()) {
+      lettering.grain();
+    }
     lettering.name();
     return Drawing.of("notes", lettering.marks());
   }

@@ -34,7 +34,7 @@ final class Words {
   }
 
   /** Numbered steps of printing, joining and checking. */
-  static List<String> steps(Plate plate, Grid grid, String paper, double bar) {
+  static List<String> steps(Plate plate, MarkOut markOut, Grid grid, String paper, double bar) {
     List<String> steps = new ArrayList<>();
     String length = Numbers.brief(bar, 1) + " mm";
     boolean plotted = paper.equals(PageSet.FULL_SIZE);
@@ -57,7 +57,8 @@ final class Words {
     }
     Box box = plate.box();
     steps.add(
-        "Check the finished sheet: finish line "
+        "Check the finished sheet: "
+            + (markOut.method() == MarkOut.Method.CENTRES ? "outline " : "finish line ")
             + Numbers.brief(box.width(), 2)
             + " mm wide and "
             + Numbers.brief(box.height(), 2)

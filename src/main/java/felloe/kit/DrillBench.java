@@ -1,0 +1,85 @@
+package felloe.kit;
+
+import felloe.drilling.DrillingPlan;
+import felloe.out.MeasuredForm;
+import felloe.out.PdfWriter;
+import felloe.out.StepCsv;
+import felloe.paper.PageSet;
+import felloe.paper.Template;
+import felloe.paper.TemplateOptions;
+import felloe.plate.Plate;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the drilling sheet and what goes with it. */
+final class DrillBench {
+
+  private final TemplateOptions options;
+
+  private DrillBench(TemplateOptions options) {
+    this.options = options;
+  }
+
+  /**
+   * A bench that prints as a request says.
+   *
+   * @throws felloe.plate.BadInput with everything that is wrong with the request
+   */
+  static DrillBench of(TemplateRequest request) {
+    return new DrillBench(Printing.of(request));
+  }
+
+  /** Schedule and order of work of a plate. */
+  static DrillAnswer answer(Reading.Studied studied) {
+    return DrillAnswer.of(studied.answer(), plan(studied));
+  }
+
+  private static DrillingPlan plan(Reading.Studied studied) {
+    return DrillingPlan.of(studied.plate(), studied.fit());
+  }
+
+  /**
+   * Writes the files of a plate.
+   *
+   * @throws CannotWrite when the disk says no
+   */
+  DrillSheetAnswer sheet(Reading.Studied studied, LooseFiles files, Path out) throws CannotWrite {
+    Plate plate = studied.plate();
+    KitNames names = new KitNames(plate.name());
+    DrillingPlan plan = plan(studied);
+    DrillAnswer answer = DrillAnswer.of(studied.answer(), plan);
+    PageSet pages = Template.drilling(plate, options, DrillText.of(answer));
+    List<KitFile> made = new ArrayList<>();
+    made.add(new KitFile(names.drill(options.paper().title()), PdfWriter.write(pages)));
+    made.add(new KitFile(names.drillSteps(), StepCsv.write(plan)));
+    Optional<Path> kept = Optional.empty();
+    if (MeasuredForm.has(plan)) {
+      KitFile form = new KitFile(names.measured(), MeasuredForm.write(plate, plan));
+      Path place = OutFolder.resolve(out, form.name());
+      if (isAnother(place, form.bytes())) {
+        kept = Optional.of(place);
+      } else {
+        made.add(form);
+      }
+    }
+    return new DrillSheetAnswer(answer, studied.answer(), files.write(made), kept);
+  }
+
+  /** Whether there is a file that says something else, or that cannot be read. */
+  private static boolean isAnother(Path place, byte[] bytes) {
+    if (!Files.isRegularFile(place, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    try {
+      return Files.size(place) != bytes.length || !Arrays.equals(Files.readAllBytes(place), bytes);
+    } catch (IOException unreadable) {
+      return true;
+    }
+  }
+}
