@@ -15,7 +15,7 @@ final class Commands {
               "Start",
               List.of(
                   new Entry("new", "start a shape file from a family"),
-                  new Entry("hub", "hubs that are known: list, show"))),
+                  new Entry("hub", "hubs: list, show; measure one"))),
           new Group(
               "Look",
               List.of(

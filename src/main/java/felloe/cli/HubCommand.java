@@ -2,6 +2,7 @@ package felloe.cli;
 
 import felloe.kit.HubCard;
 import felloe.kit.Kit;
+import felloe.kit.MeasureAnswer;
 import felloe.plate.Place;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,11 +15,18 @@ final class HubCommand implements Command {
   @Override
   public CommandSpec spec() {
     CommandSpec spec =
-        Options.command("hub", "Hubs: which ones are known, and every figure of one.");
+        Options.command(
+            "hub",
+            "Hubs: which ones are known, every figure of one, and which one a calliper shows.");
     spec.addSubcommand("list", list());
     spec.addSubcommand("show", show());
+    spec.addSubcommand("measure", measure());
     spec.usageMessage().commandListHeading("%nCommands%n");
-    Options.examples(spec, "  felloe hub list", "  felloe hub show 6x70-m5");
+    Options.examples(
+        spec,
+        "  felloe hub list",
+        "  felloe hub show 6x70-m5",
+        "  felloe hub measure readings.yaml");
     return spec;
   }
 
@@ -48,10 +56,36 @@ final class HubCommand implements Command {
     return spec;
   }
 
+  private static CommandSpec measure() {
+    CommandSpec spec =
+        Options.command(
+            "measure",
+            "Finds the pattern of a hub, and the known hubs that come near it, from calliper"
+                + " readings between its holes.");
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .paramLabel("FILE")
+            .index("0")
+            .arity("0..1")
+            .type(String.class)
+            .description(
+                "The measured file (YAML, or a CSV table). Without it, on a terminal, the readings"
+                    + " are asked for one by one.")
+            .build());
+    spec.addOption(Options.format("text or json"));
+    Options.examples(
+        spec,
+        "  felloe hub measure readings.yaml",
+        "  felloe hub measure readings.csv --format json",
+        "  felloe hub measure");
+    return spec;
+  }
+
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) {
     if (!call.hasSubcommand()) {
-      throw Calls.wrong("hub", "must be followed by list or show", "write felloe hub list");
+      throw Calls.wrong(
+          "hub", "must be followed by list, show or measure", "write felloe hub list");
     }
     ParseResult sub = call.subcommand();
     String format = Options.chosenFormat(sub, "text", "json");
@@ -64,11 +98,29 @@ final class HubCommand implements Command {
       }
       return Exit.WELL;
     }
+    if (sub.commandSpec().name().equals("measure")) {
+      return measure(sub, format, screen, kit);
+    }
     HubCard hub = kit.hub(sub.matchedPositionalValue(0, ""), Place.ofFile("hub show"));
     if (format.equals("json")) {
       screen.data(Kit.json(hub));
     } else {
       HubText.card(screen, hub);
+    }
+    return Exit.WELL;
+  }
+
+  private static int measure(ParseResult sub, String format, Screen screen, Kit kit) {
+    String file = sub.matchedPositionalValue(0, "");
+    if (file.isEmpty()) {
+      throw Calls.wrong(
+          "hub measure", "must be followed by a measured file", "write felloe hub measure FILE");
+    }
+    MeasureAnswer answer = kit.measure(Options.path(file));
+    if (format.equals("json")) {
+      screen.data(answer.json());
+    } else {
+      new MeasureText(screen).show(answer);
     }
     return Exit.WELL;
   }

@@ -5,6 +5,7 @@ import felloe.hub.HubCatalogue;
 import felloe.kit.KitAnswer.FileLine;
 import felloe.kit.KitFolder.Bundle;
 import felloe.laminate.StackFile;
+import felloe.measure.MeasuredFile;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
 import felloe.plate.BadInput;
@@ -106,6 +107,28 @@ public final class Kit {
    */
   public HubCard hub(String name, Place asked) {
     return HubCard.of(new HubCatalogue(folder).spec(name, asked));
+  }
+
+  /**
+   * What the readings in a measured file tell of a hub.
+   *
+   * @throws BadInput with everything that is wrong with the file, or naming what to measure next
+   *     when it tells too little
+   */
+  public MeasureAnswer measure(Path file) {
+    return MeasureAnswer.of(MeasuredFile.read(file), new HubCatalogue(folder).all()).orRefused();
+  }
+
+  /**
+   * What readings tell that were never saved; it may be too little for a pattern, and then the
+   * answer says what to measure next.
+   *
+   * @param name the name to show in messages
+   * @param text the whole text of a measured file
+   * @throws BadInput with everything that is wrong with it
+   */
+  public MeasureAnswer measure(String name, String text) {
+    return MeasureAnswer.of(MeasuredFile.parse(name, text), new HubCatalogue(folder).all());
   }
 
   /** Hubs as JSON text; its shape is told in {@code docs/}. */

@@ -78,6 +78,8 @@ class DocsRunTest {
       String name = block.replaceFirst("(?s)# (my-[a-z]+\\.yaml).*", "$1");
       Files.writeString(folder.resolve(name), block);
     }
+    Files.writeString(
+        folder.resolve("readings.yaml"), DocsPage.of("docs/measuring.md").yamlBlocks().get(0));
     Set<List<String>> done = new HashSet<>();
     List<DynamicTest> tests = new ArrayList<>();
     for (DocsPage page : DocsPage.all()) {

@@ -29,6 +29,9 @@ class JsonDocumentTest {
         Run.of("check", "shapes/heron.yaml", "--hub", "6x74-m5", "--format", "json").out(),
         members);
     collect(Run.of("hub", "list", "--format", "json").out(), members);
+    Path readings = folder.resolve("readings.yaml");
+    Files.writeString(readings, DocsPage.of("docs/measuring.md").yamlBlocks().get(0));
+    collect(Run.of("hub", "measure", readings.toString(), "--format", "json").out(), members);
     collect(
         Run.of("make", "shapes/heron.yaml", "--format", "json", "--out", folder.toString()).out(),
         members);

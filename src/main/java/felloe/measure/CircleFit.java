@@ -1,0 +1,210 @@
+package felloe.measure;
+
+import felloe.geometry.Point;
+import java.util.List;
+import java.util.Optional;
+import org.hipparchus.linear.EigenDecompositionSymmetric;
+import org.hipparchus.linear.LUDecomposition;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.SingularValueDecomposition;
+
+/**
+ * Circles through points that do not lie on one quite. All agree for points all round; on a short
+ * arc the algebraic ones are drawn to a small circle, Kåsa's most.
+ *
+ * <p>A circle is a (x² + y²) + b x + c y + d = 0; the algebraic fits make the sum of the squares of
+ * its left side least, under a condition of their own. Points are taken about their middle.
+ */
+public enum CircleFit {
+  /** Condition a = 1 (I. Kåsa, IEEE Trans. Instrum. Meas. 25, 1976). */
+  KASA,
+  /** Condition b² + c² - 4 a d = 1 (V. Pratt, Computer Graphics 21, 1987). */
+  PRATT,
+  /** Condition: mean square gradient 1 (G. Taubin, IEEE Trans. PAMI 13, 1991). */
+  TAUBIN,
+  /**
+   * Condition a² + b² + c² + d² = 1 about the origin as given (Gander, Golub and Strebel, BIT 34,
+   * 1994).
+   */
+  UNIT_NORM,
+  /** Least squares of the distances from the circle: what is meant by the best circle. */
+  GEOMETRIC;
+
+  private static final int ROUNDS = 100;
+  private static final double STILL = 1e-13;
+  private static final double FLAT = 1e-9;
+
+  /**
+   * A circle.
+   *
+   * @param centre its centre
+   * @param radius in the points' unit
+   */
+  public record Circle(Point centre, double radius) {}
+
+  /**
+   * The circle for points.
+   *
+   * @return empty for fewer than three points, and for points on one line
+   */
+  public Optional<Circle> of(List<Point> points) {
+    if (points.size() < 3 || flat(points)) {
+      return Optional.empty();
+    }
+    Point middle = this == UNIT_NORM ? Point.ORIGIN : middle(points);
+    List<Point> about = points.stream().map(p -> p.minus(middle)).toList();
+    Circle circle =
+        switch (this) {
+          case KASA -> kasa(about);
+          case PRATT -> points.size() == 3 ? taubin(about) : pratt(about);
+          case TAUBIN -> taubin(about);
+          case UNIT_NORM -> points.size() == 3 ? taubin(about) : smallest(about);
+          case GEOMETRIC -> geometric(about, taubin(about));
+        };
+    return Optional.of(new Circle(circle.centre().plus(middle), circle.radius()));
+  }
+
+  private static Point middle(List<Point> points) {
+    Point sum = Point.ORIGIN;
+    for (Point p : points) {
+      sum = sum.plus(p);
+    }
+    return sum.times(1.0 / points.size());
+  }
+
+  private static boolean flat(List<Point> points) {
+    Point middle = middle(points);
+    double sxx = 0;
+    double sxy = 0;
+    double syy = 0;
+    for (Point p : points) {
+      Point d = p.minus(middle);
+      sxx += d.x() * d.x();
+      sxy += d.x() * d.y();
+      syy += d.y() * d.y();
+    }
+    return sxx * syy - sxy * sxy <= FLAT * (sxx + syy) * (sxx + syy);
+  }
+
+  private static double square(Point p) {
+    return p.dot(p);
+  }
+
+  private static Circle kasa(List<Point> points) {
+    double[][] sum = new double[3][3];
+    double[] right = new double[3];
+    for (Point p : points) {
+      double[] row = {p.x(), p.y(), 1};
+      for (int i = 0; i < 3; i++) {
+        right[i] += row[i] * square(p);
+        for (int j = 0; j < 3; j++) {
+          sum[i][j] += row[i] * row[j];
+        }
+      }
+    }
+    double[] s =
+        new LUDecomposition(MatrixUtils.createRealMatrix(sum))
+            .getSolver()
+            .solve(MatrixUtils.createRealVector(right))
+            .toArray();
+    return of(-1, s[0], s[1], s[2]);
+  }
+
+  private static Circle of(double a, double b, double c, double d) {
+    double radius = Math.sqrt(b * b + c * c - 4 * a * d) / (2 * Math.abs(a));
+    return new Circle(new Point(-b / (2 * a), -c / (2 * a)), radius);
+  }
+
+  private static Circle taubin(List<Point> points) {
+    double mean = points.stream().mapToDouble(CircleFit::square).average().orElseThrow();
+    double scale = 2 * Math.sqrt(mean);
+    double[][] rows = new double[points.size()][];
+    for (int i = 0; i < rows.length; i++) {
+      Point p = points.get(i);
+      rows[i] = new double[] {(square(p) - mean) / scale, p.x(), p.y()};
+    }
+    RealMatrix v = new SingularValueDecomposition(MatrixUtils.createRealMatrix(rows)).getV();
+    double a = v.getEntry(0, 2) / scale;
+    return of(a, v.getEntry(1, 2), v.getEntry(2, 2), -mean * a);
+  }
+
+  private static RealMatrix rows(List<Point> points) {
+    double[][] rows = new double[points.size()][];
+    for (int i = 0; i < rows.length; i++) {
+      Point p = points.get(i);
+      rows[i] = new double[] {square(p), p.x(), p.y(), 1};
+    }
+    return MatrixUtils.createRealMatrix(rows);
+  }
+
+  private static Circle smallest(List<Point> points) {
+    RealMatrix v = new SingularValueDecomposition(rows(points)).getV();
+    return of(v.getEntry(0, 3), v.getEntry(1, 3), v.getEntry(2, 3), v.getEntry(3, 3));
+  }
+
+  private static Circle pratt(List<Point> points) {
+    SingularValueDecomposition parts = new SingularValueDecomposition(rows(points));
+    double[] s = parts.getSingularValues();
+    RealMatrix v = parts.getV();
+    if (s[3] < 1e-12 * s[0]) {
+      return smallest(points);
+    }
+    // With the sum of squares made a unit sphere, the condition is a symmetric form; the least sum
+    // per condition belongs to the least positive eigenvalue of its inverse.
+    RealMatrix w = v.multiply(MatrixUtils.createRealDiagonalMatrix(s));
+    RealMatrix inverse =
+        MatrixUtils.createRealMatrix(
+            new double[][] {{0, 0, 0, -0.5}, {0, 1, 0, 0}, {0, 0, 1, 0}, {-0.5, 0, 0, 0}});
+    RealMatrix form = w.transposeMultiply(inverse).multiply(w);
+    RealMatrix even = form.add(form.transpose()).scalarMultiply(0.5);
+    EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(even);
+    double[] values = eigen.getEigenvalues();
+    int best = -1;
+    for (int i = 0; i < values.length; i++) {
+      if (values[i] > 0 && (best < 0 || values[i] < values[best])) {
+        best = i;
+      }
+    }
+    double[] u = eigen.getEigenvector(best).toArray();
+    for (int i = 0; i < u.length; i++) {
+      u[i] /= s[i];
+    }
+    double[] f = v.operate(u);
+    return of(f[0], f[1], f[2], f[3]);
+  }
+
+  private static Circle geometric(List<Point> points, Circle start) {
+    Point centre = start.centre();
+    double radius = start.radius();
+    for (int round = 0; round < ROUNDS; round++) {
+      double[][] sum = new double[3][3];
+      double[] right = new double[3];
+      for (Point p : points) {
+        double distance = p.distance(centre);
+        double[] row = {
+          distance == 0 ? 0 : (p.x() - centre.x()) / distance,
+          distance == 0 ? 0 : (p.y() - centre.y()) / distance,
+          1
+        };
+        for (int i = 0; i < 3; i++) {
+          right[i] += row[i] * (distance - radius);
+          for (int j = 0; j < 3; j++) {
+            sum[i][j] += row[i] * row[j];
+          }
+        }
+      }
+      LUDecomposition parts = new LUDecomposition(MatrixUtils.createRealMatrix(sum));
+      if (!parts.getSolver().isNonSingular()) {
+        break;
+      }
+      double[] step = parts.getSolver().solve(MatrixUtils.createRealVector(right)).toArray();
+      centre = centre.plus(new Point(step[0], step[1]));
+      radius += step[2];
+      if (Math.abs(step[0]) + Math.abs(step[1]) + Math.abs(step[2]) < STILL * radius) {
+        break;
+      }
+    }
+    return new Circle(centre, radius);
+  }
+}
