@@ -18,6 +18,9 @@ final class StackText {
   private static final int DIGITS = 5;
   private static final int WIDTH = 100;
 
+  /** Less than any figure that a workshop could feel: rounding. */
+  private static final double NOTHING = 1e-9;
+
   private StackText() {}
 
   static void show(Screen screen, StackAnswer answer) {
@@ -125,6 +128,11 @@ final class StackText {
   }
 
   private static void plies(Screen screen, List<PlyFaces> plies) {
+    boolean none = plies.stream().allMatch(p -> idle(p.bottom()) && idle(p.top()));
+    if (none) {
+      screen.line("  no ply is stressed");
+      return;
+    }
     Table table = new Table("rrlrrrrrrr");
     table.row("ply", "angle", "face", "z mm", "x", "y", "shear", "along 1", "along 2", "shear 12");
     for (PlyFaces ply : plies) {
@@ -133,6 +141,12 @@ final class StackText {
     }
     screen.line("  stresses, MPa:");
     table.lines().forEach(line -> screen.line("  " + line));
+  }
+
+  private static boolean idle(FaceState face) {
+    Three s = face.stress();
+    return Math.max(Math.abs(s.first()), Math.max(Math.abs(s.second()), Math.abs(s.third())))
+        < NOTHING;
   }
 
   private static void face(Table table, PlyFaces ply, String name, FaceState face) {
@@ -192,8 +206,7 @@ final class StackText {
   /** A figure with five significant digits at least, without an exponent. */
   private static String of(double value) {
     double size = Math.abs(value);
-    // Anything smaller is rounding, or nothing that a workshop could feel.
-    if (size < 1e-9) {
+    if (size < NOTHING) {
       return "0";
     }
     int before = (int) Math.floor(Math.log10(size)) + 1;

@@ -5,6 +5,7 @@ import felloe.hub.HubCatalogue;
 import felloe.kit.KitAnswer.FileLine;
 import felloe.kit.KitFolder.Bundle;
 import felloe.laminate.StackFile;
+import felloe.laminate.StripsFile;
 import felloe.measure.MeasuredFile;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
@@ -93,6 +94,16 @@ public final class Kit {
    */
   public StackAnswer stack(Path file, List<String> sets) {
     return StackAnswer.of(StackFile.read(YamlTree.read(file).with(sets)));
+  }
+
+  /**
+   * What tested strips tell of their laminate.
+   *
+   * @param sets values to take instead of the file's
+   * @throws BadInput with every problem of the file
+   */
+  public StripsAnswer tested(Path file, List<String> sets) {
+    return StripsAnswer.of(StripsFile.read(YamlTree.read(file).with(sets)));
   }
 
   /** All hubs that the program knows. */

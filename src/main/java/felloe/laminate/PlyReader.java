@@ -106,6 +106,7 @@ final class PlyReader {
                 + Numbers.fixed(greatest, 3)
                 + " here (sqrt(E1/E2); beyond, the ply would do work by itself)",
             "check E1, E2 and nu12; nu12 goes with a pull along the fibres");
+        figures.put("nu12", Double.NaN);
       }
     }
 

@@ -51,6 +51,9 @@ class JsonDocumentTest {
                     .split(" "))
             .out(),
         members);
+    Path strips = folder.resolve("my-strips.yaml");
+    Files.writeString(strips, DocsPage.of("docs/layup.md").yamlBlocks().get(1));
+    collect(Run.of("layup", "--tested", strips.toString(), "--format", "json").out(), members);
     String page = Files.readString(Path.of("docs/json.md"));
     Set<String> missing = new TreeSet<>(members);
     missing.removeIf(

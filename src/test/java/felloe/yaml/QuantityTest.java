@@ -175,6 +175,49 @@ class QuantityTest {
     bad("noon", Entry::clock, CLOCK);
   }
 
+  // 1 ksi is 6.894757 MPa (NIST SP 811, table of conversions).
+  @ParameterizedTest
+  @CsvSource({
+    "725, 725",
+    "725 MPa, 725",
+    "60 GPa, 60000",
+    "7.17GPa, 7170",
+    "250 kPa, 0.25",
+    "1e6 Pa, 1",
+    "40 ksi, 275.79028",
+    "10 Msi, 68947.57"
+  })
+  void stressesComeOutInMegapascal(String text, double expected) {
+    assertEquals(expected, good(text, Entry::stress), 1e-6 * expected);
+  }
+
+  // Standard gravity is 9.80665 m/s² (ISO 80000-3).
+  @ParameterizedTest
+  @CsvSource({"412, 412", "412 N, 412", "1.2 kN, 1200", "5 kg, 49.03325", "-3N, -3"})
+  void forcesComeOutInNewtons(String text, double expected) {
+    assertEquals(expected, good(text, Entry::force), 1e-9);
+  }
+
+  @Test
+  void wrongStressesAndForcesAreRefused() {
+    String stress = "must be a modulus or stress such as 60 GPa or 725 MPa";
+    String force = "must be a force such as 412 N, 1.2 kN or a hung mass such as 5 kg";
+    bad(
+        "60 GPA",
+        Entry::stress,
+        stress + "; 'GPA' is no unit of stress here; write MPa, GPa, ksi" + " or Msi");
+    bad("stiff", Entry::stress, stress);
+    bad(
+        "20000 GPa",
+        Entry::stress,
+        "must be within 10000 GPa (10000000 MPa) of zero; check the" + " figure and its unit");
+    bad("90 lb", Entry::force, force + "; 'lb' is no unit of force here; write N, kN or kg");
+    bad(
+        "20000 kN",
+        Entry::force,
+        "must be within 10000 kN (10000000 N) of zero; check the figure" + " and its unit");
+  }
+
   @Test
   void wholeNumbersHaveNoPoint() {
     Problems problems = new Problems();

@@ -1,0 +1,133 @@
+package felloe.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A stack on its own, and tested strips, from the command line. */
+class LayupCommandTest {
+
+  @TempDir Path folder;
+
+  private String crossed;
+  private String strips;
+
+  @BeforeEach
+  void files() throws IOException {
+    String ply = "{E1: 181 GPa, E2: 10.3 GPa, nu12: 0.28, G12: 7.17 GPa, thickness: 0.125, angle: ";
+    crossed =
+        write(
+            "crossed.yaml",
+            "stack:\n  - "
+                + ply
+                + "0}\n  - "
+                + ply
+                + "90}\nload: {N: [1.0, 0, 0], M: [0, 0, 0]}\n");
+    strips = write("my-strips.yaml", DocsPage.of("docs/layup.md").yamlBlocks().get(1));
+  }
+
+  private String write(String name, String text) throws IOException {
+    Path file = folder.resolve(name);
+    Files.writeString(file, text);
+    return file.toString();
+  }
+
+  private static JsonNode json(String... args) throws IOException {
+    Run run = Run.of(args);
+    assertEquals(0, run.code(), run.err());
+    return new ObjectMapper().readTree(run.out());
+  }
+
+  @Test
+  void aStackOnItsOwnAnswersInNewtonsAndMillimetres() throws IOException {
+    JsonNode answer = json("layup", "--stack", crossed, "--format", "json");
+    assertEquals(24_019.7, answer.get("A").get(0).get(0).asDouble(), 0.05);
+    assertEquals(-1339.57, answer.get("B").get(0).get(0).asDouble(), 0.005);
+    assertEquals(1339.57, answer.get("B").get(1).get(1).asDouble(), 0.005);
+    assertEquals(125.102, answer.get("D").get(0).get(0).asDouble(), 0.0005);
+    assertEquals(-0.125, answer.get("plies").get(0).get("bottom").get("z").asDouble());
+    assertTrue(answer.get("coupled").asBoolean());
+    assertTrue(answer.get("cooling").isNull());
+    // The stresses along x carry the load: 1 N/mm.
+    double sum = 0;
+    for (JsonNode p : answer.get("plies")) {
+      double bottom = p.get("bottom").get("stress").get(0).asDouble();
+      double top = p.get("top").get("stress").get(0).asDouble();
+      sum += 0.125 * (bottom + top) / 2;
+    }
+    assertEquals(1, sum, 1e-8);
+  }
+
+  @Test
+  void smallFiguresKeepTheirDigits() throws IOException {
+    JsonNode answer =
+        json("layup", "--stack", crossed, "--format", "json", "--set", "load.N=[0.0000001,0,0]");
+    assertEquals(1.035841018e-11, answer.get("midPlaneStrains").get(0).asDouble(), 1e-20);
+    assertEquals(0, answer.get("midPlaneStrains").get(2).asDouble());
+  }
+
+  @Test
+  void withoutALoadThereAreNoStresses() throws IOException {
+    String bare =
+        write(
+            "bare.yaml",
+            "stack: [{E1: 1e4, E2: 1e4, nu12: 0.3, G12: 1e3, thickness: 1, angle: 0}]\n");
+    JsonNode answer = json("layup", "--stack", bare, "--format", "json");
+    for (String none : List.of("load", "midPlaneStrains", "curvatures", "plies")) {
+      assertTrue(answer.get(none).isNull(), none);
+    }
+    assertEquals(0, answer.get("firstFailure").size());
+  }
+
+  @Test
+  void theTextWarnsOfAWarpingStack() {
+    Run run = Run.of("layup", "--stack", crossed);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("2 plies, 0.25 mm; not symmetric; balanced"), run.out());
+    assertTrue(run.out().contains("it warps when it cools"), run.out());
+    assertTrue(run.out().contains("not an approval"), run.out());
+  }
+
+  @Test
+  void testedStripsGiveABoundToDesignBy() throws IOException {
+    JsonNode answer = json("layup", "--tested", strips, "--format", "json");
+    JsonNode strength = answer.get("strength");
+    assertEquals(5, strength.get("count").asInt());
+    assertEquals(3.407, strength.get("k").asDouble(), 1e-3);
+    double lower =
+        strength.get("mean").asDouble()
+            - strength.get("k").asDouble() * strength.get("deviation").asDouble();
+    assertEquals(lower, answer.get("designStrength").asDouble(), 1e-5);
+    Run text = Run.of("layup", "--tested", strips);
+    assertTrue(text.out().contains("Design by "), text.out());
+    assertTrue(text.out().contains("! Wear glasses"), text.out());
+  }
+
+  @Test
+  void aBadFileIsToldWithItsPlaceAndNothingIsAnswered() throws IOException {
+    String bad = write("bad.yaml", "stack: []\n");
+    Run run = Run.of("layup", "--stack", bad);
+    assertEquals(2, run.code());
+    assertEquals("", run.out());
+    assertEquals(bad + ":1:8 stack: must have 1 to 1000 items, but has 0\n", run.err());
+    assertEquals(2, Run.of("layup", "--stack", folder.resolve("none.yaml").toString()).code());
+  }
+
+  @Test
+  void oneOfStackAndTestedMustBeGiven() {
+    for (Run run :
+        List.of(Run.of("layup"), Run.of("layup", "--stack", crossed, "--tested", strips))) {
+      assertEquals(2, run.code());
+      assertTrue(run.err().contains("must have one of --stack and --tested"), run.err());
+    }
+  }
+}
