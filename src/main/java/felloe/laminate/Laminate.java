@@ -13,9 +13,11 @@ import org.hipparchus.linear.LUDecomposition;
  * to h/2 at the driver's. Shear strains are engineering ones.
  *
  * <p>It holds for thin flat plates of perfectly joined plies with straight stress-strain lines and
- * small bending. Shear through the thickness is left out, so plates thinner than a twentieth of
- * their span come out a few percent too stiff at most. Figures that are no more than rounding
- * (1e-12 of what was added up) are exact zeros: B of a symmetric stack, A16 of a balanced one.
+ * small bending. Shear through the thickness is left out: a strip over span L bends more by a share
+ * of about 1.2 E/G (h/L)², 6 % for carbon over 20 thicknesses and 1.5 % over 40.
+ *
+ * <p>Accuracy: that of double arithmetic. Figures that are no more than rounding (1e-12 of what was
+ * added up) are exact zeros: B of a symmetric stack, A16 of a balanced one.
  *
  * <p>Source: Jones, Mechanics of Composite Materials, chapter 4; Kaw, the same title, chapter 4;
  * NASA RP-1351.

@@ -104,6 +104,14 @@ record DocsPage(Path file, List<String> lines) {
     return blocks("yaml");
   }
 
+  /** The block of YAML whose first line is a comment that begins with a file's name. */
+  String yamlFile(String name) {
+    return yamlBlocks().stream()
+        .filter(block -> block.startsWith("# " + name))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** Fenced blocks of a language. */
   List<String> blocks(String language) {
     List<String> blocks = new ArrayList<>();

@@ -74,9 +74,8 @@ class DocsRunTest {
     shapesInto(folder);
     shapesInto(folder.resolve("shapes"));
     Files.writeString(folder.resolve("my-hub.yaml"), hubFile());
-    for (String block : DocsPage.of("docs/layup.md").yamlBlocks()) {
-      String name = block.replaceFirst("(?s)# (my-[a-z]+\\.yaml).*", "$1");
-      Files.writeString(folder.resolve(name), block);
+    for (String name : List.of("my-stack.yaml", "my-strips.yaml")) {
+      Files.writeString(folder.resolve(name), DocsPage.of("docs/layup.md").yamlFile(name));
     }
     Files.writeString(
         folder.resolve("readings.yaml"), DocsPage.of("docs/measuring.md").yamlBlocks().get(0));

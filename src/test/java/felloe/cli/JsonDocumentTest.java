@@ -42,7 +42,7 @@ class JsonDocumentTest {
     collect(cut(out, "shapes/avocet.yaml --process jigsaw"), members);
     collect(Files.readString(folder.resolve("heron/heron-report.json")), members);
     Path stack = folder.resolve("my-stack.yaml");
-    Files.writeString(stack, DocsPage.of("docs/layup.md").yamlBlocks().get(0));
+    Files.writeString(stack, DocsPage.of("docs/layup.md").yamlFile("my-stack.yaml"));
     collect(
         Run.of(
                 ("layup --format json --set cooling=60 --set"
@@ -52,7 +52,7 @@ class JsonDocumentTest {
             .out(),
         members);
     Path strips = folder.resolve("my-strips.yaml");
-    Files.writeString(strips, DocsPage.of("docs/layup.md").yamlBlocks().get(1));
+    Files.writeString(strips, DocsPage.of("docs/layup.md").yamlFile("my-strips.yaml"));
     collect(Run.of("layup", "--tested", strips.toString(), "--format", "json").out(), members);
     String page = Files.readString(Path.of("docs/json.md"));
     Set<String> missing = new TreeSet<>(members);

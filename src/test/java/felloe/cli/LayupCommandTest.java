@@ -32,7 +32,7 @@ class LayupCommandTest {
                 + "0}\n  - "
                 + ply
                 + "90}\nload: {N: [1.0, 0, 0], M: [0, 0, 0]}\n");
-    strips = write("my-strips.yaml", DocsPage.of("docs/layup.md").yamlBlocks().get(1));
+    strips = write("my-strips.yaml", DocsPage.of("docs/layup.md").yamlFile("my-strips.yaml"));
   }
 
   private String write(String name, String text) throws IOException {
