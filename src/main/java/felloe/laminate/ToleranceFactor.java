@@ -1,5 +1,6 @@
 package felloe.laminate;
 
+import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.distribution.continuous.NormalDistribution;
@@ -51,21 +52,24 @@ public final class ToleranceFactor {
     double low = Math.max(0, 1 - spread);
     double high = 1 + spread;
     IterativeLegendreGaussIntegrator integrator =
-        new IterativeLegendreGaussIntegrator(32, 1e-10, 1e-12);
-    return new BracketingNthOrderBrentSolver(1e-10, 1e-9, 5)
-        .solve(
-            CALLS,
-            k ->
-                integrator.integrate(
-                        CALLS,
-                        s ->
-                            density(s, freedom, logScale)
-                                * NORMAL.cumulativeProbability(Math.sqrt(count) * (k * s - z)),
-                        low,
-                        high)
-                    - confidence,
-            0,
-            GREATEST);
+        new IterativeLegendreGaussIntegrator(16, 1e-9, 1e-11);
+    UnivariateFunction excess =
+        k ->
+            integrator.integrate(
+                    CALLS,
+                    s ->
+                        density(s, freedom, logScale)
+                            * NORMAL.cumulativeProbability(Math.sqrt(count) * (k * s - z)),
+                    low,
+                    high)
+                - confidence;
+    double below = 0;
+    double above = 2;
+    while (excess.value(above) < 0 && above < GREATEST) {
+      below = above;
+      above *= 2;
+    }
+    return new BracketingNthOrderBrentSolver(1e-9, 1e-7, 5).solve(CALLS, excess, below, above);
   }
 
   /** Density of the square root of chi squared over its freedom. */
