@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.laminate.PlaneStiffness;
 import felloe.mesh.PlateMesh;
 import java.util.BitSet;
 
@@ -18,7 +19,7 @@ public final class BendingModel {
   private static final double FAR = 1.0 / 6;
 
   private final PlateMesh mesh;
-  private final Stiffness d;
+  private final PlaneStiffness d;
   private final BitSet held;
   private final SparseSystem system;
   private final boolean sound;
@@ -29,7 +30,7 @@ public final class BendingModel {
    * @param d bending stiffness, N mm
    * @param held unknowns that are held at zero
    */
-  public BendingModel(PlateMesh mesh, Stiffness d, BitSet held) {
+  public BendingModel(PlateMesh mesh, PlaneStiffness d, BitSet held) {
     this.mesh = mesh;
     this.d = d;
     this.held = (BitSet) held.clone();

@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.laminate.PlaneStiffness;
 import felloe.mesh.PlateMesh;
 import java.util.BitSet;
 
@@ -15,11 +16,11 @@ import java.util.BitSet;
 final class ClampedEdge {
 
   private final PlateMesh mesh;
-  private final Stiffness d;
+  private final PlaneStiffness d;
   private final BitSet held;
   private final boolean[] idle;
 
-  ClampedEdge(PlateMesh mesh, Stiffness d, BitSet held, boolean[] idle) {
+  ClampedEdge(PlateMesh mesh, PlaneStiffness d, BitSet held, boolean[] idle) {
     this.mesh = mesh;
     this.d = d;
     this.held = held;
@@ -69,7 +70,7 @@ final class ClampedEdge {
     double xx = x * x;
     double yy = y * y;
     double xy = 2 * x * y;
-    double across = xx * d.first(xx, yy, xy) + yy * d.second(xx, yy, xy) + xy * d.third(xx, yy, xy);
+    double across = xx * d.x(xx, yy, xy) + yy * d.y(xx, yy, xy) + xy * d.shear(xx, yy, xy);
     double curvature = moment / across;
     curvatures[3 * node] = curvature * xx;
     curvatures[3 * node + 1] = curvature * yy;

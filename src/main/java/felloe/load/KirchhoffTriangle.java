@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.laminate.PlaneStiffness;
 import java.util.Arrays;
 
 /**
@@ -106,15 +107,15 @@ final class KirchhoffTriangle {
   }
 
   /** The stiffness, row by row; exact, since curvatures are linear. */
-  void stiffness(Stiffness d, double[] k) {
+  void stiffness(PlaneStiffness d, double[] k) {
     Arrays.fill(k, 0);
     double weight = area / 3;
     for (int point = 0; point < 3; point++) {
       curvaturesByUnknowns(point == 0 ? 0 : 0.5, point == 1 ? 0 : 0.5, point == 2 ? 0 : 0.5);
       for (int u = 0; u < UNKNOWNS; u++) {
-        double mx = weight * d.first(b[0][u], b[1][u], b[2][u]);
-        double my = weight * d.second(b[0][u], b[1][u], b[2][u]);
-        double mxy = weight * d.third(b[0][u], b[1][u], b[2][u]);
+        double mx = weight * d.x(b[0][u], b[1][u], b[2][u]);
+        double my = weight * d.y(b[0][u], b[1][u], b[2][u]);
+        double mxy = weight * d.shear(b[0][u], b[1][u], b[2][u]);
         for (int v = 0; v < UNKNOWNS; v++) {
           k[UNKNOWNS * u + v] += mx * b[0][v] + my * b[1][v] + mxy * b[2][v];
         }

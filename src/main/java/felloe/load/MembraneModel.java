@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.laminate.PlaneStiffness;
 import felloe.mesh.PlateMesh;
 import java.util.BitSet;
 
@@ -12,7 +13,7 @@ import java.util.BitSet;
 public final class MembraneModel {
 
   private final PlateMesh mesh;
-  private final Stiffness a;
+  private final PlaneStiffness a;
   private final SparseSystem system;
   private final boolean sound;
 
@@ -22,7 +23,7 @@ public final class MembraneModel {
    * @param a membrane stiffness, N/mm
    * @param held unknowns that are held at zero
    */
-  public MembraneModel(PlateMesh mesh, Stiffness a, BitSet held) {
+  public MembraneModel(PlateMesh mesh, PlaneStiffness a, BitSet held) {
     this.mesh = mesh;
     this.a = a;
     double[] x = new double[mesh.points()];

@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.laminate.PlaneStiffness;
 import java.util.Arrays;
 
 /**
@@ -56,18 +57,18 @@ final class MembraneTriangle {
   }
 
   /** The stiffness, row by row. */
-  void stiffness(Stiffness a, double[] k) {
+  void stiffness(PlaneStiffness a, double[] k) {
     Arrays.fill(k, 0);
     for (double[] point : POINTS) {
       at(point[0], point[1], point[2]);
       double weight = jacobian / 6;
       for (int i = 0; i < 6; i++) {
-        double ux = weight * a.first(nx[i], 0, ny[i]);
-        double uy = weight * a.second(nx[i], 0, ny[i]);
-        double us = weight * a.third(nx[i], 0, ny[i]);
-        double vx = weight * a.first(0, ny[i], nx[i]);
-        double vy = weight * a.second(0, ny[i], nx[i]);
-        double vs = weight * a.third(0, ny[i], nx[i]);
+        double ux = weight * a.x(nx[i], 0, ny[i]);
+        double uy = weight * a.y(nx[i], 0, ny[i]);
+        double us = weight * a.shear(nx[i], 0, ny[i]);
+        double vx = weight * a.x(0, ny[i], nx[i]);
+        double vy = weight * a.y(0, ny[i], nx[i]);
+        double vs = weight * a.shear(0, ny[i], nx[i]);
         int row = 2 * i * UNKNOWNS;
         for (int j = 0; j < 6; j++) {
           k[row + 2 * j] += ux * nx[j] + us * ny[j];

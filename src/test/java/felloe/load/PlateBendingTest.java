@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.laminate.PlaneStiffness;
 import felloe.mesh.Fineness;
 import felloe.mesh.PlateMesh;
 import felloe.mesh.PlateMesher;
@@ -20,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PlateBendingTest {
 
   private static final double NU = 0.3;
-  private static final Stiffness D = Stiffness.bending(70_000, NU, 5);
+  private static final PlaneStiffness D = Isotropic.bending(70_000, NU, 5);
   private static final double A = 150;
 
   private static Region ring(double inner) {
@@ -93,7 +94,7 @@ class PlateBendingTest {
   }
 
   private static double moment(double[] curvatures, int node) {
-    return D.first(curvatures[3 * node], curvatures[3 * node + 1], curvatures[3 * node + 2]);
+    return D.x(curvatures[3 * node], curvatures[3 * node + 1], curvatures[3 * node + 2]);
   }
 
   /**
@@ -181,7 +182,7 @@ class PlateBendingTest {
       }
     }
     held.set(2 * mesh.nearest(new Point(-half, -half)) + 1);
-    Stiffness a = Stiffness.membrane(70_000, NU, 1);
+    PlaneStiffness a = Isotropic.membrane(70_000, NU, 1);
     MembraneModel model = new MembraneModel(mesh, a, held);
     assertTrue(model.isHeld());
     double[] load = new double[2 * mesh.points()];
@@ -199,7 +200,7 @@ class PlateBendingTest {
     }
     double[] strains = model.strains(model.solve(load));
     int top = mesh.nearest(new Point(0, 10));
-    double stress = a.first(strains[3 * top], strains[3 * top + 1], strains[3 * top + 2]);
+    double stress = a.x(strains[3 * top], strains[3 * top + 1], strains[3 * top + 2]);
     double part = 20 / width;
     double net = 3 - 3.13 * part + 3.66 * part * part - 1.53 * part * part * part;
     assertEquals(net / (1 - part), stress, 0.01 * 3);
@@ -215,7 +216,7 @@ class PlateBendingTest {
     }
     BitSet held = new BitSet();
     held.set(0, 3);
-    MembraneModel model = new MembraneModel(mesh, Stiffness.isotropic(1000, 0.3), held);
+    MembraneModel model = new MembraneModel(mesh, Isotropic.stiffness(1000, 0.3), held);
     double[] found = model.strains(u);
     for (int i = 0; i < mesh.nodes(); i++) {
       assertEquals(0.3, found[3 * i], 1e-8);
