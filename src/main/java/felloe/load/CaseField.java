@@ -1,0 +1,66 @@
+package felloe.load;
+
+import felloe.geometry.Point;
+import java.util.List;
+
+/**
+ * What a load case does to a meshed plate.
+ *
+ * @param load which case
+ * @param deflections of the nodes toward the driver, mm
+ * @param uses of the nodes' material, 1 at failure
+ * @param atLoads how far each force moves its point along itself, mm
+ * @param peakDeflection the largest movement of all nodes, mm
+ * @param peakDeflectionAt where
+ * @param worst the highest use and what it is
+ * @param worstAt where
+ * @param bolts forces of the bolts; empty when the plate is clamped
+ * @param hub what the hub gives in all
+ * @param shearShare by how much transverse shear, which the model leaves out, would add to the
+ *     deflection, as a part of it
+ */
+public record CaseField(
+    LoadCase load,
+    double[] deflections,
+    double[] uses,
+    List<Double> atLoads,
+    double peakDeflection,
+    Point peakDeflectionAt,
+    Strength.Worst worst,
+    Point worstAt,
+    List<BoltForce> bolts,
+    HubForce hub,
+    double shearShare) {
+
+  /** Copies the lists, not the arrays. */
+  public CaseField {
+    atLoads = List.copyOf(atLoads);
+    bolts = List.copyOf(bolts);
+  }
+
+  /** The largest movement at a force, mm. */
+  public double atLoad() {
+    return atLoads.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+  }
+
+  /**
+   * What a bolt gives.
+   *
+   * @param label of its hole
+   * @param tension N, with what the plate's prying on the hub's face adds
+   * @param shear N
+   */
+  public record BoltForce(String label, double tension, double shear) {}
+
+  /**
+   * What the hub gives to the plate in all, about the hub axis: it balances the hands.
+   *
+   * @param x N
+   * @param y N
+   * @param z N
+   * @param tiltX moment about x, N mm
+   * @param tiltY moment about y, N mm
+   * @param torque moment about z, N mm
+   */
+  public record HubForce(double x, double y, double z, double tiltX, double tiltY, double torque) {}
+}

@@ -1,0 +1,115 @@
+package felloe.load;
+
+import java.util.Arrays;
+
+/**
+ * How much the hub's face pushes at each of some places, so that the plate nowhere sinks into it
+ * and the face nowhere pulls: a linear complementarity problem, solved by guessing which places
+ * touch, and correcting the guess until it holds.
+ *
+ * <p>The matrix of deflections by unit pushes is symmetric and positive definite, so there is one
+ * answer. When the guesses go round in a circle, the places are swept one by one instead (Gauss and
+ * Seidel, never below zero), which always ends there.
+ */
+final class FacePush {
+
+  private static final int GUESSES = 60;
+  private static final int SWEEPS = 4000;
+
+  private final double[][] deflections;
+
+  /**
+   * Takes the deflections.
+   *
+   * @param deflections at place i under a push of 1 N at place j, mm
+   */
+  FacePush(double[][] deflections) {
+    this.deflections = deflections;
+  }
+
+  /**
+   * The pushes, N.
+   *
+   * @param free deflections at the places when nothing pushes, mm; below zero is into the hub
+   */
+  double[] against(double[] free) {
+    int n = free.length;
+    boolean[] touches = new boolean[n];
+    for (int i = 0; i < n; i++) {
+      touches[i] = free[i] < 0;
+    }
+    for (int guess = 0; guess < GUESSES; guess++) {
+      double[] push = pushes(touches, free);
+      boolean holds = true;
+      for (int i = 0; i < n; i++) {
+        if (touches[i] && push[i] < 0) {
+          touches[i] = false;
+          holds = false;
+        } else if (!touches[i] && gap(i, push, free) < -1e-12) {
+          touches[i] = true;
+          holds = false;
+        }
+      }
+      if (holds) {
+        return push;
+      }
+    }
+    return sweep(free);
+  }
+
+  private double gap(int place, double[] push, double[] free) {
+    double gap = free[place];
+    for (int j = 0; j < push.length; j++) {
+      gap += deflections[place][j] * push[j];
+    }
+    return gap;
+  }
+
+  /** Pushes that keep the touching places at zero, by Cholesky's factors. */
+  private double[] pushes(boolean[] touches, double[] free) {
+    int[] on = new int[free.length];
+    int n = 0;
+    for (int i = 0; i < free.length; i++) {
+      if (touches[i]) {
+        on[n++] = i;
+      }
+    }
+    double[][] l = new double[n][n];
+    double[] y = new double[n];
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j <= i; j++) {
+        double sum = deflections[on[i]][on[j]];
+        for (int k = 0; k < j; k++) {
+          sum -= l[i][k] * l[j][k];
+        }
+        l[i][j] = i == j ? Math.sqrt(sum) : sum / l[j][j];
+      }
+      double right = -free[on[i]];
+      for (int k = 0; k < i; k++) {
+        right -= l[i][k] * y[k];
+      }
+      y[i] = right / l[i][i];
+    }
+    double[] push = new double[free.length];
+    for (int i = n - 1; i >= 0; i--) {
+      double sum = y[i];
+      for (int k = i + 1; k < n; k++) {
+        sum -= l[k][i] * push[on[k]];
+      }
+      push[on[i]] = sum / l[i][i];
+    }
+    return push;
+  }
+
+  private double[] sweep(double[] free) {
+    double[] push = new double[free.length];
+    double[] before = new double[free.length];
+    for (int sweep = 0; sweep < SWEEPS && (sweep == 0 || !Arrays.equals(push, before)); sweep++) {
+      System.arraycopy(push, 0, before, 0, push.length);
+      for (int i = 0; i < push.length; i++) {
+        push[i] = Math.max(0, push[i] - gap(i, push, free) / deflections[i][i]);
+      }
+    }
+    return push;
+  }
+}

@@ -1,0 +1,100 @@
+package felloe.load;
+
+import felloe.mesh.PlateMesh;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Which points of a mesh a support holds.
+ *
+ * @param bending unknowns of the plate in bending
+ * @param membrane unknowns in the plane
+ * @param bolts for each bolt the points under its head, nodes first; empty when clamped
+ * @param face nodes before the hub's face that it could push; empty when clamped
+ */
+record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face) {
+
+  private static final double ON = 1e-6;
+
+  /** The most places at which the hub's face is asked whether it pushes. */
+  private static final int FACE_POINTS = 72;
+
+  static HeldPoints of(PlateMesh mesh, Support support) {
+    return support instanceof Support.Clamped clamped
+        ? clamped(mesh, clamped)
+        : bolted(mesh, (Support.Bolted) support);
+  }
+
+  private static HeldPoints clamped(PlateMesh mesh, Support.Clamped support) {
+    BitSet bending = new BitSet();
+    BitSet membrane = new BitSet();
+    for (int i = 0; i < mesh.points(); i++) {
+      if (Math.hypot(mesh.x(i), mesh.y(i)) <= support.diameter() / 2 + ON) {
+        membrane.set(2 * i, 2 * i + 2);
+        if (i < mesh.nodes()) {
+          bending.set(3 * i, 3 * i + 3);
+        }
+      }
+    }
+    if (bending.cardinality() < 9) {
+      throw new LoadException(
+          "support", "no material lies within the clamped circle; make it wider");
+    }
+    return new HeldPoints(bending, membrane, List.of(), new int[0]);
+  }
+
+  private static HeldPoints bolted(PlateMesh mesh, Support.Bolted support) {
+    BitSet bending = new BitSet();
+    BitSet membrane = new BitSet();
+    List<int[]> bolts = new ArrayList<>();
+    for (Support.Bolt bolt : support.bolts()) {
+      List<Integer> under = new ArrayList<>();
+      for (int i = 0; i < mesh.points(); i++) {
+        double off = Math.hypot(mesh.x(i) - bolt.at().x(), mesh.y(i) - bolt.at().y());
+        if (off <= bolt.head() / 2 + ON) {
+          under.add(i);
+          membrane.set(2 * i, 2 * i + 2);
+          if (i < mesh.nodes()) {
+            bending.set(3 * i, 3 * i + 3);
+          }
+        }
+      }
+      bolts.add(under.stream().mapToInt(Integer::intValue).toArray());
+    }
+    if (bolts.stream().filter(under -> under.length > 2).count() < 2) {
+      throw new LoadException(
+          "support", "fewer than two bolts: they do not hold the plate; clamp it instead");
+    }
+    return new HeldPoints(bending, membrane, bolts, face(mesh, support, bending));
+  }
+
+  /** Nodes spread over the hub's face, its rim first, since the plate rocks about it. */
+  private static int[] face(PlateMesh mesh, Support.Bolted support, BitSet held) {
+    double radius = support.face() / 2;
+    List<Integer> within = new ArrayList<>();
+    for (int i = 0; i < mesh.nodes(); i++) {
+      if (Math.hypot(mesh.x(i), mesh.y(i)) <= radius + ON && !held.get(3 * i)) {
+        within.add(i);
+      }
+    }
+    within.sort(
+        (a, b) -> {
+          double ra = Math.hypot(mesh.x(a), mesh.y(a));
+          double rb = Math.hypot(mesh.x(b), mesh.y(b));
+          return Math.abs(ra - rb) > ON ? Double.compare(rb, ra) : Integer.compare(a, b);
+        });
+    double apart = 2 * Math.PI * radius / (FACE_POINTS / 2.0);
+    List<Integer> chosen = new ArrayList<>();
+    for (int i : within) {
+      boolean free =
+          chosen.stream()
+              .noneMatch(
+                  c -> Math.hypot(mesh.x(c) - mesh.x(i), mesh.y(c) - mesh.y(i)) < 0.95 * apart);
+      if (free && chosen.size() < FACE_POINTS) {
+        chosen.add(i);
+      }
+    }
+    return chosen.stream().mapToInt(Integer::intValue).toArray();
+  }
+}

@@ -1,0 +1,160 @@
+package felloe.load;
+
+import felloe.geometry.Point;
+import felloe.geometry.Region;
+import felloe.geometry.Tolerances;
+import felloe.mesh.Fineness;
+import felloe.mesh.MeshException;
+import felloe.mesh.PlateMesh;
+import felloe.mesh.PlateMesher;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Reckons a plate under load cases, on finer and finer meshes until the figures no longer change.
+ *
+ * <p>Each mesh is finer everywhere, and finer still about the places of highest use. The last
+ * change tells how sure the figures are.
+ *
+ * @param region the material, mm
+ * @param section the plate through its thickness
+ * @param support how the hub holds it
+ * @param cases the load cases
+ */
+public record LoadStudy(Region region, Section section, Support support, List<LoadCase> cases) {
+
+  /** The longest edge of the first mesh, as a part of the plate's longer side. */
+  private static final double FIRST = 1.0 / 36;
+
+  /** Each mesh's edges as a part of the last one's. */
+  private static final double FINER = 0.7;
+
+  /** Edges on a circle of the first mesh. */
+  private static final int ROUND = 20;
+
+  private static final int GROWTH_PER_CENT = 33;
+
+  /** Refuses a study without cases. */
+  public LoadStudy {
+    cases = List.copyOf(cases);
+    if (cases.isEmpty()) {
+      throw new IllegalArgumentException("a study needs load cases");
+    }
+  }
+
+  /**
+   * How long to go on.
+   *
+   * @param deflection change of a deflection that no longer matters, as a part of it
+   * @param use change of a highest use that no longer matters, as a part of it
+   * @param meshes the most meshes to try, at least 1
+   * @param nodes the most nodes of a mesh
+   */
+  public record Patience(double deflection, double use, int meshes, int nodes) {
+
+    /** The usual: 1 % of deflections, 4 % of uses, four meshes. */
+    public static final Patience USUAL = new Patience(0.01, 0.04, 4, 60_000);
+  }
+
+  /**
+   * Reckons.
+   *
+   * @throws LoadException when nothing holds the plate, or a force is not on it
+   * @throws MeshException when the material is too narrow for a mesh of the size allowed
+   */
+  public LoadResult reckon(Patience patience) {
+    refuseOffThePlate();
+    double side = Math.max(region.outer().box().width(), region.outer().box().height());
+    double edge = FIRST * side;
+    List<Fineness.Spot> spots = List.of();
+    LoadResult last = null;
+    for (int i = 0; i < patience.meshes(); i++) {
+      double across = 4 / Math.pow(FINER, i);
+      int round = (int) Math.round(ROUND / Math.pow(FINER, i));
+      Fineness fineness =
+          new Fineness(edge, across, round, GROWTH_PER_CENT / 100.0, spots, patience.nodes());
+      PlateMesh mesh;
+      try {
+        mesh = PlateMesher.mesh(region, fineness, points(), circles());
+      } catch (MeshException tooMany) {
+        if (last == null) {
+          throw tooMany;
+        }
+        return last;
+      }
+      last = on(mesh, last, patience);
+      if (last.settled()) {
+        return last;
+      }
+      edge *= FINER;
+      spots = spots(last, edge);
+    }
+    return last;
+  }
+
+  /** Reckons on one mesh. */
+  public LoadResult reckon(PlateMesh mesh) {
+    return on(mesh, null, Patience.USUAL);
+  }
+
+  private LoadResult on(PlateMesh mesh, LoadResult before, Patience patience) {
+    boolean inPlane =
+        cases.stream().flatMap(c -> c.forces().stream()).anyMatch(f -> f.x() != 0 || f.y() != 0);
+    PlateOnHub plate = new PlateOnHub(mesh, section, support, inPlane);
+    List<CaseField> fields = cases.stream().map(plate::solve).toList();
+    List<LoadResult.Change> changes = new ArrayList<>();
+    boolean settled = before != null;
+    for (int i = 0; i < fields.size() && before != null; i++) {
+      CaseField now = fields.get(i);
+      CaseField then = before.cases().get(i);
+      double deflection = change(then.atLoad(), now.atLoad());
+      double use = change(then.worst().use(), now.worst().use());
+      changes.add(new LoadResult.Change(deflection, use));
+      settled &= deflection <= patience.deflection() && use <= patience.use();
+    }
+    return new LoadResult(section, support, mesh, fields, changes, plate.unknowns(), settled);
+  }
+
+  private static double change(double then, double now) {
+    return now == 0 ? 0 : Math.abs(now - then) / Math.abs(now);
+  }
+
+  private List<Fineness.Spot> spots(LoadResult last, double edge) {
+    return last.cases().stream().map(c -> new Fineness.Spot(c.worstAt(), edge / 4)).toList();
+  }
+
+  private List<Point> points() {
+    return cases.stream()
+        .filter(c -> c.patch() == 0)
+        .flatMap(c -> c.forces().stream())
+        .map(HandForce::at)
+        .distinct()
+        .toList();
+  }
+
+  private List<PlateMesher.Circle> circles() {
+    if (support instanceof Support.Clamped clamped) {
+      return List.of(new PlateMesher.Circle(Point.ORIGIN, clamped.diameter() / 2));
+    }
+    Support.Bolted bolted = (Support.Bolted) support;
+    List<PlateMesher.Circle> circles = new ArrayList<>();
+    bolted.bolts().forEach(b -> circles.add(new PlateMesher.Circle(b.at(), b.head() / 2)));
+    circles.add(new PlateMesher.Circle(Point.ORIGIN, bolted.face() / 2));
+    return circles;
+  }
+
+  private void refuseOffThePlate() {
+    for (LoadCase load : cases) {
+      for (HandForce force : load.forces()) {
+        boolean on =
+            region.contains(force.at())
+                || region.contours().stream()
+                    .anyMatch(c -> c.distance(force.at()) <= Tolerances.SAME_POINT);
+        if (!on) {
+          throw new LoadException(
+              load.name(), "its force at " + force.at() + " is not on the plate; move it there");
+        }
+      }
+    }
+  }
+}

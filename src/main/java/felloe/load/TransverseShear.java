@@ -1,0 +1,61 @@
+package felloe.load;
+
+import felloe.mesh.PlateMesh;
+import java.util.BitSet;
+
+/**
+ * What the thin-plate model leaves out. Shear forces follow from how the moments change, Qx = Mx,x
+ * + Mxy,y and Qy = Mxy,x + My,y; the energy that they would store beside that of bending tells by
+ * how much the plate would give more (Reissner's energy of shear, first order).
+ */
+final class TransverseShear {
+
+  private TransverseShear() {}
+
+  /**
+   * Energy of shear over energy of bending.
+   *
+   * @param clamped unknowns of the plate in bending that are held; where all of a triangle is, it
+   *     has no part in this
+   * @param k curvatures at the nodes
+   */
+  static double share(PlateMesh mesh, Section section, BitSet clamped, double[] k) {
+    double shear = 0;
+    double bending = 0;
+    for (int t = 0; t < mesh.triangles(); t++) {
+      if (idle(mesh, t, clamped)) {
+        continue;
+      }
+      double area = mesh.area(t);
+      double qx = 0;
+      double qy = 0;
+      double energy = 0;
+      for (int c = 0; c < 3; c++) {
+        int n = mesh.corner(t, c);
+        int a = mesh.corner(t, (c + 1) % 3);
+        int b = mesh.corner(t, (c + 2) % 3);
+        double dx = (mesh.y(a) - mesh.y(b)) / (2 * area);
+        double dy = (mesh.x(b) - mesh.x(a)) / (2 * area);
+        double mx = section.d().x(k[3 * n], k[3 * n + 1], k[3 * n + 2]);
+        double my = section.d().y(k[3 * n], k[3 * n + 1], k[3 * n + 2]);
+        double mxy = section.d().shear(k[3 * n], k[3 * n + 1], k[3 * n + 2]);
+        qx += dx * mx + dy * mxy;
+        qy += dx * mxy + dy * my;
+        energy += (mx * k[3 * n] + my * k[3 * n + 1] + mxy * k[3 * n + 2]) / 3;
+      }
+      shear += area * (qx * qx + qy * qy) / section.shear() / 2;
+      bending += area * energy / 2;
+    }
+    return bending == 0 ? 0 : shear / bending;
+  }
+
+  private static boolean idle(PlateMesh mesh, int triangle, BitSet clamped) {
+    for (int c = 0; c < 3; c++) {
+      int first = 3 * mesh.corner(triangle, c);
+      if (clamped.nextClearBit(first) < first + 3) {
+        return false;
+      }
+    }
+    return true;
+  }
+}
