@@ -61,7 +61,7 @@ class BadCallsTest {
     assertWrong("felloe check: SHAPE is missing", "check");
     assertWrong("felloe new: FAMILY is missing", "new");
     assertWrong("SHAPE: must name at least one shape file; write heron.yaml, say", "make");
-    assertWrong("hub: must be followed by list or show; write felloe hub list", "hub");
+    assertWrong("hub: must be followed by list, show or measure; write felloe hub list", "hub");
   }
 
   @Test
