@@ -4,7 +4,11 @@ import felloe.kit.HubCard;
 import felloe.kit.Kit;
 import felloe.kit.MeasureAnswer;
 import felloe.plate.Place;
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
+import java.nio.charset.Charset;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
@@ -113,15 +117,45 @@ final class HubCommand implements Command {
   private static int measure(ParseResult sub, String format, Screen screen, Kit kit) {
     String file = sub.matchedPositionalValue(0, "");
     if (file.isEmpty()) {
-      throw Calls.wrong(
-          "hub measure", "must be followed by a measured file", "write felloe hub measure FILE");
+      if (!screen.terminal()) {
+        throw Calls.wrong(
+            "hub measure",
+            "must be followed by a measured file where nobody sits at a terminal",
+            "write felloe hub measure FILE");
+      }
+      Charset charset = Charset.defaultCharset();
+      return talk(
+          new BufferedReader(new InputStreamReader(System.in, charset)), format, screen, kit);
     }
-    MeasureAnswer answer = kit.measure(Options.path(file));
+    show(kit.measure(Options.path(file)), format, screen);
+    return Exit.WELL;
+  }
+
+  private static void show(MeasureAnswer answer, String format, Screen screen) {
     if (format.equals("json")) {
       screen.data(answer.json());
     } else {
       new MeasureText(screen).show(answer);
     }
+  }
+
+  /** Asks for the readings, and shows what they tell and how to keep them. */
+  static int talk(BufferedReader in, String format, Screen screen, Kit kit) {
+    MeasureTalk talk = new MeasureTalk(in, screen, kit);
+    Optional<MeasureAnswer> answer = talk.talk();
+    screen.say("");
+    if (answer.isEmpty() || answer.get().holes().isEmpty()) {
+      screen.say("These readings are too few to find the holes.");
+      answer
+          .flatMap(a -> a.next().stream().findFirst())
+          .ifPresent(next -> screen.say("Next would have been " + next.words() + "."));
+      return Exit.WRONG;
+    }
+    show(answer.get(), format, screen);
+    screen.say("");
+    screen.say("To keep the readings, save these lines as readings.yaml:");
+    screen.say("");
+    talk.text().lines().forEach(screen::say);
     return Exit.WELL;
   }
 }

@@ -2,16 +2,19 @@ package felloe.kit;
 
 import felloe.cutting.FeedTable;
 import felloe.hub.HubCatalogue;
+import felloe.hub.HubSpec;
 import felloe.kit.KitAnswer.FileLine;
 import felloe.kit.KitFolder.Bundle;
 import felloe.laminate.StackFile;
 import felloe.laminate.StripsFile;
+import felloe.measure.Measured;
 import felloe.measure.MeasuredFile;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Plate;
+import felloe.plate.Problem;
 import felloe.plate.Verdict;
 import felloe.yaml.YamlTree;
 import java.nio.file.Path;
@@ -58,6 +61,34 @@ public final class Kit {
   /** Reviews a plate, against another hub than its own where one is named. */
   public CheckAnswer check(ShapeSource shape, Optional<String> hub) {
     return new Reading(folder, hub).all(List.of(shape)).get(0).answer();
+  }
+
+  /**
+   * Reviews a plate and proves it as drilled.
+   *
+   * @param hub the hub to compare with instead of the shape's own
+   * @param measured the measured file
+   * @param bonus whether a hole that is larger than drawn may be so much further off (ISO 2692)
+   * @throws BadInput also when no hub is named, or the readings do not tell where the holes are
+   */
+  public DrilledAnswer checkDrilled(
+      ShapeSource shape, Optional<String> hub, Path measured, boolean bonus) {
+    Reading reading = new Reading(folder, hub);
+    Measured readings = reading.with(() -> MeasuredFile.read(measured));
+    Reading.Studied studied = reading.all(List.of(shape)).get(0);
+    HubSpec spec =
+        reading
+            .hub(studied)
+            .orElseThrow(
+                () ->
+                    new BadInput(
+                        new Problem(
+                            Place.ofOption("--measured", ""),
+                            "",
+                            "",
+                            "needs a hub, but the shape file names none",
+                            "add --hub HUB")));
+    return DrilledAnswer.of(studied.answer(), studied.plate(), spec, readings, bonus);
   }
 
   /** Key figures and exact geometry. The review is not asked, so limits are not read. */

@@ -121,6 +121,17 @@ final class Reading {
     problems.throwIfAny();
   }
 
+  /** The hub that a shape was compared with, if there is one. */
+  Optional<HubSpec> hub(Studied studied) {
+    return hub.map(h -> new HubCatalogue(folder).spec(h, Place.ofOption("--hub", "")))
+        .or(
+            () ->
+                studied
+                    .plate()
+                    .hub()
+                    .map(name -> hubs(studied.source(), folder).spec(name, Place.BUILT_IN)));
+  }
+
   private Studied study(ShapeSource source, Optional<HubSpec> other) {
     Plate plate = plate(source, folder);
     Optional<HubSpec> spec = other.or(() -> hub(plate, source, folder));

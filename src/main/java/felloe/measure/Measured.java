@@ -74,4 +74,11 @@ public record Measured(
     }
     return holes(new Pair(reading.from(), reading.to(), reading.edge(), reading.over()));
   }
+
+  /** A reading to be taken in words, such as {@code 1 to 4 over outside}. */
+  public String words(Pair pair) {
+    return pair.over() == Over.DIAMETER
+        ? "the diameter of " + holes(pair)
+        : holes(pair) + " over " + pair.over().words();
+  }
 }

@@ -1,0 +1,203 @@
+package felloe.cli;
+
+import felloe.kit.Kit;
+import felloe.kit.MeasureAnswer;
+import felloe.kit.MeasureAnswer.NextRow;
+import felloe.plate.BadInput;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Asks for readings one by one, draws which holes to measure next, and tells what they say so far.
+ * It ends at {@code q} and at the end of the input, and then gives the whole answer.
+ */
+final class MeasureTalk {
+
+  private static final Pattern REPLY =
+      Pattern.compile("(?:(\\d+)\\s+(\\d+)\\s+)?(?:([oic])\\s*)?(\\S.*)");
+  private static final int ENOUGH = 2;
+
+  private final BufferedReader in;
+  private final Screen screen;
+  private final Kit kit;
+  private final List<String> readings = new ArrayList<>();
+  private final Set<String> skipped = new LinkedHashSet<>();
+  private String head = "";
+  private boolean ended;
+
+  MeasureTalk(BufferedReader in, Screen screen, Kit kit) {
+    this.in = in;
+    this.screen = screen;
+    this.kit = kit;
+  }
+
+  /** Talks; empty when it ended before there was anything to tell. */
+  Optional<MeasureAnswer> talk() {
+    screen.say("Number the holes counter-clockwise, one after the other, as you look at them.");
+    screen.say("A blank line skips a reading, q ends. Lengths are mm.");
+    if (!start()) {
+      return Optional.empty();
+    }
+    MeasureAnswer answer = kit.measure("readings", text());
+    while (!ended) {
+      Optional<NextRow> next =
+          answer.next().stream().filter(row -> !skipped.contains(row.words())).findFirst();
+      next.ifPresent(row -> show(row));
+      soFar(answer);
+      String reply = ask(question(next));
+      if (ended) {
+        break;
+      }
+      if (reply.isBlank()) {
+        if (next.isEmpty()) {
+          break;
+        }
+        skipped.add(next.get().words());
+      } else {
+        answer = taken(reply.strip(), next).orElse(answer);
+      }
+    }
+    return Optional.of(answer);
+  }
+
+  /** The readings as a measured file. */
+  String text() {
+    return head
+        + "readings:"
+        + (readings.isEmpty() ? " []" : "")
+        + "\n"
+        + String.join("", readings);
+  }
+
+  private boolean start() {
+    while (!ended) {
+      String on = ask("What do the jaws touch: holes, screws or threads? [holes] ").strip();
+      String count = ended ? "" : ask("How many? ").strip();
+      if (ended) {
+        return false;
+      }
+      head = "holes: " + plain(count) + "\non: " + (on.isEmpty() ? "holes" : plain(on)) + "\n";
+      try {
+        kit.measure("readings", text());
+        return true;
+      } catch (BadInput bad) {
+        tell(bad);
+      }
+    }
+    return false;
+  }
+
+  /** A word that cannot break the file that it is put into. */
+  private static String plain(String word) {
+    return word.matches("-?[A-Za-z0-9.]+( in| mm| cm)?") ? word : "'" + word.replace("'", "") + "'";
+  }
+
+  private static String question(Optional<NextRow> next) {
+    String any = "another pair as in 2 5 o 75.4";
+    if (next.isEmpty()) {
+      return "Any other reading, " + any + ": ";
+    }
+    NextRow row = next.get();
+    return row.over().equals("diameter")
+        ? "Diameter of a hole, such as " + row.from() + ": "
+        : row.from()
+            + " to "
+            + row.to()
+            + ", over outside (or i 64.5 inside, c 70 centres; "
+            + any
+            + "): ";
+  }
+
+  private Optional<MeasureAnswer> taken(String reply, Optional<NextRow> next) {
+    Matcher match = REPLY.matcher(reply);
+    if (!match.matches() || (match.group(1) == null && next.isEmpty())) {
+      screen.say("That is no reading.");
+      return Optional.empty();
+    }
+    String value = plain(match.group(4).strip());
+    boolean pair = match.group(1) != null;
+    String from = pair ? match.group(1) : next.get().from();
+    String to = pair ? match.group(2) : next.get().to();
+    String line;
+    if (from.equals(to)) {
+      line = " - {hole: " + from + ", over: diameter, reads: " + value + "}\n";
+    } else {
+      String over =
+          match.group(3) == null || match.group(3).equals("o")
+              ? "outside"
+              : match.group(3).equals("i") ? "inside" : "centres";
+      line = " - {from: " + from + ", to: " + to + ", over: " + over + ", reads: " + value + "}\n";
+    }
+    readings.add(line);
+    try {
+      return Optional.of(kit.measure("readings", text()));
+    } catch (BadInput bad) {
+      readings.remove(readings.size() - 1);
+      tell(bad);
+      return Optional.empty();
+    }
+  }
+
+  private void tell(BadInput bad) {
+    bad.problems()
+        .forEach(
+            p ->
+                screen.say(
+                    "Not taken: "
+                        + (p.value().isEmpty() ? "" : "'" + p.value() + "' ")
+                        + p.wanted()
+                        + (p.cure().isEmpty() ? "" : "; " + p.cure())));
+  }
+
+  private void soFar(MeasureAnswer answer) {
+    answer
+        .pattern()
+        .ifPresent(
+            ring ->
+                screen.say(
+                    "So far: circle of "
+                        + MeasureText.mm(ring.pcd())
+                        + " +- "
+                        + MeasureText.mm((ring.high() - ring.low()) / 2)
+                        + " mm, "
+                        + ring.spacing()
+                        + answer.candidates().stream()
+                            .findFirst()
+                            .map(c -> "; nearest " + c.hub())
+                            .orElse("")
+                        + (answer.suspects().isEmpty() ? "" : "; a reading looks like a slip")
+                        + (answer.spare() >= ENOUGH ? ". That may do; q ends." : ".")));
+  }
+
+  private void show(NextRow row) {
+    int count = kit.measure("readings", text()).count();
+    screen.say("");
+    new RingSketch(count, Integer.parseInt(row.from()), Integer.parseInt(row.to()))
+        .lines()
+        .forEach(screen::say);
+  }
+
+  /** A line that was typed; the end of the input ends the talk. */
+  private String ask(String question) {
+    screen.err().print(question);
+    screen.err().flush();
+    try {
+      String line = in.readLine();
+      if (line == null || line.strip().equals("q")) {
+        ended = true;
+        return "";
+      }
+      return line;
+    } catch (IOException gone) {
+      ended = true;
+      return "";
+    }
+  }
+}

@@ -1,0 +1,85 @@
+package felloe.measure;
+
+import felloe.geometry.Motion;
+import felloe.geometry.Point;
+import felloe.hub.RigidFit;
+import felloe.hub.RigidFit.Round;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lays measured places on the places that were meant, each on its own, so that the worst is off
+ * least. First by least squares, which settles which way round they lie, then by the fit that the
+ * hub is laid with.
+ *
+ * @param first by least squares
+ * @param second what the fit adds
+ * @param worst how far the worst is then off, mm
+ */
+record Alignment(Motion first, Motion second, double worst) {
+
+  static Alignment of(List<Point> found, List<Point> meant, boolean mayMirror) {
+    Alignment straight = one(found, meant, false);
+    if (!mayMirror) {
+      return straight;
+    }
+    Alignment mirrored = one(found, meant, true);
+    return mirrored.worst < straight.worst ? mirrored : straight;
+  }
+
+  Point of(Point p) {
+    return second.of(first.of(p));
+  }
+
+  private static Alignment one(List<Point> found, List<Point> meant, boolean mirror) {
+    Motion first = squares(found, meant, mirror);
+    List<Round> from = new ArrayList<>();
+    List<Round> to = new ArrayList<>();
+    for (int i = 0; i < found.size(); i++) {
+      from.add(new Round(first.of(found.get(i)), 0));
+      to.add(new Round(meant.get(i), 0));
+    }
+    // The meant places go first: of the turns of an even ring onto itself the least is then taken.
+    RigidFit fit = RigidFit.of(to, from);
+    boolean own = true;
+    for (int i = 0; i < found.size(); i++) {
+      own &= fit.holes().get(i) == i;
+    }
+    Motion second = own ? back(fit.placement()) : Motion.NONE;
+    double worst = 0;
+    for (int i = 0; i < found.size(); i++) {
+      worst = Math.max(worst, second.of(from.get(i).centre()).distance(meant.get(i)));
+    }
+    return new Alignment(first, second, worst);
+  }
+
+  private static Motion back(Motion there) {
+    Motion turn = Motion.turn(-there.turn());
+    return new Motion(false, -there.turn(), turn.of(there.shift()).times(-1));
+  }
+
+  private static Motion squares(List<Point> found, List<Point> meant, boolean mirror) {
+    Point a = Point.ORIGIN;
+    Point b = Point.ORIGIN;
+    int n = found.size();
+    for (int i = 0; i < n; i++) {
+      a = a.plus(flip(found.get(i), mirror), 1.0 / n);
+      b = b.plus(meant.get(i), 1.0 / n);
+    }
+    double dot = 0;
+    double cross = 0;
+    for (int i = 0; i < n; i++) {
+      Point p = flip(found.get(i), mirror).minus(a);
+      Point q = meant.get(i).minus(b);
+      dot += p.dot(q);
+      cross += p.cross(q);
+    }
+    Motion turn = new Motion(mirror, Math.atan2(cross, dot), Point.ORIGIN);
+    Point moved = Motion.turn(turn.turn()).of(a);
+    return new Motion(mirror, turn.turn(), b.minus(moved));
+  }
+
+  private static Point flip(Point p, boolean mirror) {
+    return mirror ? new Point(-p.x(), p.y()) : p;
+  }
+}

@@ -1,0 +1,256 @@
+package felloe.measure;
+
+import felloe.geometry.GeometryException;
+import felloe.geometry.Point;
+import felloe.hub.Basis;
+import felloe.hub.DrillingMethod;
+import felloe.hub.FastenerFormula;
+import felloe.hub.HubFit;
+import felloe.hub.HubFitResult;
+import felloe.hub.HubPractice;
+import felloe.hub.HubRing;
+import felloe.hub.HubSpec;
+import felloe.plate.BadInput;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.plate.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Proves a drilled plate against its hub: the holes where the readings have them, as large as they
+ * were measured, in the same fit that the drawing was checked with.
+ *
+ * <p>Readings tell how the holes lie to each other, not where the plate's outline is, so the hub's
+ * axis may move with them. Hub holes alone are laid on their places; other holes that were measured
+ * are told in the same axes.
+ */
+public final class AsDrilled {
+
+  private static final double ROUNDING = 1e-6;
+
+  private final Plate plate;
+  private final HubSpec hub;
+  private final Measured measured;
+  private final boolean bonus;
+  private final MeasurePractice practice = MeasurePractice.standard();
+  private final HubPractice hubPractice = HubPractice.standard();
+  private final List<Hole> meant;
+
+  private AsDrilled(Plate plate, HubSpec hub, Measured measured, boolean bonus) {
+    this.plate = plate;
+    this.hub = hub;
+    this.measured = measured;
+    this.bonus = bonus;
+    this.meant = new PlateHoles(plate, hub).of(measured);
+  }
+
+  /**
+   * Proves a plate.
+   *
+   * @param bonus whether a hole that is larger than drawn may be so much further off (ISO 2692,
+   *     maximum material condition)
+   * @throws BadInput when the file names holes that the plate has not, when a hub hole was not
+   *     measured, when the readings tell too little, or when the holes do not fit their numbers
+   */
+  public static AsDrilledResult of(Plate plate, HubSpec hub, Measured measured, boolean bonus) {
+    return new AsDrilled(plate, hub, measured, bonus).result();
+  }
+
+  private AsDrilledResult result() {
+    List<Point> places = meant.stream().map(Hole::centre).toList();
+    SurveyResult survey = Survey.about(places, measured, practice);
+    if (!survey.told()) {
+      throw tooFew(survey);
+    }
+    List<Point> found = survey.holes().stream().map(FoundHole::at).toList();
+    List<Point> bolts = only(places);
+    Alignment aligned = Alignment.of(only(found), bolts, !measuredFromBothEdges());
+    Numbering.check(measured, labels(), only(found), bolts, aligned);
+    List<Point> at = found.stream().map(aligned::of).toList();
+    double tolerance = fixed();
+    List<DrilledHole> holes = new ArrayList<>();
+    for (int i = 0; i < meant.size(); i++) {
+      holes.add(drilled(i, survey.holes().get(i), at.get(i), tolerance));
+    }
+    double zone = zone(survey);
+    DrillingMethod method =
+        new DrillingMethod(
+            "measured",
+            "as measured; 95 % bounds of the readings counted in the worst case",
+            zone,
+            Basis.of("measured with a calliper").orElseThrow());
+    HubFitResult fit = fit(new HubFit(hubPractice, method), holes);
+    double allowance = (hub.positionTolerance() + zone) / 2;
+    List<Openings> openings = Openings.of(fit, holes, allowance, practice.drillStep());
+    return new AsDrilledResult(
+        survey,
+        holes,
+        fit,
+        verdict(survey, holes, fit),
+        tolerance,
+        FastenerFormula.floatingTolerance(smallest(), largestScrew()),
+        bonus,
+        openings,
+        notes(survey, fit));
+  }
+
+  private boolean measuredFromBothEdges() {
+    boolean across = false;
+    boolean up = false;
+    for (Reading reading : measured.readings()) {
+      Edge edge = reading.edge().orElse(null);
+      across |= edge == Edge.LEFT || edge == Edge.RIGHT;
+      up |= edge == Edge.BOTTOM || edge == Edge.TOP;
+    }
+    return across && up;
+  }
+
+  private <T> List<T> only(List<T> all) {
+    List<T> bolts = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      if (meant.get(i).role() == HoleRole.BOLT) {
+        bolts.add(all.get(i));
+      }
+    }
+    return bolts;
+  }
+
+  private List<String> labels() {
+    return only(meant.stream().map(Hole::label).toList());
+  }
+
+  private Stream<HubRing> rings() {
+    return hub.choices().get(0).stream();
+  }
+
+  private double largestScrew() {
+    return rings().mapToDouble(r -> r.thread().diameter()).max().orElseThrow();
+  }
+
+  private double smallest() {
+    return only(meant).stream().mapToDouble(Hole::diameter).min().orElseThrow();
+  }
+
+  private double fixed() {
+    return FastenerFormula.fixedRest(smallest(), largestScrew(), hub.positionTolerance());
+  }
+
+  private DrilledHole drilled(int i, FoundHole found, Point at, double tolerance) {
+    Hole hole = meant.get(i);
+    double diameter = found.size().orElse(hole.diameter());
+    boolean bolt = hole.role() == HoleRole.BOLT;
+    double more = bolt && bonus ? Math.max(0, diameter - hole.diameter()) : 0;
+    return new DrilledHole(
+        hole,
+        at,
+        diameter,
+        found.size().isPresent(),
+        2 * at.distance(hole.centre()),
+        found.within(),
+        bolt ? tolerance + more : Double.NaN,
+        more);
+  }
+
+  /** How much nearer hole and screw may be than measured, as the zone of a way of drilling. */
+  private static double zone(SurveyResult survey) {
+    double most = 0;
+    for (FoundHole hole : survey.holes()) {
+      most = Math.max(most, hole.within() + Reading.COVERAGE * hole.sizeError() / 2);
+    }
+    return 2 * most;
+  }
+
+  private HubFitResult fit(HubFit fit, List<DrilledHole> drilled) {
+    List<Hole> holes = new ArrayList<>();
+    for (Hole hole : plate.holes()) {
+      Optional<Hole> one =
+          drilled.stream().filter(d -> d.meant() == hole).findFirst().map(DrilledHole::hole);
+      if (one.isPresent()) {
+        holes.add(one.get());
+      } else if (hole.role() != HoleRole.BOLT) {
+        holes.add(hole);
+      }
+    }
+    try {
+      Plate as =
+          new Plate(
+              plate.name(),
+              plate.title(),
+              plate.revision(),
+              plate.outline(),
+              plate.windows(),
+              holes,
+              plate.boltCircles(),
+              plate.hub(),
+              plate.stock(),
+              plate.making(),
+              plate.limits(),
+              plate.notes());
+      return fit.fit(as, hub);
+    } catch (GeometryException overlap) {
+      // Holes as drilled may run into each other; then there is no plate to look round in.
+      return fit.fit(holes, hub);
+    }
+  }
+
+  private static Verdict verdict(SurveyResult survey, List<DrilledHole> holes, HubFitResult fit) {
+    if (!fit.enters()) {
+      return Verdict.FAIL;
+    }
+    boolean sure = fit.worst().orElse(-1.0) >= -ROUNDING;
+    boolean keeps = holes.stream().noneMatch(DrilledHole::misses);
+    return sure && keeps && survey.suspects().isEmpty() ? Verdict.PASS : Verdict.CAUTION;
+  }
+
+  private List<String> notes(SurveyResult survey, HubFitResult fit) {
+    List<String> notes = new ArrayList<>();
+    if (measured.plate().isPresent() && !measured.plate().get().equals(plate.name())) {
+      notes.add("The readings say they are of " + measured.plate().get() + ", not of this plate.");
+    }
+    if (measured.revision().isPresent() && !measured.revision().get().equals(plate.revision())) {
+      notes.add(
+          "The shape file has changed since it was drilled: the readings are of revision "
+              + measured.revision().get()
+              + ", the file is now "
+              + plate.revision()
+              + ".");
+    }
+    if (survey.holes().stream().anyMatch(h -> h.size().isEmpty())) {
+      notes.add("Holes whose size was not measured count as drawn.");
+    }
+    if (!measured.waiting().isEmpty()) {
+      int blank = measured.waiting().size();
+      notes.add(blank + (blank == 1 ? " reading was" : " readings were") + " not taken.");
+    }
+    if (survey.freedom() == 0) {
+      notes.add("No reading checks another: a slip would not show. Take one or two more.");
+    }
+    if (survey.scattered()) {
+      notes.add("The readings differ more than their plus and minus allows.");
+    }
+    if (!fit.enters() && fit.cures().stream().noneMatch(felloe.hub.Cure::works)) {
+      notes.add("Scrap: nothing mends it for this hub.");
+    }
+    return notes;
+  }
+
+  private BadInput tooFew(SurveyResult survey) {
+    List<String> words = survey.next().stream().map(measured::words).toList();
+    int blank = measured.waiting().size();
+    return new BadInput(
+        new Problem(
+            measured.place(),
+            "readings",
+            "",
+            "are too few to find the "
+                + measured.count()
+                + " holes"
+                + (blank == 0 ? "" : " (" + blank + " are blank)"),
+            "measure " + String.join(", then ", words)));
+  }
+}
