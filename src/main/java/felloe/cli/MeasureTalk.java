@@ -135,11 +135,16 @@ final class MeasureTalk {
               : match.group(3).equals("i") ? "inside" : "centres";
       line = " - {from: " + from + ", to: " + to + ", over: " + over + ", reads: " + value + "}\n";
     }
+    List<String> before = List.copyOf(readings);
+    String same = line.substring(0, line.indexOf("reads:"));
+    // The same reading taken again takes the place of the first.
+    readings.removeIf(old -> old.startsWith(same));
     readings.add(line);
     try {
       return Optional.of(kit.measure("readings", text()));
     } catch (BadInput bad) {
-      readings.remove(readings.size() - 1);
+      readings.clear();
+      readings.addAll(before);
       tell(bad);
       return Optional.empty();
     }

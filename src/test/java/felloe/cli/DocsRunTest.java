@@ -77,8 +77,9 @@ class DocsRunTest {
     for (String name : List.of("my-stack.yaml", "my-strips.yaml")) {
       Files.writeString(folder.resolve(name), DocsPage.of("docs/layup.md").yamlFile(name));
     }
-    Files.writeString(
-        folder.resolve("readings.yaml"), DocsPage.of("docs/measuring.md").yamlBlocks().get(0));
+    List<String> measured = DocsPage.of("docs/measuring.md").yamlBlocks();
+    Files.writeString(folder.resolve("readings.yaml"), measured.get(0));
+    Files.writeString(folder.resolve("heron-measured.yaml"), measured.get(1));
     Set<List<String>> done = new HashSet<>();
     List<DynamicTest> tests = new ArrayList<>();
     for (DocsPage page : DocsPage.all()) {

@@ -31,6 +31,12 @@ class JsonDocumentTest {
     collect(Run.of("hub", "list", "--format", "json").out(), members);
     Path readings = folder.resolve("readings.yaml");
     Files.writeString(readings, DocsPage.of("docs/measuring.md").yamlBlocks().get(0));
+    Path drilled = folder.resolve("drilled.yaml");
+    Files.writeString(drilled, DocsPage.of("docs/measuring.md").yamlBlocks().get(1));
+    String[] proof = {
+      "check", "shapes/heron.yaml", "--measured", drilled.toString(), "--format", "json"
+    };
+    collect(Run.of(proof).out(), members);
     collect(Run.of("hub", "measure", readings.toString(), "--format", "json").out(), members);
     collect(
         Run.of("make", "shapes/heron.yaml", "--format", "json", "--out", folder.toString()).out(),
