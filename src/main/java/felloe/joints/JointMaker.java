@@ -101,8 +101,9 @@ final class JointMaker {
     if (headSize.isEmpty() || !wrong.isEmpty()) {
       return Optional.empty();
     }
-    bears("screw.head", "head", washer, headSize.get().bearing());
-    nut.ifPresent(n -> bears("into.nut", "nut", nutWasher, n.bearing()));
+    bears(washer.isPresent() ? "washer" : "screw.head", "head", washer, headSize.get().bearing());
+    String nutFace = nutWasher.isPresent() ? "into.washer" : "into.nut";
+    nut.ifPresent(n -> bears(nutFace, "nut", nutWasher, n.bearing()));
     double sunkHead = joint.screw().sunk();
     double sunkNut = inNut.map(InNut::sunk).orElse(0.0);
     double outermost = front.isEmpty() ? plate.stock().thickness() : front.get(0);

@@ -59,6 +59,7 @@ final class JointReader {
   private Optional<Joint> joint(Fields f) {
     Map<String, Place> places = new HashMap<>();
     places.put("", f.place());
+    mark(f, "holes", "holes", places);
     Entry named = f.entry("holes");
     List<String> labels = List.of();
     Optional<HoleRole> role = Optional.empty();
@@ -92,7 +93,7 @@ final class JointReader {
 
   private boolean isHub(Optional<HoleRole> role, List<String> labels) {
     return role.map(r -> r == HoleRole.BOLT)
-        .orElseGet(() -> !labels.isEmpty() && byLabel.get(labels.get(0)).role() == HoleRole.BOLT);
+        .orElseGet(() -> labels.isEmpty() || byLabel.get(labels.get(0)).role() == HoleRole.BOLT);
   }
 
   private void takeRole(Entry named, HoleRole role, String path) {

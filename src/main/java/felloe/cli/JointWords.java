@@ -1,0 +1,109 @@
+package felloe.cli;
+
+import felloe.geometry.Numbers;
+import felloe.kit.JointAnswer;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The fasteners of a plate as text. */
+final class JointWords {
+
+  private static final int WIDTH = 100;
+
+  private final Screen screen;
+
+  JointWords(Screen screen) {
+    this.screen = screen;
+  }
+
+  void show(JointAnswer answer) {
+    if (answer.joints().isEmpty()) {
+      return;
+    }
+    screen.line("");
+    screen.line("Screws");
+    Table screws = new Table("lllrrl");
+    screws.row("joint", "screws", "class", "clamps", "in thread", "start at, N m");
+    for (JointAnswer.Row row : answer.joints()) {
+      screws.row(
+          row.name() + " " + holes(row.holes()),
+          row.holes().size() + " " + row.screw() + " " + row.head(),
+          row.strength(),
+          Numbers.brief(row.clamped(), 2),
+          Numbers.brief(row.engagement(), 1)
+              + " ("
+              + Numbers.brief(row.engagementRatio(), 1)
+              + " d)",
+          torque(row.torque().low()) + " to " + torque(row.torque().high()));
+    }
+    screws.lines().forEach(screen::line);
+    for (JointAnswer.Row row : answer.joints()) {
+      paragraph(row.name() + ": " + stack(row));
+    }
+    answer.load().ifPresent(this::load);
+    answer.notes().forEach(note -> paragraph("Note, " + note));
+    answer.cautions().forEach(caution -> paragraph("! " + caution));
+  }
+
+  private static String holes(List<String> labels) {
+    return labels.size() < 3
+        ? String.join(", ", labels)
+        : labels.get(0) + " to " + labels.get(labels.size() - 1);
+  }
+
+  /** Two figures that count: a small torque is told finer. */
+  private static String torque(double newtonMetres) {
+    return Numbers.fixed(newtonMetres, newtonMetres < 1 ? 2 : 1);
+  }
+
+  private static String stack(JointAnswer.Row row) {
+    String parts =
+        row.parts().stream()
+            .map(part -> part.name() + " " + Numbers.brief(part.thickness(), 2))
+            .collect(Collectors.joining(", "));
+    String end =
+        row.beyondNut()
+            .map(beyond -> "; " + Numbers.brief(beyond, 1) + " mm stand out of it")
+            .or(
+                () ->
+                    row.bottomRoom()
+                        .map(room -> "; " + Numbers.brief(room, 1) + " mm to the bottom"))
+            .orElse("");
+    String cone =
+        row.coneDepth()
+            .map(depth -> ", countersunk " + Numbers.brief(depth, 2) + " mm deep to the hole")
+            .orElse("");
+    return parts + cone + "; into " + row.into() + end + ".";
+  }
+
+  private void load(JointAnswer.Load load) {
+    double share = load.screws().stream().mapToDouble(JointAnswer.Screw::share).max().orElse(0);
+    double bearing = load.screws().stream().mapToDouble(JointAnswer.Screw::bearing).max().orElse(0);
+    String pull =
+        load.screws().get(0).pull().isPresent()
+            ? " and "
+                + Numbers.brief(
+                    load.screws().stream().mapToDouble(s -> s.pull().orElse(0.0)).max().orElse(0),
+                    0)
+                + " N along it"
+            : "";
+    paragraph(
+        "Under "
+            + Numbers.brief(load.torque(), 1)
+            + " N m, a pull of "
+            + Numbers.brief(load.pull(), 0)
+            + " N and a push of "
+            + Numbers.brief(load.push(), 0)
+            + " N at the rim the worst hub screw carries "
+            + Numbers.brief(share, 0)
+            + " N in the plate ("
+            + Numbers.brief(bearing, 1)
+            + " MPa on the side of its hole)"
+            + pull
+            + ". 'felloe check' holds that against the plate's strength.");
+  }
+
+  private void paragraph(String text) {
+    Table.wrapped(text, 0, WIDTH).forEach(screen::line);
+  }
+}

@@ -1,0 +1,259 @@
+package felloe.kit;
+
+import felloe.geometry.Numbers;
+import felloe.joints.BasedValue;
+import felloe.joints.GroupLoad;
+import felloe.joints.JointPlan;
+import felloe.joints.Part;
+import felloe.joints.PlannedJoint;
+import felloe.joints.ScrewLoad;
+import felloe.joints.StartingTorque;
+import felloe.plate.Hole;
+import felloe.plate.Joint.InNut;
+import felloe.plate.Joint.InTapped;
+import felloe.yaml.Entry;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The fasteners of a plate, for a face to show.
+ *
+ * @param joints in the order of the plan
+ * @param load the hub screws under load; empty when there are none
+ * @param notes what the maker should know besides, whole sentences
+ * @param cautions sentences that go with the plan wherever it is shown
+ */
+public record JointAnswer(
+    List<Row> joints, Optional<Load> load, List<String> notes, List<String> cautions) {
+
+  /** Copies the lists. */
+  public JointAnswer {
+    joints = List.copyOf(joints);
+    notes = List.copyOf(notes);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * A joint.
+   *
+   * @param name such as {@code hub}
+   * @param holes labels of its holes
+   * @param thread of its screws
+   * @param head form of their heads, with the standard
+   * @param strength their class
+   * @param length mm
+   * @param parts what is clamped, from the head on
+   * @param clamped thickness of it all, less what is let in, mm
+   * @param into what holds the screw, in words
+   * @param engagement length of thread that holds, mm
+   * @param engagementRatio the same in thread diameters
+   * @param depthWanted full thread that the tapped hole must have, mm, when it was not measured
+   * @param bottomRoom below the screw's end, mm, when the depth was measured
+   * @param beyondNut how far the screw stands out of its nut, mm
+   * @param coneDepth of a countersunk head in its part, mm
+   * @param torque to start from
+   */
+  public record Row(
+      String name,
+      List<String> holes,
+      String thread,
+      String head,
+      String strength,
+      double length,
+      List<PartRow> parts,
+      double clamped,
+      String into,
+      double engagement,
+      double engagementRatio,
+      Optional<Double> depthWanted,
+      Optional<Double> bottomRoom,
+      Optional<Double> beyondNut,
+      Optional<Double> coneDepth,
+      Torque torque) {
+
+    /** Copies the lists. */
+    public Row {
+      holes = List.copyOf(holes);
+      parts = List.copyOf(parts);
+    }
+
+    /** The screw as it is ordered, such as {@code M5 x 16}. */
+    public String screw() {
+      return thread + " x " + Numbers.brief(length, 2);
+    }
+  }
+
+  /**
+   * A clamped part.
+   *
+   * @param name what it is
+   * @param thickness mm
+   */
+  public record PartRow(String name, double thickness) {}
+
+  /**
+   * A torque to start from.
+   *
+   * @param low N m
+   * @param high N m
+   * @param clamp force that it is for, N
+   * @param leastClamp what its low end clamps with at least, N
+   * @param limitedBy what set the force
+   * @param basis where the nut factor comes from
+   */
+  public record Torque(
+      double low, double high, double clamp, double leastClamp, String limitedBy, String basis) {}
+
+  /**
+   * The hub screws under load.
+   *
+   * @param torque N m
+   * @param pull N
+   * @param push N
+   * @param reach of the push, mm
+   * @param basis where the three come from
+   * @param strengths of the plate, with their bases
+   * @param screws each screw
+   */
+  public record Load(
+      double torque,
+      double pull,
+      double push,
+      double reach,
+      List<String> basis,
+      List<Strength> strengths,
+      List<Screw> screws) {
+
+    /** Copies the lists. */
+    public Load {
+      basis = List.copyOf(basis);
+      strengths = List.copyOf(strengths);
+      screws = List.copyOf(screws);
+    }
+  }
+
+  /**
+   * A strength of the plate.
+   *
+   * @param name {@code bearing}, {@code shear} or {@code tension}
+   * @param value MPa
+   * @param basis where it comes from
+   */
+  public record Strength(String name, double value, String basis) {}
+
+  /**
+   * A hub screw under load.
+   *
+   * @param hole its hole
+   * @param share in the plane of the plate, N
+   * @param pull along it, N; empty where the screws cannot carry a tilt
+   * @param bearing MPa
+   * @param shearOut MPa
+   * @param netSection MPa
+   */
+  public record Screw(
+      String hole,
+      double share,
+      Optional<Double> pull,
+      double bearing,
+      double shearOut,
+      double netSection) {}
+
+  static JointAnswer of(JointPlan plan) {
+    List<String> notes = new ArrayList<>();
+    for (PlannedJoint joint : plan.joints()) {
+      note(joint, notes);
+    }
+    notes.addAll(plan.unplanned());
+    return new JointAnswer(
+        plan.joints().stream().map(JointAnswer::row).toList(),
+        plan.load().map(JointAnswer::load),
+        notes,
+        plan.cautions());
+  }
+
+  private static void note(PlannedJoint joint, List<String> notes) {
+    String who = joint.name() + ": ";
+    joint
+        .depthWanted()
+        .ifPresent(
+            depth ->
+                notes.add(
+                    who
+                        + "measure the depth of full thread in the hub; this screw needs at least "
+                        + Numbers.brief(depth, 1)
+                        + " mm. Write it as joints.into.depth."));
+    joint.notes().forEach(note -> notes.add(who + note + "."));
+    if (!joint.torque().limitedBy().equals("the screw")) {
+      notes.add(
+          who
+              + "the torque is less than the screw could bear, to spare "
+              + joint.torque().limitedBy()
+              + ".");
+    }
+  }
+
+  private static Row row(PlannedJoint joint) {
+    StartingTorque t = joint.torque();
+    double cone = joint.headSize().coneDepth(joint.hole());
+    return new Row(
+        joint.name(),
+        joint.holes().stream().map(Hole::label).toList(),
+        joint.thread().name(),
+        Entry.nameOf(joint.head()) + ", " + joint.headSize().standard(),
+        joint.strength().name(),
+        joint.length(),
+        joint.parts().stream().map(JointAnswer::part).toList(),
+        joint.clamped(),
+        into(joint),
+        joint.engagement(),
+        joint.engagement() / joint.thread().diameter(),
+        joint.depthWanted(),
+        joint.bottomRoom(),
+        joint.beyondNut(),
+        joint.coned().map(part -> cone),
+        new Torque(t.low(), t.high(), t.clamp(), t.leastClamp(), t.limitedBy(), t.basis()));
+  }
+
+  private static PartRow part(Part part) {
+    return new PartRow(part.name(), part.thickness());
+  }
+
+  private static String into(PlannedJoint joint) {
+    Optional<InNut> nut = joint.inNut();
+    if (nut.isPresent()) {
+      return Entry.nameOf(nut.get().nut()) + " nut, " + joint.nut().orElseThrow().standard();
+    }
+    InTapped tapped = joint.tapped().orElseThrow();
+    return "tapped " + Entry.nameOf(tapped.material());
+  }
+
+  private static Load load(GroupLoad load) {
+    return new Load(
+        load.torque(),
+        load.pull(),
+        load.push(),
+        load.reach(),
+        load.basis(),
+        List.of(
+            strength("bearing", load.strength().bearing()),
+            strength("shear", load.strength().shear()),
+            strength("tension", load.strength().tension())),
+        load.screws().stream().map(JointAnswer::screw).toList());
+  }
+
+  private static Strength strength(String name, BasedValue value) {
+    return new Strength(name, value.value(), value.basis());
+  }
+
+  private static Screw screw(ScrewLoad screw) {
+    return new Screw(
+        screw.hole().label(),
+        screw.share(),
+        screw.pull(),
+        screw.bearing(),
+        screw.shearOut(),
+        screw.netSection());
+  }
+}

@@ -1,0 +1,271 @@
+package felloe.joints;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import felloe.geometry.Point;
+import felloe.plate.Hole;
+import felloe.plate.Joint.Head;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What is planned when nothing is said, and how each word of the shape file changes it. */
+class JointPlanTest {
+
+  private static List<String> parts(PlannedJoint joint) {
+    return joint.parts().stream().map(p -> p.name() + " " + p.thickness()).toList();
+  }
+
+  @Test
+  void withoutAWordHubAndGripsGetTheUsualJoints() {
+    JointPlan plan = Shapes.plan("");
+    assertEquals(List.of("hub", "grip"), plan.joints().stream().map(PlannedJoint::name).toList());
+    assertEquals(List.of(), plan.unplanned());
+    PlannedJoint hub = plan.joints().get(0);
+    assertEquals("M5", hub.thread().name());
+    assertEquals(List.of("plain washer 1.0", "plate 5.0"), parts(hub));
+    assertEquals(6, hub.clamped());
+    // 6 mm and 1.5 d of 5 mm in aluminium are 13.5 mm: the next length of ISO 888 is 16.
+    assertEquals(16, hub.length());
+    assertEquals(2, hub.engagement() / 5);
+    assertEquals(10 + 0.8, hub.depthWanted().orElseThrow(), 1e-12);
+    assertEquals(Optional.empty(), hub.bottomRoom());
+    PlannedJoint grip = plan.joints().get(1);
+    assertEquals("M4", grip.thread().name());
+    assertEquals(
+        List.of(
+            "plain washer 0.8",
+            "grip scale 12.0",
+            "plate 5.0",
+            "grip scale 12.0",
+            "washer under the nut 0.8"),
+        parts(grip));
+    // 30.6 mm and a nut of 3.2 mm and one thread are 34.5 mm.
+    assertEquals(35, grip.length());
+    assertEquals(35 - 30.6 - 3.2, grip.beyondNut().orElseThrow(), 1e-9);
+    assertEquals(4, grip.holes().size());
+  }
+
+  @Test
+  void theWasherUnderTheHeadFollowsTheMaterial() {
+    assertEquals(1, Shapes.hub("").washer().orElseThrow().thickness());
+    assertEquals(Optional.empty(), Shapes.hub("", "stock.material=aluminium-6082-t6").washer());
+    assertEquals(
+        15, Shapes.hub("", "stock.material=birch-plywood").washer().orElseThrow().diameter());
+    assertEquals(Optional.empty(), Shapes.hub(", screw: {head: countersunk}").washer());
+  }
+
+  @Test
+  void spacersAndPartsLengthenTheScrew() {
+    PlannedJoint joint = Shapes.hub(", front: [2], back: [5, 1/8 in]");
+    assertEquals(6 + 2 + 5 + 3.175, joint.clamped(), 1e-9);
+    assertEquals(25, joint.length());
+  }
+
+  @Test
+  void aKnownDepthKeepsTheScrewFromTheBottom() {
+    // 16 mm would reach 10 mm deep; 10 mm less one thread leaves 9.2 mm, so 12 mm long it is.
+    PlannedJoint shallow = Shapes.hub(", into: {tapped: steel, depth: 10}");
+    assertEquals(12, shallow.length());
+    assertEquals(4, shallow.bottomRoom().orElseThrow(), 1e-12);
+    PlannedJoint justDeep = Shapes.hub(", into: {tapped: aluminium, depth: 10.8}");
+    assertEquals(16, justDeep.length());
+    assertEquals(0.8, justDeep.bottomRoom().orElseThrow(), 1e-12);
+    PlannedJoint justShallow = Shapes.hub(", into: {tapped: aluminium, depth: 10.79}");
+    assertEquals(12, justShallow.length());
+    PlannedJoint through = Shapes.hub(", into: {tapped: aluminium, depth: 8, through: true}");
+    assertEquals(16, through.length());
+    assertEquals(Optional.empty(), through.bottomRoom());
+    assertEquals(8, through.engagement());
+  }
+
+  @Test
+  void aScrewOfTheMakersOwnStandsAsItIs() {
+    PlannedJoint joint = Shapes.hub(", screw: {length: 17, class: 12.9, head: button}");
+    assertEquals(17, joint.length());
+    assertEquals(Head.BUTTON, joint.head());
+    assertEquals("12.9", joint.strength().name());
+    assertEquals(List.of("a length of 17 mm is not a standard one"), joint.notes());
+    PlannedJoint tooShort = Shapes.hub(", screw: {length: 5}");
+    assertEquals(0, tooShort.engagement());
+    assertTrue(tooShort.reach() < 0);
+  }
+
+  @Test
+  void headsAndNutsThatAreLetInShortenWhatIsClamped() {
+    PlannedJoint joint = Shapes.grip(", screw: {sunk: 3}, into: {nut: plain, sunk: 4}");
+    double washers = 0.8 * (1 + joint.nutWashers());
+    assertEquals(29 + washers - 7, joint.clamped(), 1e-9);
+  }
+
+  @Test
+  void washersUnderTheNutBringTheScrewsEndRight() {
+    // 29 mm and washers; with one washer the end stands out 1.2 mm, which is right.
+    assertEquals(1, Shapes.grip("").nutWashers());
+    // Scales of 11.6 mm: one washer leaves 2.8 threads, still right; of 11.5 mm 3 threads 0.2: two.
+    assertEquals(1, Shapes.grip("", "making.grip-scale=11.6").nutWashers());
+    assertEquals(2, Shapes.grip("", "making.grip-scale=11.5").nutWashers());
+    // The maker's own word stands.
+    assertEquals(
+        1,
+        Shapes.grip(", into: {nut: plain, washer: plain}", "making.grip-scale=11.5").nutWashers());
+    assertEquals(0, Shapes.grip(", into: {nut: plain, washer: none}").nutWashers());
+  }
+
+  @Test
+  void aScrewStandsOneToThreeThreadsOutOfItsNutWhereALengthAllowsIt() {
+    for (int tenths = 50; tenths <= 200; tenths += 3) {
+      PlannedJoint grip = Shapes.grip("", "making.grip-scale=" + tenths / 10.0);
+      double threads = grip.beyondNut().orElseThrow() / grip.thread().pitch();
+      assertTrue(threads >= 1 - 1e-9, "scale " + tenths);
+      // A length less would be too short.
+      assertTrue(threads < 1 + 5 / grip.thread().pitch(), "scale " + tenths);
+    }
+  }
+
+  @Test
+  void holesThatAreNamedOneByOneAreNotAmongTheOthers() {
+    JointPlan plan =
+        Shapes.plan(
+            """
+            joints:
+              - {holes: [G1, G2], screw: {head: button}}
+              - {holes: [Z], into: {tapped: insert}}
+            """);
+    assertEquals(
+        List.of("G1, G2", "Z", "hub", "grip"),
+        plan.joints().stream().map(PlannedJoint::name).toList());
+    assertEquals(
+        List.of("G3", "G4"),
+        Shapes.named(plan, "grip").orElseThrow().holes().stream().map(Hole::label).toList());
+    assertEquals("M6", Shapes.named(plan, "Z").orElseThrow().thread().name());
+  }
+
+  @Test
+  void inchScrewsComeInInchLengths() {
+    JointPlan plan = Shapes.plan("", "bolt-circles[0]={hub: 6x69.85-10-32, diameter: 5.6}");
+    PlannedJoint hub = plan.joints().get(0);
+    assertEquals("10-32", hub.thread().name());
+    assertEquals("grade-5", hub.strength().name());
+    // 6.24 mm and 1.5 d of 4.826 mm are 13.5 mm: 5/8 in.
+    assertEquals(15.875, hub.length(), 1e-9);
+    assertEquals(12.7, hub.washer().orElseThrow().diameter());
+  }
+
+  @Test
+  void aHubWithTwoRingsGivesEachHoleTheThreadOfItsOwn() {
+    JointPlan plan =
+        Shapes.plan("", "bolt-circles[0]={count: 3, pcd: 58, diameter: 6.4}", "hub=3x50-3x58-m6");
+    assertEquals("M6", plan.joints().get(0).thread().name());
+  }
+
+  @Test
+  void holesThatNoScrewSuitsAreToldAndNotPlanned() {
+    JointPlan plan = Shapes.plan("", "bolt-circles[0]={count: 4, pcd: 70, diameter: 7.5}");
+    assertEquals(4, plan.unplanned().size());
+    assertEquals(
+        "H1: no metric screw suits a hole of 7.5 mm; write a joint with screw.thread.",
+        plan.unplanned().get(0));
+    JointPlan small = Shapes.plan("", "bolt-circles[0].diameter=4.8");
+    assertEquals("H1: M5 does not enter a hole of 4.8 mm.", small.unplanned().get(0));
+    assertEquals(Optional.empty(), small.load());
+  }
+
+  @Test
+  void theTorqueIsLowerWhereAFaceWouldBeCrushed() {
+    // Steel on aluminium: the screw sets it. 0.75 x 580 MPa x 14.183 mm2, K 0.17 to 0.22.
+    PlannedJoint metal = Shapes.hub(", washer: plain", "stock.material=aluminium-7075-t6");
+    double clamp = 0.75 * 580 * StrengthClass.stressArea(metal.thread());
+    assertEquals("the screw", metal.torque().limitedBy());
+    assertEquals(0.17 * 0.005 * clamp, metal.torque().low(), 1e-9);
+    assertEquals(0.22 * 0.005 * clamp, metal.torque().high(), 1e-9);
+    // The same on carbon laminate: 100 MPa on the ring of 10 mm round 5.5 mm.
+    PlannedJoint laminate = Shapes.hub("");
+    assertEquals("the plate under the head's washer", laminate.torque().limitedBy());
+    assertEquals(100 * StartingTorque.ring(10, 5.5), laminate.torque().clamp(), 1e-9);
+    PlannedJoint bare = Shapes.hub(", washer: none");
+    assertEquals("the plate under the head", bare.torque().limitedBy());
+    assertEquals(100 * StartingTorque.ring(8.03, 5.5), bare.torque().clamp(), 1e-9);
+    PlannedJoint oiled = Shapes.hub(", screw: {surface: oiled}");
+    assertTrue(oiled.torque().high() < laminate.torque().low());
+    // Grip scales of wood.
+    PlannedJoint grip = Shapes.grip("");
+    assertEquals("the part under the head's washer", grip.torque().limitedBy());
+    assertEquals(8 * StartingTorque.ring(9, 4.3), grip.torque().clamp(), 1e-9);
+  }
+
+  @Test
+  void theHubScrewsShareTheHandsLoads() {
+    // Statics: 600 N / 6 + 60 N m / (6 x 35 mm); pull 2 x 350 N x 140 mm / (6 x 35 mm) + 350 N / 6.
+    GroupLoad load = Shapes.plan("").load().orElseThrow();
+    assertEquals(140, load.reach(), 1e-9);
+    for (ScrewLoad screw : load.screws()) {
+      double share = 100 + 60_000 / 210.0;
+      assertEquals(share, screw.share(), 1e-6);
+      assertEquals(2 * 350 * 140 / 210.0 + 350 / 6.0, screw.pull().orElseThrow(), 1e-6);
+      assertEquals(share / (5 * 5), screw.bearing(), 1e-6);
+      // The bore's edge is 20 mm away, neighbours 35 mm.
+      assertEquals(20, screw.edgeDistance(), 1e-9);
+      assertEquals(share / (2 * 20 * 5), screw.shearOut(), 1e-6);
+      assertEquals(share / ((35 - 5.5) * 5), screw.netSection(), 1e-6);
+    }
+  }
+
+  @Test
+  void bearingAndShearOutAreThoseOfThePublishedFormulas() {
+    // Computed by ASTM D5961's form: 1500 N on 5.3 x 4.8 mm is 58.96 MPa. Here 5 x 5 mm.
+    ScrewLoad screw =
+        Shapes.plan("joints:\n  - {holes: hub, loads: {torque: 0, pull: 9000, push: 0}}\n")
+            .load()
+            .orElseThrow()
+            .screws()
+            .get(0);
+    assertEquals(1500, screw.share(), 1e-6);
+    assertEquals(58.96 * 5.3 * 4.8 / 25, screw.bearing(), 0.01);
+    assertEquals(0, screw.pull().orElseThrow(), 1e-12);
+    assertEquals(Optional.empty(), screw.clampRatio());
+  }
+
+  @Test
+  void loadsOfTheShapeFileTakeThePlaceOfTheUsual() {
+    GroupLoad load =
+        Shapes.plan("joints:\n  - {holes: hub, loads: {torque: 90}}\n").load().orElseThrow();
+    assertEquals(90, load.torque());
+    assertEquals(600, load.pull());
+    assertEquals("torque: set in the shape file", load.basis().get(0));
+    assertTrue(load.basis().get(1).startsWith("pull: common practice"));
+  }
+
+  @Test
+  void twoHubScrewsCarryATorqueButNoTiltAndOneCarriesNeither() {
+    GroupLoad two =
+        Shapes.plan("", "bolt-circles[0]={count: 2, pcd: 70, diameter: 5.5}").load().orElseThrow();
+    assertEquals(300 + 60_000 / 70.0, two.screws().get(0).share(), 1e-6);
+    assertEquals(Optional.empty(), two.screws().get(0).pull());
+    assertEquals(
+        Optional.empty(),
+        Shapes.plan("", "bolt-circles[0]={count: 1, pcd: 70, diameter: 5.5}").load());
+  }
+
+  @Test
+  void theFarthestPointOfAnOutlineIsFoundOnItsArcs() {
+    assertEquals(140, GroupLoads.farthest(Shapes.plate("").outline(), Point.ORIGIN), 1e-9);
+    assertEquals(150, GroupLoads.farthest(Shapes.plate("").outline(), new Point(6, 8)), 1e-9);
+  }
+
+  @Test
+  void everyPlanHasItsCautions() {
+    String text = String.join(" ", Shapes.plan("").cautions());
+    for (String word :
+        List.of(
+            "hub's maker come first",
+            "torque wrench",
+            "witness mark",
+            "first runs",
+            "not an approval",
+            "a qualified person")) {
+      assertTrue(text.contains(word), word);
+    }
+  }
+}
