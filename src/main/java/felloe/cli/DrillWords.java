@@ -19,6 +19,7 @@ final class DrillWords {
   void show(DrillAnswer answer) {
     schedule(answer);
     order(answer.order());
+    new JointWords(screen).show(answer.joints());
     answer.stop().ifPresent(words -> paragraph("! " + words, 0));
     for (String caution : answer.cautions()) {
       paragraph("! " + caution, 0);

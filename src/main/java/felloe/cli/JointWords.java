@@ -23,7 +23,7 @@ final class JointWords {
     screen.line("");
     screen.line("Screws");
     Table screws = new Table("lllrrl");
-    screws.row("joint", "screws", "class", "clamps", "in thread", "start at, N m");
+    screws.row("joint", "screws", "class", "clamps, mm", "in thread, mm", "start at, N m");
     for (JointAnswer.Row row : answer.joints()) {
       screws.row(
           row.name() + " " + holes(row.holes()),
@@ -73,7 +73,14 @@ final class JointWords {
         row.coneDepth()
             .map(depth -> ", countersunk " + Numbers.brief(depth, 2) + " mm deep to the hole")
             .orElse("");
-    return parts + cone + "; into " + row.into() + end + ".";
+    return parts + cone + letIn(row) + "; into " + row.into() + end + ".";
+  }
+
+  private static String letIn(JointAnswer.Row row) {
+    String head = row.headSunk() > 0 ? "head " + Numbers.brief(row.headSunk(), 2) : "";
+    String nut = row.nutSunk() > 0 ? "nut " + Numbers.brief(row.nutSunk(), 2) : "";
+    String both = head + (head.isEmpty() || nut.isEmpty() ? "" : ", ") + nut;
+    return both.isEmpty() ? "" : "; let in: " + both;
   }
 
   private void load(JointAnswer.Load load) {

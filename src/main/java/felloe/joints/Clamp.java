@@ -15,26 +15,30 @@ import java.util.Optional;
 record Clamp(
     Plate plate, Fasteners fasteners, ScrewThread thread, StrengthClass strength, double hole) {
 
+  private static final String PLATE = "plate";
+
   private record Bound(double force, String by) {}
 
   /**
    * The torque to start from.
    *
-   * @param partInFront whether a part lies between head and plate, so that the head presses on that
+   * @param part what clamped parts are called, such as {@code grip scale}
+   * @param partInFront whether one lies between head and plate, so that the head presses on that
    * @param partBehind the same of the nut
    */
   StartingTorque torque(
       Surface surface,
       HeadSize head,
       Optional<WasherSize> washer,
+      String part,
       boolean partInFront,
       Optional<NutSize> nut,
       Optional<WasherSize> nutWasher,
       boolean partBehind) {
     Bound bound = new Bound(fasteners.preload().value() * strength.proofLoad(thread), "the screw");
-    bound = least(bound, face(washer, head.bearing(), "head", partInFront));
+    bound = least(bound, face(washer, head.bearing(), "head", partInFront ? part : PLATE));
     if (nut.isPresent()) {
-      bound = least(bound, face(nutWasher, nut.get().bearing(), "nut", partBehind));
+      bound = least(bound, face(nutWasher, nut.get().bearing(), "nut", partBehind ? part : PLATE));
     }
     return StartingTorque.of(
         thread.diameter(), bound.force(), fasteners.factor(surface), bound.by());
@@ -44,14 +48,13 @@ record Clamp(
     return b.force() < a.force() ? b : a;
   }
 
-  private Bound face(Optional<WasherSize> washer, double bearing, String what, boolean part) {
+  private Bound face(Optional<WasherSize> washer, double bearing, String what, String on) {
     double outer = washer.map(WasherSize::diameter).orElse(bearing);
     double inner = Math.max(hole, washer.map(WasherSize::hole).orElse(0.0));
     double pressure =
-        part
-            ? fasteners.partFace().value()
-            : fasteners.allowables(plate.stock().material()).face().value();
-    String on = part ? "part" : "plate";
+        on.equals(PLATE)
+            ? fasteners.allowables(plate.stock().material()).face().value()
+            : fasteners.partFace().value();
     return new Bound(
         pressure * StartingTorque.ring(outer, inner),
         "the " + on + " under the " + (washer.isPresent() ? what + "'s washer" : what));

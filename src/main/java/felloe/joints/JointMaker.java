@@ -141,6 +141,7 @@ final class JointMaker {
                 joint.screw().surface().orElse(Surface.DRY),
                 headSize.get(),
                 washer,
+                partName(),
                 !front.isEmpty(),
                 nut,
                 used,

@@ -69,18 +69,8 @@ final class JointPlanner {
         planned,
         GroupLoads.of(plate, planned, fasteners),
         unplanned,
-        planned.isEmpty() ? List.of() : CAUTIONS);
+        planned.isEmpty() ? List.of() : JointCautions.of(plate.stock().material()));
   }
-
-  private static final List<String> CAUTIONS =
-      List.of(
-          "Torques are starting values: the instructions of the hub's maker come first, then those"
-              + " of the screw's. Use a torque wrench; begin at the low end.",
-          "A screw that works loose or a plate that breaks at its screws takes the steering away:"
-              + " lock the threads as the locker's maker says, put a witness mark over each screw,"
-              + " check marks and torque after the first runs and before every event.",
-          "Strengths are estimates, not an approval. Event rules, local codes and a qualified"
-              + " person have the last word.");
 
   private void add(Joint joint, List<Hole> holes) {
     Map<String, Alike> groups = new LinkedHashMap<>();

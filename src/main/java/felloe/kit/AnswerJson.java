@@ -41,6 +41,10 @@ final class AnswerJson {
     return plate(answer.plate())
         .with("holes", Json.array(answer.holes(), AnswerJson::hole))
         .with("order", DrillJson.order(answer.order()))
+        .with("joints", JointJson.of(answer.joints()))
+        .with("hubLoad", JointJson.load(answer.joints()))
+        .with("jointNotes", Json.array(answer.joints().notes(), Json::text))
+        .with("jointCautions", Json.array(answer.joints().cautions(), Json::text))
         .with("stop", Json.maybe(answer.stop(), Json::text))
         .with("cautions", Json.array(answer.cautions(), Json::text));
   }

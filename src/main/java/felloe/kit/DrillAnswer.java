@@ -16,16 +16,22 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The hole schedule of a plate, and the order of work.
+ * The hole schedule of a plate, the order of work, and the screws that go in.
  *
  * @param plate the plate
  * @param holes in the plate's order
  * @param order what is drilled when and with what
+ * @param joints the screws
  * @param stop what speaks against drilling at all, in one sentence
  * @param cautions sentences that go with drilling
  */
 public record DrillAnswer(
-    Plate plate, List<Row> holes, DrillOrder order, Optional<String> stop, List<String> cautions) {
+    Plate plate,
+    List<Row> holes,
+    DrillOrder order,
+    JointAnswer joints,
+    Optional<String> stop,
+    List<String> cautions) {
 
   /** Copies the lists. */
   public DrillAnswer {
@@ -55,7 +61,7 @@ public record DrillAnswer(
     }
   }
 
-  static DrillAnswer of(CheckAnswer check, DrillingPlan plan) {
+  static DrillAnswer of(CheckAnswer check, DrillingPlan plan, JointAnswer joints) {
     Plate plate = check.plate();
     Set<String> cautions = new LinkedHashSet<>(List.of(Cautions.USE));
     cautions.addAll(Cautions.cutting(plate.stock().material().kind()));
@@ -64,6 +70,7 @@ public record DrillAnswer(
         plate,
         plate.holes().stream().map(Row::of).toList(),
         DrillOrder.of(plan),
+        joints,
         plan.stop().or(() -> fails(check)),
         List.copyOf(cautions));
   }

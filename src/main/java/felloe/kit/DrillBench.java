@@ -37,7 +37,11 @@ final class DrillBench {
 
   /** Schedule and order of work of a plate. */
   static DrillAnswer answer(Reading.Studied studied) {
-    return DrillAnswer.of(studied.answer(), plan(studied));
+    return answer(studied, plan(studied));
+  }
+
+  private static DrillAnswer answer(Reading.Studied studied, DrillingPlan plan) {
+    return DrillAnswer.of(studied.answer(), plan, JointAnswer.of(studied.joints()));
   }
 
   private static DrillingPlan plan(Reading.Studied studied) {
@@ -53,7 +57,7 @@ final class DrillBench {
     Plate plate = studied.plate();
     KitNames names = new KitNames(plate.name());
     DrillingPlan plan = plan(studied);
-    DrillAnswer answer = DrillAnswer.of(studied.answer(), plan);
+    DrillAnswer answer = answer(studied, plan);
     PageSet pages = Template.drilling(plate, options, DrillText.of(answer));
     List<KitFile> made = new ArrayList<>();
     made.add(new KitFile(names.drill(options.paper().title()), PdfWriter.write(pages)));

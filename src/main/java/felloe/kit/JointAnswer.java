@@ -45,6 +45,8 @@ public record JointAnswer(
    * @param length mm
    * @param parts what is clamped, from the head on
    * @param clamped thickness of it all, less what is let in, mm
+   * @param headSunk how deep the head is let in, mm
+   * @param nutSunk the same of the nut
    * @param into what holds the screw, in words
    * @param engagement length of thread that holds, mm
    * @param engagementRatio the same in thread diameters
@@ -63,6 +65,8 @@ public record JointAnswer(
       double length,
       List<PartRow> parts,
       double clamped,
+      double headSunk,
+      double nutSunk,
       String into,
       double engagement,
       double engagementRatio,
@@ -183,7 +187,7 @@ public record JointAnswer(
                     who
                         + "measure the depth of full thread in the hub; this screw needs at least "
                         + Numbers.brief(depth, 1)
-                        + " mm. Write it as joints.into.depth."));
+                        + " mm. Write it into the shape file under joints: into: depth."));
     joint.notes().forEach(note -> notes.add(who + note + "."));
     if (!joint.torque().limitedBy().equals("the screw")) {
       notes.add(
@@ -206,6 +210,8 @@ public record JointAnswer(
         joint.length(),
         joint.parts().stream().map(JointAnswer::part).toList(),
         joint.clamped(),
+        joint.joint().screw().sunk(),
+        joint.inNut().map(InNut::sunk).orElse(0.0),
         into(joint),
         joint.engagement(),
         joint.engagement() / joint.thread().diameter(),

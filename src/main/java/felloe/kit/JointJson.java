@@ -35,6 +35,8 @@ final class JointJson {
                         .with("name", part.name())
                         .with("thickness", part.thickness(), DECIMALS)))
         .with("clamped", row.clamped(), DECIMALS)
+        .with("headSunk", row.headSunk(), DECIMALS)
+        .with("nutSunk", row.nutSunk(), DECIMALS)
         .with("into", row.into())
         .with("engagement", row.engagement(), DECIMALS)
         .with("engagementRatio", row.engagementRatio(), DECIMALS)

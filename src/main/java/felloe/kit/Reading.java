@@ -39,8 +39,14 @@ final class Reading {
    * @param plate the plate
    * @param answer what the check says
    * @param fit how it meets the hub, where there is one
+   * @param joints the plan of its screws
    */
-  record Studied(ShapeSource source, Plate plate, CheckAnswer answer, Optional<HubFitResult> fit) {}
+  record Studied(
+      ShapeSource source,
+      Plate plate,
+      CheckAnswer answer,
+      Optional<HubFitResult> fit,
+      JointPlan joints) {}
 
   /**
    * A reading.
@@ -137,12 +143,14 @@ final class Reading {
     Optional<HubSpec> spec = other.or(() -> hub(plate, source, folder));
     Optional<HubFitResult> fit = spec.map(s -> HubFit.of(plate, s));
     List<Finding> fits = fit.map(HubFitResult::findings).orElse(List.of());
-    ReviewReport report = Review.of(plate, JointPlan.of(plate, spec), fits);
+    JointPlan joints = JointPlan.of(plate, spec);
+    ReviewReport report = Review.of(plate, joints, fits);
     return new Studied(
         source,
         plate,
         new CheckAnswer(plate, report.findings(), report.cautions(), fit.map(HubAnswer::of)),
-        fit);
+        fit,
+        joints);
   }
 
   /** Names that differ only by case or by the way of writing accents are one on many disks. */

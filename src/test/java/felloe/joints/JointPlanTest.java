@@ -191,7 +191,7 @@ class JointPlanTest {
     assertTrue(oiled.torque().high() < laminate.torque().low());
     // Grip scales of wood.
     PlannedJoint grip = Shapes.grip("");
-    assertEquals("the part under the head's washer", grip.torque().limitedBy());
+    assertEquals("the grip scale under the head's washer", grip.torque().limitedBy());
     assertEquals(8 * StartingTorque.ring(9, 4.3), grip.torque().clamp(), 1e-9);
   }
 
