@@ -137,6 +137,18 @@ public final class Kit {
     return StripsAnswer.of(StripsFile.read(YamlTree.read(file).with(sets)));
   }
 
+  /**
+   * Plans how the stock of a shape is laid up, and tells the other ways of getting it.
+   *
+   * @param out where pages and pictures are written; none are made when it is empty
+   * @throws BadInput with every problem of the shape, the request and the file of materials
+   * @throws CannotWrite when the disk says no
+   */
+  public LayupAnswer layup(ShapeSource shape, LayupRequest request, Optional<Path> out)
+      throws CannotWrite {
+    return new LayupBench(folder, disk).answer(shape, request, out);
+  }
+
   /** All hubs that the program knows. */
   public List<HubCard> hubs() {
     return new HubCatalogue(folder).all().stream().map(HubCard::of).toList();

@@ -86,7 +86,12 @@ public final class ShapeJson {
   }
 
   private static Json.Members contour(Json.Members start, Contour contour) {
-    return start.with("segments", Json.array(contour.segments(), ShapeJson::segment));
+    return start.with("segments", segments(contour));
+  }
+
+  /** A contour as a closed chain of segments. */
+  public static Json segments(Contour contour) {
+    return Json.array(contour.segments(), ShapeJson::segment);
   }
 
   private static Json segment(Segment segment) {

@@ -1,0 +1,82 @@
+package felloe.kit;
+
+import felloe.layup.LayupPlan;
+import felloe.plate.BadInput;
+import felloe.plate.MaterialKind;
+import felloe.plate.Plate;
+import felloe.shape.Materials;
+import felloe.yaml.Problems;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Plans lay-ups and writes their files. */
+final class LayupBench {
+
+  private final Path folder;
+  private final Disk disk;
+
+  LayupBench(Path folder, Disk disk) {
+    this.folder = folder;
+    this.disk = disk;
+  }
+
+  LayupAnswer answer(ShapeSource shape, LayupRequest request, Optional<Path> out)
+      throws CannotWrite {
+    Problems problems = new Problems();
+    LayupOrder order = null;
+    Plate plate = null;
+    try {
+      order = LayupOrder.of(request, folder);
+    } catch (BadInput bad) {
+      problems.add(bad);
+    }
+    try {
+      plate = Reading.plate(shape, folder);
+    } catch (BadInput bad) {
+      problems.add(bad);
+    }
+    problems.throwIfAny();
+    Materials materials = Materials.builtIn();
+    LayupPlan plan = LayupPlan.of(plate, order.wish(), order.book(), materials::find);
+    boolean laidUp = laidUp(plate, request);
+    List<Path> files =
+        out.isPresent()
+            ? new LooseFiles(out.get(), disk).write(new LayupSheet(plan).files(order.paper()))
+            : List.of();
+    LayupSections sections = new LayupSections(plan);
+    List<LayupSection> told = new ArrayList<>();
+    if (laidUp) {
+      told.add(LayupSection.words("", List.of(sections.heading())));
+      told.addAll(sections.all());
+    } else {
+      told.add(sections.ways());
+    }
+    List<String> warnings = new ArrayList<>();
+    if (laidUp) {
+      warnings.addAll(plan.stack().warnings());
+      warnings.addAll(plan.notes());
+    }
+    return new LayupAnswer(
+        plate,
+        laidUp,
+        !laidUp || plan.possible(),
+        laidUp ? plan.pots().obstacles() : List.of(),
+        told,
+        sections.sources(),
+        warnings,
+        plan.cautions(),
+        LayupJson.text(plan, laidUp, files),
+        files);
+  }
+
+  /** Whether the stock is one that is laid up: a laminate that is not bought, or when asked for. */
+  private static boolean laidUp(Plate plate, LayupRequest request) {
+    boolean asked = request.value("--cloth").isPresent() || request.value("--plies").isPresent();
+    boolean own =
+        plate.stock().material().kind() == MaterialKind.LAMINATE
+            && !plate.stock().material().name().endsWith("-sheet");
+    return asked || own || !plate.stock().layup().equals(felloe.plate.LayupWish.NONE);
+  }
+}

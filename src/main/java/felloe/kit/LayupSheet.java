@@ -1,0 +1,193 @@
+package felloe.kit;
+
+import felloe.geometry.Box;
+import felloe.geometry.Numbers;
+import felloe.layup.LayupPlan;
+import felloe.layup.StackPlan;
+import felloe.out.About;
+import felloe.out.PdfWriter;
+import felloe.out.SvgWriter;
+import felloe.paper.BlankPicture;
+import felloe.paper.BlankView;
+import felloe.paper.LayupPages;
+import felloe.paper.Page;
+import felloe.paper.Paper;
+import felloe.paper.Picture;
+import felloe.paper.RollPicture;
+import felloe.paper.RollView;
+import felloe.paper.StackPicture;
+import felloe.paper.StackView;
+import felloe.paper.WordBlock;
+import felloe.plate.Plate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Pages and pictures of a lay-up, in memory. */
+final class LayupSheet {
+
+  private final LayupPlan plan;
+  private final LayupSections sections;
+  private final Plate plate;
+
+  LayupSheet(LayupPlan plan) {
+    this.plan = plan;
+    this.sections = new LayupSections(plan);
+    this.plate = plan.plate();
+  }
+
+  /** The pages as a PDF file, and the pictures as SVG files. */
+  List<KitFile> files(Paper paper) {
+    String name = plate.name();
+    List<KitFile> files = new ArrayList<>();
+    files.add(new KitFile(name + "-layup-" + paper.title() + ".pdf", pages(paper)));
+    files.add(new KitFile(name + "-stack.svg", svg(StackPicture.of(stack()), "stack")));
+    files.add(new KitFile(name + "-cloth.svg", svg(RollPicture.of(roll()), "cloth")));
+    files.add(new KitFile(name + "-blank.svg", svg(BlankPicture.of(blank()), "blank")));
+    return files;
+  }
+
+  private byte[] svg(Picture picture, String what) {
+    About about =
+        new About(plate.title() + ", " + what, plate.revision(), String.join(" ", plan.cautions()));
+    return SvgWriter.write(picture.drawing(), picture.page(), picture.pen(), about);
+  }
+
+  private byte[] pages(Paper paper) {
+    List<Page> pages =
+        LayupPages.of(
+            new LayupPages.Content(
+                "Lay-up: " + plate.title() + ", revision " + plate.revision(),
+                "Gloves, goggles, long sleeves, fresh air; mask for dust. Small pots. The resin"
+                    + " maker's data sheet first. For closed-course use at the builder's own"
+                    + " judgement; not for public roads; event rules, local codes and a qualified"
+                    + " person have the last word.",
+                words(),
+                stack(),
+                roll(),
+                blank(),
+                List.of(block(sections.sources()), WordBlock.words("Cautions", plan.cautions()))),
+            paper);
+    return PdfWriter.write(pages, plate.title() + " - lay-up");
+  }
+
+  private List<WordBlock> words() {
+    List<WordBlock> blocks = new ArrayList<>();
+    blocks.add(WordBlock.words("", List.of(sections.heading())));
+    if (!plan.possible()) {
+      blocks.add(WordBlock.words("CANNOT BE DONE AS PLANNED", plan.pots().obstacles()));
+    }
+    List<String> told = new ArrayList<>(plan.stack().warnings());
+    told.addAll(plan.notes());
+    if (!told.isEmpty()) {
+      blocks.add(WordBlock.words("Mind", told));
+    }
+    sections.all().forEach(section -> blocks.add(block(section)));
+    blocks.add(plies());
+    return blocks;
+  }
+
+  private static WordBlock block(LayupSection section) {
+    return new WordBlock(section.title(), section.sides(), section.rows(), section.lines());
+  }
+
+  /** Plies to tick off, three beside each other. */
+  private WordBlock plies() {
+    List<StackPlan.Ply> plies = plan.stack().plies();
+    int columns = 4;
+    int rows = (plies.size() + columns - 1) / columns;
+    List<List<String>> table = new ArrayList<>();
+    List<String> head = new ArrayList<>();
+    for (int column = 0; column < columns; column++) {
+      head.addAll(List.of("ply", "direction", "down"));
+    }
+    table.add(head);
+    for (int row = 0; row < rows; row++) {
+      List<String> line = new ArrayList<>();
+      for (int column = 0; column < columns; column++) {
+        int index = column * rows + row;
+        if (index < plies.size()) {
+          StackPlan.Ply ply = plies.get(index);
+          line.addAll(List.of(Integer.toString(ply.number()), ply.words(), WordBlock.BOX));
+        } else {
+          line.addAll(List.of("", "", ""));
+        }
+      }
+      table.add(line);
+    }
+    return new WordBlock("Plies, tick them off", "rll".repeat(columns), table, List.of());
+  }
+
+  private StackView stack() {
+    StackPlan stack = plan.stack();
+    return new StackView(
+        "Stack of " + plate.title(),
+        stack.plies().stream()
+            .map(ply -> new StackView.Ply(ply.number(), ply.angle(), ply.words()))
+            .toList(),
+        plan.choice().cloth().weave().woven(),
+        stack.plies().size()
+            + (stack.plies().size() == 1 ? " ply, " : " plies, ")
+            + Numbers.fixed(stack.thickness(), 2)
+            + " mm ("
+            + Numbers.fixed(stack.least(), 2)
+            + " to "
+            + Numbers.fixed(stack.most(), 2)
+            + ")",
+        LayupSections.properties(stack));
+  }
+
+  private RollView roll() {
+    return new RollView(
+        "Cloth for " + plate.title(),
+        plan.cloth().rollWidth(),
+        plan.cloth().toBuy(),
+        plan.cloth().pieces().stream()
+            .map(piece -> new RollView.Piece(piece.label(), piece.words(), piece.region()))
+            .toList(),
+        List.of(
+            plan.choice().cloth().title()
+                + ", roll "
+                + Numbers.brief(plan.cloth().rollWidth(), 0)
+                + " mm wide, buy "
+                + Numbers.fixed(plan.cloth().toBuy() / 1000, 1)
+                + " m. Figures at the edge are metres.",
+            "On each piece: number of the ply (a, b ... when in several pieces) and its"
+                + " direction."));
+  }
+
+  private BlankView blank() {
+    Box blank = plan.blank().box();
+    double side = (plan.mould().width() - blank.width()) / 2;
+    double end = (plan.mould().height() - blank.height()) / 2;
+    Box mould =
+        new Box(blank.minX() - side, blank.minY() - end, blank.maxX() + side, blank.maxY() + end);
+    List<String> words = new ArrayList<>();
+    words.add(
+        "Outer line: mould plate, "
+            + Numbers.brief(plan.mould().width(), 0)
+            + " x "
+            + Numbers.brief(plan.mould().height(), 0)
+            + " mm, ticks every "
+            + Numbers.brief(plan.mould().grid(), 0)
+            + " mm from the hub axis. Seen from the front: ply 1 lies below.");
+    words.add("Chain lines: tape for placing plies, through the hub axis.");
+    if (!plan.blank().strips().placed().isEmpty()) {
+      words.add(
+          "T1 ...: test strips, "
+              + Numbers.brief(plan.blank().strips().length(), 1)
+              + " x "
+              + Numbers.brief(plan.blank().strips().width(), 1)
+              + " mm.");
+    }
+    return new BlankView(
+        "Blank of " + plate.title(),
+        plate.region(),
+        plan.blank().contour(),
+        plan.blank().strips().placed().stream()
+            .map(strip -> new BlankView.Strip(strip.label(), strip.contour()))
+            .toList(),
+        mould,
+        plan.mould().grid(),
+        words);
+  }
+}
