@@ -1,61 +1,183 @@
 package felloe.cli;
 
+import felloe.kit.CannotWrite;
 import felloe.kit.Kit;
+import felloe.kit.LayupAnswer;
+import felloe.kit.LayupRequest;
+import felloe.kit.ShapeSource;
 import felloe.kit.StackAnswer;
 import felloe.kit.StripsAnswer;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
-/** Stacks of plies, and what broken test strips tell. */
+/** The plan of a lay-up; stacks of plies on their own, and what broken test strips tell. */
 final class LayupCommand implements Command {
 
   private static final String STACK = "--stack";
   private static final String TESTED = "--tested";
+  private static final String SOURCES = "--sources";
+  private static final List<String> WISHES =
+      List.of(
+          "--cloth",
+          "--process",
+          "--resin",
+          "--plies",
+          "--fraction",
+          "--panel",
+          "--temperature",
+          "--roll-width",
+          "--margin",
+          "--pieces",
+          "--strips",
+          "--scale",
+          "--materials",
+          "--paper");
 
   @Override
   public CommandSpec spec() {
     CommandSpec spec =
         Options.command(
             "layup",
-            "Tells how stiff a stack of plies is, which ply fails first, and how it warps; and what"
-                + " broken test strips tell of a laminate.");
+            "Plans the stock of a plate: plies, cloth, resin in pots, mould, test strips, time and"
+                + " cost, beside sheet that can be bought. Tells as well how stiff a stack of plies"
+                + " is, and what broken test strips tell of a laminate.");
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .paramLabel("SHAPE")
+            .description("The shape file.")
+            .index("0")
+            .arity("0..1")
+            .type(String.class)
+            .build());
+    spec.addOption(Options.sets("stock.thickness=6, stack[0].angle=45 or load.N=[10,0,0]"));
     spec.addOption(
-        Options.text(
-            STACK, "FILE", "A stack on its own, such as my-stack.yaml; no shape is needed."));
-    spec.addOption(
-        Options.text(
-            TESTED, "FILE", "What was measured on broken test strips, such as my-strips.yaml."));
-    spec.addOption(Options.sets("stack[0].angle=45 or load.N=[10,0,0]"));
+        Options.out("Folder for pages and pictures, which are made only when it is given."));
     spec.addOption(Options.format("text or json"));
+    spec.addOption(Options.flag(SOURCES, "Tell of every figure where it comes from."));
+    Options.group(spec, "Laying up", 1, wishes());
+    Options.group(spec, "Resin and shop", 2, shop());
+    Options.group(spec, "Without a shape", 3, alone());
     Options.examples(
         spec,
-        "  felloe layup --stack my-stack.yaml",
+        "  felloe layup heron.yaml",
+        "  felloe layup heron.yaml --cloth carbon-twill-245 --process vacuum-bag --out plans",
+        "  felloe layup heron.yaml --panel 5.4x20 --materials my-materials.yaml",
         "  felloe layup --stack my-stack.yaml --format json",
         "  felloe layup --tested my-strips.yaml");
     return spec;
   }
 
+  private static OptionSpec[] wishes() {
+    return new OptionSpec[] {
+      Options.text("--cloth", "NAME", "The cloth, such as carbon-twill-200 or glass-twill-300."),
+      Options.text(
+          "--process",
+          "NAME",
+          "brush-and-roller (usual: between weighted plates), vacuum-bag, infusion, press, or one"
+              + " of your own."),
+      Options.text(
+          "--plies",
+          "COUNT",
+          "How many plies, or the direction of each from the mould up, such as 0,45,45,0. Usually"
+              + " from the thickness."),
+      Options.text("--fraction", "SHARE", "Share of fibre in the volume, 0.2 to 0.7."),
+      Options.text(
+          "--panel", "MMxPLIES", "A panel that you made and measured, such as 5.4x20: sets that."),
+      Options.text("--roll-width", "MM", "Width of the roll. Usually the cloth's."),
+      Options.text("--margin", "MM", "What the blank is wider on each side. Usually 15."),
+      Options.text("--pieces", "HOW", "rectangle (usual) or outline: how plies are cut."),
+      Options.text("--strips", "COUNT", "Test strips on the blank. Usually 5."),
+      Options.text("--paper", "PAPER", "Paper of the pages. Usually A4.")
+    };
+  }
+
+  private static OptionSpec[] shop() {
+    return new OptionSpec[] {
+      Options.text("--resin", "NAME", "epoxy-slow (usual), epoxy-medium, epoxy-fast, or your own."),
+      Options.text("--temperature", "DEGC", "Of the workshop, degrees Celsius. Usually 20."),
+      Options.text("--scale", "G", "Smallest step of the scale. Usually 1."),
+      Options.text(
+          "--materials", "FILE", "Your own materials and prices, beside those that are known.")
+    };
+  }
+
+  private static OptionSpec[] alone() {
+    return new OptionSpec[] {
+      Options.text(STACK, "FILE", "A stack on its own, such as my-stack.yaml; no shape is needed."),
+      Options.text(
+          TESTED, "FILE", "What was measured on broken test strips, such as my-strips.yaml.")
+    };
+  }
+
   @Override
-  public int run(ParseResult call, Screen screen, Kit kit) {
+  public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
     String format = Options.chosenFormat(call, "text", "json");
     List<String> sets = Options.chosenSets(call);
     Optional<Path> stack = Options.value(call, STACK).map(Options::path);
     Optional<Path> tested = Options.value(call, TESTED).map(Options::path);
-    if (stack.isPresent() == tested.isPresent()) {
+    Optional<String> shape = Optional.ofNullable(call.matchedPositionalValue(0, (String) null));
+    long asked =
+        List.of(stack.isPresent(), tested.isPresent(), shape.isPresent()).stream()
+            .filter(present -> present)
+            .count();
+    if (asked != 1) {
       throw Calls.wrong(
           "layup",
-          "must have one of " + STACK + " and " + TESTED,
-          "write --stack my-stack.yaml, say");
+          "must have one of SHAPE, " + STACK + " and " + TESTED,
+          "write felloe layup heron.yaml, say");
     }
+    if (shape.isPresent()) {
+      ShapeSource source = ShapeSource.file(Options.path(shape.get()), sets);
+      LayupAnswer answer = kit.layup(source, request(call), Options.chosenOut(call));
+      return show(screen, format, answer, Options.has(call, SOURCES));
+    }
+    refuseWishes(call);
     if (stack.isPresent()) {
       show(screen, format, kit.stack(stack.get(), sets));
     } else {
       show(screen, format, kit.tested(tested.get(), sets));
     }
     return Exit.WELL;
+  }
+
+  private static LayupRequest request(ParseResult call) {
+    Map<String, String> options = new LinkedHashMap<>();
+    for (String option : WISHES) {
+      Options.value(call, option).ifPresent(value -> options.put(option, value));
+    }
+    return new LayupRequest(options);
+  }
+
+  /** What counts for a plan only is not passed over in silence. */
+  private static void refuseWishes(ParseResult call) {
+    for (String option : WISHES) {
+      if (Options.value(call, option).isPresent()) {
+        throw Calls.wrong(option, "only counts with a SHAPE", "take it out, or name the shape");
+      }
+    }
+    if (Options.chosenOut(call).isPresent() || Options.has(call, SOURCES)) {
+      throw Calls.wrong(
+          Options.has(call, SOURCES) ? SOURCES : "--out",
+          "only counts with a SHAPE",
+          "take it out, or name the shape");
+    }
+  }
+
+  private static int show(Screen screen, String format, LayupAnswer answer, boolean sources) {
+    if (format.equals("json")) {
+      screen.data(answer.json());
+    } else {
+      LayupText.show(screen, answer, sources);
+    }
+    answer.files().forEach(file -> screen.say("Written: " + file));
+    return answer.possible() ? Exit.WELL : Exit.FAILS;
   }
 
   private static void show(Screen screen, String format, StackAnswer answer) {

@@ -98,11 +98,11 @@ final class LayupSections {
 
   LayupSection purchases() {
     List<List<String>> rows = new ArrayList<>();
-    row(rows, "to buy, or to have at hand", "how much");
+    row(rows, "to buy, or to have at hand", "how much", "got");
     for (Purchase purchase : plan.purchases()) {
-      row(rows, purchase.what(), purchase.amount());
+      row(rows, purchase.what(), purchase.amount(), "[ ]");
     }
-    return new LayupSection("Shopping list", "lr", rows, List.of());
+    return new LayupSection("Shopping list", "lrl", rows, List.of());
   }
 
   LayupSection cloth() {

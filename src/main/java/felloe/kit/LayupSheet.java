@@ -65,7 +65,10 @@ final class LayupSheet {
                 stack(),
                 roll(),
                 blank(),
-                List.of(block(sections.sources()), WordBlock.words("Cautions", plan.cautions()))),
+                List.of(
+                    block(sections.ways()),
+                    block(sections.sources()),
+                    WordBlock.words("Cautions", plan.cautions()))),
             paper);
     return PdfWriter.write(pages, plate.title() + " - lay-up");
   }
@@ -81,8 +84,16 @@ final class LayupSheet {
     if (!told.isEmpty()) {
       blocks.add(WordBlock.words("Mind", told));
     }
-    sections.all().forEach(section -> blocks.add(block(section)));
+    blocks.add(block(sections.stack()));
+    blocks.add(block(sections.purchases()));
+    blocks.add(block(sections.cloth()));
+    blocks.add(block(sections.pots()));
     blocks.add(plies());
+    blocks.add(block(sections.resin()));
+    blocks.add(block(sections.mould()));
+    if (plan.blank().strips().asked() > 0) {
+      blocks.add(block(sections.strips()));
+    }
     return blocks;
   }
 

@@ -15,7 +15,9 @@ import felloe.plate.Problem;
 import felloe.plate.Sheet;
 import felloe.plate.Wished;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Where each ply is cut from the roll. The warp runs along the roll.
@@ -156,15 +158,15 @@ public record ClothPlan(
     }
     double width = choice.rollWidth();
     SheetRoom room = new SheetRoom(new Sheet(width, length), SELVEDGE, List.of());
-    Nesting.Layout layout = Nesting.place(parts, room, SPACING, TRIES);
-    if (!layout.left().isEmpty()) {
-      throw new IllegalStateException("no room on the roll for " + layout.left().get(0).name());
-    }
+    List<Motion> mixed = motions(parts, room);
+    List<Motion> sorted = sorted(loose, parts, room);
+    boolean better = used(parts, sorted) <= used(parts, mixed) + 1e-6;
+    List<Motion> motions = better ? sorted : mixed;
     List<ClothPiece> pieces = new ArrayList<>();
     double area = 0;
     for (int i = 0; i < loose.size(); i++) {
       Loose piece = loose.get(i);
-      Motion motion = layout.placed().get(i).motion();
+      Motion motion = motions.get(i);
       Region region = piece.region().moved(motion);
       area += region.properties().area();
       pieces.add(
@@ -175,11 +177,48 @@ public record ClothPlan(
               region,
               Motion.turn(piece.turned()).then(motion)));
     }
-    double used = layout.used();
+    double used = used(parts, motions);
     double buy = SOLD_BY * Math.ceil((used + SELVEDGE) / SOLD_BY - 1e-9);
     double bought = buy * width;
     return new ClothPlan(
         width, pieces, used, buy, area, bought, 1 - area / bought, jointed, notes(jointed, choice));
+  }
+
+  private static List<Motion> motions(List<Part> parts, SheetRoom room) {
+    Nesting.Layout layout = Nesting.place(parts, room, SPACING, TRIES);
+    if (!layout.left().isEmpty()) {
+      throw new IllegalStateException("no room on the roll for " + layout.left().get(0).name());
+    }
+    return layout.placed().stream().map(Nesting.Placed::motion).toList();
+  }
+
+  /**
+   * Pieces of one direction after those of the other, which often takes less and is easier to cut.
+   */
+  private static List<Motion> sorted(List<Loose> loose, List<Part> parts, SheetRoom room) {
+    Map<String, List<Integer>> groups = new LinkedHashMap<>();
+    for (int i = 0; i < loose.size(); i++) {
+      groups.computeIfAbsent(loose.get(i).ply().words(), key -> new ArrayList<>()).add(i);
+    }
+    Motion[] motions = new Motion[parts.size()];
+    double from = 0;
+    for (List<Integer> group : groups.values()) {
+      List<Part> own = group.stream().map(parts::get).toList();
+      List<Motion> laid = motions(own, room);
+      for (int i = 0; i < group.size(); i++) {
+        motions[group.get(i)] = laid.get(i).then(Motion.shift(0, from));
+      }
+      from += used(own, laid) - SELVEDGE + SPACING;
+    }
+    return List.of(motions);
+  }
+
+  private static double used(List<Part> parts, List<Motion> motions) {
+    double used = 0;
+    for (int i = 0; i < parts.size(); i++) {
+      used = Math.max(used, parts.get(i).region().outer().moved(motions.get(i)).box().maxY());
+    }
+    return used;
   }
 
   private static List<String> notes(int jointed, LayupChoice choice) {

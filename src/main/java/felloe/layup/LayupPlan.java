@@ -121,7 +121,7 @@ public record LayupPlan(
         mould,
         hours,
         all,
-        Purchases.of(choice, cloth, resin, pots, mould),
+        Purchases.of(choice, stack, cloth, resin, pots, mould),
         LayupFigures.of(choice),
         notes(plate, choice, stack, blank, cloth, pots, density),
         LayupCautions.ALL);

@@ -10,7 +10,12 @@ final class Purchases {
   private Purchases() {}
 
   static List<Purchase> of(
-      LayupChoice choice, ClothPlan cloth, ResinPlan resin, PotPlan pots, MouldPlan mould) {
+      LayupChoice choice,
+      StackPlan stack,
+      ClothPlan cloth,
+      ResinPlan resin,
+      PotPlan pots,
+      MouldPlan mould) {
     List<Purchase> list = new ArrayList<>();
     list.add(
         new Purchase(
@@ -30,6 +35,14 @@ final class Purchases {
                 + " x "
                 + Numbers.brief(mould.height(), 0)
                 + " mm"));
+    if (stack.stops()) {
+      list.add(
+          new Purchase(
+              "stops between the plates, outside of the blank, "
+                  + Numbers.fixed(stack.thickness(), 2)
+                  + " mm thick",
+              "4"));
+    }
     list.add(
         new Purchase(
             "release wax, " + mould.coats() + " coats on a new plate",

@@ -159,6 +159,11 @@ public record StackPlan(
     return Numbers.brief(a, 1) + "/" + Numbers.brief(a - 90, 1);
   }
 
+  /** Whether it is pressed to stops, since left to itself it would come out another thickness. */
+  public boolean stops() {
+    return Math.abs(thickness - usual) > 1e-9;
+  }
+
   /** Thickness of one ply as planned, mm. */
   public double plyThickness() {
     return thickness / plies.size();

@@ -127,14 +127,17 @@ public final class RollPicture {
   private void name(RollView.Piece piece, Contour edge) {
     LargestCircle found = LargestCircle.inside(edge);
     double room = 1.7 * found.radius();
-    String both = piece.label() + "  " + piece.direction();
-    double height = Math.min(1.3 * TEXT * unit, 0.5 * found.radius());
-    String text = TextWidth.of(both, height) <= room ? both : piece.label();
-    if (TextWidth.of(text, height) > room) {
-      height *= room / TextWidth.of(text, height);
-    }
-    words.add(
-        Mark.Label.of(text, found.centre().minus(new Point(0, height / 2)), height, Anchor.MIDDLE));
+    double height = fitted(piece.label(), Math.min(1.4 * TEXT * unit, 0.6 * found.radius()), room);
+    double small = fitted(piece.direction(), 0.7 * height, room);
+    Point at = found.centre();
+    words.add(Mark.Label.of(piece.label(), at, height, Anchor.MIDDLE));
+    Point below = at.minus(new Point(0, 1.6 * small));
+    words.add(Mark.Label.of(piece.direction(), below, small, Anchor.MIDDLE));
+  }
+
+  private static double fitted(String text, double height, double room) {
+    double width = TextWidth.of(text, height);
+    return width > room ? height * room / width : height;
   }
 
   private void warp(double left, Box box) {

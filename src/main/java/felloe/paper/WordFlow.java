@@ -53,8 +53,9 @@ final class WordFlow {
   }
 
   private void block(WordBlock block) {
-    // A heading never stands alone at the foot of a page.
-    room(HEAD + 5 * PITCH);
+    double whole = height(block);
+    // What fits on a page is not parted; else a heading never stands alone at the foot.
+    room(whole <= field.height() ? whole : HEAD + 5 * PITCH);
     if (!block.title().isEmpty()) {
       y -= HEAD;
       marks().add(Mark.Label.of(block.title(), new Point(field.minX(), y), HEAD, Anchor.START));
@@ -73,7 +74,23 @@ final class WordFlow {
     y -= BLOCK;
   }
 
-  private void table(WordBlock block) {
+  private double height(WordBlock block) {
+    double height = block.title().isEmpty() ? 0 : HEAD + 2.5;
+    if (!block.rows().isEmpty()) {
+      double[] widths = widths(block);
+      for (List<String> row : block.rows()) {
+        height += height(row, widths);
+      }
+      height += 1.6;
+    }
+    for (String line : block.lines()) {
+      height += Paragraph.wrap(line, TEXT, field.width()).size() * PITCH + 0.6;
+    }
+    return height;
+  }
+
+  /** Widths of a table's columns; the widest gives way when the field is too narrow. */
+  private double[] widths(WordBlock block) {
     int columns = block.sides().length();
     double[] widths = new double[columns];
     double all = (columns - 1) * GAP;
@@ -90,6 +107,11 @@ final class WordFlow {
       }
       widths[widest] = Math.max(20, widths[widest] - (all - field.width()));
     }
+    return widths;
+  }
+
+  private void table(WordBlock block) {
+    double[] widths = widths(block);
     List<String> head = block.rows().get(0);
     row(block, head, widths, true);
     for (List<String> row : block.rows().subList(1, block.rows().size())) {
