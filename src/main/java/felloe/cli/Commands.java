@@ -22,7 +22,7 @@ final class Commands {
                   new Entry("check", "review the plate and its hub fit"),
                   new Entry("show", "key figures, exact geometry, picture"),
                   new Entry("drill", "hole schedule"),
-                  new Entry("layup", "a stack of plies; what broken test strips tell"))),
+                  new Entry("layup", "plies, cloth, resin, cost; stacks; broken test strips"))),
           new Group(
               "Make",
               List.of(

@@ -74,7 +74,7 @@ class DocsRunTest {
     shapesInto(folder);
     shapesInto(folder.resolve("shapes"));
     Files.writeString(folder.resolve("my-hub.yaml"), hubFile());
-    for (String name : List.of("my-stack.yaml", "my-strips.yaml")) {
+    for (String name : List.of("my-stack.yaml", "my-strips.yaml", "my-materials.yaml")) {
       Files.writeString(folder.resolve(name), DocsPage.of("docs/layup.md").yamlFile(name));
     }
     List<String> measured = DocsPage.of("docs/measuring.md").yamlBlocks();

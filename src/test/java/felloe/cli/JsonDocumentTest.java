@@ -60,6 +60,7 @@ class JsonDocumentTest {
     Path strips = folder.resolve("my-strips.yaml");
     Files.writeString(strips, DocsPage.of("docs/layup.md").yamlFile("my-strips.yaml"));
     collect(Run.of("layup", "--tested", strips.toString(), "--format", "json").out(), members);
+    collect(Run.of("layup", "shapes/heron.yaml", "--format", "json").out(), members);
     String page = Files.readString(Path.of("docs/json.md"));
     Set<String> missing = new TreeSet<>(members);
     missing.removeIf(

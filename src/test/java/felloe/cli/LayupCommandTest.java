@@ -123,11 +123,11 @@ class LayupCommandTest {
   }
 
   @Test
-  void oneOfStackAndTestedMustBeGiven() {
+  void oneOfShapeStackAndTestedMustBeGiven() {
     for (Run run :
         List.of(Run.of("layup"), Run.of("layup", "--stack", crossed, "--tested", strips))) {
       assertEquals(2, run.code());
-      assertTrue(run.err().contains("must have one of --stack and --tested"), run.err());
+      assertTrue(run.err().contains("must have one of SHAPE, --stack and --tested"), run.err());
     }
   }
 }
