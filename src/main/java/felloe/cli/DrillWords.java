@@ -61,6 +61,7 @@ final class DrillWords {
     order.leftOutWords().ifPresent(words -> paragraph(words, 0));
     checks("Look after the pilot drill, mm", order.afterPilot(), List.of(), false);
     checks("Readings of the finished hub pattern, mm", order.readings(), order.sizes(), true);
+    order.notMeasuredWords().ifPresent(words -> paragraph(words, 3));
     checks("Bore and grips, mm", order.others(), List.of(), false);
     screen.line("");
   }

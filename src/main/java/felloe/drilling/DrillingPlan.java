@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param pilotDiameter of the pilot holes of the hub pattern, where there are any
  * @param afterPilot distances to look at while the hub pattern can still be drawn over
  * @param sizes holes whose diameters are measured in the end, in the order of their ring
+ * @param notMeasured how many hub holes are not among them, since there are more than {@link
+ *     #MOST_MEASURED}
  * @param readings distances to measure in the end, in the order of the form; their numbers go on
  *     from those of the sizes
  * @param others further distances to look at: bore and grips
@@ -37,6 +39,7 @@ public record DrillingPlan(
     Optional<Double> pilotDiameter,
     List<DistanceCheck> afterPilot,
     List<SizeCheck> sizes,
+    int notMeasured,
     List<DistanceCheck> readings,
     List<DistanceCheck> others,
     double plusMinus,

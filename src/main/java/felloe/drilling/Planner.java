@@ -66,6 +66,7 @@ final class Planner {
         pilot,
         pilot.map(p -> afterPilot(measured, p)).orElse(List.of()),
         sizes(measured),
+        ring.size() - measured.size(),
         readings(measured),
         others(measured),
         table.plusMinus(),

@@ -30,6 +30,7 @@ final class DrillJson {
                         .with("hole", size.hole())
                         .with("least", size.least(), DECIMALS)
                         .with("most", size.most(), DECIMALS)))
+        .with("notMeasured", order.notMeasured())
         .with("readings", Json.array(order.readings(), DrillJson::check))
         .with("others", Json.array(order.others(), DrillJson::check))
         .with("plusMinus", order.plusMinus(), DECIMALS)

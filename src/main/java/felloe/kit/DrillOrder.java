@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param pilotDiameter of the pilot holes of the hub pattern
  * @param afterPilot distances to look at after the pilot drill
  * @param sizes diameters to measure in the end
+ * @param notMeasured how many hub holes are not among them
  * @param readings distances to measure in the end
  * @param others further distances to look at
  * @param plusMinus what a reading is good for
@@ -39,6 +40,7 @@ public record DrillOrder(
     Optional<Double> pilotDiameter,
     List<Check> afterPilot,
     List<Size> sizes,
+    int notMeasured,
     List<Check> readings,
     List<Check> others,
     double plusMinus,
@@ -264,6 +266,7 @@ public record DrillOrder(
         plan.pilotDiameter(),
         plan.afterPilot().stream().map(Check::of).toList(),
         plan.sizes().stream().map(Size::of).toList(),
+        plan.notMeasured(),
         plan.readings().stream().map(Check::of).toList(),
         plan.others().stream().map(Check::of).toList(),
         plan.plusMinus(),
@@ -280,5 +283,17 @@ public record DrillOrder(
                 + " first "
                 + groups.size()
                 + " sizes. Their places are in the hole schedule.");
+  }
+
+  /** What is said of hub holes that are not measured; empty when all are. */
+  public Optional<String> notMeasuredWords() {
+    return notMeasured == 0
+        ? Optional.empty()
+        : Optional.of(
+            "Only "
+                + sizes.size()
+                + " of the "
+                + (sizes.size() + notMeasured)
+                + " hub holes have rows here.");
   }
 }

@@ -112,6 +112,7 @@ final class DrillText {
                   + " over the outside edges. A reading outside of its limits proves a fault; that"
                   + " all lie inside does not prove there is none: let 'felloe check --measured'"
                   + " judge."));
+      order.notMeasuredWords().ifPresent(words -> blocks.add(new BenchText.Words(words)));
       List<List<String>> rows = new ArrayList<>();
       for (DrillOrder.Size size : order.sizes()) {
         rows.add(

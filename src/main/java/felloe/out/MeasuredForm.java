@@ -125,7 +125,7 @@ public final class MeasuredForm {
     }
     for (SizeCheck size : plan.sizes()) {
       if (size.hole().equals(label)) {
-        return Integer.toString(size.number());
+        return quoted(Integer.toString(size.number()));
       }
     }
     throw new IllegalArgumentException("no such hole: " + label);

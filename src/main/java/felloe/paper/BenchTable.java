@@ -17,6 +17,9 @@ final class BenchTable {
   private static final double BLANK = 17;
   private static final double LEAST_WRAPPED = 30;
 
+  /** A column as narrow as this never gives way, mm. */
+  private static final double NARROW = 17;
+
   /** What sums of widths may be off by, mm. */
   private static final double HAIR = 0.01;
 
@@ -66,13 +69,28 @@ final class BenchTable {
       fixed += natural[i];
     }
     double share = wrapped == 0 ? 0 : Math.max(LEAST_WRAPPED, (width - fixed) / wrapped);
-    // Long labels must not push the others off the paper.
     double left = width - share * wrapped;
-    double shrink = fixed > left + HAIR ? left / fixed : 1;
     for (int i = 0; i < natural.length; i++) {
-      natural[i] = columns.get(i).fill() == Fill.WRAPPED ? share : natural[i] * shrink;
+      natural[i] = columns.get(i).fill() == Fill.WRAPPED ? share : natural[i];
+    }
+    if (fixed > left + HAIR) {
+      shrink(natural, fixed, left);
     }
     return natural;
+  }
+
+  /** Long labels must not push the others off the paper: only what is wide gives way. */
+  private void shrink(double[] widths, double fixed, double left) {
+    double kept = 0;
+    for (int i = 0; i < widths.length; i++) {
+      kept += columns.get(i).fill() == Fill.WRAPPED ? 0 : Math.min(NARROW, widths[i]);
+    }
+    double share = Math.max(0, (left - kept) / (fixed - kept));
+    for (int i = 0; i < widths.length; i++) {
+      if (columns.get(i).fill() != Fill.WRAPPED && widths[i] > NARROW) {
+        widths[i] = NARROW + share * (widths[i] - NARROW);
+      }
+    }
   }
 
   int size() {

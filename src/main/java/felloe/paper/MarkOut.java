@@ -87,9 +87,7 @@ public record MarkOut(Method method, double penWidth, InkEdge finish) {
       case PRICKED ->
           "Lay on and prick through at the hole crosses. The middle of the thick line is the finish"
               + " line.";
-      case CENTRES ->
-          "Centre marks for drilling. Prick through every cross. The thin outline only shows how it"
-              + " lies; do not cut along it.";
+      case CENTRES -> "Centre marks: prick through every cross. Do not cut by the thin outline.";
       case TRACED ->
           finish == InkEdge.PLATE_SIDE
               ? "Trace the thick line with a "

@@ -1,0 +1,264 @@
+package felloe.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The drilling sheet, from call to files. */
+class DrillCommandTest {
+
+  private static final String HERON = "shapes/heron.yaml";
+
+  @TempDir Path folder;
+
+  private Run drill(String... more) {
+    List<String> args = new ArrayList<>(List.of("drill", "--out", folder.toString()));
+    args.addAll(List.of(more));
+    return Run.of(args.toArray(String[]::new));
+  }
+
+  private List<String> files() throws IOException {
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.map(p -> p.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  private String text(String pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(folder.resolve(pdf).toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
+  private int pages(String pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(folder.resolve(pdf).toFile())) {
+      return document.getNumberOfPages();
+    }
+  }
+
+  private Path shape(String holes, String stock) throws IOException {
+    String text =
+        "felloe: 1\noutline:\n  four-sided: {width: 420, height: 420, radius: 20}\nholes:\n"
+            + holes
+            + "stock: {material: "
+            + stock
+            + ", thickness: 5}\n";
+    return Files.writeString(folder.resolve("snipe.yaml"), text);
+  }
+
+  @Test
+  void nothingIsWrittenUnlessAFolderIsNamed() {
+    Run run = Run.of("drill", HERON);
+    assertEquals(0, run.code(), run.err());
+    assertEquals("", run.err());
+    assertTrue(run.out().contains("Order of work, for carbon and epoxy laminate"), run.out());
+    assertFalse(run.out().contains("DO NOT DRILL"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"heron", "bittern", "dunlin", "avocet"})
+  void demoShapesHaveASheetTheStepsAndAForm(String name) throws IOException {
+    Run run = drill("shapes/" + name + ".yaml");
+    assertEquals(0, run.code(), run.err());
+    assertEquals(
+        List.of(name + "-drill-A4.pdf", name + "-drill.csv", name + "-measured.yaml"), files());
+    assertEquals(3, run.err().lines().filter(line -> line.startsWith("Written: ")).count());
+    assertTrue(pages(name + "-drill-A4.pdf") <= 8);
+  }
+
+  @Test
+  void theSheetSaysWhatTheScreenSays() throws IOException {
+    JsonNode order =
+        new ObjectMapper().readTree(drill(HERON, "--format", "json").out()).get("order");
+    String sheet = text("heron-drill-A4.pdf");
+    List<String> csv = Files.readAllLines(folder.resolve("heron-drill.csv"));
+    assertEquals("1. Hub bolt holes H1, H4, H2, H3, H5, H6, \u00d85", found(sheet, "1. Hub"));
+    int rows = 0;
+    for (JsonNode group : order.get("groups")) {
+      for (JsonNode step : group.get("steps")) {
+        String row = csv.get(++rows);
+        assertTrue(row.contains("," + step.get("stage").asText() + ","), row);
+        assertTrue(sheet.contains(step.get("words").asText()), step.toString());
+        String setting = step.get("setting").isNull() ? "" : step.get("setting").asText();
+        assertTrue(row.contains("," + setting + ","), row);
+      }
+    }
+    assertEquals(rows + 1, csv.size());
+    for (JsonNode reading : order.get("readings")) {
+      String row =
+          String.join(
+              " ",
+              reading.get("number").asText(),
+              reading.get("from").asText(),
+              reading.get("to").asText(),
+              "outside");
+      assertTrue(sheet.contains(row), row);
+    }
+    assertTrue(sheet.contains("THROUGH THE HUB"));
+    assertTrue(sheet.contains("P100 or FFP3"));
+    assertTrue(sheet.contains("a qualified person have the last word"));
+  }
+
+  private static String found(String text, String start) {
+    int at = text.indexOf(start);
+    return text.substring(at, text.indexOf(" Good from", at));
+  }
+
+  /** Rows of the form stand in the order of the sheet's page of readings. */
+  @Test
+  void rowsOfTheFormStandInTheOrderOfTheSheet() throws IOException {
+    drill(HERON);
+    String sheet = text("heron-drill-A4.pdf");
+    int at = sheet.indexOf("Readings of the finished hub pattern");
+    int rows = 0;
+    for (String line : Files.readAllLines(folder.resolve("heron-measured.yaml"))) {
+      if (line.matches(".*# [0-9]+: .*")) {
+        String number = line.replaceAll(".*# ([0-9]+): .*", "$1");
+        String pair =
+            line.contains("from")
+                ? line.replaceAll(".*from: (\\w+), to: (\\w+),.*", "$1 $2 outside")
+                : line.replaceAll(" *(\\w+):.*", "$1 diameter");
+        int next = sheet.indexOf(" " + number + " " + pair, at);
+        assertTrue(next >= at, number + " " + pair);
+        at = next;
+        rows++;
+      }
+    }
+    assertEquals(21, rows);
+  }
+
+  @Test
+  void aFormWithReadingsInItIsNeverWrittenOver() throws IOException {
+    drill(HERON);
+    Path form = folder.resolve("heron-measured.yaml");
+    Run again = drill(HERON);
+    assertEquals(3, again.err().lines().filter(line -> line.startsWith("Written: ")).count());
+    String typed = Files.readString(form).replaceFirst("H1:  ", "H1: 5.02");
+    Files.writeString(form, typed);
+    Run kept = drill(HERON);
+    assertEquals(0, kept.code());
+    assertEquals(typed, Files.readString(form));
+    assertTrue(kept.err().contains("is there already and was left as it is"), kept.err());
+    assertEquals(2, kept.err().lines().filter(line -> line.startsWith("Written: ")).count());
+  }
+
+  @Test
+  void theSameShapeGivesTheSameBytes() throws IOException {
+    drill(HERON);
+    byte[] pdf = Files.readAllBytes(folder.resolve("heron-drill-A4.pdf"));
+    byte[] csv = Files.readAllBytes(folder.resolve("heron-drill.csv"));
+    drill(HERON);
+    assertArrayEquals(pdf, Files.readAllBytes(folder.resolve("heron-drill-A4.pdf")));
+    assertArrayEquals(csv, Files.readAllBytes(folder.resolve("heron-drill.csv")));
+  }
+
+  @Test
+  void paperAndFaceAreAsAskedFor() throws IOException {
+    Run run = drill(HERON, "--paper", "A3", "--face", "back", "--bars", "149.4x150.3");
+    assertEquals(0, run.code(), run.err());
+    String sheet = text("heron-drill-A3.pdf");
+    assertTrue(sheet.contains("BACK face, hub side: MIRRORED"));
+    assertTrue(sheet.contains("corrected for bars 149.4x150.3"));
+  }
+
+  @Test
+  void aPlateThatFailsItsReviewHasASheetThatSaysSoAndExitCodeOne() throws IOException {
+    Run run = drill(HERON, "--set", "windows[0].derived.hub-disc=76");
+    assertEquals(1, run.code(), run.err());
+    assertTrue(text("heron-drill-A4.pdf").contains("DO NOT DRILL YET: the plate FAILS"));
+    assertTrue(run.out().contains("! DO NOT DRILL YET"));
+    assertTrue(run.err().contains("heron FAILS"), run.err());
+  }
+
+  @Test
+  void aPlateThatDoesNotMeetItsHubSaysSoAtTheHead() throws IOException {
+    Run run = drill("shapes/bittern.yaml", "--set", "bolt-circles[0].diameter=4.5");
+    assertEquals(1, run.code(), run.err());
+    assertTrue(run.out().contains("DO NOT DRILL YET: as drawn, not all screws"), run.out());
+  }
+
+  @Test
+  void aThousandHolesAreSetOnFewPages() throws IOException {
+    StringBuilder holes = new StringBuilder();
+    for (int i = 0; i < 25; i++) {
+      int y = -190 + 15 * i;
+      holes.append("  - {line: {from: [-195, " + y + "], to: [195, " + y + "], count: 40},");
+      holes.append(" diameter: 3, role: grip}\n");
+    }
+    Run run = drill(shape(holes.toString(), "carbon-laminate").toString());
+    assertTrue(run.code() <= 1, run.err());
+    assertEquals(List.of("snipe-drill-A4.pdf", "snipe-drill.csv", "snipe.yaml"), files());
+    assertTrue(pages("snipe-drill-A4.pdf") <= 30, pages("snipe-drill-A4.pdf") + " pages");
+    assertTrue(text("snipe-drill-A4.pdf").contains("G1, G2, G3 to G1000 (1000 holes)"));
+  }
+
+  @Test
+  void manySizesAreCutShortAndTheSheetSaysSo() throws IOException {
+    StringBuilder holes = new StringBuilder();
+    for (int i = 0; i < 60; i++) {
+      int x = -190 + 40 * (i % 10);
+      int y = -180 + 60 * (i / 10);
+      holes.append("  - {at: [" + x + ", " + y + "], diameter: " + (3 + i / 10.0) + "}\n");
+    }
+    Run run = drill(shape(holes.toString(), "birch-plywood").toString());
+    assertTrue(run.code() <= 1, run.err());
+    String told = "36 more holes are of further sizes";
+    assertTrue(run.out().contains(told));
+    assertTrue(text("snipe-drill-A4.pdf").contains(told));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "carbon-laminate",
+        "glass-laminate",
+        "aluminium-6061-t6",
+        "birch-plywood",
+        "acrylic"
+      })
+  void everyMaterialHasASheetWithItsOwnCautions(String stock) throws IOException {
+    String holes =
+        "  - {arc: {centre: [0, 0], radius: 35, from: 0, to: 300, count: 6}, diameter: 5.35,"
+            + " role: bolt}\n  - {at: [0, 120], diameter: 80}\n  - {at: [100, 0], diameter: 25}\n";
+    Run run = drill(shape(holes, stock).toString());
+    assertTrue(run.code() <= 1, run.err());
+    String sheet = text("snipe-drill-A4.pdf");
+    assertTrue(sheet.contains("No standard drill makes 5.35 mm."));
+    assertTrue(sheet.contains("Where the figures come from"));
+    assertTrue(sheet.contains("Clamp the work"));
+  }
+
+  @Test
+  void wrongOptionsAreToldAndNothingIsWritten() throws IOException {
+    Run run = drill(HERON, "--paper", "A9", "--overlap", "3");
+    assertEquals(2, run.code());
+    assertTrue(run.err().contains("--paper") && run.err().contains("--overlap"), run.err());
+    assertEquals(List.of(), files());
+    assertEquals(2, drill(HERON, "--method", "traced").code());
+    assertEquals(2, Run.of("drill", HERON, "--format", "yaml").code());
+  }
+
+  @Test
+  void aFolderInTheWayIsExitCodeThree() throws IOException {
+    Files.createDirectory(folder.resolve("heron-drill.csv"));
+    Run run = drill(HERON);
+    assertEquals(3, run.code());
+    assertEquals(List.of("heron-drill.csv"), files());
+  }
+}
