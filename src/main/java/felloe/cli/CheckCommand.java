@@ -17,8 +17,8 @@ final class CheckCommand implements Command {
     CommandSpec spec =
         Options.command(
             "check",
-            "Reviews the plate: webs, edge distances, corners, finger room, sheet, weight, and"
-                + " whether it meets its hub. Exit code 1 when it fails a check.");
+            "Reviews the plate: webs, edge distances, corners, finger room, sheet, weight, screws,"
+                + " and whether it meets its hub. Exit code 1 when it fails a check.");
     Options.shapes(spec, false);
     spec.addOption(
         Options.text(

@@ -3,7 +3,6 @@ package felloe.cli;
 import felloe.geometry.Numbers;
 import felloe.kit.JointAnswer;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** The fasteners of a plate as text. */
 final class JointWords {
@@ -34,11 +33,11 @@ final class JointWords {
               + " ("
               + Numbers.brief(row.engagementRatio(), 1)
               + " d)",
-          torque(row.torque().low()) + " to " + torque(row.torque().high()));
+          row.torque().range());
     }
     screws.lines().forEach(screen::line);
     for (JointAnswer.Row row : answer.joints()) {
-      paragraph(row.name() + ": " + stack(row));
+      paragraph(row.name() + ": " + row.stack());
     }
     answer.load().ifPresent(this::load);
     answer.notes().forEach(note -> paragraph("Note, " + note));
@@ -49,38 +48,6 @@ final class JointWords {
     return labels.size() < 3
         ? String.join(", ", labels)
         : labels.get(0) + " to " + labels.get(labels.size() - 1);
-  }
-
-  /** Two figures that count: a small torque is told finer. */
-  private static String torque(double newtonMetres) {
-    return Numbers.fixed(newtonMetres, newtonMetres < 1 ? 2 : 1);
-  }
-
-  private static String stack(JointAnswer.Row row) {
-    String parts =
-        row.parts().stream()
-            .map(part -> part.name() + " " + Numbers.brief(part.thickness(), 2))
-            .collect(Collectors.joining(", "));
-    String end =
-        row.beyondNut()
-            .map(beyond -> "; " + Numbers.brief(beyond, 1) + " mm stand out of it")
-            .or(
-                () ->
-                    row.bottomRoom()
-                        .map(room -> "; " + Numbers.brief(room, 1) + " mm to the bottom"))
-            .orElse("");
-    String cone =
-        row.coneDepth()
-            .map(depth -> ", countersunk " + Numbers.brief(depth, 2) + " mm deep to the hole")
-            .orElse("");
-    return parts + cone + letIn(row) + "; into " + row.into() + end + ".";
-  }
-
-  private static String letIn(JointAnswer.Row row) {
-    String head = row.headSunk() > 0 ? "head " + Numbers.brief(row.headSunk(), 2) : "";
-    String nut = row.nutSunk() > 0 ? "nut " + Numbers.brief(row.nutSunk(), 2) : "";
-    String both = head + (head.isEmpty() || nut.isEmpty() ? "" : ", ") + nut;
-    return both.isEmpty() ? "" : "; let in: " + both;
   }
 
   private void load(JointAnswer.Load load) {

@@ -27,6 +27,7 @@ final class DrillText {
     text.before();
     text.groups();
     text.checks();
+    text.blocks.addAll(JointText.of(answer.joints()));
     text.sources();
     return new BenchText("drilling sheet", text.blocks);
   }

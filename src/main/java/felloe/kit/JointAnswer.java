@@ -15,6 +15,7 @@ import felloe.yaml.Entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The fasteners of a plate, for a face to show.
@@ -86,6 +87,31 @@ public record JointAnswer(
     public String screw() {
       return thread + " x " + Numbers.brief(length, 2);
     }
+
+    /** What is clamped, what is let in and what holds the screw, as one sentence. */
+    public String stack() {
+      String all =
+          parts.stream()
+              .map(part -> part.name() + " " + Numbers.brief(part.thickness(), 2))
+              .collect(Collectors.joining(", "));
+      String end =
+          beyondNut
+              .map(beyond -> "; " + Numbers.brief(beyond, 1) + " mm stand out of it")
+              .or(() -> bottomRoom.map(room -> "; " + Numbers.brief(room, 1) + " mm to the bottom"))
+              .orElse("");
+      return all + letIn() + "; into " + into + end + ".";
+    }
+
+    private String letIn() {
+      List<String> in = new ArrayList<>();
+      if (headSunk > 0) {
+        in.add("head " + Numbers.brief(headSunk, 2));
+      }
+      if (nutSunk > 0) {
+        in.add("nut " + Numbers.brief(nutSunk, 2));
+      }
+      return in.isEmpty() ? "" : "; let in: " + String.join(", ", in);
+    }
   }
 
   /**
@@ -107,7 +133,17 @@ public record JointAnswer(
    * @param basis where the nut factor comes from
    */
   public record Torque(
-      double low, double high, double clamp, double leastClamp, String limitedBy, String basis) {}
+      double low, double high, double clamp, double leastClamp, String limitedBy, String basis) {
+
+    /** Low and high in words, such as {@code 4.8 to 6.2}; a small torque is told finer. */
+    public String range() {
+      return figure(low) + " to " + figure(high);
+    }
+
+    private static String figure(double newtonMetres) {
+      return Numbers.fixed(newtonMetres, newtonMetres < 1 ? 2 : 1);
+    }
+  }
 
   /**
    * The hub screws under load.
@@ -188,6 +224,21 @@ public record JointAnswer(
                         + "measure the depth of full thread in the hub; this screw needs at least "
                         + Numbers.brief(depth, 1)
                         + " mm. Write it into the shape file under joints: into: depth."));
+    joint
+        .coned()
+        .ifPresent(
+            part ->
+                notes.add(
+                    who
+                        + "countersink the "
+                        + part.name()
+                        + " "
+                        + Numbers.brief(Math.toDegrees(joint.headSize().angle()), 0)
+                        + " degrees to "
+                        + Numbers.brief(joint.headSize().diameter(), 1)
+                        + " mm across, "
+                        + Numbers.brief(joint.headSize().coneDepth(joint.hole()), 2)
+                        + " mm deep down to the hole; creep up on it with a screw."));
     joint.notes().forEach(note -> notes.add(who + note + "."));
     if (!joint.torque().limitedBy().equals("the screw")) {
       notes.add(

@@ -255,6 +255,15 @@ class JointPlanTest {
   }
 
   @Test
+  void carbonIsKeptApartFromAluminiumAndLaminateFromThreads() {
+    // Common practice; MIL-HDBK-17-3F ch. 12, lessons learned: no thread in bearing (verified).
+    String carbon = String.join(" ", Shapes.plan("").cautions());
+    assertTrue(carbon.contains("no thread bear") && carbon.contains("glass"), carbon);
+    String metal = String.join(" ", Shapes.plan("", "stock.material=aluminium-6082-t6").cautions());
+    assertTrue(!metal.contains("no thread bear") && !metal.contains("glass"), metal);
+  }
+
+  @Test
   void everyPlanHasItsCautions() {
     String text = String.join(" ", Shapes.plan("").cautions());
     for (String word :

@@ -49,7 +49,7 @@ class SetTest {
             "--set outline.round.diameter: '280,5' must be a length such as 70, 70 mm, 7 cm or 2.75"
                 + " in; write 280.5",
             "--set stock.tickness: is not a known key; did you mean 'thickness'? allowed here:"
-                + " density, material, sheet, template-face, thickness"),
+                + " density, layup, material, sheet, template-face, thickness"),
         Corpus.complaints(FILE, "outline.round.diameter=280,5", "stock.tickness=3"));
   }
 
