@@ -79,7 +79,7 @@ class DrillCommandTest {
     assertEquals(
         List.of(name + "-drill-A4.pdf", name + "-drill.csv", name + "-measured.yaml"), files());
     assertEquals(3, run.err().lines().filter(line -> line.startsWith("Written: ")).count());
-    assertTrue(pages(name + "-drill-A4.pdf") <= 8);
+    assertTrue(pages(name + "-drill-A4.pdf") <= 9);
   }
 
   @Test
