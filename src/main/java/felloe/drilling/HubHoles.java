@@ -53,7 +53,7 @@ final class HubHoles {
   Zone zone(Hole hole) {
     Optional<ScrewFit> screw = screw(hole);
     if (screw.isEmpty()) {
-      return new Zone(usual.zone(), usual.title());
+      return new Zone(usual.zone(), "marked through the paper and drilled");
     }
     double hubs = fit.orElseThrow().hub().positionTolerance();
     double size = screw.get().thread().diameter();

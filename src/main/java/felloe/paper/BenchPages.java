@@ -173,7 +173,7 @@ final class BenchPages {
   private int abreast(BenchTable table) {
     double each = table.width() + ABREAST;
     return table.narrow() && table.size() > 6
-        ? (int) Math.max(1, Math.floor((width + ABREAST) / each))
+        ? (int) Math.max(1, Math.min(2, Math.floor((width + ABREAST) / each)))
         : 1;
   }
 

@@ -3,6 +3,8 @@ package felloe.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.hub.HubCatalogue;
@@ -97,6 +99,21 @@ class DrillLoopTest {
     Candidate first = candidates.get(0);
     boolean named = first.hub().name().equals(hub) || first.like().contains(hub);
     assertTrue(named, first.hub().name() + " " + first.like());
+    String form = folder.resolve(name + "-measured.yaml").toString();
+    Run told = Run.of("hub", "measure", form, "--format", "json");
+    assertEquals(0, told.code(), told.err());
+    JsonNode json = new ObjectMapper().readTree(told.out());
+    assertEquals(measured.count(), json.get("count").asInt());
+    assertEquals(circle, json.get("pcd").asDouble(), 0.15);
+  }
+
+  /** Holes of 5.5 mm and more, within 0.05 mm of their places: M5 screws enter by a wide margin. */
+  @Test
+  void readingsTypedIntoTheFormProveThePlateAgainstItsHub() throws IOException {
+    typed("bittern", new Random(SEED), true);
+    String form = folder.resolve("bittern-measured.yaml").toString();
+    Run proof = Run.of("check", "shapes/bittern.yaml", "--measured", form);
+    assertEquals(0, proof.code(), proof.out() + proof.err());
   }
 
   @Test
