@@ -12,7 +12,7 @@ import org.hipparchus.util.Pair;
 /** Finds the figures that make the weighted squares of the residuals least, from a first guess. */
 final class Adjuster {
 
-  private static final double TOLERANCE = 1e-11;
+  private static final double TOLERANCE = 1e-10;
   private static final int ROUNDS = 400;
 
   private final Equations equations;

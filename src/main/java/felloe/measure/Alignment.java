@@ -27,6 +27,16 @@ record Alignment(Motion first, Motion second, double worst) {
     return mirrored.worst < straight.worst ? mirrored : straight;
   }
 
+  /** How far the worst place is off when they are laid on each other by least squares, mm. */
+  static double bySquares(List<Point> found, List<Point> meant) {
+    Motion motion = squares(found, meant, false);
+    double worst = 0;
+    for (int i = 0; i < found.size(); i++) {
+      worst = Math.max(worst, motion.of(found.get(i)).distance(meant.get(i)));
+    }
+    return worst;
+  }
+
   Point of(Point p) {
     return second.of(first.of(p));
   }

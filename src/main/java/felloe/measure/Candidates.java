@@ -26,13 +26,19 @@ public final class Candidates {
 
   private static final double MINOR = 1.082532;
   private static final double LEAST_ERROR = 0.02;
+  private static final double SAME = 1e-6;
+
+  /** More than the coarse holes of any thread here leave on a circle, mm. */
+  private static final double FAR = 4;
 
   private final SurveyResult survey;
   private final Pattern pattern;
   private final MeasurePractice practice;
   private final double drilling;
+  private final double far;
 
-  private Candidates(SurveyResult survey, MeasurePractice practice, HubPractice hubs) {
+  private Candidates(SurveyResult survey, MeasurePractice practice, HubPractice hubs, double far) {
+    this.far = far;
     this.survey = survey;
     this.pattern = survey.pattern().orElseThrow();
     this.practice = practice;
@@ -50,15 +56,32 @@ public final class Candidates {
 
   static List<Candidate> of(
       SurveyResult survey, List<HubSpec> hubs, MeasurePractice practice, HubPractice hubPractice) {
+    return of(survey, hubs, practice, hubPractice, FAR);
+  }
+
+  /**
+   * The same.
+   *
+   * @param far how far off a circle must be for a rough placement to do, mm
+   */
+  static List<Candidate> of(
+      SurveyResult survey,
+      List<HubSpec> hubs,
+      MeasurePractice practice,
+      HubPractice hubPractice,
+      double far) {
     if (survey.pattern().isEmpty()) {
       return List.of();
     }
-    Candidates candidates = new Candidates(survey, practice, hubPractice);
+    Candidates candidates = new Candidates(survey, practice, hubPractice, far);
     List<Candidate> all = new ArrayList<>();
     for (HubSpec hub : hubs) {
       candidates.candidate(hub).ifPresent(all::add);
     }
-    all.sort(Comparator.comparingDouble(Candidate::misfit));
+    // Of hubs with the same ring the one without a second ring comes first: that would be seen.
+    all.sort(
+        Comparator.comparingDouble((Candidate c) -> Math.rint(c.misfit() / SAME))
+            .thenComparing(c -> c.hub().rings().size()));
     return all.stream().map(one -> one.with(candidates.like(one, all))).toList();
   }
 
@@ -85,15 +108,14 @@ public final class Candidates {
         plateHoles.add(ring.plateHole());
       }
     }
-    List<Round> found = survey.holes().stream().map(h -> new Round(h.at(), 0)).toList();
-    RigidFit centres = RigidFit.of(meant, found);
-    double off = Math.max(0, -centres.clearance());
     double pcdOff = pattern.pcd() - rings.get(0).pitchDiameter();
+    Pairing centres = rings.size() == 1 && Math.abs(pcdOff) > far ? roughly(meant) : best(meant);
+    double off = centres.off();
     double open = Math.hypot(open(), hub.positionTolerance() / 2);
     Optional<Double> outside = outside(threads, centres);
     double sizeError = Math.max(LEAST_ERROR, sizeError());
     double misfit = Math.hypot(off / open, outside.orElse(0.0) / sizeError);
-    Optional<Double> clearance = clearance(meant, threads, plateHoles);
+    Optional<Double> clearance = clearance(meant, threads, plateHoles, centres);
     double zone = survey.measured().on() == On.HOLES ? hub.positionTolerance() : drilling;
     double unsure = zone / 2 + within() + sizeHalf() / 2;
     return new Candidate(
@@ -105,6 +127,47 @@ public final class Candidates {
         clearance,
         clearance.map(c -> c - unsure),
         List.of());
+  }
+
+  /**
+   * Which hole each screw's place goes to.
+   *
+   * @param off how far the worst is off, mm
+   * @param exact whether no placement is better
+   */
+  private record Pairing(List<Integer> holes, double off, boolean exact) {}
+
+  private Pairing best(List<Round> meant) {
+    List<Round> found = survey.holes().stream().map(h -> new Round(h.at(), 0)).toList();
+    RigidFit fit = RigidFit.of(meant, found);
+    return new Pairing(fit.holes(), Math.max(0, -fit.clearance()), true);
+  }
+
+  /**
+   * For a circle so far off that no hole leaves the room: round the circle, by least squares. It is
+   * many times faster, and no better placement would let a screw in.
+   */
+  private Pairing roughly(List<Round> meant) {
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < meant.size(); i++) {
+      order.add(i);
+    }
+    Point centre = pattern.centre();
+    order.sort(Comparator.comparingDouble(i -> survey.holes().get(i).at().minus(centre).angle()));
+    List<Point> places = meant.stream().map(Round::centre).toList();
+    List<Integer> best = order;
+    double off = Double.POSITIVE_INFINITY;
+    for (int shift = 0; shift < order.size(); shift++) {
+      List<Integer> holes = new ArrayList<>(order.subList(shift, order.size()));
+      holes.addAll(order.subList(0, shift));
+      List<Point> found = holes.stream().map(h -> survey.holes().get(h).at()).toList();
+      double worst = Alignment.bySquares(found, places);
+      if (worst < off) {
+        off = worst;
+        best = holes;
+      }
+    }
+    return new Pairing(best, off, false);
   }
 
   /** How far holes may be off by the readings alone, one standard error of the worst. */
@@ -129,7 +192,7 @@ public final class Candidates {
   }
 
   /** How far the worst size lies outside what suits its screw; empty when no size is known. */
-  private Optional<Double> outside(List<ScrewThread> threads, RigidFit centres) {
+  private Optional<Double> outside(List<ScrewThread> threads, Pairing centres) {
     double worst = 0;
     for (int i = 0; i < threads.size(); i++) {
       Optional<Double> size = survey.holes().get(centres.holes().get(i)).size();
@@ -160,7 +223,7 @@ public final class Candidates {
 
   /** Room of the tightest screw. */
   private Optional<Double> clearance(
-      List<Round> meant, List<ScrewThread> threads, List<Double> plateHoles) {
+      List<Round> meant, List<ScrewThread> threads, List<Double> plateHoles, Pairing centres) {
     On on = survey.measured().on();
     boolean needsSize = on != On.THREADS;
     if (needsSize && survey.holes().stream().anyMatch(h -> h.size().isEmpty())) {
@@ -168,6 +231,7 @@ public final class Candidates {
     }
     List<Round> screws = new ArrayList<>();
     List<Round> holes = new ArrayList<>();
+    boolean alike = true;
     for (int i = 0; i < meant.size(); i++) {
       FoundHole found = survey.holes().get(i);
       double thread = threads.get(i).diameter();
@@ -179,6 +243,17 @@ public final class Candidates {
         screws.add(new Round(found.at(), screw));
         holes.add(new Round(meant.get(i).centre(), plateHoles.get(i)));
       }
+      alike &=
+          screws.get(i).diameter() == screws.get(0).diameter()
+              && holes.get(i).diameter() == holes.get(0).diameter();
+    }
+    if (alike || !centres.exact()) {
+      // With the same room everywhere the placement of the centres is the placement of the screws.
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < holes.size(); i++) {
+        least = Math.min(least, (holes.get(i).diameter() - screws.get(i).diameter()) / 2);
+      }
+      return Optional.of(least - centres.off());
     }
     return Optional.of(RigidFit.of(screws, holes).clearance());
   }

@@ -60,7 +60,7 @@ public enum CircleFit {
           case PRATT -> points.size() == 3 ? taubin(about) : pratt(about);
           case TAUBIN -> taubin(about);
           case UNIT_NORM -> points.size() == 3 ? taubin(about) : smallest(about);
-          case GEOMETRIC -> geometric(about, taubin(about));
+          case GEOMETRIC -> geometric(about, kasa(about));
         };
     return Optional.of(new Circle(circle.centre().plus(middle), circle.radius()));
   }

@@ -7,12 +7,17 @@ import felloe.yaml.Problems;
 import felloe.yaml.YamlValue.Scalar;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Sees to it that all lengths of a file are in one unit: who writes one reading in inches and
  * another without a unit has most likely forgotten it.
  */
 final class OneUnit {
+
+  private static final Pattern LENGTH =
+      Pattern.compile("[-+0-9./ ]*?(?:[0-9.][eE][-+]?[0-9]+)?[ ]*(mm|cm|m|in|)");
 
   private record Written(Place place, String path, String text, String unit) {}
 
@@ -27,9 +32,11 @@ final class OneUnit {
   void note(Entry entry) {
     if (entry.value().orElse(null) instanceof Scalar scalar && !scalar.isNull()) {
       String text = scalar.text().strip();
-      String letters = text.replaceAll("^[^\\p{L}]*", "");
-      boolean exponent = text.matches("[-+]?[0-9.]+[eE][-+]?[0-9]+");
-      String unit = letters.isEmpty() || exponent ? "mm" : letters;
+      Matcher form = LENGTH.matcher(text);
+      if (!form.matches()) {
+        return; // told by whoever reads it
+      }
+      String unit = form.group(1).isEmpty() ? "mm" : form.group(1);
       all.add(new Written(entry.place(), entry.path(), text, unit));
     }
   }
@@ -53,7 +60,11 @@ final class OneUnit {
                 one.place(),
                 one.path(),
                 one.text(),
-                "is in " + one.unit() + bare + ", but other lengths in this file are in " + usual,
+                "has the unit "
+                    + one.unit()
+                    + bare
+                    + ", but other lengths in this file have the unit "
+                    + usual,
                 "write all lengths in one unit, each with the unit if it is not mm"));
       }
     }

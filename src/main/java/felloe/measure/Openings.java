@@ -66,7 +66,7 @@ public record Openings(List<Opening> all, double clearance, double worst) {
     }
 
     double next(double size) {
-      return Math.floor(size / step + 1 + 1e-6) * step;
+      return Math.rint(Math.floor(size / step + 1 + 1e-6) * step * 1e6) / 1e6;
     }
 
     /** Opens holes until the tightest screw has so much room; false when no drill does it. */

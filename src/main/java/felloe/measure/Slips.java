@@ -3,6 +3,7 @@ package felloe.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
  * Searches for slips by data snooping: the reading with the largest standardised residual is taken
@@ -22,8 +23,15 @@ record Slips(Adjustment adjustment, List<Suspect> suspects) {
 
   private static final int MOST = 10;
 
+  /** So many slips, or this part of the readings, are believed. */
+  private static final int FEW = 2;
+
+  private static final int PART = 8;
+  private static final double RARE = 0.05;
+
   static Slips of(Equations equations, Function<Equations, Adjustment> adjust) {
-    Adjustment adjustment = adjust.apply(equations);
+    Adjustment first = adjust.apply(equations);
+    Adjustment adjustment = first;
     List<Reading> out = new ArrayList<>();
     List<Suspect> together = new ArrayList<>();
     while (out.size() < MOST) {
@@ -50,6 +58,9 @@ record Slips(Adjustment adjustment, List<Suspect> suspects) {
         slips.add(reading);
       }
     }
+    if (!slips.isEmpty() && together.isEmpty() && !believed(adjustment, slips, equations.count())) {
+      return scattered(first);
+    }
     if (slips.size() < out.size()) {
       // What went out because of another slip comes in again.
       adjustment = adjust.apply(equations.without(slips));
@@ -62,6 +73,44 @@ record Slips(Adjustment adjustment, List<Suspect> suspects) {
     }
     suspects.addAll(together);
     return new Slips(adjustment, List.copyOf(suspects));
+  }
+
+  /**
+   * Whether what went out are slips: they are few, what is left agrees as its plus and minus says,
+   * and where there are several, each is far beyond what a poor calliper does.
+   */
+  private static boolean believed(Adjustment rest, List<Reading> slips, int readings) {
+    if (slips.size() > Math.max(FEW, readings / PART) || Scatter.of(rest).large()) {
+      return false;
+    }
+    return slips.size() == 1
+        || slips.stream().allMatch(s -> Math.abs(missedBy(rest, s)) > 2 * CRITICAL);
+  }
+
+  /**
+   * Where many readings are beyond what their plus and minus allows, it is the plus and minus that
+   * is wrong. Slips are then judged by the scatter of the readings themselves: the tau test (A. J.
+   * Pope, The statistics of residuals and the detection of outliers, NOAA 1976). None is taken out.
+   */
+  private static Slips scattered(Adjustment adjustment) {
+    int freedom = adjustment.freedom();
+    List<Suspect> suspects = new ArrayList<>();
+    if (freedom > 1) {
+      double scatter = Math.sqrt(adjustment.cost() / freedom);
+      double limit = tau(freedom, RARE / adjustment.readings().size());
+      for (int k = 0; k < adjustment.readings().size(); k++) {
+        if (Math.abs(adjustment.w(k)) / scatter > limit) {
+          suspects.add(suspect(adjustment, k, false));
+        }
+      }
+    }
+    return new Slips(adjustment, List.copyOf(suspects));
+  }
+
+  /** The two-sided critical value of tau, from Student's t with one degree of freedom less. */
+  static double tau(int freedom, double chance) {
+    double t = new TDistribution(freedom - 1).inverseCumulativeProbability(1 - chance / 2);
+    return t * Math.sqrt(freedom) / Math.sqrt(freedom - 1 + t * t);
   }
 
   /** The readings with the largest standardised residual, when that is beyond chance. */

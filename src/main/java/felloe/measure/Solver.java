@@ -21,6 +21,7 @@ final class Solver {
   private static final double GOOD = 1e-4;
 
   private static final double BETTER = 1 - 1e-6;
+  private static final double NEAR = 0.02;
   private static final int PHASES = 12;
   private static final int SHAKES = 8;
   private static final long SEED = 20;
@@ -75,10 +76,24 @@ final class Solver {
   }
 
   private static boolean good(Adjustment adjustment) {
+    if (near(adjustment)) {
+      return true;
+    }
     int freedom = adjustment.freedom();
     return freedom == 0
         ? adjustment.cost() < GOOD
         : new ChiSquaredDistribution(freedom).cumulativeProbability(adjustment.cost()) < 1 - GOOD;
+  }
+
+  /** A slip leaves residuals; holes in the wrong places leave far larger ones. */
+  private static boolean near(Adjustment adjustment) {
+    double most = 0;
+    double widest = 0;
+    for (int k = 0; k < adjustment.readings().size(); k++) {
+      most = Math.max(most, Math.abs(adjustment.residual(k)));
+      widest = Math.max(widest, adjustment.readings().get(k).reads());
+    }
+    return most < NEAR * widest;
   }
 
   private static List<double[]> guesses(Equations equations, double[] first) {

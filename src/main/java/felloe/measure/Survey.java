@@ -25,6 +25,10 @@ public final class Survey {
 
   private static final double RARE = 0.01;
   private static final double UNCHECKED = 0.2;
+
+  /** Times what a hub's own holes may be off; less than that is no slip of a reading. */
+  private static final double LARGE = 3;
+
   private static final int NEXT = 3;
 
   private final Measured measured;
@@ -102,9 +106,9 @@ public final class Survey {
    * Slips that a free network cannot see because nothing checks the reading, but that would leave
    * an even ring.
    */
-  private static List<Suspect> ifEven(Adjustment free) {
+  private List<Suspect> ifEven(Adjustment free) {
     Adjustment even = Solver.even(free.equations());
-    if (even.freedom() < 3 || chance(even) > RARE) {
+    if (even.freedom() < 2 || chance(even) > RARE) {
       return List.of();
     }
     Slips slips = Slips.of(free.equations(), Solver::even);
@@ -112,7 +116,8 @@ public final class Survey {
     for (Suspect suspect : slips.suspects()) {
       int k = free.readings().indexOf(suspect.reading());
       boolean unchecked = k >= 0 && free.redundancy(k) < UNCHECKED;
-      if (suspect.alone() && unchecked && chance(slips.adjustment()) > RARE) {
+      boolean large = Math.abs(suspect.off()) > LARGE * practice.even();
+      if (suspect.alone() && large && unchecked && chance(slips.adjustment()) > RARE) {
         found.add(
             new Suspect(suspect.reading(), suspect.off(), suspect.w(), true, true, suspect.hint()));
       }

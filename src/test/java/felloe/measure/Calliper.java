@@ -62,6 +62,29 @@ final class Calliper {
     return this;
   }
 
+  /** Neighbours, every second, and across: the pairs of a drilling form. */
+  Calliper formPairs() {
+    int n = centres.size();
+    for (int i = 0; i < n; i++) {
+      over(Over.OUTSIDE, i, (i + 1) % n).over(Over.OUTSIDE, i, (i + 2) % n);
+    }
+    for (int i = 0; i < n / 2 && n % 2 == 0; i++) {
+      over(Over.OUTSIDE, i, i + n / 2);
+    }
+    return this;
+  }
+
+  /** Says of all readings that they are as good as this, whatever they are. */
+  Calliper claim(double better) {
+    readings.replaceAll(
+        r -> new Reading(r.from(), r.to(), r.edge(), r.over(), r.reads(), better, r.place()));
+    return this;
+  }
+
+  List<Point> centres() {
+    return centres;
+  }
+
   private Calliper add(int from, int to, Optional<Edge> edge, Over over, double truth) {
     Place place = Place.of("hub.yaml", readings.size() + 4, 5);
     readings.add(new Reading(from, to, edge, over, truth + error(), plusMinus, place));

@@ -1,0 +1,298 @@
+package felloe.measure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import felloe.geometry.Motion;
+import felloe.geometry.Point;
+import felloe.hub.Cure;
+import felloe.hub.HubCatalogue;
+import felloe.hub.HubSpec;
+import felloe.plate.BadInput;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Verdict;
+import felloe.shape.ShapeFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class AsDrilledTest {
+
+  private static final HubCatalogue HUBS = HubCatalogue.here();
+  private static final HubSpec HUB = HUBS.spec("6x70-m5", Place.BUILT_IN);
+  private static final Plate PLATE = plate("heron", "bolt-circles[0].diameter=5.5");
+
+  private static Plate plate(String name, String... sets) {
+    return ShapeFile.read(Path.of("shapes/" + name + ".yaml"), List.of(sets), HUBS);
+  }
+
+  private static List<Point> meant() {
+    return PLATE.holes(HoleRole.BOLT).stream().map(Hole::centre).toList();
+  }
+
+  /** The plate's hub holes, one of them moved, seen turned and shifted. */
+  private static List<Point> drilled(int moved, Point by) {
+    Motion seen = new Motion(false, 0.7, new Point(3, -8));
+    List<Point> holes = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      holes.add(seen.of(i == moved ? meant().get(i).plus(by) : meant().get(i)));
+    }
+    return holes;
+  }
+
+  private static AsDrilledResult of(List<Point> holes, double size, boolean bonus) {
+    Calliper calliper = new Calliper(holes, size, 0.05, null).diameter(0).allPairs();
+    return AsDrilled.of(PLATE, HUB, calliper.measured(), bonus);
+  }
+
+  @Test
+  void aTruePlateWithMediumHolesPasses() {
+    AsDrilledResult result = of(drilled(-1, Point.ORIGIN), 5.5, false);
+    assertEquals(Verdict.PASS, result.verdict(), result.toString());
+    assertEquals(0.25, result.fit().clearance().orElseThrow(), 1e-6);
+    for (DrilledHole hole : result.holes()) {
+      assertEquals(0, hole.position(), 1e-6);
+      assertEquals(5.5, hole.diameter(), 1e-6);
+      assertTrue(hole.at().near(hole.meant().centre(), 1e-6));
+    }
+    assertTrue(result.openings().isEmpty());
+  }
+
+  @Test
+  void howUnsureTheReadingsAreIsCountedInTheWorstCase() {
+    AsDrilledResult result = of(drilled(-1, Point.ORIGIN), 5.5, false);
+    double within = result.holes().stream().mapToDouble(DrilledHole::unsure).max().orElseThrow();
+    double size = result.survey().holes().get(0).sizeError();
+    double worst = 0.25 - HUB.positionTolerance() / 2 - within - size;
+    assertEquals(worst, result.fit().worst().orElseThrow(), 1e-6);
+  }
+
+  /**
+   * A hole moved out by 0.6 mm: the smallest largest deviation of the pattern. Moved along x alone,
+   * half of what can be shared is; the least is found by a search over shifts and turns.
+   */
+  @Test
+  void thePatternIsLaidSoThatTheWorstHoleIsOffLeast() {
+    AsDrilledResult result = of(drilled(2, new Point(-0.5, 0.3)), 5.5, false);
+    double most = result.holes().stream().mapToDouble(DrilledHole::position).max().orElseThrow();
+    List<Point> holes = new ArrayList<>(meant());
+    holes.set(2, holes.get(2).plus(new Point(-0.5, 0.3)));
+    Random random = new Random(7);
+    double best = Double.POSITIVE_INFINITY;
+    double x = 0;
+    double y = 0;
+    double turn = 0;
+    for (int round = 0; round < 20_000; round++) {
+      double step = 0.2 * Math.pow(0.9995, round);
+      double tx = x + step * random.nextGaussian();
+      double ty = y + step * random.nextGaussian();
+      double ta = turn + step * random.nextGaussian() / 35;
+      Motion motion = new Motion(false, ta, new Point(tx, ty));
+      double worst = 0;
+      for (int i = 0; i < 6; i++) {
+        worst = Math.max(worst, motion.of(holes.get(i)).distance(meant().get(i)));
+      }
+      if (worst < best) {
+        best = worst;
+        x = tx;
+        y = ty;
+        turn = ta;
+      }
+    }
+    assertEquals(2 * best, most, 1e-3);
+  }
+
+  @Test
+  void oneHoleOffFailsAndIsOpenedAlone() {
+    AsDrilledResult result = of(drilled(2, new Point(-0.4, 0.35)), 5.3, false);
+    assertEquals(Verdict.FAIL, result.verdict());
+    assertFalse(result.fit().enters());
+    Openings least = result.openings().get(0);
+    assertEquals(1, least.all().size(), least.toString());
+    assertEquals("H3", least.all().get(0).hole());
+    assertTrue(least.clearance() >= -1e-6 && least.clearance() < 0.1, least.toString());
+    double to = least.all().get(0).to();
+    assertEquals(Math.rint(to * 10) / 10, to, 1e-9, "a drill in tenths");
+    assertTrue(to > 5.3 && to <= 5.8);
+  }
+
+  @Test
+  void aHoleTooFarForAnyDrillIsSlottedTowardItsScrew() {
+    Point by = new Point(-1.5, 0);
+    AsDrilledResult result = of(drilled(1, by), 5.3, false);
+    assertEquals(Verdict.FAIL, result.verdict());
+    assertTrue(result.openings().isEmpty(), result.openings().toString());
+    Cure.Slots slots =
+        result.fit().cures().stream()
+            .filter(Cure.Slots.class::isInstance)
+            .map(Cure.Slots.class::cast)
+            .findFirst()
+            .orElseThrow();
+    assertEquals("H2", slots.slots().get(0).hole());
+    assertEquals(1.5, slots.slots().get(0).travel(), 0.4);
+  }
+
+  @Test
+  void aPatternOfAnotherCircleIsScrap() {
+    List<Point> other = Calliper.ring(6, 76);
+    AsDrilledResult result = of(other, 5.3, false);
+    assertEquals(Verdict.FAIL, result.verdict());
+    assertTrue(result.openings().isEmpty());
+  }
+
+  /** T = H - F - T1 for fixed fasteners, T = H - F for floating ones; here H as drawn. */
+  @Test
+  void theFormulasTellWhatDrillingMayHave() {
+    AsDrilledResult result = of(drilled(-1, Point.ORIGIN), 5.5, false);
+    double drawn = PLATE.holes(HoleRole.BOLT).get(0).diameter();
+    assertEquals(drawn - 5 - HUB.positionTolerance(), result.fixed(), 1e-9);
+    assertEquals(drawn - 5, result.floating(), 1e-9);
+  }
+
+  /** Bonus = actual size - smallest size (ISO 2692). */
+  @Test
+  void theBonusIsWhatAHoleIsLargerThanDrawn() {
+    double drawn = PLATE.holes(HoleRole.BOLT).get(0).diameter();
+    AsDrilledResult without = of(drilled(-1, Point.ORIGIN), 5.6, false);
+    AsDrilledResult with = of(drilled(-1, Point.ORIGIN), 5.6, true);
+    for (int i = 0; i < 6; i++) {
+      assertEquals(without.fixed(), without.holes().get(i).tolerance(), 1e-6);
+      assertEquals(5.6 - drawn, with.holes().get(i).bonus(), 1e-6);
+      assertEquals(with.fixed() + 5.6 - drawn, with.holes().get(i).tolerance(), 1e-6);
+    }
+  }
+
+  /** dx = dy = 0.177 is a zone of 0.50 (ISO 1101). */
+  @Test
+  void positionIsTwiceTheDistance() {
+    Hole hole = PLATE.holes(HoleRole.BOLT).get(0);
+    Point off = hole.centre().plus(new Point(0.177, 0.177));
+    assertEquals(0.50, 2 * off.distance(hole.centre()), 0.001);
+    DrilledHole moved = new DrilledHole(hole, off, 5.5, true, 0.5, 0, 0.5, 0);
+    assertTrue(moved.keeps());
+  }
+
+  @Test
+  void aSlipIsACautionAtLeast() {
+    Calliper calliper =
+        new Calliper(drilled(-1, Point.ORIGIN), 5.5, 0.05, null).diameter(0).allPairs().slip(4, 1);
+    AsDrilledResult result = AsDrilled.of(PLATE, HUB, calliper.measured(), false);
+    assertEquals(Verdict.CAUTION, result.verdict());
+    assertEquals(1, result.survey().suspects().get(0).off(), 1e-6);
+  }
+
+  private static Measured renamed(Measured m, List<String> labels) {
+    return new Measured(
+        m.file(),
+        labels,
+        m.on(),
+        m.size(),
+        m.readings(),
+        m.waiting(),
+        Optional.of("bittern"),
+        Optional.of("00000000"),
+        m.place());
+  }
+
+  @Test
+  void labelsAndPlainNumbersMeanTheSameHoles() {
+    Measured numbers =
+        new Calliper(drilled(-1, Point.ORIGIN), 5.5, 0.05, null).diameter(0).allPairs().measured();
+    Measured labels = renamed(numbers, List.of("H1", "H2", "H3", "H4", "H5", "H6"));
+    AsDrilledResult result = AsDrilled.of(PLATE, HUB, labels, false);
+    assertEquals(Verdict.PASS, result.verdict());
+    assertTrue(result.notes().get(0).contains("bittern"), result.notes().toString());
+    assertTrue(result.notes().get(1).contains("00000000"), result.notes().toString());
+    BadInput bad =
+        assertThrows(
+            BadInput.class,
+            () ->
+                AsDrilled.of(
+                    PLATE,
+                    HUB,
+                    renamed(numbers, List.of("H1", "H2", "H3", "4", "H5", "H9")),
+                    false));
+    assertTrue(bad.getMessage().contains("'H9' is no hole of the plate"), bad.getMessage());
+  }
+
+  @Test
+  void holesNumberedInAnotherOrderAreToldSo() {
+    List<Point> holes = new ArrayList<>(drilled(-1, Point.ORIGIN));
+    Point one = holes.get(1);
+    holes.set(1, holes.get(2));
+    holes.set(2, one);
+    BadInput bad = assertThrows(BadInput.class, () -> of(holes, 5.5, false));
+    assertTrue(bad.getMessage().contains("H2 is H3, H3 is H2"), bad.getMessage());
+  }
+
+  @Test
+  void aHubHoleThatWasNotMeasuredIsAskedFor() {
+    Measured five =
+        new Calliper(drilled(-1, Point.ORIGIN).subList(0, 5), 5.5, 0.05, null)
+            .diameter(0)
+            .allPairs()
+            .measured();
+    BadInput bad = assertThrows(BadInput.class, () -> AsDrilled.of(PLATE, HUB, five, false));
+    assertTrue(bad.getMessage().contains("H6 was not measured"), bad.getMessage());
+  }
+
+  @Test
+  void tooFewReadingsSayWhichPairIsWanted() {
+    Calliper few = new Calliper(drilled(-1, Point.ORIGIN), 5.5, 0.05, null).diameter(0);
+    for (int i = 0; i < 6; i++) {
+      few.over(Over.OUTSIDE, i, (i + 1) % 6);
+    }
+    BadInput bad =
+        assertThrows(BadInput.class, () -> AsDrilled.of(PLATE, HUB, few.measured(), false));
+    assertTrue(bad.getMessage().contains("too few to find the 6 holes"), bad.getMessage());
+    assertTrue(bad.getMessage().contains("measure "), bad.getMessage());
+  }
+
+  /**
+   * Drilled with errors, measured with errors: a plate that is said to go on at the worst does go
+   * on, and one that is said not to go on as measured is not far from that.
+   */
+  @Test
+  void seededPlatesThatPassDoGoOn() {
+    int passed = 0;
+    int failed = 0;
+    for (int i = 0; i < 30; i++) {
+      Random random = new Random(4711 + i);
+      List<Point> holes = new ArrayList<>();
+      for (Point p : meant()) {
+        double off = 0.4 * Math.sqrt(random.nextDouble());
+        holes.add(p.plus(Point.polar(off, 2 * Math.PI * random.nextDouble())));
+      }
+      Calliper calliper = new Calliper(holes, 5.7, 0.05, random).diameter(0).formPairs();
+      AsDrilledResult result = AsDrilled.of(PLATE, HUB, calliper.measured(), false);
+      double truth = trueRoom(holes, 5.7);
+      if (result.fit().worst().orElseThrow() >= 0) {
+        passed++;
+        assertTrue(truth >= 0, "seed " + (4711 + i));
+      }
+      if (!result.fit().enters()) {
+        failed++;
+        assertTrue(truth < 0.1, "seed " + (4711 + i));
+      }
+    }
+    assertTrue(passed > 1 && failed > 1, passed + " " + failed);
+  }
+
+  private static double trueRoom(List<Point> holes, double size) {
+    List<felloe.hub.RigidFit.Round> screws = new ArrayList<>();
+    List<felloe.hub.RigidFit.Round> rounds = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      screws.add(new felloe.hub.RigidFit.Round(HUB.ring().centres().get(i), 5));
+      rounds.add(new felloe.hub.RigidFit.Round(holes.get(i), size));
+    }
+    return felloe.hub.RigidFit.of(screws, rounds).clearance();
+  }
+}
