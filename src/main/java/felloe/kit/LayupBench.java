@@ -1,7 +1,9 @@
 package felloe.kit;
 
 import felloe.layup.LayupPlan;
+import felloe.paper.Cautions;
 import felloe.plate.BadInput;
+import felloe.plate.LayupWish;
 import felloe.plate.MaterialKind;
 import felloe.plate.Plate;
 import felloe.shape.Materials;
@@ -42,7 +44,7 @@ final class LayupBench {
     LayupPlan plan = LayupPlan.of(plate, order.wish(), order.book(), materials::find);
     boolean laidUp = laidUp(plate, request);
     List<Path> files =
-        out.isPresent()
+        out.isPresent() && laidUp
             ? new LooseFiles(out.get(), disk).write(new LayupSheet(plan).files(order.paper()))
             : List.of();
     LayupSections sections = new LayupSections(plan);
@@ -57,6 +59,9 @@ final class LayupBench {
     if (laidUp) {
       warnings.addAll(plan.stack().warnings());
       warnings.addAll(plan.notes());
+    } else if (out.isPresent()) {
+      warnings.add(
+          "no pages are made for stock that is bought; --cloth plans a lay-up and makes them");
     }
     return new LayupAnswer(
         plate,
@@ -66,17 +71,29 @@ final class LayupBench {
         told,
         sections.sources(),
         warnings,
-        plan.cautions(),
+        laidUp ? plan.cautions() : bought(plate),
         LayupJson.text(plan, laidUp, files),
         files);
   }
 
+  private static List<String> bought(Plate plate) {
+    List<String> cautions = new ArrayList<>(Cautions.cutting(plate.stock().material().kind()));
+    cautions.add(Cautions.USE);
+    return cautions;
+  }
+
   /** Whether the stock is one that is laid up: a laminate that is not bought, or when asked for. */
   private static boolean laidUp(Plate plate, LayupRequest request) {
-    boolean asked = request.value("--cloth").isPresent() || request.value("--plies").isPresent();
+    LayupWish wish = plate.stock().layup();
+    boolean asked =
+        request.value("--cloth").isPresent()
+            || request.value("--plies").isPresent()
+            || wish.cloth().isPresent()
+            || wish.plies().isPresent()
+            || wish.angles().isPresent();
     boolean own =
         plate.stock().material().kind() == MaterialKind.LAMINATE
             && !plate.stock().material().name().endsWith("-sheet");
-    return asked || own || !plate.stock().layup().equals(felloe.plate.LayupWish.NONE);
+    return asked || own;
   }
 }

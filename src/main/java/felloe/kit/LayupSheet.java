@@ -53,24 +53,27 @@ final class LayupSheet {
   }
 
   private byte[] pages(Paper paper) {
-    List<Page> pages =
-        LayupPages.of(
-            new LayupPages.Content(
-                "Lay-up: " + plate.title() + ", revision " + plate.revision(),
-                "Gloves, goggles, long sleeves, fresh air; mask for dust. Small pots. The resin"
-                    + " maker's data sheet first. For closed-course use at the builder's own"
-                    + " judgement; not for public roads; event rules, local codes and a qualified"
-                    + " person have the last word.",
-                words(),
-                stack(),
-                roll(),
-                blank(),
-                List.of(
-                    block(sections.ways()),
-                    block(sections.sources()),
-                    WordBlock.words("Cautions", plan.cautions()))),
-            paper);
-    return PdfWriter.write(pages, plate.title() + " - lay-up");
+    return PdfWriter.write(sheets(paper), plate.title() + " - lay-up");
+  }
+
+  /** The pages. */
+  List<Page> sheets(Paper paper) {
+    return LayupPages.of(
+        new LayupPages.Content(
+            "Lay-up: " + plate.title() + ", revision " + plate.revision(),
+            "Gloves, goggles, long sleeves, fresh air; mask for dust. Small pots. The resin"
+                + " maker's data sheet first. For closed-course use at the builder's own"
+                + " judgement; not for public roads; event rules, local codes and a qualified"
+                + " person have the last word.",
+            words(),
+            stack(),
+            roll(),
+            blank(),
+            List.of(
+                block(sections.ways()),
+                block(sections.sources()),
+                WordBlock.words("Cautions", plan.cautions()))),
+        paper);
   }
 
   private List<WordBlock> words() {

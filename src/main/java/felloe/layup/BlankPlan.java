@@ -70,24 +70,16 @@ public record BlankPlan(
               "cannot be put round this outline (" + odd.getMessage() + ")",
               "take another margin, or cut the plies as rectangles"));
     }
-    NoFit.Shape stands = shape(plate, sized);
+    TestStrips.Placer placer = placer(plate, sized, turned);
     TestStrips best = sized;
     for (Contour opening : openings(plate)) {
-      TestStrips placed = sized.in(opening.box(), stands, turned);
+      TestStrips placed = placer.in(opening.box());
       List<TestStrips.Strip> inside =
           placed.placed().stream()
               .filter(strip -> opening.contains(strip.contour().box().centre()))
               .toList();
       if (inside.size() > best.placed().size()) {
-        best =
-            new TestStrips(
-                sized.stripClass(),
-                sized.length(),
-                sized.width(),
-                sized.thickness(),
-                sized.span(),
-                sized.asked(),
-                inside);
+        best = sized.with(inside);
       }
     }
     List<String> notes = new ArrayList<>();
@@ -106,14 +98,16 @@ public record BlankPlan(
     return plate.region().holes();
   }
 
-  private static NoFit.Shape shape(Plate plate, TestStrips strips) {
-    return NoFit.Shape.of(plate.region(), TestStrips.GAP, strips.width() + 2 * TestStrips.GAP);
+  private static TestStrips.Placer placer(Plate plate, TestStrips strips, boolean turned) {
+    double smallest = strips.width() + 2 * TestStrips.GAP;
+    NoFit.Shape shape = NoFit.Shape.of(plate.region(), TestStrips.GAP, smallest);
+    return new TestStrips.Placer(strips, shape, turned);
   }
 
   /** The smallest of a few rectangles that all strips find room on. */
   private static BlankPlan rectangle(Plate plate, double margin, TestStrips sized, boolean turned) {
     Box least = rounded(plate.box().grown(margin));
-    NoFit.Shape stands = shape(plate, sized);
+    TestStrips.Placer placer = placer(plate, sized, turned);
     double pitch = sized.width() + TestStrips.GAP + 2 * NoFit.COARSE;
     double room = sized.length() + 2 * TestStrips.TRIM + 1;
     List<Box> sizes = new ArrayList<>();
@@ -126,7 +120,7 @@ public record BlankPlan(
     }
     sizes.sort((a, b) -> Double.compare(a.width() * a.height(), b.width() * b.height()));
     for (Box box : sizes) {
-      TestStrips placed = sized.in(box.grown(-TestStrips.TRIM), stands, turned);
+      TestStrips placed = placer.in(box.grown(-TestStrips.TRIM));
       if (placed.placed().size() == placed.asked()) {
         return of(box, margin, placed, least);
       }

@@ -49,14 +49,14 @@ public record ClothPlan(
   /** Room between pieces for shears, mm: common practice. */
   static final double SPACING = 5;
 
-  /** Least distance between joints of one ply and the next with joints, mm: common practice. */
+  /** Least distance between joints of one ply and the next that lies alike, mm: common practice. */
   static final double STAGGER = 25;
 
   /** Cloth is sold by this length, mm: common practice. */
   static final double SOLD_BY = 100;
 
   /** Orders of the pieces that are tried. */
-  private static final int TRIES = 4;
+  private static final int TRIES = 3;
 
   /** Copies the lists. */
   public ClothPlan {
@@ -88,9 +88,14 @@ public record ClothPlan(
     boolean woven = choice.cloth().weave().woven();
     List<Loose> loose = new ArrayList<>();
     int jointed = 0;
+    Map<String, Integer> alike = new LinkedHashMap<>();
     for (StackPlan.Ply ply : stack.plies()) {
-      List<Loose> pieces = pieces(ply, blank, usable, woven, jointed);
-      jointed += pieces.size() > 1 ? 1 : 0;
+      int before = alike.getOrDefault(ply.words(), 0);
+      List<Loose> pieces = pieces(ply, blank, usable, woven, before);
+      if (pieces.size() > 1) {
+        jointed++;
+        alike.put(ply.words(), before + 1);
+      }
       loose.addAll(pieces);
     }
     return laid(loose, choice, usable, jointed);
@@ -118,7 +123,9 @@ public record ClothPlan(
     return bands(ply, turned, best, usable, jointedBefore);
   }
 
-  /** Strips along the warp, their joints staggered against those of the last ply with joints. */
+  /**
+   * Strips along the warp, their joints staggered against those of the last ply that lies alike.
+   */
   private static List<Loose> bands(
       StackPlan.Ply ply, Region turned, double turn, double usable, int jointedBefore) {
     Box box = turned.outer().box();
@@ -152,13 +159,13 @@ public record ClothPlan(
           turns.add(turn);
         }
       }
-      parts.add(new Part(piece.label(), piece.region(), turns));
+      parts.add(new Part(piece.label(), Tangents.of(piece.region()), turns));
       Box box = piece.region().outer().box();
       length += Math.max(box.width(), box.height()) + SPACING + 1;
     }
     double width = choice.rollWidth();
     SheetRoom room = new SheetRoom(new Sheet(width, length), SELVEDGE, List.of());
-    List<Motion> mixed = motions(parts, room);
+    List<Motion> mixed = motions(parts, room, TRIES);
     List<Motion> sorted = sorted(loose, parts, room);
     boolean better = used(parts, sorted) <= used(parts, mixed) + 1e-6;
     List<Motion> motions = better ? sorted : mixed;
@@ -184,8 +191,8 @@ public record ClothPlan(
         width, pieces, used, buy, area, bought, 1 - area / bought, jointed, notes(jointed, choice));
   }
 
-  private static List<Motion> motions(List<Part> parts, SheetRoom room) {
-    Nesting.Layout layout = Nesting.place(parts, room, SPACING, TRIES);
+  private static List<Motion> motions(List<Part> parts, SheetRoom room, int tries) {
+    Nesting.Layout layout = Nesting.place(parts, room, SPACING, tries);
     if (!layout.left().isEmpty()) {
       throw new IllegalStateException("no room on the roll for " + layout.left().get(0).name());
     }
@@ -204,7 +211,8 @@ public record ClothPlan(
     double from = 0;
     for (List<Integer> group : groups.values()) {
       List<Part> own = group.stream().map(parts::get).toList();
-      List<Motion> laid = motions(own, room);
+      // Pieces that are all alike gain nothing from another order.
+      List<Motion> laid = motions(own, room, 1);
       for (int i = 0; i < group.size(); i++) {
         motions[group.get(i)] = laid.get(i).then(Motion.shift(0, from));
       }
@@ -230,8 +238,8 @@ public record ClothPlan(
               + (jointed == 1 ? " ply" : " plies")
               + ": these are laid in pieces, edge to edge, their joints "
               + Numbers.brief(STAGGER, 0)
-              + " mm apart from those of the next ply with joints; keep joints away from bolts and"
-              + " from the narrowest webs");
+              + " mm apart from those of the next ply that lies alike; keep joints away from bolts"
+              + " and from the narrowest webs");
     }
     if (!choice.cloth().weave().woven()) {
       notes.add("all pieces lie with their fibres along the roll; do not turn them a quarter");

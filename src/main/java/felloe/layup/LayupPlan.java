@@ -1,5 +1,6 @@
 package felloe.layup;
 
+import felloe.geometry.Box;
 import felloe.geometry.Numbers;
 import felloe.laminate.Laminate;
 import felloe.laminate.LaminateModuli;
@@ -7,6 +8,7 @@ import felloe.plate.BadInput;
 import felloe.plate.LayupWish;
 import felloe.plate.Material;
 import felloe.plate.Plate;
+import felloe.plate.Sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -56,6 +58,9 @@ public record LayupPlan(
 
   /** Minutes to mark and cut a piece of cloth: common practice, from memory. */
   static final double CUTTING = 4;
+
+  /** Beyond this a stack heats itself, mm: common practice. */
+  private static final double THICK = 10;
 
   /** Share by which two densities may differ before it is told. */
   private static final double DENSITY = 0.03;
@@ -163,6 +168,23 @@ public record LayupPlan(
               + Numbers.brief(density, 2)
               + " and the review weighs it so");
     }
+    plate
+        .stock()
+        .sheet()
+        .filter(sheet -> !inside(blank.box(), sheet))
+        .ifPresent(
+            sheet ->
+                notes.add(
+                    "the blank does not lie inside stock.sheet, "
+                        + Numbers.brief(sheet.width(), 1)
+                        + " x "
+                        + Numbers.brief(sheet.height(), 1)
+                        + " mm: make the panel as large as the blank, or take fewer strips"));
+    if (stack.thickness() > THICK) {
+      notes.add(
+          "a stack of more than 10 mm heats itself as it sets: lay it up in two goes, the second on"
+              + " the first once that is hard and rubbed dull");
+    }
     if (stack.fraction() > choice.fraction().usual() + 1e-9) {
       notes.add(
           "left to itself the stack comes to some "
@@ -179,6 +201,11 @@ public record LayupPlan(
               + " mm between the plates keep it thicker");
     }
     return notes;
+  }
+
+  private static boolean inside(Box blank, Sheet sheet) {
+    boolean asDrawn = blank.width() <= sheet.width() && blank.height() <= sheet.height();
+    return asDrawn || (blank.height() <= sheet.width() && blank.width() <= sheet.height());
   }
 
   /** Whether it can be done as planned. */

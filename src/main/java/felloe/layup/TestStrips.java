@@ -70,36 +70,58 @@ public record TestStrips(
     return CLASSES[stripClass - 1];
   }
 
-  /**
-   * These strips placed in a box beside the plate and in its windows.
-   *
-   * @param room where they may lie
-   * @param plate what they must not touch
-   * @param turned whether they may lie along y as well: the cloth must be alike both ways
-   */
-  TestStrips in(Box room, NoFit.Shape plate, boolean turned) {
-    NoFit.Shape along = shape(length, width);
-    NoFit.Shape upright = shape(width, length);
-    List<NoFit.Forbidden> takenAlong = new ArrayList<>(List.of(NoFit.between(plate, along)));
-    List<NoFit.Forbidden> takenUpright = new ArrayList<>(List.of(NoFit.between(plate, upright)));
-    List<Strip> strips = new ArrayList<>();
-    while (strips.size() < asked) {
-      Optional<Point> at = NoFit.lowest(room, along, takenAlong);
-      boolean up = at.isEmpty() && turned;
-      if (up) {
-        at = NoFit.lowest(room, upright, takenUpright);
-      }
-      if (at.isEmpty()) {
-        break;
-      }
-      Contour contour =
-          rectangle(up ? width : length, up ? length : width)
-              .moved(Motion.shift(at.get().x(), at.get().y()));
-      strips.add(new Strip("T" + (strips.size() + 1), contour, up));
-      NoFit.Shape stands = NoFit.Shape.of(Region.of(contour), GAP, 0);
-      takenAlong.add(NoFit.between(stands, along));
-      takenUpright.add(NoFit.between(stands, upright));
+  /** Places strips beside a plate and in its windows; what the plate forbids is worked out once. */
+  static final class Placer {
+    private final TestStrips sized;
+    private final boolean turned;
+    private final NoFit.Shape along;
+    private final NoFit.Shape upright;
+    private final NoFit.Forbidden plateAlong;
+    private final NoFit.Forbidden plateUpright;
+
+    /**
+     * A placer.
+     *
+     * @param plate what strips must not touch
+     * @param turned whether they may lie along y as well: the cloth must be alike both ways
+     */
+    Placer(TestStrips sized, NoFit.Shape plate, boolean turned) {
+      this.sized = sized;
+      this.turned = turned;
+      this.along = shape(sized.length(), sized.width());
+      this.upright = shape(sized.width(), sized.length());
+      this.plateAlong = NoFit.between(plate, along);
+      this.plateUpright = NoFit.between(plate, upright);
     }
+
+    /** As many strips as are asked for and find room in a box. */
+    TestStrips in(Box room) {
+      List<NoFit.Forbidden> takenAlong = new ArrayList<>(List.of(plateAlong));
+      List<NoFit.Forbidden> takenUpright = new ArrayList<>(List.of(plateUpright));
+      List<Strip> strips = new ArrayList<>();
+      while (strips.size() < sized.asked()) {
+        Optional<Point> at = NoFit.lowest(room, along, takenAlong);
+        boolean up = at.isEmpty() && turned;
+        if (up) {
+          at = NoFit.lowest(room, upright, takenUpright);
+        }
+        if (at.isEmpty()) {
+          break;
+        }
+        double width = up ? sized.width() : sized.length();
+        double height = up ? sized.length() : sized.width();
+        Contour contour = rectangle(width, height).moved(Motion.shift(at.get().x(), at.get().y()));
+        strips.add(new Strip("T" + (strips.size() + 1), contour, up));
+        NoFit.Shape stands = NoFit.Shape.of(Region.of(contour), GAP, 0);
+        takenAlong.add(NoFit.between(stands, along));
+        takenUpright.add(NoFit.between(stands, upright));
+      }
+      return sized.with(strips);
+    }
+  }
+
+  /** These strips, placed. */
+  TestStrips with(List<Strip> strips) {
     return new TestStrips(stripClass, length, width, thickness, span, asked, strips);
   }
 

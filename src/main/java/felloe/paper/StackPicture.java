@@ -40,9 +40,12 @@ public final class StackPicture {
     words.add(label("Front face (the driver's)", 0, top + 2.5, TEXT));
     words.add(label("Back face, on the mould: ply 1", 0, -TEXT - 2.5, TEXT));
     double middle = top / 2;
-    marks.add(
-        Mark.Stroke.of(
-            new Line(new Point(-8, middle), new Point(BAR + 30, middle)), LineType.CENTRE));
+    // Outside of the numbers and directions, which stand on the line when the plies are odd.
+    for (double[] x : new double[][] {{-14, -8}, {0, BAR}, {BAR + 20, BAR + 30}}) {
+      marks.add(
+          Mark.Stroke.of(
+              new Line(new Point(x[0], middle), new Point(x[1], middle)), LineType.CENTRE));
+    }
     words.add(label("middle", BAR + 31, middle - TEXT / 2, 0.8 * TEXT));
     double right = rose(BAR + 75, Math.max(30, top - 28));
     double head = Math.max(top, 60) + 16;
@@ -51,7 +54,7 @@ public final class StackPicture {
     double wide = TextWidth.of(view.thickness() + ". " + view.properties() + ".", 0.9 * TEXT);
     Drawing drawing =
         new Drawing(List.of(new Drawing.Layer("plies", marks), new Drawing.Layer("words", words)));
-    Box page = new Box(-12, -12, Math.max(right, wide) + 6, head + 8);
+    Box page = new Box(-16, -12, Math.max(right, wide) + 6, head + 8);
     return new Picture(drawing, page, 1);
   }
 

@@ -8,7 +8,7 @@ import java.util.List;
 
 /**
  * Sets blocks of words one below the other, and begins a new page where one is full. Tables repeat
- * their heading on the next page; the last column of text is wrapped when a table is too wide.
+ * their heading on the next page; cells are wrapped when a table is too wide.
  */
 final class WordFlow {
 
@@ -17,6 +17,7 @@ final class WordFlow {
   private static final double PITCH = 4.2;
   private static final double GAP = 3;
   private static final double BLOCK = 4;
+  private static final double NARROWEST = 8;
 
   private final Box field;
   private final List<List<Mark>> pages = new ArrayList<>();
@@ -89,7 +90,7 @@ final class WordFlow {
     return height;
   }
 
-  /** Widths of a table's columns; the widest gives way when the field is too narrow. */
+  /** Widths of a table's columns; the widest give way when the field is too narrow. */
   private double[] widths(WordBlock block) {
     int columns = block.sides().length();
     double[] widths = new double[columns];
@@ -100,12 +101,18 @@ final class WordFlow {
       }
       all += widths[i];
     }
-    if (all > field.width()) {
+    // What is too wide is taken from the widest column, again and again.
+    while (all > field.width()) {
       int widest = 0;
       for (int i = 1; i < columns; i++) {
         widest = widths[i] > widths[widest] ? i : widest;
       }
-      widths[widest] = Math.max(20, widths[widest] - (all - field.width()));
+      if (widths[widest] <= NARROWEST) {
+        break;
+      }
+      double less = Math.min(all - field.width(), 0.5);
+      widths[widest] -= less;
+      all -= less;
     }
     return widths;
   }
