@@ -107,7 +107,6 @@ class SimulationTest {
             + part(all, Outcome::named)
             + ", seed "
             + SEED;
-    System.out.println(figures);
     assertTrue(covered > 0.93 && covered < 0.97, figures);
     assertTrue(sizes > 0.93 && sizes < 0.97, figures);
     assertTrue(part(all, Outcome::first) >= first, figures);
@@ -178,7 +177,6 @@ class SimulationTest {
             + part(all, Ragged::hole)
             + ", called scattered "
             + part(all, Ragged::scattered);
-    System.out.println(figures);
     assertTrue(part(all, Ragged::pcd) > 0.93 && part(all, Ragged::pcd) < 0.97, figures);
     // A round bound on an ellipse holds a little more.
     assertTrue(part(all, Ragged::hole) > 0.93, figures);
@@ -199,7 +197,6 @@ class SimulationTest {
               return new boolean[] {survey.scattered(), p.pcdLow() <= 70 && 70 <= p.pcdHigh()};
             });
     String figures = "scattered " + part(all, a -> a[0]) + ", covered " + part(all, a -> a[1]);
-    System.out.println(figures);
     assertTrue(part(all, a -> a[0]) > 0.5, figures);
     assertTrue(part(all, a -> a[1]) > 0.7, figures);
   }
@@ -221,7 +218,6 @@ class SimulationTest {
                     && survey.suspects().get(0).reading() == calliper.readings().get(which);
               });
       double part = part(found, f -> f);
-      System.out.println((allPairs ? "all pairs" : "form") + ": slips found " + part);
       assertTrue(part >= 0.95, part + ", seed " + SEED);
     }
   }

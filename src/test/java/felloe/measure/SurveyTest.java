@@ -85,4 +85,78 @@ class SurveyTest {
     }
     assertTrue(result.pattern().orElseThrow().centre().near(new Point(60, 80), 1e-6));
   }
+
+  @Test
+  void anInsideReadingTakenForOutsideIsNamedAsSuch() {
+    Calliper calliper = new Calliper(Calliper.ring(6, 70), 5.5, 0.1, null).diameter(0).allPairs();
+    SurveyResult result = of(calliper.slip(5, -11));
+    Suspect suspect = result.suspects().get(0);
+    assertTrue(suspect.alone());
+    assertEquals(-11, suspect.off(), 1e-6);
+    assertEquals("reads like over inside", suspect.hint());
+    assertEquals(70, result.pattern().orElseThrow().pcd(), 1e-6);
+  }
+
+  @Test
+  void anUnevenHubIsCalledSo() {
+    List<Point> centres = new java.util.ArrayList<>(Calliper.ring(6, 70));
+    centres.set(2, Point.polar(35, Math.toRadians(214)));
+    SurveyResult result = of(new Calliper(centres, 5.5, 0.1, null).diameter(0).allPairs());
+    Pattern pattern = result.pattern().orElseThrow();
+    assertEquals(Spacing.UNEVEN, pattern.spacing());
+    assertEquals(70, pattern.pcd(), 1e-6);
+    // Four degrees on the circle, of which the even ring takes a sixth by turning.
+    assertEquals(2 * 35 * Math.sin(Math.toRadians(4 * 5.0 / 6) / 2), pattern.unevenness(), 1e-6);
+    assertTrue(pattern.evenPcd().isEmpty());
+  }
+
+  @Test
+  void oneEdgeAloneGivesTheTurnAndNotTheHand() {
+    List<Point> centres = Calliper.ring(5, 69);
+    Calliper calliper = new Calliper(centres, 5.2, 0.1, null).diameter(0).allPairs();
+    for (int i = 0; i < 5; i++) {
+      calliper.edge(i, Edge.RIGHT, Over.FAR_SIDE, 60);
+    }
+    SurveyResult result = of(calliper);
+    for (int i = 0; i < 5; i++) {
+      assertEquals(centres.get(i).x() - 60, result.holes().get(i).at().x(), 1e-6);
+    }
+    assertFalse(result.clockwise());
+  }
+
+  @Test
+  void numbersThatRunClockwiseShowAgainstTwoEdges() {
+    List<Point> centres = new java.util.ArrayList<>(Calliper.ring(5, 69));
+    java.util.Collections.reverse(centres);
+    Calliper calliper = new Calliper(centres, 5.2, 0.1, null).diameter(0).allPairs();
+    for (int i = 0; i < 5; i++) {
+      calliper.edge(i, Edge.LEFT, Over.CENTRES, 60).edge(i, Edge.TOP, Over.CENTRES, 60);
+    }
+    SurveyResult result = of(calliper);
+    assertTrue(result.clockwise());
+    assertTrue(result.holes().get(3).at().near(centres.get(3).plus(new Point(60, -60)), 1e-6));
+  }
+
+  @Test
+  void tooFewReadingsSayWhatToMeasure() {
+    SurveyResult none = of(new Calliper(Calliper.ring(6, 70), 5.5, 0.1, null));
+    assertFalse(none.told());
+    assertEquals(Over.DIAMETER, none.next().get(0).over());
+    // Only neighbours over outside: size and circle cannot be told apart.
+    Calliper neighbours = new Calliper(Calliper.ring(6, 70), 5.5, 0.1, null);
+    for (int i = 0; i < 6; i++) {
+      neighbours.over(Over.OUTSIDE, i, (i + 1) % 6);
+    }
+    assertFalse(of(neighbours).told());
+    assertEquals(Over.DIAMETER, of(neighbours).next().get(0).over());
+  }
+
+  @Test
+  void outsideAndInsideOfPairsTellTheSizeWithoutAReadingOfIt() {
+    Calliper calliper = new Calliper(Calliper.ring(6, 70), 5.5, 0.1, null);
+    calliper.over(Over.OUTSIDE, 0, 3).over(Over.INSIDE, 0, 3).over(Over.OUTSIDE, 0, 1);
+    SurveyResult result = of(calliper);
+    assertEquals(5.5, result.pattern().orElseThrow().size().orElseThrow(), 1e-6);
+    assertEquals(70, result.pattern().orElseThrow().pcd(), 1e-6);
+  }
 }
