@@ -80,10 +80,22 @@ final class PdfContent {
           chain(contour.segments(), true);
         }
         out.append("f*\n0 g\n");
+      } else if (mark instanceof Mark.Tone tone) {
+        tone(tone);
       } else if (mark instanceof Mark.Label label) {
         label(label);
       }
     }
+  }
+
+  private void tone(Mark.Tone tone) {
+    ToneColour colour = ToneColour.of(tone.tone());
+    number(colour.red() / 255.0);
+    number(colour.green() / 255.0);
+    number(colour.blue() / 255.0);
+    out.append("rg\n");
+    tone.rings().forEach(ring -> chain(ring, true));
+    out.append("f*\n0 g\n");
   }
 
   private void type(LineType type) {

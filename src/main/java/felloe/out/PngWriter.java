@@ -2,6 +2,7 @@ package felloe.out;
 
 import felloe.geometry.Box;
 import felloe.paper.Drawing;
+import felloe.paper.Mark;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -52,7 +53,9 @@ public final class PngWriter {
               SVGDOMImplementation.getDOMImplementation(), drawing, page, pen, about, glyphs);
     }
     int density = (int) Math.round(1000 * pixels / page.width());
-    return GreyPng.write(draw(document, pixels), density);
+    boolean coloured = drawing.marks().stream().anyMatch(mark -> mark instanceof Mark.Tone);
+    BufferedImage image = draw(document, pixels);
+    return coloured ? PngFile.coloured(image, density) : PngFile.grey(image, density);
   }
 
   private static BufferedImage draw(Document document, int pixels) {

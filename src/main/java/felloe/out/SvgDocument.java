@@ -138,7 +138,10 @@ final class SvgDocument {
       return stroke(stroke);
     }
     if (mark instanceof Mark.Fill fill) {
-      return fill(fill);
+      return area(SvgPath.of(fill.contours()), grey(fill.ink()));
+    }
+    if (mark instanceof Mark.Tone tone) {
+      return area(SvgPath.ofRings(tone.rings()), ToneColour.of(tone.tone()).hex());
     }
     Mark.Label label = (Mark.Label) mark;
     return lettering.element(
@@ -177,10 +180,10 @@ final class SvgDocument {
     return element;
   }
 
-  private Element fill(Mark.Fill fill) {
+  private Element area(String path, String colour) {
     Element element = element("path");
-    element.setAttribute("d", SvgPath.of(fill.contours()));
-    element.setAttribute("fill", grey(fill.ink()));
+    element.setAttribute("d", path);
+    element.setAttribute("fill", colour);
     element.setAttribute("fill-rule", "evenodd");
     element.setAttribute("stroke", "none");
     return element;
@@ -190,9 +193,7 @@ final class SvgDocument {
   private static String grey(double ink) {
     double kept = Math.max(0, Math.min(1, Numbers.finite("ink", ink)));
     int level = (int) Math.round(255 * (1 - kept));
-    String hex = Integer.toHexString(level);
-    String two = hex.length() == 1 ? "0" + hex : hex;
-    return "#" + two + two + two;
+    return new ToneColour(level, level, level).hex();
   }
 
   private Element element(String name) {

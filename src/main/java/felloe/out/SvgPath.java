@@ -41,6 +41,13 @@ final class SvgPath {
     return path.toString();
   }
 
+  /** Path data of several closed chains, one subpath each. */
+  static String ofRings(List<List<Segment>> rings) {
+    StringBuilder path = new StringBuilder();
+    rings.forEach(ring -> append(path, ring, true));
+    return path.toString();
+  }
+
   private static void append(StringBuilder path, List<Segment> chain, boolean closed) {
     Point start = chain.get(0).from();
     path.append('M').append(number(start.x())).append(' ').append(number(-start.y()));

@@ -8,7 +8,7 @@ import felloe.geometry.Segment;
 import java.util.List;
 
 /** One thing drawn. Coordinates are millimetres, x to the right, y up. */
-public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Label {
+public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Label {
 
   /** An upright box that holds all of its ink. */
   Box box();
@@ -62,6 +62,40 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Label {
     @Override
     public Box box() {
       return contours.stream().map(Contour::box).reduce(Box::union).orElseThrow();
+    }
+  }
+
+  /**
+   * An area in a tone of a scale, such as a band of a map; rings inside others are left open
+   * (even-odd). Which colour a tone has is for the writer to say; a higher one is darker.
+   *
+   * @param rings its edges, each a closed chain, which may touch itself and others
+   * @param tone 0 for the lightest to 1 for the darkest
+   */
+  record Tone(List<List<Segment>> rings, double tone) implements Mark {
+    /** Copies the rings; refuses none, and a tone beyond 0 to 1. */
+    public Tone {
+      rings = rings.stream().map(List::copyOf).toList();
+      if (rings.isEmpty() || rings.stream().anyMatch(List::isEmpty)) {
+        throw new IllegalArgumentException("rings must not be empty");
+      }
+      if (!(tone >= 0 && tone <= 1)) {
+        throw new IllegalArgumentException("tone must be from 0 to 1");
+      }
+    }
+
+    /** Contours as an area in a tone. */
+    public static Tone of(List<Contour> contours, double tone) {
+      return new Tone(contours.stream().map(Contour::segments).toList(), tone);
+    }
+
+    @Override
+    public Box box() {
+      return rings.stream()
+          .flatMap(List::stream)
+          .map(Segment::box)
+          .reduce(Box::union)
+          .orElseThrow();
     }
   }
 

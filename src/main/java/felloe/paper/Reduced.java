@@ -35,6 +35,11 @@ final class Reduced {
     return new Reduced(scale, shift).of(picture.drawing());
   }
 
+  /** A drawing moved, at its size. */
+  static Drawing moved(Drawing drawing, Point shift) {
+    return new Reduced(1, shift).of(drawing);
+  }
+
   private Drawing of(Drawing drawing) {
     List<Drawing.Layer> layers = new ArrayList<>();
     for (Drawing.Layer layer : drawing.layers()) {
@@ -50,6 +55,11 @@ final class Reduced {
     }
     if (mark instanceof Mark.Fill fill) {
       return new Mark.Fill(fill.contours().stream().map(this::contour).toList(), fill.ink());
+    }
+    if (mark instanceof Mark.Tone tone) {
+      return new Mark.Tone(
+          tone.rings().stream().map(ring -> ring.stream().map(this::segment).toList()).toList(),
+          tone.tone());
     }
     Mark.Label label = (Mark.Label) mark;
     return new Mark.Label(

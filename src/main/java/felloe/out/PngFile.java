@@ -11,33 +11,51 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
 /**
- * A black, grey and white picture as a PNG file (W3C PNG, ISO/IEC 15948): a byte a pixel, with the
- * pixel's size stated. Batik's own encoder writes four channels at the slowest setting, which takes
- * seven eighths of the time of a picture and four times the space.
+ * A picture as a PNG file (W3C PNG, ISO/IEC 15948), with the pixel's size stated: a byte a pixel
+ * for black, grey and white, three for colours. Batik's own encoder writes four channels at the
+ * slowest setting, which takes seven eighths of the time of a picture and four times the space.
  */
-final class GreyPng {
+final class PngFile {
 
   private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
   private static final int FILTER_UP = 2;
   private static final int METRE = 1;
+  private static final int PALETTE = 3;
+  private static final int COLOURS = 2;
 
-  private GreyPng() {}
+  private PngFile() {}
 
   /**
-   * The file's bytes.
+   * The bytes of a file without colours.
    *
    * @param image of type {@link BufferedImage#TYPE_INT_ARGB}, whose red, green and blue are alike
    *     and which hides what is behind it
    * @param pixelsPerMetre the density to state
    */
-  static byte[] write(BufferedImage image, int pixelsPerMetre) {
+  static byte[] grey(BufferedImage image, int pixelsPerMetre) {
+    return write(image, PALETTE, pixelsPerMetre);
+  }
+
+  /**
+   * The bytes of a file in colours.
+   *
+   * @param image of type {@link BufferedImage#TYPE_INT_ARGB}, which hides what is behind it
+   * @param pixelsPerMetre the density to state
+   */
+  static byte[] coloured(BufferedImage image, int pixelsPerMetre) {
+    return write(image, COLOURS, pixelsPerMetre);
+  }
+
+  private static byte[] write(BufferedImage image, int type, int pixelsPerMetre) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (DataOutputStream file = new DataOutputStream(bytes)) {
       file.write(SIGNATURE);
-      chunk(file, "IHDR", header(image.getWidth(), image.getHeight()));
-      chunk(file, "PLTE", greys());
+      chunk(file, "IHDR", header(image.getWidth(), image.getHeight(), type));
+      if (type == PALETTE) {
+        chunk(file, "PLTE", greys());
+      }
       chunk(file, "pHYs", density(pixelsPerMetre));
-      chunk(file, "IDAT", deflate(rows(image)));
+      chunk(file, "IDAT", deflate(rows(image, type == PALETTE ? 1 : 3)));
       chunk(file, "IEND", new byte[0]);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -45,13 +63,13 @@ final class GreyPng {
     return bytes.toByteArray();
   }
 
-  private static byte[] header(int width, int height) throws IOException {
+  private static byte[] header(int width, int height, int type) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     DataOutputStream data = new DataOutputStream(bytes);
     data.writeInt(width);
     data.writeInt(height);
-    // Bit depth 8, colour type 3 (palette), deflate, adaptive filters, no interlacing.
-    data.write(new byte[] {8, 3, 0, 0, 0});
+    // Bit depth 8, colour type, deflate, adaptive filters, no interlacing.
+    data.write(new byte[] {8, (byte) type, 0, 0, 0});
     return bytes.toByteArray();
   }
 
@@ -74,20 +92,22 @@ final class GreyPng {
   }
 
   /** Each row as the difference from the row above, which suits drawings. */
-  private static byte[] rows(BufferedImage image) {
+  private static byte[] rows(BufferedImage image, int channels) {
     int width = image.getWidth();
     int height = image.getHeight();
-    byte[] data = new byte[height * (width + 1)];
+    byte[] data = new byte[height * (channels * width + 1)];
     // Through the picture's colour model a pixel takes ten times as long.
     int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-    byte[] above = new byte[width];
+    byte[] above = new byte[channels * width];
     int at = 0;
     for (int y = 0; y < height; y++) {
       data[at++] = FILTER_UP;
-      for (int x = 0; x < width; x++) {
-        byte grey = (byte) pixels[y * width + x];
-        data[at++] = (byte) (grey - above[x]);
-        above[x] = grey;
+      for (int i = 0; i < above.length; i++) {
+        // Red, green, blue; of a grey the last.
+        int shift = 8 * (channels - 1 - i % channels);
+        byte level = (byte) (pixels[y * width + i / channels] >> shift);
+        data[at++] = (byte) (level - above[i]);
+        above[i] = level;
       }
     }
     return data;

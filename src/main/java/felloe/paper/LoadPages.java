@@ -1,0 +1,103 @@
+package felloe.paper;
+
+import felloe.geometry.Box;
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The pages of a plate under its loads: the cases in words, the thicknesses with their plot, a page
+ * of maps for each case, and what all of it rests on.
+ */
+public final class LoadPages {
+
+  private static final double HEAD = 3.5;
+  private static final double TEXT = 2.2;
+  private static final double PITCH = 3.6;
+  private static final double GAP = 5;
+
+  private LoadPages() {}
+
+  /**
+   * What the pages carry.
+   *
+   * @param title of every page
+   * @param foot at the lower edge of every page
+   * @param cases words before the thicknesses
+   * @param thicknesses words above the plot; none without a plot
+   * @param plot of the thicknesses
+   * @param maps a page each
+   * @param after words at the end
+   */
+  public record Content(
+      String title,
+      String foot,
+      List<WordBlock> cases,
+      List<WordBlock> thicknesses,
+      Optional<ThicknessView> plot,
+      List<LoadView> maps,
+      List<WordBlock> after) {
+
+    /** Copies the lists. */
+    public Content {
+      cases = List.copyOf(cases);
+      thicknesses = List.copyOf(thicknesses);
+      maps = List.copyOf(maps);
+      after = List.copyOf(after);
+    }
+  }
+
+  /** The pages, upright. */
+  public static List<Page> of(Content content, Paper paper) {
+    Box field = FramedPages.field(paper);
+    List<Drawing> drawings = new ArrayList<>(words(content.cases(), field));
+    if (content.plot().isPresent()) {
+      drawings.addAll(thicknesses(content.thicknesses(), content.plot().get(), field));
+    }
+    content.maps().forEach(view -> drawings.add(maps(view, field)));
+    drawings.addAll(words(content.after(), field));
+    return FramedPages.of("Loads", content.title(), content.foot(), drawings, paper);
+  }
+
+  private static List<Drawing> words(List<WordBlock> blocks, Box field) {
+    return blocks.isEmpty() ? List.of() : WordFlow.set(blocks, field);
+  }
+
+  /** The table, and below it the plot where there is room, else on a page of its own. */
+  private static List<Drawing> thicknesses(List<WordBlock> words, ThicknessView plot, Box field) {
+    List<Drawing> pages = new ArrayList<>(words(words, field));
+    Picture picture = ThicknessPlot.of(plot);
+    double wanted = picture.page().height() * Math.min(1, field.width() / picture.page().width());
+    int last = pages.size() - 1;
+    double lower = last < 0 ? field.maxY() : pages.get(last).box().map(Box::minY).orElse(0.0);
+    if (last >= 0 && lower - GAP - field.minY() >= 0.75 * wanted) {
+      Box below = new Box(field.minX(), field.minY(), field.maxX(), lower - GAP);
+      pages.set(last, pages.get(last).and(Reduced.in(picture, below)));
+    } else {
+      pages.add(Reduced.in(picture, field));
+    }
+    return pages;
+  }
+
+  /** Maps one below the other, words at the foot. */
+  private static Drawing maps(LoadView view, Box field) {
+    List<String> lines = new ArrayList<>();
+    view.words().forEach(text -> lines.addAll(Paragraph.wrap(text, TEXT, field.width())));
+    double foot = field.minY() + lines.size() * PITCH;
+    List<Mark> words = new ArrayList<>();
+    String title = Paragraph.fit(view.title(), HEAD, field.width());
+    Point head = new Point(field.minX(), field.maxY() - HEAD);
+    words.add(Mark.Label.of(title, head, HEAD, Anchor.START));
+    words.addAll(Paragraph.labels(lines, field.minX(), foot, TEXT, PITCH));
+    Drawing drawing = Drawing.of("words", words);
+    double top = field.maxY() - HEAD - GAP;
+    double each = (top - foot - GAP) / view.maps().size();
+    for (LoadView.Map map : view.maps()) {
+      Box room = new Box(field.minX(), top - each, field.maxX(), top - 1);
+      drawing = drawing.and(Reduced.in(LoadMap.fitted(view, map, room, TEXT), room));
+      top -= each;
+    }
+    return drawing;
+  }
+}
