@@ -35,7 +35,7 @@ final class MeasureText {
   }
 
   private void noRing() {
-    screen.line("The holes stand on one line; no circle goes through them.");
+    screen.line("The holes stand on one line, or nearly; the readings tell no circle.");
   }
 
   private void ring(MeasureAnswer answer, Ring ring) {
@@ -151,6 +151,9 @@ final class MeasureText {
   }
 
   private void candidates(MeasureAnswer answer) {
+    if (answer.pattern().isEmpty()) {
+      return;
+    }
     screen.line("");
     if (answer.candidates().isEmpty()) {
       screen.line("No known hub has " + answer.count() + " screws.");

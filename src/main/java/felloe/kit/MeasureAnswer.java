@@ -324,7 +324,9 @@ public record MeasureAnswer(
             "readings",
             "",
             "are too few to " + aim + blank,
-            "measure " + String.join(", then ", words)));
+            words.isEmpty()
+                ? "take distances from two edges at right angles as well, or measure more finely"
+                : "measure " + String.join(", then ", words)));
   }
 
   /** The answer as JSON text; its shape is told in {@code docs/}. */

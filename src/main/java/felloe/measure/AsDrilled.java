@@ -251,6 +251,8 @@ public final class AsDrilled {
                 + measured.count()
                 + " holes"
                 + (blank == 0 ? "" : " (" + blank + " are blank)"),
-            "measure " + String.join(", then ", words)));
+            words.isEmpty()
+                ? "take distances from two edges at right angles as well, or measure more finely"
+                : "measure " + String.join(", then ", words)));
   }
 }

@@ -51,6 +51,9 @@ final class MeasuredCsv {
     if (!headed) {
       problem(1, 1, "", "has no table", "the first line is " + String.join(",", COLUMNS));
     }
+    if (headed && problems.isEmpty() && columns.stream().allMatch(List::isEmpty)) {
+      problem(1, 1, "", "has no readings", "write a line for each below the columns");
+    }
     if (holes > 0) {
       yaml.append("holes: ").append(holes);
     }

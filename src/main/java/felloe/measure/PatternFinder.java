@@ -23,6 +23,11 @@ final class PatternFinder {
   private static final double INCH = 25.4;
   private static final double RARE = 0.01;
 
+  /**
+   * A circle whose bounds are wider than this part of it is none: the holes stand nearly in line.
+   */
+  private static final double VAGUE = 0.2;
+
   private final Adjustment adjustment;
   private final Frame frame;
   private final Scatter scatter;
@@ -45,7 +50,7 @@ final class PatternFinder {
   }
 
   /**
-   * The pattern.
+   * The pattern; none for holes on one line, or so near to one that their circle is not told.
    *
    * @param even the same readings adjusted to an even ring, when that was not taken for granted and
    *     they tell one
@@ -61,6 +66,9 @@ final class PatternFinder {
     double error = adjustment.standardError(diameterRow(points, circle));
     double pcd = 2 * circle.radius();
     double half = scatter.half(error);
+    if (half > VAGUE * pcd) {
+      return Optional.empty();
+    }
     boolean assumed = adjustment.layout() instanceof Layout.EvenRing;
     double unevenness = assumed ? 0 : unevenness(points, circle);
     boolean against = even.isPresent() && speaksAgainst(even.get());

@@ -29,6 +29,9 @@ public final class Survey {
   /** Times what a hub's own holes may be off; less than that is no slip of a reading. */
   private static final double LARGE = 3;
 
+  /** A reading that is off by more than this part of itself is no slip: the holes are not even. */
+  private static final double WHOLE = 0.25;
+
   private static final int NEXT = 3;
 
   private final Measured measured;
@@ -116,7 +119,8 @@ public final class Survey {
     for (Suspect suspect : slips.suspects()) {
       int k = free.readings().indexOf(suspect.reading());
       boolean unchecked = k >= 0 && free.redundancy(k) < UNCHECKED;
-      boolean large = Math.abs(suspect.off()) > LARGE * practice.even();
+      double off = Math.abs(suspect.off());
+      boolean large = off > LARGE * practice.even() && off < WHOLE * suspect.reading().reads();
       if (suspect.alone() && large && unchecked && chance(slips.adjustment()) > RARE) {
         found.add(
             new Suspect(suspect.reading(), suspect.off(), suspect.w(), true, true, suspect.hint()));

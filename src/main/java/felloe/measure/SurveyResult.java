@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param measured what was measured
  * @param holes where they are, in order; empty when the readings do not tell it
  * @param even whether an even ring was taken for granted
- * @param pattern the circle; empty when the readings do not tell it, and for holes on one line
+ * @param pattern the circle; empty when the readings do not tell it, as for holes on one line
  * @param suspects readings that look like slips
  * @param readings all others, and how they agree
  * @param freedom how many readings there are beyond those that are needed

@@ -219,6 +219,7 @@ class MeasuredFileTest {
     String row = wrong("a.csv", head + "1,4,outside,75.5,\n2,5,outsde,75,\n").get(0);
     assertTrue(row.startsWith("a.csv:3:5 readings[1].over: 'outsde' must be one of"), row);
     assertTrue(wrong("a.csv", "from;to\n").get(0).contains("must be the line of columns"));
+    assertTrue(wrong("a.csv", head).get(0).contains("has no readings"));
     assertTrue(wrong("a.csv", "").get(0).contains("has no table"));
     assertTrue(wrong("a.csv", head + "1,{a: b},outside,75,\n").get(0).startsWith("a.csv:2:3: "));
     assertTrue(wrong("a.csv", head + ",,holes,100000,\n").get(0).contains("from 2 to 48"));

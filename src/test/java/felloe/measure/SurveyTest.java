@@ -159,4 +159,13 @@ class SurveyTest {
     assertEquals(5.5, result.pattern().orElseThrow().size().orElseThrow(), 1e-6);
     assertEquals(70, result.pattern().orElseThrow().pcd(), 1e-6);
   }
+
+  @Test
+  void holesNearlyOnOneLineHaveNoCircle() {
+    for (double bend : new double[] {0, 0.4}) {
+      List<Point> line = List.of(new Point(0, 0), new Point(30, bend), new Point(60, 0));
+      SurveyResult result = of(new Calliper(line, 5, 0.1, null).diameter(0).allPairs());
+      assertTrue(result.pattern().isEmpty(), bend + " " + result.pattern());
+    }
+  }
 }
