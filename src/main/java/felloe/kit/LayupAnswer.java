@@ -3,6 +3,7 @@ package felloe.kit;
 import felloe.plate.Plate;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * The plan of a lay-up, and the other ways of getting the stock.
@@ -15,7 +16,7 @@ import java.util.List;
  * @param sources the figures that the plan rests on, each with where it comes from
  * @param warnings what the maker should know
  * @param cautions what goes along wherever the plan is shown
- * @param json the whole plan as JSON text; its shape is told in {@code docs/}
+ * @param writer makes the JSON text, when it is asked for
  * @param files what was written
  */
 public record LayupAnswer(
@@ -27,7 +28,7 @@ public record LayupAnswer(
     LayupSection sources,
     List<String> warnings,
     List<String> cautions,
-    String json,
+    Supplier<String> writer,
     List<Path> files) {
 
   /** Copies the lists. */
@@ -37,5 +38,10 @@ public record LayupAnswer(
     warnings = List.copyOf(warnings);
     cautions = List.copyOf(cautions);
     files = List.copyOf(files);
+  }
+
+  /** The whole plan as JSON text; its shape is told in {@code docs/}. */
+  public String json() {
+    return writer.get();
   }
 }

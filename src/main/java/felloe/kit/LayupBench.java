@@ -72,7 +72,7 @@ final class LayupBench {
         sections.sources(),
         warnings,
         laidUp ? plan.cautions() : bought(plate),
-        LayupJson.text(plan, laidUp, files),
+        () -> LayupJson.text(plan, laidUp, files),
         files);
   }
 

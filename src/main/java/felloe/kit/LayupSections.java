@@ -141,7 +141,9 @@ final class LayupSections {
             + " m); "
             + Numbers.fixed(100 * plan.cloth().waste(), 0)
             + " % is waste.");
-    lines.add("Write the label and an arrow along the warp on a strip of tape on each piece.");
+    lines.add(
+        "Write the label and an arrow along the warp on a strip of tape on each piece, or tape on"
+            + " the labels of the pages that --out makes.");
     return new LayupSection("Cloth", "rlrl", rows, lines);
   }
 

@@ -31,6 +31,9 @@ public record BlankPlan(
   /** Blanks are cut to whole steps of this, mm. */
   private static final double STEP = 5;
 
+  /** Longer strips than this are not cut from the blank, mm. */
+  private static final double LONGEST = 400;
+
   /** Copies the list. */
   public BlankPlan {
     notes = List.copyOf(notes);
@@ -50,9 +53,35 @@ public record BlankPlan(
   static BlankPlan of(Plate plate, LayupChoice choice, double thickness) {
     TestStrips sized = TestStrips.sized(choice.cloth().stripClass(), thickness, choice.strips());
     boolean turned = choice.cloth().weave().woven();
+    if (sized.asked() > 0 && sized.length() > LONGEST) {
+      return withoutStrips(plate, choice, sized);
+    }
     return choice.pieces() == LayupWish.Pieces.OUTLINE
         ? outline(plate, choice, sized, turned)
         : rectangle(plate, choice.margin(), sized, turned);
+  }
+
+  /**
+   * A thick plate's strips would be longer than the plate: they are better made of a thin panel.
+   */
+  private static BlankPlan withoutStrips(Plate plate, LayupChoice choice, TestStrips sized) {
+    TestStrips none = TestStrips.sized(sized.stripClass(), sized.thickness(), 0);
+    boolean outline = choice.pieces() == LayupWish.Pieces.OUTLINE;
+    BlankPlan bare =
+        outline
+            ? outline(plate, choice, none, false)
+            : rectangle(plate, choice.margin(), none, false);
+    TestStrips thin = TestStrips.sized(sized.stripClass(), 2, sized.asked());
+    String note =
+        "test strips for this thickness would be "
+            + Numbers.brief(sized.length(), 0)
+            + " mm long; lay up a panel of 2 mm of the same cloth in the same pots beside it, and"
+            + " cut them "
+            + Numbers.brief(thin.length(), 0)
+            + " x "
+            + Numbers.brief(thin.width(), 0)
+            + " mm from that";
+    return new BlankPlan(bare.contour(), bare.area(), bare.margin(), sized, List.of(note));
   }
 
   private static BlankPlan outline(

@@ -58,6 +58,9 @@ public record ClothPlan(
   /** Orders of the pieces that are tried. */
   private static final int TRIES = 3;
 
+  /** With more pieces than these, only those of one direction are laid side by side: for speed. */
+  private static final int MANY = 60;
+
   /** Copies the lists. */
   public ClothPlan {
     pieces = List.copyOf(pieces);
@@ -165,10 +168,12 @@ public record ClothPlan(
     }
     double width = choice.rollWidth();
     SheetRoom room = new SheetRoom(new Sheet(width, length), SELVEDGE, List.of());
-    List<Motion> mixed = motions(parts, room, TRIES);
-    List<Motion> sorted = sorted(loose, parts, room);
-    boolean better = used(parts, sorted) <= used(parts, mixed) + 1e-6;
-    List<Motion> motions = better ? sorted : mixed;
+    List<Motion> motions = sorted(loose, parts, room);
+    if (parts.size() <= MANY) {
+      List<Motion> mixed = motions(parts, room, TRIES);
+      boolean better = used(parts, mixed) < used(parts, motions) - 1e-6;
+      motions = better ? mixed : motions;
+    }
     List<ClothPiece> pieces = new ArrayList<>();
     double area = 0;
     for (int i = 0; i < loose.size(); i++) {

@@ -89,7 +89,7 @@ public record LayupPlan(
       Function<String, Optional<Material>> materials) {
     LayupChoice choice = LayupChoice.of(plate.stock(), wish.over(plate.stock().layup()), book);
     Ways.check(choice.prices(), book);
-    StackPlan stack = StackPlan.of(choice, plate.stock().thickness());
+    StackPlan stack = StackPlan.of(choice, plate.stock().thickness(), plate.stock().place());
     LaminateModuli moduli = Laminate.of(LayupLaminate.of(stack, choice.cloth())).moduli();
     BlankPlan blank = BlankPlan.of(plate, choice, stack.thickness());
     ClothPlan cloth = ClothPlan.of(stack, blank.contour(), choice);

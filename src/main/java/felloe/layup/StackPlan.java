@@ -1,6 +1,10 @@
 package felloe.layup;
 
 import felloe.geometry.Numbers;
+import felloe.plate.BadInput;
+import felloe.plate.LayupWish;
+import felloe.plate.Place;
+import felloe.plate.Problem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,8 +53,14 @@ public record StackPlan(
    */
   public record Ply(int number, double angle, String words) {}
 
-  /** The stack of a choice for a thickness in mm. */
-  static StackPlan of(LayupChoice choice, double wanted) {
+  /**
+   * The stack of a choice.
+   *
+   * @param wanted thickness, mm
+   * @param place where that was written
+   * @throws BadInput when it takes more plies than anybody lays
+   */
+  static StackPlan of(LayupChoice choice, double wanted, Place place) {
     Cloth cloth = choice.cloth();
     LayupChoice.FractionChoice range = choice.fraction();
     List<Double> angles =
@@ -66,6 +76,21 @@ public record StackPlan(
                             .orElseGet(() -> count(choice, wanted)),
                         cloth.weave()));
     int count = angles.size();
+    if (count > LayupWish.MOST_PLIES) {
+      throw new BadInput(
+          new Problem(
+              place,
+              "stock.thickness",
+              Numbers.brief(wanted, 2) + " mm",
+              "takes "
+                  + count
+                  + " plies of "
+                  + cloth.name()
+                  + "; at most "
+                  + LayupWish.MOST_PLIES
+                  + " are planned",
+              "take a heavier cloth"));
+    }
     double least = count * cloth.plyThickness(range.high());
     double usual = count * cloth.plyThickness(range.usual());
     double most = count * cloth.plyThickness(range.low());

@@ -5,6 +5,7 @@ import felloe.geometry.Contour;
 import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.geometry.Segment;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,7 +32,12 @@ final class Tangents {
     double step = 2 * Math.PI / DIRECTIONS;
     double[] reach = new double[DIRECTIONS];
     for (int i = 0; i < DIRECTIONS; i++) {
-      reach[i] = contour.moved(Motion.turn(-i * step)).box().maxX();
+      Motion motion = Motion.turn(-i * step);
+      double farthest = Double.NEGATIVE_INFINITY;
+      for (Segment segment : contour.segments()) {
+        farthest = Math.max(farthest, segment.moved(motion).box().maxX());
+      }
+      reach[i] = farthest;
     }
     List<Point> corners = new ArrayList<>();
     for (int i = 0; i < DIRECTIONS; i++) {

@@ -6,7 +6,7 @@ import java.util.List;
 
 /**
  * The pages of a lay-up: the plan in words with boxes to tick, the stack, the cutting plan of the
- * cloth, the blank on its mould, and what the plan rests on.
+ * cloth, labels for its pieces, the blank on its mould, and what the plan rests on.
  */
 public final class LayupPages {
 
@@ -45,6 +45,7 @@ public final class LayupPages {
     List<Drawing> drawings = new ArrayList<>(WordFlow.set(content.plan(), field));
     drawings.add(Reduced.in(StackPicture.of(content.stack()), field));
     drawings.add(Reduced.in(RollPicture.in(content.roll(), field.width(), field.height()), field));
+    drawings.addAll(PieceLabels.set(content.roll(), field));
     drawings.add(Reduced.in(BlankPicture.of(content.blank()), field));
     drawings.addAll(WordFlow.set(content.after(), field));
     return FramedPages.of("Lay-up", content.title(), content.foot(), drawings, paper);

@@ -72,6 +72,20 @@ class BlankPlanTest {
   }
 
   @Test
+  void aThickPlatesStripsAreBetterMadeOfAThinPanel() {
+    LayupPlan plan = plan(disc(280, 9), wish().value());
+    assertEquals(310, plan.blank().box().width(), 1e-9);
+    assertEquals(0, plan.blank().strips().placed().size());
+    assertTrue(
+        plan.blank()
+            .notes()
+            .get(0)
+            .startsWith("test strips for this thickness would be 450 mm long"),
+        plan.blank().notes().toString());
+    assertTrue(plan.blank().notes().get(0).contains("100 x 15 mm"));
+  }
+
+  @Test
   void stripsOfFibresAllOneWayLieAlongThem() {
     LayupPlan plan =
         plan(disc(240, 3), wish().named("carbon-unidirectional-300", null, null).plies(8).value());

@@ -5,9 +5,11 @@ import static felloe.layup.LayupPlates.disc;
 import static felloe.layup.LayupPlates.plan;
 import static felloe.layup.LayupPlates.wish;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.laminate.Laminate;
+import felloe.plate.BadInput;
 import felloe.plate.LayupWish;
 import java.util.List;
 import java.util.Map;
@@ -146,6 +148,15 @@ class LayupArithmeticTest {
     assertTrue(
         plan.stack().warnings().get(0).startsWith("the stack is not quasi-isotropic"),
         plan.stack().warnings().toString());
+  }
+
+  @Test
+  void moreThanTwoHundredPliesAreRefusedWhereTheThicknessStands() {
+    BadInput bad = assertThrows(BadInput.class, () -> plan(disc(200, 90), LayupWish.NONE));
+    assertEquals(
+        "ruff.yaml:7:3 stock.thickness: '90 mm' takes 320 plies of carbon-twill-200; at most 200"
+            + " are planned; take a heavier cloth",
+        bad.getMessage());
   }
 
   /** Common practice: the pot life halves for every 10 degrees. */
