@@ -9,8 +9,8 @@ import java.util.List;
 
 /**
  * A measured file as a table after RFC 4180 with the columns {@code from,to,over,reads,plus_minus}.
- * A row over {@code diameter} has no {@code to}. The holes are those that the rows name. Blank
- * lines and lines that start with {@code #} are passed over.
+ * The last column may be left out. A row over {@code diameter} has no {@code to}. The holes are
+ * those that the rows name. Blank lines and lines that start with {@code #} are passed over.
  *
  * <p>The table is written as the same readings in YAML, line for line, so that both are read by one
  * reader; columns in messages are brought back to those of the table.
@@ -24,6 +24,7 @@ final class MeasuredCsv {
   private final List<Problem> problems = new ArrayList<>();
   private final List<List<int[]>> columns = new ArrayList<>();
   private int holes;
+  private int width = COLUMNS.size();
 
   MeasuredCsv(String name, String text) {
     this.name = name;
@@ -69,7 +70,9 @@ final class MeasuredCsv {
 
   private void head(String line, int number) {
     List<String> names = List.of(line.replace("\"", "").strip().split("\\s*,\\s*"));
-    if (!names.equals(COLUMNS)) {
+    if (names.equals(COLUMNS.subList(0, COLUMNS.size() - 1))) {
+      width = names.size();
+    } else if (!names.equals(COLUMNS)) {
       String wanted = "must be the line of columns " + String.join(",", COLUMNS);
       problem(number, 1, line, wanted, "write that line at the top");
     }
@@ -90,11 +93,11 @@ final class MeasuredCsv {
       starts.add(at + 1);
       at = end + 1;
     }
-    if (cells.size() != COLUMNS.size()) {
+    if (cells.size() != width) {
       String cure =
           "a decimal comma must be a point; leave nothing between two commas where there"
               + " is no value";
-      problem(number, 1, line, "must have 5 columns, but has " + cells.size(), cure);
+      problem(number, 1, line, "must have " + width + " columns, but has " + cells.size(), cure);
       return;
     }
     if (cells.get(0).isEmpty() && cells.get(1).isEmpty() && cells.get(2).equals("holes")) {

@@ -195,6 +195,16 @@ class MeasuredFileTest {
   }
 
   @Test
+  void aTableMayLeaveThePlusAndMinusOut() {
+    Measured measured =
+        MeasuredFile.parse("hub.csv", "from,to,over,reads\n1,2,outside,48.6\n2,3,outside,48.5\n");
+    assertEquals(2, measured.readings().size());
+    assertEquals(3, measured.count());
+    String row = wrong("a.csv", "from,to,over,reads\n1,2,outside,48.6,0.05\n").get(0);
+    assertTrue(row.contains("must have 4 columns, but has 5"), row);
+  }
+
+  @Test
   void aTableIsReadLikeTheFile() {
     String table =
         "from,to,over,reads,plus_minus\r\n"
