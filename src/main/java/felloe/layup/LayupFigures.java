@@ -1,7 +1,11 @@
 package felloe.layup;
 
+import felloe.plate.Material;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** The figures that a plan rests on, each with where it comes from. */
 final class LayupFigures {
@@ -12,12 +16,22 @@ final class LayupFigures {
 
   private LayupFigures() {}
 
-  static List<BasedFigure> of(LayupChoice choice) {
+  /**
+   * The figures.
+   *
+   * @param sheets what can be bought
+   * @param materials of sheet, by name
+   */
+  static List<BasedFigure> of(
+      LayupChoice choice,
+      Collection<SheetStock> sheets,
+      Function<String, Optional<Material>> materials) {
     LayupFigures all = new LayupFigures();
     all.cloth(choice);
     all.resin(choice);
     all.process(choice);
     all.habits(choice);
+    sheets.forEach(sheet -> materials.apply(sheet.material()).ifPresent(m -> all.sheet(sheet, m)));
     return all.figures;
   }
 
@@ -92,6 +106,11 @@ final class LayupFigures {
     add("time to mix a pot", process.minutes().mix(), "min", minutes);
     add("time to close the mould", process.minutes().close(), "min", minutes);
     add("pressure", process.pressure(), "kPa", bases.of("pressure"));
+  }
+
+  private void sheet(SheetStock sheet, Material material) {
+    add("density, " + sheet.title(), material.density(), "g/cm3", material.basis());
+    add("modulus, " + sheet.title(), sheet.moduli().get(0), "GPa", sheet.bases().of("E"));
   }
 
   private void habits(LayupChoice choice) {

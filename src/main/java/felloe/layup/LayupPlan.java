@@ -127,7 +127,7 @@ public record LayupPlan(
         hours,
         all,
         Purchases.of(choice, stack, cloth, resin, pots, mould),
-        LayupFigures.of(choice),
+        LayupFigures.of(choice, book.sheets().values(), materials),
         notes(plate, choice, stack, blank, cloth, pots, density),
         LayupCautions.ALL);
   }
