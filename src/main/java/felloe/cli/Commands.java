@@ -22,7 +22,8 @@ final class Commands {
                   new Entry("check", "review the plate and its hub fit"),
                   new Entry("show", "key figures, exact geometry, picture"),
                   new Entry("drill", "hole schedule"),
-                  new Entry("layup", "plies, cloth, resin, cost; stacks; broken test strips"))),
+                  new Entry("layup", "plies, cloth, resin, cost; stacks; broken test strips"),
+                  new Entry("load", "how it bends under the hands, and what thickness would do"))),
           new Group(
               "Make",
               List.of(
@@ -63,6 +64,7 @@ final class Commands {
           case "show" -> new ShowCommand();
           case "drill" -> new DrillCommand();
           case "layup" -> new LayupCommand();
+          case "load" -> new LoadCommand();
           case "make" -> new MakeCommand();
           case "template" -> new TemplateCommand();
           case "cut" -> new CutCommand();

@@ -149,6 +149,15 @@ public final class Kit {
     return new LayupBench(folder, disk).answer(shape, request, out);
   }
 
+  /**
+   * What the plate does under load.
+   *
+   * @throws BadInput with every problem, or telling why it cannot be reckoned
+   */
+  public LoadAnswer load(ShapeSource shape, LoadRequest request) {
+    return new LoadBench(folder).answer(shape, request);
+  }
+
   /** All hubs that the program knows. */
   public List<HubCard> hubs() {
     return new HubCatalogue(folder).all().stream().map(HubCard::of).toList();

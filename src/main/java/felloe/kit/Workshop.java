@@ -181,7 +181,8 @@ final class Workshop {
         plate.making(),
         plate.limits(),
         notes,
-        plate.joints());
+        plate.joints(),
+        plate.load());
   }
 
   private static Json file(KitFile file) {

@@ -1,5 +1,8 @@
 package felloe.layup;
 
+import felloe.laminate.PlyStrength;
+import java.util.Optional;
+
 /**
  * A cloth on a roll.
  *
@@ -10,6 +13,7 @@ package felloe.layup;
  * @param weave how its yarns run
  * @param rollWidth mm
  * @param stiffness of one cured ply
+ * @param strength of one cured ply at the fraction of its stiffness, where it is known
  * @param stripClass class of specimen of ISO 14125, 1 to 4
  * @param bases where the figures come from
  */
@@ -21,8 +25,45 @@ public record Cloth(
     Weave weave,
     double rollWidth,
     Stiffness stiffness,
+    Optional<PlyStrength> strength,
     int stripClass,
     Bases bases) {
+
+  /** A cloth whose strength is not known. */
+  public Cloth(
+      String name,
+      String title,
+      Fibre fibre,
+      double arealWeight,
+      Weave weave,
+      double rollWidth,
+      Stiffness stiffness,
+      int stripClass,
+      Bases bases) {
+    this(
+        name,
+        title,
+        fibre,
+        arealWeight,
+        weave,
+        rollWidth,
+        stiffness,
+        Optional.empty(),
+        stripClass,
+        bases);
+  }
+
+  /**
+   * The strength at another fraction: what fibres carry goes with their share, so that a ply bears
+   * the same strain; shear is left as it is.
+   */
+  Optional<PlyStrength> strengthAt(double fraction) {
+    double factor = fraction / stiffness.fraction();
+    return strength.map(
+        s ->
+            new PlyStrength(
+                s.xt() * factor, s.xc() * factor, s.yt() * factor, s.yc() * factor, s.s()));
+  }
 
   /**
    * Stiffness of a cured ply in its plane.

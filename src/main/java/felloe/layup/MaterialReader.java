@@ -2,6 +2,7 @@ package felloe.layup;
 
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.laminate.PlyStrength;
 import felloe.plate.LayupWish;
 import felloe.plate.Sheet;
 import felloe.yaml.Entry;
@@ -99,8 +100,11 @@ final class MaterialReader {
     double fraction =
         g.number("fraction").between(LayupWish.LEAST_FRACTION, LayupWish.MOST_FRACTION).required();
     g.done();
+    Optional<PlyStrength> strength = strength(f);
     int strip = f.integer("strip-class").between(1, 4).required();
-    Bases bases = Bases.read(f, List.of("areal-weight", "roll-width", "stiffness", "strip-class"));
+    Bases bases =
+        Bases.read(
+            f, List.of("areal-weight", "roll-width", "stiffness", "strength", "strip-class"));
     return f.build(
         () ->
             new Cloth(
@@ -111,8 +115,22 @@ final class MaterialReader {
                 weave,
                 width,
                 new Cloth.Stiffness(e1, e2, g12, nu12, fraction),
+                strength,
                 strip,
                 bases));
+  }
+
+  private static Optional<PlyStrength> strength(Fields f) {
+    if (!f.has("strength")) {
+      return Optional.empty();
+    }
+    Fields g = f.group("strength");
+    double xt = g.stress("Xt").positive().required();
+    double xc = g.stress("Xc").positive().required();
+    double yt = g.stress("Yt").positive().required();
+    double yc = g.stress("Yc").positive().required();
+    double s = g.stress("S").positive().required();
+    return g.build(() -> new PlyStrength(xt, xc, yt, yc, s));
   }
 
   private Optional<ResinSystem> resin(String name, Fields f) {

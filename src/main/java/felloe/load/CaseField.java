@@ -1,6 +1,7 @@
 package felloe.load;
 
 import felloe.geometry.Point;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -36,6 +37,40 @@ public record CaseField(
   public CaseField {
     atLoads = List.copyOf(atLoads);
     bolts = List.copyOf(bolts);
+  }
+
+  /** The same under so many times the load: everything grows in step with it. */
+  public CaseField times(double factor) {
+    List<HandForce> forces =
+        load.forces().stream()
+            .map(f -> new HandForce(f.at(), f.x() * factor, f.y() * factor, f.z() * factor))
+            .toList();
+    return new CaseField(
+        new LoadCase(load.name(), load.title(), forces, load.patch(), load.basis()),
+        Arrays.stream(deflections).map(w -> w * factor).toArray(),
+        Arrays.stream(uses).map(u -> u * factor).toArray(),
+        atLoads.stream().map(w -> w * factor).toList(),
+        peakDeflection * factor,
+        peakDeflectionAt,
+        new Strength.Worst(
+            worst.use() * factor,
+            worst.z(),
+            worst.ply(),
+            worst.measure(),
+            worst.stress() * factor,
+            worst.strain() * factor),
+        worstAt,
+        bolts.stream()
+            .map(b -> new BoltForce(b.label(), b.tension() * factor, b.shear() * factor))
+            .toList(),
+        new HubForce(
+            hub.x() * factor,
+            hub.y() * factor,
+            hub.z() * factor,
+            hub.tiltX() * factor,
+            hub.tiltY() * factor,
+            hub.torque() * factor),
+        shearShare);
   }
 
   /** The largest movement at a force, mm. */

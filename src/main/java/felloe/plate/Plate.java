@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param limits review limits that the shape file sets
  * @param notes what the maker should know about how it came about
  * @param joints what the maker says of its joints; holes that none of them names have the usual one
+ * @param load what the maker says of loads on it
  */
 public record Plate(
     String name,
@@ -38,7 +39,40 @@ public record Plate(
     Making making,
     List<LimitOverride> limits,
     List<Note> notes,
-    List<Joint> joints) {
+    List<Joint> joints,
+    LoadWish load) {
+
+  /** A plate of which nothing is said about loads. */
+  public Plate(
+      String name,
+      String title,
+      String revision,
+      Contour outline,
+      List<Window> windows,
+      List<Hole> holes,
+      List<BoltCircle> boltCircles,
+      Optional<String> hub,
+      Stock stock,
+      Making making,
+      List<LimitOverride> limits,
+      List<Note> notes,
+      List<Joint> joints) {
+    this(
+        name,
+        title,
+        revision,
+        outline,
+        windows,
+        holes,
+        boltCircles,
+        hub,
+        stock,
+        making,
+        limits,
+        notes,
+        joints,
+        LoadWish.NONE);
+  }
 
   /** A plate of which nothing is said about its joints. */
   public Plate(

@@ -7,6 +7,7 @@ import felloe.plate.Hole;
 import felloe.plate.HubPatterns;
 import felloe.plate.Joint;
 import felloe.plate.LimitOverride;
+import felloe.plate.LoadWish;
 import felloe.plate.Making;
 import felloe.plate.Note;
 import felloe.plate.Plate;
@@ -92,6 +93,7 @@ public final class ShapeFile {
     List<Window> windows = labels.windows(wishingWindows);
     List<Hole> holes = labels.holes(holeReader.holes());
     List<Joint> joints = new JointReader(holes).read(top);
+    Optional<LoadWish> load = LoadReader.read(top);
     top.done();
     outline.ifPresent(edge -> new PlacementCheck(reports, edge).check(windows, holes));
     problems.throwIfAny();
@@ -109,7 +111,8 @@ public final class ShapeFile {
         making.orElseThrow(),
         limits,
         notes,
-        joints);
+        joints,
+        load.orElseThrow());
   }
 
   private void checkVersion() {

@@ -1,0 +1,136 @@
+package felloe.kit;
+
+import felloe.geometry.Numbers;
+import felloe.hub.HubFitResult;
+import felloe.hub.HubSpec;
+import felloe.hub.ScrewFit;
+import felloe.joints.JointPlan;
+import felloe.layup.BasedFigure;
+import felloe.load.CaseBook;
+import felloe.load.CasePlan;
+import felloe.load.GaugeRange;
+import felloe.load.HubHold;
+import felloe.load.LoadException;
+import felloe.load.LoadPlan;
+import felloe.load.ScrewUse;
+import felloe.mesh.MeshException;
+import felloe.plate.BadInput;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.LayupWish;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.plate.Wished;
+import felloe.yaml.Problems;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reckons loads on a plate. */
+final class LoadBench {
+
+  private final Path folder;
+
+  LoadBench(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * The answer for a shape.
+   *
+   * @throws BadInput with everything that is wrong with request and shape, or telling why it cannot
+   *     be reckoned
+   */
+  LoadAnswer answer(ShapeSource shape, LoadRequest request) {
+    long start = System.nanoTime();
+    Problems problems = new Problems();
+    LoadOrder order = null;
+    Plate plate = null;
+    try {
+      order = LoadOrder.of(request, folder);
+    } catch (BadInput bad) {
+      problems.add(bad);
+    }
+    try {
+      plate = Reading.plate(shape, folder);
+    } catch (BadInput bad) {
+      problems.add(bad);
+    }
+    problems.throwIfAny();
+    Optional<HubSpec> hub = Reading.hub(plate, shape, folder);
+    JointPlan joints = JointPlan.of(plate, hub);
+    return answer(plate, order, joints, screwed(plate, hub), start);
+  }
+
+  /** The hub holes that screws go through: all, unless the hub has fewer screws. */
+  private static List<Hole> screwed(Plate plate, Optional<HubSpec> hub) {
+    List<Hole> all = plate.holes(HoleRole.BOLT);
+    if (hub.isEmpty()) {
+      return all;
+    }
+    HubFitResult fit = felloe.hub.HubFit.of(plate, hub.get());
+    List<Hole> used = fit.screws().stream().map(ScrewFit::hole).toList();
+    return fit.enters() && used.size() >= 2 ? all.stream().filter(used::contains).toList() : all;
+  }
+
+  private LoadAnswer answer(
+      Plate plate, LoadOrder order, JointPlan joints, List<Hole> screwed, long start) {
+    GaugeRange range = GaugeRange.of(plate, LayupWish.NONE, order.book(), order.tested());
+    CaseBook book = CaseBook.builtIn();
+    BasedFigure factor = factor(plate, book, range);
+    HubHold hold = HubHold.of(plate, order.hold(), joints, screwed);
+    Place asked = order.cases().isEmpty() ? Place.BUILT_IN : LoadOrder.CASE;
+    CasePlan cases = CasePlan.of(plate, book, hold, factor.value(), order.cases(), asked);
+    List<BasedFigure> figures = new ArrayList<>(range.figures());
+    figures.add(factor);
+    if (cases.cases().stream().anyMatch(c -> !c.own())) {
+      figures.add(book.strong());
+      figures.add(book.breadth());
+    }
+    try {
+      LoadPlan plan = LoadPlan.of(plate, range, order.gauges(range), hold, cases, figures);
+      double seconds = (System.nanoTime() - start) / 1e9;
+      return LoadAnswer.of(plan, ScrewUse.of(plan, joints), seconds);
+    } catch (LoadException refused) {
+      throw refused(plate, refused.subject(), refused.getMessage());
+    } catch (MeshException tooMany) {
+      throw new BadInput(
+          new Problem(
+              Place.ofFile(plate.stock().place().file()),
+              "load",
+              "",
+              "cannot be reckoned: " + tooMany.getMessage(),
+              "widen the narrowest web, or look for a window that all but touches an edge"));
+    }
+  }
+
+  private static BasedFigure factor(Plate plate, CaseBook book, GaugeRange range) {
+    return plate
+        .load()
+        .factor()
+        .map(
+            own -> new BasedFigure("factor on the loads", own.value(), "", "set in the shape file"))
+        .orElseGet(() -> book.factor(plate.stock().material().kind(), range.tested()));
+  }
+
+  private static BadInput refused(Plate plate, String subject, String words) {
+    Place place =
+        plate
+            .load()
+            .clampDiameter()
+            .filter(c -> subject.equals("support"))
+            .map(Wished::place)
+            .orElse(Place.ofFile(plate.stock().place().file()));
+    String value = plate.load().clampDiameter().map(c -> Numbers.brief(c.value(), 3)).orElse("");
+    boolean support = subject.equals("support");
+    return new BadInput(
+        new Problem(
+            place,
+            support ? "load.clamp_diameter" : "load case " + subject,
+            support ? value : "",
+            words,
+            ""));
+  }
+}

@@ -1,0 +1,160 @@
+package felloe.load;
+
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.joints.JointPlan;
+import felloe.joints.PlannedJoint;
+import felloe.joints.WasherSize;
+import felloe.plate.BadInput;
+import felloe.plate.Hole;
+import felloe.plate.LoadWish;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.plate.Wished;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How the hub holds a plate, and why it is taken so.
+ *
+ * @param support the support
+ * @param why in a sentence
+ * @param assumptions what was taken for granted
+ * @param holes the hub holes that have screws
+ */
+public record HubHold(Support support, String why, List<String> assumptions, List<Hole> holes) {
+
+  /**
+   * Head over hole where no screw is planned: ISO 4762 and ISO 273, M5 in 5.5 and its neighbours.
+   */
+  private static final double HEAD = 1.55;
+
+  /** Copies the lists. */
+  public HubHold {
+    assumptions = List.copyOf(assumptions);
+    holes = List.copyOf(holes);
+  }
+
+  /**
+   * The hold of a plate.
+   *
+   * @param asked what the call asks for, over what the shape file does
+   * @param joints its screws
+   * @param holes the hub holes that have screws
+   * @throws BadInput when nothing holds it
+   */
+  public static HubHold of(
+      Plate plate, Optional<Wished<LoadWish.Hold>> asked, JointPlan joints, List<Hole> holes) {
+    LoadWish wish = plate.load();
+    Optional<Wished<LoadWish.Hold>> wished = asked.or(wish::hold);
+    LoadWish.Hold hold =
+        wished
+            .map(Wished::value)
+            .orElse(wish.clampDiameter().isPresent() ? LoadWish.Hold.CLAMPED : LoadWish.Hold.BOLTS);
+    Place place = wished.map(Wished::place).orElse(Place.ofFile(plate.stock().place().file()));
+    return hold == LoadWish.Hold.CLAMPED
+        ? clamped(wish, place, holes)
+        : bolted(plate, wished.isPresent(), place, joints, holes);
+  }
+
+  private static HubHold clamped(LoadWish wish, Place place, List<Hole> holes) {
+    if (wish.clampDiameter().isEmpty()) {
+      throw new BadInput(
+          new Problem(
+              place,
+              "load.clamp_diameter",
+              "",
+              "is missing: within which circle the hub holds the plate fast",
+              "add 'load: {clamp_diameter: 70}' with the diameter of your hub's face"));
+    }
+    double diameter = wish.clampDiameter().get().value();
+    return new HubHold(
+        new Support.Clamped(diameter),
+        "held fast within "
+            + Numbers.brief(diameter, 2)
+            + " mm of the hub axis, as asked for: the stiffest that a hub can be; one whose face"
+            + " gives, or whose screws are few, lets the plate move more",
+        List.of(),
+        holes);
+  }
+
+  private static HubHold bolted(
+      Plate plate, boolean asked, Place place, JointPlan joints, List<Hole> holes) {
+    if (holes.size() < 2) {
+      throw new BadInput(
+          new Problem(
+              place,
+              "load",
+              "",
+              (holes.isEmpty() ? "has no hub holes" : "has one hub hole")
+                  + ", and nothing else says how the hub holds the plate",
+              "add 'bolt-circles', or 'load: {clamp_diameter: 70}' with the diameter of your hub's"
+                  + " face"));
+    }
+    List<String> assumptions = new ArrayList<>();
+    List<Support.Bolt> bolts = new ArrayList<>();
+    double reach = 0;
+    double widest = 0;
+    boolean guessed = false;
+    for (Hole hole : holes) {
+      Optional<Double> planned = head(joints, hole);
+      guessed |= planned.isEmpty();
+      double head = Math.max(planned.orElse(HEAD * hole.diameter()), 1.1 * hole.diameter());
+      bolts.add(new Support.Bolt(hole.label(), hole.centre(), head));
+      reach = Math.max(reach, hole.centre().distance(Point.ORIGIN));
+      widest = Math.max(widest, hole.diameter());
+    }
+    if (guessed) {
+      assumptions.add(
+          "no screw is planned for some hub holes: its head is taken to be 1.55 times the hole");
+    } else {
+      assumptions.add(
+          "each screw presses on a circle of "
+              + Numbers.brief(bolts.get(0).head(), 2)
+              + " mm, its head or washer, and holds the plate fast there");
+    }
+    double face = plate.load().faceDiameter().map(Wished::value).orElse(2 * reach + 2 * widest);
+    assumptions.add(
+        plate.load().faceDiameter().isPresent()
+            ? "the hub's face is " + Numbers.brief(face, 2) + " mm across, as the shape file says"
+            : "the hub's face is taken to be "
+                + Numbers.brief(face, 1)
+                + " mm across, one hole diameter beyond the holes' circle; measure yours and write"
+                + " load.face_diameter");
+    String why =
+        "held by its screws, with the hub's face behind, which pushes but does not pull"
+            + (asked
+                ? ", as asked for"
+                : ": the softer and so the safer of the two ways; a plate clamped all round (give"
+                    + " load.clamp_diameter) comes out stiffer");
+    return new HubHold(new Support.Bolted(bolts, face), why, assumptions, holes);
+  }
+
+  private static Optional<Double> head(JointPlan joints, Hole hole) {
+    for (PlannedJoint joint : joints.joints()) {
+      if (joint.holes().contains(hole)) {
+        double bearing = joint.headSize().bearing();
+        return Optional.of(Math.max(bearing, joint.washer().map(WasherSize::diameter).orElse(0.0)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Radius within which a hand has nothing to hold, mm. */
+  double radius() {
+    return support instanceof Support.Clamped clamped
+        ? clamped.diameter() / 2
+        : ((Support.Bolted) support).face() / 2;
+  }
+
+  /** Whether a point cannot move, since the hub holds it. */
+  boolean holds(Point p) {
+    if (support instanceof Support.Clamped clamped) {
+      return p.norm() <= clamped.diameter() / 2;
+    }
+    return ((Support.Bolted) support)
+        .bolts().stream().anyMatch(b -> b.at().distance(p) <= b.head() / 2);
+  }
+}

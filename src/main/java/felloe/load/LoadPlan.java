@@ -1,0 +1,282 @@
+package felloe.load;
+
+import felloe.geometry.Region;
+import felloe.layup.BasedFigure;
+import felloe.plate.Hole;
+import felloe.plate.LoadWish;
+import felloe.plate.Plate;
+import felloe.plate.Wished;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a plate does under its load cases, and what other thicknesses would do. An estimate.
+ *
+ * @param plate the plate
+ * @param gauge as the shape file has it
+ * @param hold how the hub holds it
+ * @param result mesh and fields; those of a fall under the force that the fall comes to
+ * @param cases each case, in the order of the fields
+ * @param leftOut usual cases that there is no place for
+ * @param wanted what is wanted
+ * @param trials other thicknesses, and this one; empty when none were asked for
+ * @param figures what the answer rests on
+ * @param notes what the maker should know
+ */
+public record LoadPlan(
+    Plate plate,
+    Gauge gauge,
+    HubHold hold,
+    LoadResult result,
+    List<Judged> cases,
+    List<String> leftOut,
+    Wanted wanted,
+    List<Trial> trials,
+    List<BasedFigure> figures,
+    List<String> notes) {
+
+  /** Share of transverse shear above which a plate is too thick for the model. */
+  public static final double THICK = 0.05;
+
+  /** Copies the lists. */
+  public LoadPlan {
+    cases = List.copyOf(cases);
+    leftOut = List.copyOf(leftOut);
+    trials = List.copyOf(trials);
+    figures = List.copyOf(figures);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * What is wanted of a plate.
+   *
+   * @param margin the least margin
+   * @param deflection the most that hands may move it, mm
+   */
+  public record Wanted(double margin, Optional<Double> deflection) {
+
+    /** What a shape file wants: no less than a margin of 0. */
+    static Wanted of(LoadWish wish) {
+      return new Wanted(
+          wish.margin().map(Wished::value).orElse(0.0), wish.deflection().map(Wished::value));
+    }
+
+    /** Whether figures are as wanted. */
+    boolean met(double margin, double deflection) {
+      return margin >= this.margin && this.deflection.map(d -> deflection <= d).orElse(true);
+    }
+  }
+
+  /**
+   * A case and what is to be thought of it.
+   *
+   * @param field what the plate does
+   * @param change from a coarser mesh; empty after a single one
+   * @param factor by which the load was multiplied for the margin
+   * @param fall the fall that the force followed from
+   * @param own whether the shape file gives it
+   * @param bolts forces of the hub's screws: of the model, or shared out when the plate is clamped
+   * @param met whether margin and deflection are as wanted
+   */
+  public record Judged(
+      CaseField field,
+      Optional<LoadResult.Change> change,
+      double factor,
+      Optional<Fall> fall,
+      boolean own,
+      List<CaseField.BoltForce> bolts,
+      boolean met) {
+
+    /** Copies the list. */
+    public Judged {
+      bolts = List.copyOf(bolts);
+    }
+
+    /** How much more load there may be before it fails, as a part of the load times its factor. */
+    public double margin() {
+      return LoadPlan.margin(field, factor);
+    }
+
+    /** Force over deflection there, N/mm; empty with several hands. */
+    public OptionalDouble stiffness() {
+      return field.load().forces().size() == 1 && field.atLoad() > 0
+          ? OptionalDouble.of(field.load().forces().get(0).size() / field.atLoad())
+          : OptionalDouble.empty();
+    }
+  }
+
+  /**
+   * What a thickness would do.
+   *
+   * @param gauge the thickness
+   * @param margin of the worst case
+   * @param marginCase its name
+   * @param deflection the most that a hand moves the plate, mm, falls left out
+   * @param deflectionCase its name
+   * @param met whether both are as wanted
+   * @param own whether it is the plate's own
+   */
+  public record Trial(
+      Gauge gauge,
+      double margin,
+      String marginCase,
+      double deflection,
+      String deflectionCase,
+      boolean met,
+      boolean own) {}
+
+  /** Margin of a field: 1 / (use times factor) - 1; very large where nothing is stressed. */
+  static double margin(CaseField field, double factor) {
+    double used = field.worst().use() * factor;
+    return used <= 1e-6 ? 1e6 : 1 / used - 1;
+  }
+
+  /**
+   * Reckons.
+   *
+   * @param range the thicknesses that the plate might be made in
+   * @param others which of them to try beside its own
+   * @throws LoadException when nothing holds the plate
+   * @throws felloe.mesh.MeshException when it is too narrow to be meshed
+   */
+  public static LoadPlan of(
+      Plate plate,
+      GaugeRange range,
+      List<Gauge> others,
+      HubHold hold,
+      CasePlan plan,
+      List<BasedFigure> figures) {
+    Region region = plate.region();
+    Gauge gauge = range.now();
+    List<LoadCase> loads = plan.cases().stream().map(CasePlan.Planned::load).toList();
+    LoadResult trial =
+        new LoadStudy(region, gauge.section(), hold.support(), loads)
+            .reckon(LoadStudy.Patience.USUAL);
+    List<CaseField> fields = fallen(trial.cases(), plan, gauge);
+    LoadResult result =
+        new LoadResult(
+            trial.section(),
+            trial.support(),
+            trial.mesh(),
+            fields,
+            trial.changes(),
+            trial.unknowns(),
+            trial.settled());
+    Wanted wanted = Wanted.of(plate.load());
+    List<Judged> judged = new ArrayList<>();
+    for (int i = 0; i < fields.size(); i++) {
+      CasePlan.Planned planned = plan.cases().get(i);
+      judged.add(judged(fields.get(i), result, i, planned, hold, wanted));
+    }
+    List<Trial> trials = new ArrayList<>();
+    for (Gauge other : others) {
+      boolean own = same(other, gauge);
+      List<CaseField> theirs =
+          own
+              ? fields
+              : fallen(
+                  new LoadStudy(region, other.section(), hold.support(), loads)
+                      .reckon(result.mesh())
+                      .cases(),
+                  plan,
+                  other);
+      trials.add(trial(other, theirs, plan, wanted, own));
+    }
+    List<String> notes = new ArrayList<>(range.notes());
+    notes.addAll(gauge.section().notes());
+    return new LoadPlan(
+        plate, gauge, hold, result, judged, plan.leftOut(), wanted, trials, figures, notes);
+  }
+
+  private static boolean same(Gauge a, Gauge b) {
+    return a.plies().equals(b.plies()) && Math.abs(a.thickness() - b.thickness()) < 1e-9;
+  }
+
+  /** The fields, those of falls under the force that the fall comes to. */
+  private static List<CaseField> fallen(List<CaseField> fields, CasePlan plan, Gauge gauge) {
+    List<CaseField> all = new ArrayList<>();
+    for (int i = 0; i < fields.size(); i++) {
+      CaseField field = fields.get(i);
+      Optional<Fall> fall = plan.cases().get(i).fall();
+      if (fall.isPresent()) {
+        double trial = field.load().forces().get(0).size();
+        double force = fall.get().force(gauge.mass() / 1000, trial / field.atLoad());
+        field = field.times(force / trial);
+      }
+      all.add(field);
+    }
+    return all;
+  }
+
+  private static Judged judged(
+      CaseField field,
+      LoadResult result,
+      int index,
+      CasePlan.Planned planned,
+      HubHold hold,
+      Wanted wanted) {
+    List<CaseField.BoltForce> bolts = field.bolts();
+    if (bolts.isEmpty()) {
+      bolts = SharedBolts.of(hold.holes().stream().toList(), field.hub());
+    }
+    Optional<LoadResult.Change> change =
+        result.changes().isEmpty() ? Optional.empty() : Optional.of(result.changes().get(index));
+    boolean fall = planned.fall().isPresent();
+    return new Judged(
+        field,
+        change,
+        planned.factor(),
+        planned.fall(),
+        planned.own(),
+        bolts,
+        wanted.met(margin(field, planned.factor()), fall ? 0 : field.atLoad()));
+  }
+
+  private static Trial trial(
+      Gauge gauge, List<CaseField> fields, CasePlan plan, Wanted wanted, boolean own) {
+    double margin = Double.POSITIVE_INFINITY;
+    double deflection = 0;
+    String marginCase = "";
+    String deflectionCase = "";
+    for (int i = 0; i < fields.size(); i++) {
+      CasePlan.Planned planned = plan.cases().get(i);
+      double here = margin(fields.get(i), planned.factor());
+      if (here < margin) {
+        margin = here;
+        marginCase = planned.load().name();
+      }
+      if (planned.fall().isEmpty() && fields.get(i).atLoad() > deflection) {
+        deflection = fields.get(i).atLoad();
+        deflectionCase = planned.load().name();
+      }
+    }
+    boolean met = wanted.met(margin, deflection);
+    return new Trial(gauge, margin, marginCase, deflection, deflectionCase, met, own);
+  }
+
+  /** Whether every case is as wanted. */
+  public boolean met() {
+    return cases.stream().allMatch(Judged::met);
+  }
+
+  /** The case with the least margin. */
+  public Judged worst() {
+    Judged worst = cases.get(0);
+    for (Judged one : cases) {
+      worst = one.margin() < worst.margin() ? one : worst;
+    }
+    return worst;
+  }
+
+  /** The thinnest of the thicknesses that were tried that does all that is wanted. */
+  public Optional<Trial> least() {
+    return trials.stream().filter(Trial::met).findFirst();
+  }
+
+  /** The hub's holes that have screws. */
+  public List<Hole> hubHoles() {
+    return hold.holes();
+  }
+}
