@@ -5,8 +5,11 @@ import felloe.kit.LoadAnswer;
 import felloe.kit.LoadAnswer.Row;
 import felloe.kit.LoadAnswer.ScrewRow;
 import felloe.kit.LoadAnswer.Tried;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Loads on a plate as text. */
@@ -62,7 +65,7 @@ final class LoadText {
           Figures.at(row.at()) + " " + row.face(),
           Numbers.fixed(100 * row.strain(), 3),
           margin(row.margin()),
-          row.met() ? "" : "NOT AS WANTED");
+          row.fall() ? "told only" : row.met() ? "" : "NOT AS WANTED");
     }
     table.lines().forEach(screen::line);
     screen.line("");
@@ -91,10 +94,16 @@ final class LoadText {
     warnings(answer.rows());
   }
 
+  /** Each warning once, with the cases that it is about. */
   private void warnings(List<Row> rows) {
+    Map<String, List<String>> byWords = new LinkedHashMap<>();
     for (Row row : rows) {
-      row.warnings().forEach(w -> wrapped("Note on " + row.name() + ": " + w + "."));
+      for (String warning : row.warnings()) {
+        byWords.computeIfAbsent(warning, w -> new ArrayList<>()).add(row.name());
+      }
     }
+    byWords.forEach(
+        (words, names) -> wrapped("Note on " + String.join(", ", names) + ": " + words + "."));
   }
 
   private static String margin(double margin) {

@@ -64,6 +64,7 @@ public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds) {
    * @param factor on the load
    * @param margin see {@link LoadPlan.Judged#margin}
    * @param stiffness N/mm where one hand holds
+   * @param fall whether it is a fall, which is told and not judged
    * @param met whether it is as wanted
    * @param warnings where the model ends
    */
@@ -81,6 +82,7 @@ public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds) {
       double factor,
       double margin,
       OptionalDouble stiffness,
+      boolean fall,
       boolean met,
       List<String> warnings) {}
 
@@ -106,6 +108,7 @@ public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds) {
         one.factor(),
         one.margin(),
         one.stiffness(),
+        one.fall().isPresent(),
         one.met(),
         warnings(one));
   }
@@ -146,7 +149,8 @@ public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds) {
     double thickness = plan.gauge().thickness();
     if (field.shearShare() > LoadPlan.THICK) {
       warnings.add(
-          "the plate is too thick for a thin-plate model: it will move some "
+          "the plate is too thick for a thin-plate model, which leaves shear across it out: it will"
+              + " move some "
               + Numbers.brief(100 * field.shearShare(), 0)
               + " % more than this");
     }
@@ -154,6 +158,11 @@ public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds) {
       warnings.add(
           "it moves by more than half its thickness: a plate stretches then, and thin-plate theory"
               + " tells too much deflection");
+    }
+    if (one.fall().isPresent() && one.margin() < 0) {
+      warnings.add(
+          "such a fall may damage it; thickness hardly helps, so this is told and not judged. After"
+              + " any fall look for cracks and whitening, tap it and listen, and load it anew");
     }
     return warnings;
   }
@@ -330,12 +339,12 @@ public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds) {
 
   /** The largest change of a deflection from the coarser mesh, as a part of it; 0 unknown. */
   public double deflectionChange() {
-    return plan.result().changes().stream().mapToDouble(c -> c.deflection()).max().orElse(0);
+    return plan.result().deflectionChange();
   }
 
-  /** The same of a highest use. */
+  /** The same of a highest use, of the cases that come near the worst. */
   public double useChange() {
-    return plan.result().changes().stream().mapToDouble(c -> c.use()).max().orElse(0);
+    return plan.result().useChange();
   }
 
   /** Whether the figures no longer changed. */

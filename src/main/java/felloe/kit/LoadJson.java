@@ -115,6 +115,7 @@ final class LoadJson {
         .with("use", figure(field.worst().use()))
         .with("factor", figure(one.factor()))
         .with("margin", figure(one.margin()))
+        .with("judged", one.fall().isEmpty())
         .with("met", one.met())
         .with("shear_share", figure(field.shearShare()))
         .with("warnings", Json.array(answer.warnings(one), Json::text))
@@ -178,13 +179,12 @@ final class LoadJson {
   }
 
   private static Json mesh(LoadPlan plan) {
+    LoadResult result = plan.result();
     return mesh(
         plan,
-        plan.result().changes().stream()
-            .reduce(
-                (a, b) ->
-                    new LoadResult.Change(
-                        Math.max(a.deflection(), b.deflection()), Math.max(a.use(), b.use()))));
+        result.changes().isEmpty()
+            ? Optional.empty()
+            : Optional.of(new LoadResult.Change(result.deflectionChange(), result.useChange())));
   }
 
   private static Json mesh(LoadPlan plan, Optional<LoadResult.Change> change) {

@@ -21,6 +21,7 @@ public final class CaseBook {
   private static final String RESOURCE = "/felloe/load/cases.yaml";
 
   private final BasedFigure breadth;
+  private final BasedFigure rim;
   private final BasedFigure strong;
   private final Map<String, BasedFigure> factors = new LinkedHashMap<>();
   private final List<Usual> cases;
@@ -55,6 +56,7 @@ public final class CaseBook {
 
   private CaseBook(Fields top, Problems problems) {
     breadth = figure(top, "hand-breadth", "breadth of a hand", "mm");
+    rim = figure(top, "rim", "the widest rim that a hand closes about", "mm");
     strong = figure(top, "strong", "strong driver over the 5th percentile man", "");
     Fields f = top.group("factors");
     for (String kind : f.keys()) {
@@ -122,6 +124,11 @@ public final class CaseBook {
   /** Diameter of the patch that a hand presses on, mm. */
   public BasedFigure breadth() {
     return breadth;
+  }
+
+  /** The widest rim that a hand closes about, mm. */
+  public BasedFigure rim() {
+    return rim;
   }
 
   /** What a strong driver does over the 5th percentile man. */

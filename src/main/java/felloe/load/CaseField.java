@@ -73,6 +73,28 @@ public record CaseField(
         shearShare);
   }
 
+  /** The same load with other deflections and uses at the forces and the worst place. */
+  CaseField scaled(double deflection, double use) {
+    return new CaseField(
+        load,
+        deflections,
+        uses,
+        atLoads.stream().map(w -> w * deflection).toList(),
+        peakDeflection * deflection,
+        peakDeflectionAt,
+        new Strength.Worst(
+            worst.use() * use,
+            worst.z(),
+            worst.ply(),
+            worst.measure(),
+            worst.stress() * use,
+            worst.strain() * use),
+        worstAt,
+        bolts,
+        hub,
+        shearShare);
+  }
+
   /** The largest movement at a force, mm. */
   public double atLoad() {
     return atLoads.stream().mapToDouble(Double::doubleValue).max().orElse(0);

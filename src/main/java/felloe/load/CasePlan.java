@@ -122,7 +122,7 @@ public record CasePlan(List<Planned> cases, List<String> leftOut) {
     private void add(CaseBook.Usual usual) {
       List<HandForce> forces = new ArrayList<>();
       for (CaseBook.Hand hand : usual.hands()) {
-        Optional<Point> at = HandPlace.on(region, Math.toRadians(hand.clock()));
+        Optional<Point> at = HandPlace.on(region, Math.toRadians(hand.clock()), book.rim().value());
         if (at.filter(p -> p.norm() > hold.radius()).isEmpty()) {
           leftOut.add(
               usual.name()
@@ -182,7 +182,10 @@ public record CasePlan(List<Planned> cases, List<String> leftOut) {
               .at()
               .or(
                   () ->
-                      HandPlace.on(region, Math.toRadians(force.clock().orElseThrow()))
+                      HandPlace.on(
+                              region,
+                              Math.toRadians(force.clock().orElseThrow()),
+                              book.rim().value())
                           .map(Maker::rounded));
       String wanted = null;
       if (at.isEmpty() || !isOn(at.get())) {

@@ -257,7 +257,7 @@ public final class GaugeRange {
    */
   public List<Gauge> usual() {
     Gauge now = now();
-    return within(now.thickness() / 2.2, now.thickness() * 2.2, TRIED);
+    return within(now.thickness() / 2.2, now.thickness() * 2.6, TRIED);
   }
 
   /**

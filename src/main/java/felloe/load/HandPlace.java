@@ -17,12 +17,13 @@ final class HandPlace {
   private HandPlace() {}
 
   /**
-   * The middle of the outermost material along a ray from the hub axis; empty where the ray meets
-   * none.
+   * The middle of the outermost material along a ray from the hub axis, or of its outer part where
+   * it is wider than a rim; empty where the ray meets none.
    *
    * @param angle of the ray, radians counter-clockwise from +x
+   * @param rim the widest that a hand closes about, mm
    */
-  static Optional<Point> on(Region region, double angle) {
+  static Optional<Point> on(Region region, double angle, double rim) {
     Point along = Point.polar(1, angle);
     List<Double> cuts = new ArrayList<>(List.of(0.0));
     for (Contour contour : region.contours()) {
@@ -46,7 +47,7 @@ final class HandPlace {
           }
           start = before;
         }
-        return Optional.of(along.times((start + to) / 2));
+        return Optional.of(along.times((Math.max(start, to - rim) + to) / 2));
       }
     }
     return Optional.empty();

@@ -40,6 +40,9 @@ public record LoadPlan(
   /** Share of transverse shear above which a plate is too thick for the model. */
   public static final double THICK = 0.05;
 
+  /** As long as a maker waits: 1 % of deflections, 5 % of highest uses, three meshes. */
+  private static final LoadStudy.Patience PATIENCE = new LoadStudy.Patience(0.01, 0.05, 3, 12_000);
+
   /** Copies the lists. */
   public LoadPlan {
     cases = List.copyOf(cases);
@@ -78,7 +81,8 @@ public record LoadPlan(
    * @param fall the fall that the force followed from
    * @param own whether the shape file gives it
    * @param bolts forces of the hub's screws: of the model, or shared out when the plate is clamped
-   * @param met whether margin and deflection are as wanted
+   * @param met whether margin and deflection are as wanted; a fall is told and not judged, since
+   *     thickness hardly helps: a thicker plate is stiffer, and so the blow is harder
    */
   public record Judged(
       CaseField field,
@@ -152,9 +156,8 @@ public record LoadPlan(
     Gauge gauge = range.now();
     List<LoadCase> loads = plan.cases().stream().map(CasePlan.Planned::load).toList();
     LoadResult trial =
-        new LoadStudy(region, gauge.section(), hold.support(), loads)
-            .reckon(LoadStudy.Patience.USUAL);
-    List<CaseField> fields = fallen(trial.cases(), plan, gauge);
+        new LoadStudy(region, gauge.section(), hold.support(), loads).reckon(PATIENCE);
+    List<CaseField> fields = fallen(region, trial.cases(), plan, gauge);
     LoadResult result =
         new LoadResult(
             trial.section(),
@@ -170,39 +173,22 @@ public record LoadPlan(
       CasePlan.Planned planned = plan.cases().get(i);
       judged.add(judged(fields.get(i), result, i, planned, hold, wanted));
     }
-    List<Trial> trials = new ArrayList<>();
-    for (Gauge other : others) {
-      boolean own = same(other, gauge);
-      List<CaseField> theirs =
-          own
-              ? fields
-              : fallen(
-                  new LoadStudy(region, other.section(), hold.support(), loads)
-                      .reckon(result.mesh())
-                      .cases(),
-                  plan,
-                  other);
-      trials.add(trial(other, theirs, plan, wanted, own));
-    }
+    List<Trial> trials = new Thicknesses(region, gauge, hold, plan, wanted, fields).trials(others);
     List<String> notes = new ArrayList<>(range.notes());
     notes.addAll(gauge.section().notes());
     return new LoadPlan(
         plate, gauge, hold, result, judged, plan.leftOut(), wanted, trials, figures, notes);
   }
 
-  private static boolean same(Gauge a, Gauge b) {
-    return a.plies().equals(b.plies()) && Math.abs(a.thickness() - b.thickness()) < 1e-9;
-  }
-
   /** The fields, those of falls under the force that the fall comes to. */
-  private static List<CaseField> fallen(List<CaseField> fields, CasePlan plan, Gauge gauge) {
+  static List<CaseField> fallen(Region region, List<CaseField> fields, CasePlan plan, Gauge gauge) {
     List<CaseField> all = new ArrayList<>();
     for (int i = 0; i < fields.size(); i++) {
       CaseField field = fields.get(i);
       Optional<Fall> fall = plan.cases().get(i).fall();
       if (fall.isPresent()) {
         double trial = field.load().forces().get(0).size();
-        double force = fall.get().force(gauge.mass() / 1000, trial / field.atLoad());
+        double force = fall.get().force(region, gauge, field);
         field = field.times(force / trial);
       }
       all.add(field);
@@ -231,43 +217,12 @@ public record LoadPlan(
         planned.fall(),
         planned.own(),
         bolts,
-        wanted.met(margin(field, planned.factor()), fall ? 0 : field.atLoad()));
-  }
-
-  private static Trial trial(
-      Gauge gauge, List<CaseField> fields, CasePlan plan, Wanted wanted, boolean own) {
-    double margin = Double.POSITIVE_INFINITY;
-    double deflection = 0;
-    String marginCase = "";
-    String deflectionCase = "";
-    for (int i = 0; i < fields.size(); i++) {
-      CasePlan.Planned planned = plan.cases().get(i);
-      double here = margin(fields.get(i), planned.factor());
-      if (here < margin) {
-        margin = here;
-        marginCase = planned.load().name();
-      }
-      if (planned.fall().isEmpty() && fields.get(i).atLoad() > deflection) {
-        deflection = fields.get(i).atLoad();
-        deflectionCase = planned.load().name();
-      }
-    }
-    boolean met = wanted.met(margin, deflection);
-    return new Trial(gauge, margin, marginCase, deflection, deflectionCase, met, own);
+        fall || wanted.met(margin(field, planned.factor()), field.atLoad()));
   }
 
   /** Whether every case is as wanted. */
   public boolean met() {
     return cases.stream().allMatch(Judged::met);
-  }
-
-  /** The case with the least margin. */
-  public Judged worst() {
-    Judged worst = cases.get(0);
-    for (Judged one : cases) {
-      worst = one.margin() < worst.margin() ? one : worst;
-    }
-    return worst;
   }
 
   /** The thinnest of the thicknesses that were tried that does all that is wanted. */

@@ -38,6 +38,22 @@ public record LoadResult(
    */
   public record Change(double deflection, double use) {}
 
+  /** The largest change of a deflection; 0 after a single mesh. */
+  public double deflectionChange() {
+    return changes.stream().mapToDouble(Change::deflection).max().orElse(0);
+  }
+
+  /** The largest change of a highest use, of the cases that come near the worst; 0 as above. */
+  public double useChange() {
+    double most = worst().worst().use();
+    double change = 0;
+    for (int i = 0; i < changes.size(); i++) {
+      boolean matters = cases.get(i).worst().use() >= LoadStudy.MATTERS * most;
+      change = matters ? Math.max(change, changes.get(i).use()) : change;
+    }
+    return change;
+  }
+
   /** The case with the highest use. */
   public CaseField worst() {
     CaseField worst = cases.get(0);

@@ -174,7 +174,12 @@ final class PlateOnHub {
         mesh.point(worst),
         reaction.bolts(out, flat),
         HubReaction.balancing(load),
-        TransverseShear.share(mesh, section, held.bending(), k));
+        TransverseShear.share(mesh, section, held.bending(), k, hub()));
+  }
+
+  /** Where the hub's face ends and a thickness more: beyond, the shear is that of a plate. */
+  private double hub() {
+    return support instanceof Support.Bolted bolted ? bolted.face() / 2 + section.thickness() : 0;
   }
 
   /** How far the patch of a force moves along it, mm. */

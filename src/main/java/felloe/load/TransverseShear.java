@@ -18,8 +18,10 @@ final class TransverseShear {
    * @param clamped unknowns of the plate in bending that are held; where all of a triangle is, it
    *     has no part in this
    * @param k curvatures at the nodes
+   * @param hub distance from the hub axis within which shear is left out, mm: on the hub's face it
+   *     is all but a point force at each bolt, of which a shear without bound would follow
    */
-  static double share(PlateMesh mesh, Section section, BitSet clamped, double[] k) {
+  static double share(PlateMesh mesh, Section section, BitSet clamped, double[] k, double hub) {
     double shear = 0;
     double bending = 0;
     for (int t = 0; t < mesh.triangles(); t++) {
@@ -43,10 +45,20 @@ final class TransverseShear {
         qy += dx * mxy + dy * my;
         energy += (mx * k[3 * n] + my * k[3 * n + 1] + mxy * k[3 * n + 2]) / 3;
       }
-      shear += area * (qx * qx + qy * qy) / section.shear() / 2;
+      shear += onHub(mesh, t, hub) ? 0 : area * (qx * qx + qy * qy) / section.shear() / 2;
       bending += area * energy / 2;
     }
     return bending == 0 ? 0 : shear / bending;
+  }
+
+  private static boolean onHub(PlateMesh mesh, int triangle, double hub) {
+    double x = 0;
+    double y = 0;
+    for (int c = 0; c < 3; c++) {
+      x += mesh.x(mesh.corner(triangle, c)) / 3;
+      y += mesh.y(mesh.corner(triangle, c)) / 3;
+    }
+    return Math.hypot(x, y) < hub;
   }
 
   private static boolean idle(PlateMesh mesh, int triangle, BitSet clamped) {
