@@ -130,7 +130,7 @@ final class LoadBench {
             place,
             support ? "load.clamp_diameter" : "load case " + subject,
             support ? value : "",
-            words,
+            (support ? "cannot be: " : "") + words,
             ""));
   }
 }

@@ -61,6 +61,8 @@ class JsonDocumentTest {
     Files.writeString(strips, DocsPage.of("docs/layup.md").yamlFile("my-strips.yaml"));
     collect(Run.of("layup", "--tested", strips.toString(), "--format", "json").out(), members);
     collect(Run.of("layup", "shapes/heron.yaml", "--format", "json").out(), members);
+    String load = "load shapes/dunlin.yaml --case pull --case turn --format json";
+    collect(Run.of(load.split(" ")).out(), members);
     String page = Files.readString(Path.of("docs/json.md"));
     Set<String> missing = new TreeSet<>(members);
     missing.removeIf(
