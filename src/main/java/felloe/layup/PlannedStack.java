@@ -28,7 +28,7 @@ public record PlannedStack(LayupChoice choice, StackPlan plan, Stack stack, doub
    */
   public static PlannedStack of(Stock stock, LayupWish wish, MaterialBook book, double thickness) {
     LayupChoice choice = LayupChoice.of(stock, wish.over(stock.layup()), book);
-    StackPlan plan = StackPlan.of(choice, thickness);
+    StackPlan plan = StackPlan.of(choice, thickness, stock.place());
     double density =
         plan.fraction() * choice.cloth().fibre().density()
             + (1 - plan.fraction()) * choice.resin().density();
@@ -61,7 +61,7 @@ public record PlannedStack(LayupChoice choice, StackPlan plan, Stack stack, doub
             all.scale(),
             all.prices());
     LayupChoice counts = LayupChoice.of(stock, counted, book);
-    StackPlan plan = StackPlan.of(counts, thickness);
+    StackPlan plan = StackPlan.of(counts, thickness, stock.place());
     double density =
         plan.fraction() * choice.cloth().fibre().density()
             + (1 - plan.fraction()) * choice.resin().density();
