@@ -86,7 +86,7 @@ public final class LoadPages {
     view.words().forEach(text -> lines.addAll(Paragraph.wrap(text, TEXT, field.width())));
     double foot = field.minY() + lines.size() * PITCH;
     List<Mark> words = new ArrayList<>();
-    String title = Paragraph.fit(view.title(), HEAD, field.width());
+    String title = Paragraph.fit(view.load(), HEAD, field.width());
     Point head = new Point(field.minX(), field.maxY() - HEAD);
     words.add(Mark.Label.of(title, head, HEAD, Anchor.START));
     words.addAll(Paragraph.labels(lines, field.minX(), foot, TEXT, PITCH));

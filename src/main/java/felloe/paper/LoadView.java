@@ -10,8 +10,9 @@ import java.util.OptionalDouble;
  * What the picture of a plate under a load shows. Millimetres, in the plate's frame, seen by the
  * driver.
  *
- * @param title of the picture, with the plate's name and revision
- * @param words what the load is, what holds the plate, and what else belongs below the maps
+ * @param title the plate's name and revision
+ * @param load what the hands do
+ * @param words what holds the plate, and what else belongs below the maps
  * @param region the material
  * @param held edges of what holds the plate from behind, such as the hub's face
  * @param heads edges of the heads of screws, or of their washers
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  */
 public record LoadView(
     String title,
+    String load,
     List<String> words,
     Region region,
     List<Contour> held,

@@ -181,6 +181,7 @@ class LoadPictureTest {
         () ->
             new LoadView(
                 view.title(),
+                view.load(),
                 view.words(),
                 view.region(),
                 List.of(),

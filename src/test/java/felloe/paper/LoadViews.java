@@ -43,7 +43,8 @@ public final class LoadViews {
     Region ring =
         new Region(Contour.circle(Point.ORIGIN, 150), List.of(Contour.circle(Point.ORIGIN, 45)));
     return new LoadView(
-        "Ring, revision 1: one hand pulls",
+        "Ring, revision 1",
+        "one hand pulls",
         List.of("Held under the hub's face.", "An estimate. " + Cautions.USE),
         ring,
         List.of(Contour.circle(Point.ORIGIN, 60)),

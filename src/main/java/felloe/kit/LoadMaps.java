@@ -1,0 +1,154 @@
+package felloe.kit;
+
+import felloe.geometry.Contour;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.load.CaseField;
+import felloe.load.HandForce;
+import felloe.load.LoadPlan;
+import felloe.load.Support;
+import felloe.mesh.PlateMesh;
+import felloe.paper.Cautions;
+import felloe.paper.LoadView;
+import felloe.paper.ThicknessView;
+import felloe.paper.ValueField;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What a plate does under load, as pictures show it. */
+final class LoadMaps {
+
+  /** A plate that moves by less than this share across its plane is shown moving in it. */
+  private static final double FLAT = 0.05;
+
+  private final LoadAnswer answer;
+  private final LoadPlan plan;
+  private final double[] x;
+  private final double[] y;
+  private final int[] corners;
+
+  LoadMaps(LoadAnswer answer) {
+    this.answer = answer;
+    this.plan = answer.plan();
+    PlateMesh mesh = plan.result().mesh();
+    this.x = new double[mesh.nodes()];
+    this.y = new double[mesh.nodes()];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = mesh.x(i);
+      y[i] = mesh.y(i);
+    }
+    this.corners = new int[3 * mesh.triangles()];
+    for (int i = 0; i < corners.length; i++) {
+      corners[i] = mesh.corner(i / 3, i % 3);
+    }
+  }
+
+  /** A case's view. */
+  LoadView view(LoadPlan.Judged one) {
+    CaseField field = one.field();
+    String title = answer.plate().title() + ", revision " + answer.plate().revision();
+    return new LoadView(
+        title,
+        field.load().title() + " (" + field.load().name() + ")",
+        words(one),
+        answer.plate().region(),
+        held(),
+        heads(),
+        field.load().forces().stream().map(LoadMaps::hand).toList(),
+        List.of(use(one), moves(field)));
+  }
+
+  private static LoadView.Hand hand(HandForce f) {
+    return new LoadView.Hand(f.at(), f.x(), f.y(), f.z(), Numbers.fixed(f.size(), 0) + " N");
+  }
+
+  private List<Contour> held() {
+    Support support = plan.hold().support();
+    double diameter =
+        support instanceof Support.Clamped clamped
+            ? clamped.diameter()
+            : ((Support.Bolted) support).face();
+    return List.of(Contour.circle(Point.ORIGIN, diameter / 2));
+  }
+
+  private List<Contour> heads() {
+    return plan.hold().support() instanceof Support.Bolted bolted
+        ? bolted.bolts().stream().map(b -> Contour.circle(b.at(), b.head() / 2)).toList()
+        : List.of();
+  }
+
+  private LoadView.Map use(LoadPlan.Judged one) {
+    double percent = 100 * one.factor();
+    CaseField field = one.field();
+    return new LoadView.Map(
+        "Use of the material under "
+            + Numbers.brief(one.factor(), 2)
+            + " times the load; it fails at 100 %",
+        "%",
+        new ValueField(x, y, corners, Arrays.stream(field.uses()).map(u -> u * percent).toArray()),
+        field.worstAt(),
+        Numbers.fixed(percent * field.worst().use(), 0) + " %",
+        OptionalDouble.of(100));
+  }
+
+  private LoadView.Map moves(CaseField field) {
+    double most = Arrays.stream(field.deflections()).map(Math::abs).max().orElse(0);
+    boolean flat = most < FLAT * field.peakDeflection();
+    double[] moves = flat ? field.slides() : field.deflections();
+    int peak = 0;
+    for (int i = 0; i < moves.length; i++) {
+      peak = Math.abs(moves[i]) > Math.abs(moves[peak]) ? i : peak;
+    }
+    return new LoadView.Map(
+        flat ? "Movement in the plane of the plate" : "Deflection toward the driver",
+        "mm",
+        new ValueField(x, y, corners, moves),
+        plan.result().mesh().point(peak),
+        Numbers.fixed(moves[peak], Math.abs(moves[peak]) < 0.1 ? 3 : 2).replace('-', '\u2212')
+            + " mm",
+        OptionalDouble.empty());
+  }
+
+  private List<String> words(LoadPlan.Judged one) {
+    boolean clamped = answer.clamped();
+    boolean laid = answer.plyCount().isPresent();
+    return List.of(
+        answer.plate().stock().material().title()
+            + ", "
+            + answer.plyCount().map(n -> n + " plies, ").orElse("")
+            + Numbers.brief(answer.thickness(), 2)
+            + " mm, "
+            + (clamped ? "held fast within the dashed circle" : "held by its screws")
+            + (clamped ? "" : " (small circles: their heads) with the hub's face (dashed) behind")
+            + ". "
+            + (one.fall().isPresent()
+                ? "The fall comes to the force shown; it is told, not judged. "
+                : "Margin "
+                    + LoadBlocks.margin(one.margin())
+                    + (one.met() ? ". " : ", NOT AS WANTED. ")),
+        "Ring with a dot: force toward the driver; ring with a cross: away; arrow: in the plane."
+            + " Thin lines: lines of equal value. Cross: the peak."
+            + (laid ? " Use: of the worst ply." : " Use: at the worse face."),
+        "An estimate to choose by, not an approval. " + Cautions.USE);
+  }
+
+  /** The thicknesses that were tried. */
+  ThicknessView thicknesses() {
+    List<ThicknessView.Trial> trials = new ArrayList<>();
+    for (LoadAnswer.Tried t : answer.tried()) {
+      List<String> words = new ArrayList<>();
+      words.add(Numbers.brief(t.thickness(), 2) + " mm");
+      t.plies().ifPresent(n -> words.add(n + (n == 1 ? " ply" : " plies")));
+      words.add(Numbers.fixed(t.mass(), 0) + " g");
+      trials.add(
+          new ThicknessView.Trial(
+              t.thickness(), t.deflection(), t.margin(), words, t.met(), t.own()));
+    }
+    OptionalDouble deflection =
+        answer.wantedDeflection().map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    return new ThicknessView(
+        "Thicknesses of " + answer.plate().title(), trials, deflection, answer.wantedMargin());
+  }
+}
