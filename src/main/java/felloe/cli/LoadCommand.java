@@ -1,5 +1,6 @@
 package felloe.cli;
 
+import felloe.kit.CannotWrite;
 import felloe.kit.Kit;
 import felloe.kit.LoadAnswer;
 import felloe.kit.LoadRequest;
@@ -54,17 +55,21 @@ final class LoadCommand implements Command {
             "FILE",
             "What was measured on broken test strips of the same laminate, cut along the plate's"
                 + " x; it stands in for the tables."));
+    spec.addOption(
+        Options.out("Folder for pages and pictures, which are made only when it is given."));
+    spec.addOption(Options.text("--paper", "PAPER", "Paper of the pages. Usually A4."));
     spec.addOption(Options.format("text or json"));
     Options.examples(
         spec,
         "  felloe load heron.yaml",
         "  felloe load heron.yaml --case pull --thicknesses 4-8",
+        "  felloe load heron.yaml --out plans",
         "  felloe load heron.yaml --set load.clamp_diameter=84 --format json");
     return spec;
   }
 
   @Override
-  public int run(ParseResult call, Screen screen, Kit kit) {
+  public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
     String format = Options.chosenFormat(call, "text", "json");
     ShapeSource shape = Options.shape(call);
     LoadRequest request =
@@ -73,13 +78,15 @@ final class LoadCommand implements Command {
             call.matchedOptionValue(CASE, List.<String>of()),
             Options.value(call, THICKNESSES),
             Options.value(call, MATERIALS),
-            Options.value(call, TESTED));
-    LoadAnswer answer = kit.load(shape, request);
+            Options.value(call, TESTED),
+            Options.value(call, "--paper"));
+    LoadAnswer answer = kit.load(shape, request, Options.chosenOut(call));
     if (format.equals("json")) {
       screen.data(answer.json());
     } else {
       new LoadText(screen).show(answer);
     }
+    answer.files().forEach(file -> screen.say("Written: " + file));
     answer
         .cure()
         .ifPresent(

@@ -152,10 +152,13 @@ public final class Kit {
   /**
    * What the plate does under load.
    *
+   * @param out folder for its pages and pictures, made when it is missing; none are made without it
    * @throws BadInput with every problem, or telling why it cannot be reckoned
+   * @throws CannotWrite saying which file and why; nothing is changed then
    */
-  public LoadAnswer load(ShapeSource shape, LoadRequest request) {
-    return new LoadBench(folder).answer(shape, request);
+  public LoadAnswer load(ShapeSource shape, LoadRequest request, Optional<Path> out)
+      throws CannotWrite {
+    return new LoadBench(folder, disk).answer(shape, request, out);
   }
 
   /** All hubs that the program knows. */

@@ -9,6 +9,7 @@ import felloe.load.Strength;
 import felloe.load.Support;
 import felloe.out.JsonWriter;
 import felloe.plate.Plate;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +21,9 @@ import java.util.OptionalDouble;
  * @param plan mesh, fields and all that was reckoned
  * @param screws the most that each hub screw carries
  * @param seconds that it took
+ * @param files what was written
  */
-public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds) {
+public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds, List<Path> files) {
 
   private static final List<String> CAUTIONS =
       List.of(
@@ -34,13 +36,18 @@ public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds) {
           "For closed-course use at the builder's own judgement; not for public roads. Event"
               + " rules, local codes and a qualified person have the last word.");
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public LoadAnswer {
     screws = List.copyOf(screws);
+    files = List.copyOf(files);
   }
 
   static LoadAnswer of(LoadPlan plan, List<ScrewUse> screws, double seconds) {
-    return new LoadAnswer(plan, screws, seconds);
+    return new LoadAnswer(plan, screws, seconds, List.of());
+  }
+
+  LoadAnswer with(List<Path> written) {
+    return new LoadAnswer(plan, screws, seconds, written);
   }
 
   /** The plate. */

@@ -32,18 +32,22 @@ import java.util.Optional;
 final class LoadBench {
 
   private final Path folder;
+  private final Disk disk;
 
-  LoadBench(Path folder) {
+  LoadBench(Path folder, Disk disk) {
     this.folder = folder;
+    this.disk = disk;
   }
 
   /**
    * The answer for a shape.
    *
+   * @param out folder for pages and pictures; none are made without it
+   * @throws CannotWrite saying which file and why
    * @throws BadInput with everything that is wrong with request and shape, or telling why it cannot
    *     be reckoned
    */
-  LoadAnswer answer(ShapeSource shape, LoadRequest request) {
+  LoadAnswer answer(ShapeSource shape, LoadRequest request, Optional<Path> out) throws CannotWrite {
     long start = System.nanoTime();
     Problems problems = new Problems();
     LoadOrder order = null;
@@ -61,7 +65,11 @@ final class LoadBench {
     problems.throwIfAny();
     Optional<HubSpec> hub = Reading.hub(plate, shape, folder);
     JointPlan joints = JointPlan.of(plate, hub);
-    return answer(plate, order, joints, screwed(plate, hub), start);
+    LoadAnswer answer = answer(plate, order, joints, screwed(plate, hub), start);
+    return out.isPresent()
+        ? answer.with(
+            new LooseFiles(out.get(), disk).write(new LoadSheet(answer).files(order.paper())))
+        : answer;
   }
 
   /** The hub holes that screws go through: all, unless the hub has fewer screws. */

@@ -54,7 +54,8 @@ final class LoadJson {
                         .with("unit", f.unit())
                         .with("basis", f.basis())))
         .with("notes", Json.array(plan.notes(), Json::text))
-        .with("cautions", Json.array(answer.cautions(), Json::text));
+        .with("cautions", Json.array(answer.cautions(), Json::text))
+        .with("files", Json.array(answer.files(), file -> Json.text(file.toString())));
   }
 
   private static Json seconds(LoadAnswer answer) {

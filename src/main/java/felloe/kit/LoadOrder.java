@@ -5,12 +5,14 @@ import felloe.laminate.TestedStrips;
 import felloe.layup.MaterialBook;
 import felloe.load.Gauge;
 import felloe.load.GaugeRange;
+import felloe.paper.Paper;
 import felloe.plate.BadInput;
 import felloe.plate.LoadWish;
 import felloe.plate.Place;
 import felloe.plate.Problem;
 import felloe.plate.Wished;
 import felloe.yaml.Entry;
+import felloe.yaml.Nearest;
 import felloe.yaml.Problems;
 import felloe.yaml.YamlTree;
 import java.nio.file.InvalidPathException;
@@ -29,6 +31,7 @@ import java.util.OptionalDouble;
  * @param within the thinnest and thickest to try, mm; empty for the usual
  * @param book the materials
  * @param tested broken strips
+ * @param paper of the pages
  */
 record LoadOrder(
     Optional<Wished<LoadWish.Hold>> hold,
@@ -36,7 +39,8 @@ record LoadOrder(
     List<Double> listed,
     Optional<double[]> within,
     MaterialBook book,
-    Optional<TestedStrips> tested) {
+    Optional<TestedStrips> tested,
+    Paper paper) {
 
   static final Place CASE = Place.ofOption("--case", "");
 
@@ -108,8 +112,25 @@ record LoadOrder(
           problems.add(bad);
         }
       }
+      Paper paper = paper(request);
       problems.throwIfAny();
-      return new LoadOrder(hold, request.cases(), listed, within, book, tested);
+      return new LoadOrder(hold, request.cases(), listed, within, book, tested, paper);
+    }
+
+    private Paper paper(LoadRequest request) {
+      Optional<Paper> paper = request.paper().flatMap(Paper::find);
+      if (request.paper().isPresent() && paper.isEmpty()) {
+        List<String> known = Paper.names();
+        String name = request.paper().get();
+        problem(
+            "--paper",
+            name,
+            "is not a known paper",
+            Nearest.to(name, known).map(near -> "did you mean '" + near + "'? ").orElse("")
+                + "known: "
+                + String.join(", ", known));
+      }
+      return paper.orElse(Paper.A4);
     }
 
     private Optional<Wished<LoadWish.Hold>> hold(LoadRequest request) {

@@ -72,7 +72,8 @@ final class LoadSheet {
   }
 
   private About about(LoadView view) {
-    return new About(view.title() + ": " + view.load(), plate.revision(), String.join(" ", answer.cautions()));
+    return new About(
+        view.title() + ": " + view.load(), plate.revision(), String.join(" ", answer.cautions()));
   }
 
   private byte[] pages(List<LoadView> views, Paper paper) {

@@ -9,6 +9,7 @@ import java.util.List;
  *
  * @param load which case
  * @param deflections of the nodes toward the driver, mm
+ * @param slides how far the nodes move in the plane of the plate, mm
  * @param uses of the nodes' material, 1 at failure
  * @param atLoads how far each force moves its point along itself, mm
  * @param peakDeflection the largest movement of all nodes, mm
@@ -23,6 +24,7 @@ import java.util.List;
 public record CaseField(
     LoadCase load,
     double[] deflections,
+    double[] slides,
     double[] uses,
     List<Double> atLoads,
     double peakDeflection,
@@ -48,6 +50,7 @@ public record CaseField(
     return new CaseField(
         new LoadCase(load.name(), load.title(), forces, load.patch(), load.basis()),
         Arrays.stream(deflections).map(w -> w * factor).toArray(),
+        Arrays.stream(slides).map(s -> s * factor).toArray(),
         Arrays.stream(uses).map(u -> u * factor).toArray(),
         atLoads.stream().map(w -> w * factor).toList(),
         peakDeflection * factor,
@@ -78,6 +81,7 @@ public record CaseField(
     return new CaseField(
         load,
         deflections,
+        slides,
         uses,
         atLoads.stream().map(w -> w * deflection).toList(),
         peakDeflection * deflection,

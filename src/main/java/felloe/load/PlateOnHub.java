@@ -141,12 +141,14 @@ final class PlateOnHub {
       double[] k,
       double[] uses) {
     double[] deflections = new double[mesh.nodes()];
+    double[] slides = new double[mesh.nodes()];
     int peak = 0;
     double peakMove = -1;
     int worst = 0;
     for (int i = 0; i < mesh.nodes(); i++) {
       deflections[i] = bent[3 * i];
-      double move = Math.hypot(bent[3 * i], Math.hypot(moved[2 * i], moved[2 * i + 1]));
+      slides[i] = Math.hypot(moved[2 * i], moved[2 * i + 1]);
+      double move = Math.hypot(bent[3 * i], slides[i]);
       if (move > peakMove) {
         peakMove = move;
         peak = i;
@@ -166,6 +168,7 @@ final class PlateOnHub {
     return new CaseField(
         load,
         deflections,
+        slides,
         uses,
         atLoads,
         peakMove,

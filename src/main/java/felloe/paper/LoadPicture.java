@@ -41,7 +41,10 @@ public final class LoadPicture {
     Point head = new Point(left, page.maxY() + 2 * unit);
     words.add(
         Mark.Label.of(
-            Paragraph.fit(view.title() + ": " + view.load(), 1.4 * text, wide), head, 1.4 * text, Anchor.START));
+            Paragraph.fit(view.title() + ": " + view.load(), 1.4 * text, wide),
+            head,
+            1.4 * text,
+            Anchor.START));
     double y = page.minY();
     for (String sentence : view.words()) {
       for (String line : Paragraph.wrap(sentence, text, wide)) {
