@@ -4,6 +4,8 @@ import felloe.kit.CannotWrite;
 import felloe.kit.Kit;
 import felloe.kit.LoadAnswer;
 import felloe.kit.LoadRequest;
+import felloe.kit.SearchAnswer;
+import felloe.kit.SearchRequest;
 import felloe.kit.ShapeSource;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -18,6 +20,9 @@ final class LoadCommand implements Command {
   private static final String THICKNESSES = "--thicknesses";
   private static final String MATERIALS = "--materials";
   private static final String TESTED = "--tested";
+  private static final String LEAST_MASS = "--least-mass";
+  private static final String VARY = "--vary";
+  private static final String STEPS = "--steps";
 
   @Override
   public CommandSpec spec() {
@@ -56,8 +61,10 @@ final class LoadCommand implements Command {
             "What was measured on broken test strips of the same laminate, cut along the plate's"
                 + " x; it stands in for the tables."));
     spec.addOption(
-        Options.out("Folder for pages and pictures, which are made only when it is given."));
+        Options.out("Folder for pages and pictures, which are made only when it is given; with --least-mass"
+                + " for SHAPE-designs.csv, by which a search that was stopped goes on."));
     spec.addOption(Options.text("--paper", "PAPER", "Paper of the pages. Usually A4."));
+    Options.group(spec, "Least mass", 1, search());
     spec.addOption(Options.format("text or json"));
     Options.examples(
         spec,
@@ -66,6 +73,25 @@ final class LoadCommand implements Command {
         "  felloe load heron.yaml --out plans",
         "  felloe load heron.yaml --set load.clamp_diameter=84 --format json");
     return spec;
+  }
+
+  private static OptionSpec[] search() {
+    return new OptionSpec[] {
+      Options.flag(
+          LEAST_MASS,
+          "Looks for the lightest plate that passes its review and does what is wanted, by --vary;"
+              + " on all cores."),
+      OptionSpec.builder(VARY)
+          .paramLabel("PATH=FROM-TO")
+          .type(List.class)
+          .auxiliaryTypes(String.class)
+          .arity("1")
+          .description(
+              "A figure of the shape file and its bounds, such as stock.thickness=3-6. May be given"
+                  + " more than once.")
+          .build(),
+      Options.text(STEPS, "COUNT", "Values of each in the first round; 4 when left out.")
+    };
   }
 
   @Override
@@ -80,6 +106,10 @@ final class LoadCommand implements Command {
             Options.value(call, MATERIALS),
             Options.value(call, TESTED),
             Options.value(call, "--paper"));
+    if (Options.has(call, LEAST_MASS)) {
+      return search(call, screen, kit, shape, request);
+    }
+    refuseSearch(call);
     LoadAnswer answer = kit.load(shape, request, Options.chosenOut(call));
     if (format.equals("json")) {
       screen.data(answer.json());
@@ -93,5 +123,35 @@ final class LoadCommand implements Command {
             cure ->
                 screen.say(answer.plate().name() + " is NOT as wanted under load: " + cure + "."));
     return answer.met() ? Exit.WELL : Exit.FAILS;
+  }
+
+  private static int search(
+      ParseResult call, Screen screen, Kit kit, ShapeSource shape, LoadRequest request)
+      throws CannotWrite {
+    SearchRequest search =
+        new SearchRequest(
+            call.matchedOptionValue(VARY, List.<String>of()), Options.value(call, STEPS));
+    SearchAnswer answer;
+    try {
+      answer = kit.leastMass(shape, request, search, Options.chosenOut(call), screen::progress);
+    } finally {
+      screen.progressEnds();
+    }
+    if (Options.chosenFormat(call, "text", "json").equals("json")) {
+      screen.data(answer.json());
+    } else {
+      SearchText.show(screen, answer);
+    }
+    answer.file().ifPresent(file -> screen.say("Written: " + file));
+    return answer.doing() > 0 ? Exit.WELL : Exit.FAILS;
+  }
+
+  /** What counts for a search only is not passed over in silence. */
+  private static void refuseSearch(ParseResult call) {
+    for (String option : List.of(VARY, STEPS)) {
+      if (call.hasMatchedOption(option)) {
+        throw Calls.wrong(option, "only counts with " + LEAST_MASS, "add it, or take this out");
+      }
+    }
   }
 }

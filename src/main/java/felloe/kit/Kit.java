@@ -161,6 +161,23 @@ public final class Kit {
     return new LoadBench(folder, disk).answer(shape, request, out);
   }
 
+  /**
+   * Looks for the lightest plate that passes its review and does what is wanted under its loads.
+   *
+   * @param out folder where what was tried is kept, so that a search that was stopped goes on
+   * @throws BadInput with everything that is wrong with request and shape
+   * @throws CannotWrite when the disk says no
+   */
+  public SearchAnswer leastMass(
+      ShapeSource shape,
+      LoadRequest load,
+      SearchRequest request,
+      Optional<Path> out,
+      Progress progress)
+      throws CannotWrite {
+    return new DesignSearch(folder, disk, progress).answer(shape, load, request, out);
+  }
+
   /** All hubs that the program knows. */
   public List<HubCard> hubs() {
     return new HubCatalogue(folder).all().stream().map(HubCard::of).toList();

@@ -25,7 +25,7 @@ import java.util.OptionalDouble;
  */
 public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds, List<Path> files) {
 
-  private static final List<String> CAUTIONS =
+  static final List<String> CAUTIONS =
       List.of(
           "An estimate to choose by, not an approval: a thin, flat, flawless plate up to its first"
               + " failure. It knows nothing of voids, damage, fatigue, heat, crashes, or how well"

@@ -12,6 +12,7 @@ import felloe.load.GaugeRange;
 import felloe.load.HubHold;
 import felloe.load.LoadException;
 import felloe.load.LoadPlan;
+import felloe.load.LoadStudy;
 import felloe.load.ScrewUse;
 import felloe.mesh.MeshException;
 import felloe.plate.BadInput;
@@ -30,6 +31,9 @@ import java.util.Optional;
 
 /** Reckons loads on a plate. */
 final class LoadBench {
+
+  /** One mesh: enough to compare plates of one kind. */
+  private static final LoadStudy.Patience QUICK = new LoadStudy.Patience(0.01, 0.05, 1, 12_000);
 
   private final Path folder;
   private final Disk disk;
@@ -65,11 +69,23 @@ final class LoadBench {
     problems.throwIfAny();
     Optional<HubSpec> hub = Reading.hub(plate, shape, folder);
     JointPlan joints = JointPlan.of(plate, hub);
-    LoadAnswer answer = answer(plate, order, joints, screwed(plate, hub), start);
+    LoadPlan plan = plan(plate, order, joints, screwed(plate, hub), false);
+    double seconds = (System.nanoTime() - start) / 1e9;
+    LoadAnswer answer = LoadAnswer.of(plan, ScrewUse.of(plan, joints), seconds);
     return out.isPresent()
         ? answer.with(
             new LooseFiles(out.get(), disk).write(new LoadSheet(answer).files(order.paper())))
         : answer;
+  }
+
+  /**
+   * A plate among many that are compared: on one mesh, without other thicknesses.
+   *
+   * @throws BadInput telling why it cannot be reckoned
+   */
+  static LoadPlan quick(Plate plate, Optional<HubSpec> hub, LoadOrder order) {
+    JointPlan joints = JointPlan.of(plate, hub);
+    return plan(plate, order, joints, screwed(plate, hub), true);
   }
 
   /** The hub holes that screws go through: all, unless the hub has fewer screws. */
@@ -83,8 +99,8 @@ final class LoadBench {
     return fit.enters() && used.size() >= 2 ? all.stream().filter(used::contains).toList() : all;
   }
 
-  private LoadAnswer answer(
-      Plate plate, LoadOrder order, JointPlan joints, List<Hole> screwed, long start) {
+  private static LoadPlan plan(
+      Plate plate, LoadOrder order, JointPlan joints, List<Hole> screwed, boolean quick) {
     GaugeRange range = GaugeRange.of(plate, LayupWish.NONE, order.book(), order.tested());
     CaseBook book = CaseBook.builtIn();
     BasedFigure factor = factor(plate, book, range);
@@ -98,9 +114,9 @@ final class LoadBench {
       figures.add(book.breadth());
     }
     try {
-      LoadPlan plan = LoadPlan.of(plate, range, order.gauges(range), hold, cases, figures);
-      double seconds = (System.nanoTime() - start) / 1e9;
-      return LoadAnswer.of(plan, ScrewUse.of(plan, joints), seconds);
+      return quick
+          ? LoadPlan.of(plate, range, List.of(), hold, cases, figures, QUICK)
+          : LoadPlan.of(plate, range, order.gauges(range), hold, cases, figures);
     } catch (LoadException refused) {
       throw refused(plate, refused.subject(), refused.getMessage());
     } catch (MeshException tooMany) {

@@ -7,6 +7,7 @@ import felloe.plate.LoadWish;
 import felloe.plate.Plate;
 import felloe.plate.Wished;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -152,11 +153,27 @@ public record LoadPlan(
       HubHold hold,
       CasePlan plan,
       List<BasedFigure> figures) {
+    return of(plate, range, others, hold, plan, figures, PATIENCE);
+  }
+
+  /**
+   * Reckons with more or less patience than is usual.
+   *
+   * @see #of(Plate, GaugeRange, List, HubHold, CasePlan, List)
+   */
+  public static LoadPlan of(
+      Plate plate,
+      GaugeRange range,
+      List<Gauge> others,
+      HubHold hold,
+      CasePlan plan,
+      List<BasedFigure> figures,
+      LoadStudy.Patience patience) {
     Region region = plate.region();
     Gauge gauge = range.now();
     List<LoadCase> loads = plan.cases().stream().map(CasePlan.Planned::load).toList();
     LoadResult trial =
-        new LoadStudy(region, gauge.section(), hold.support(), loads).reckon(PATIENCE);
+        new LoadStudy(region, gauge.section(), hold.support(), loads).reckon(patience);
     List<CaseField> fields = fallen(region, trial.cases(), plan, gauge);
     LoadResult result =
         new LoadResult(
@@ -223,6 +240,23 @@ public record LoadPlan(
   /** Whether every case is as wanted. */
   public boolean met() {
     return cases.stream().allMatch(Judged::met);
+  }
+
+  /** The most that a hand moves the plate, mm, falls left out; 0 where there are only falls. */
+  public double deflection() {
+    return cases.stream()
+        .filter(one -> one.fall().isEmpty())
+        .mapToDouble(one -> one.field().atLoad())
+        .max()
+        .orElse(0);
+  }
+
+  /** The case with the least margin, falls left out; the first case where there are only falls. */
+  public Judged tightest() {
+    return cases.stream()
+        .filter(one -> one.fall().isEmpty())
+        .min(Comparator.comparingDouble(Judged::margin))
+        .orElse(cases.get(0));
   }
 
   /** The thinnest of the thicknesses that were tried that does all that is wanted. */
