@@ -57,6 +57,10 @@ class JsonDocumentTest {
                     .split(" "))
             .out(),
         members);
+    String search =
+        "load shapes/dunlin.yaml --least-mass --vary stock.thickness=4-6 --steps 2 --case pull"
+            + " --set load.clamp_diameter=80 --format json";
+    collect(Run.of(search.split(" ")).out(), members);
     Path strips = folder.resolve("my-strips.yaml");
     Files.writeString(strips, DocsPage.of("docs/layup.md").yamlFile("my-strips.yaml"));
     collect(Run.of("layup", "--tested", strips.toString(), "--format", "json").out(), members);
