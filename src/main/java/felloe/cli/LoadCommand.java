@@ -61,7 +61,8 @@ final class LoadCommand implements Command {
             "What was measured on broken test strips of the same laminate, cut along the plate's"
                 + " x; it stands in for the tables."));
     spec.addOption(
-        Options.out("Folder for pages and pictures, which are made only when it is given; with --least-mass"
+        Options.out(
+            "Folder for pages and pictures, which are made only when it is given; with --least-mass"
                 + " for SHAPE-designs.csv, by which a search that was stopped goes on."));
     spec.addOption(Options.text("--paper", "PAPER", "Paper of the pages. Usually A4."));
     Options.group(spec, "Least mass", 1, search());

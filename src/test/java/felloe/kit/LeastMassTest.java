@@ -47,6 +47,7 @@ class LeastMassTest {
             List.of("pull"),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty());
     return new Kit(folder)
         .leastMass(
