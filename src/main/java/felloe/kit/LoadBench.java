@@ -112,6 +112,7 @@ final class LoadBench {
     if (cases.cases().stream().anyMatch(c -> !c.own())) {
       figures.add(book.strong());
       figures.add(book.breadth());
+      figures.add(book.rim());
     }
     try {
       return quick

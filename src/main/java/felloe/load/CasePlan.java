@@ -121,9 +121,11 @@ public record CasePlan(List<Planned> cases, List<String> leftOut) {
 
     private void add(CaseBook.Usual usual) {
       List<HandForce> forces = new ArrayList<>();
+      // Nearer, a hand would lie on the hub.
+      double nearest = hold.radius() + book.breadth().value() / 2;
       for (CaseBook.Hand hand : usual.hands()) {
         Optional<Point> at = HandPlace.on(region, Math.toRadians(hand.clock()), book.rim().value());
-        if (at.filter(p -> p.norm() > hold.radius()).isEmpty()) {
+        if (at.filter(p -> p.norm() > nearest).isEmpty()) {
           leftOut.add(
               usual.name()
                   + " ("

@@ -158,7 +158,7 @@ public final class GaugeRange {
                       modulus(t),
                       "MPa",
                       s.bases().of("E"))));
-      figures.addAll(known.orElseThrow().figures());
+      figures.addAll(known.orElseThrow().figures(t));
       if (grain) {
         notes.add(
             "the face grain is taken to lie along x, left to right: a plate cut the other way"

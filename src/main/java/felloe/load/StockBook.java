@@ -27,7 +27,32 @@ final class StockBook {
    * @param strength how it bears load
    * @param figures the figures of the file, each with its basis
    */
-  record Known(StockStrength strength, List<BasedFigure> figures) {}
+  record Known(StockStrength strength, List<Listed> figures) {
+
+    /** The figures of a thickness, mm. */
+    List<BasedFigure> figures(double thickness) {
+      return figures.stream().map(f -> f.at(thickness, strength)).toList();
+    }
+  }
+
+  /**
+   * A figure of a material.
+   *
+   * @param name what it is
+   * @param values one, or one for each thickness that the material is told in
+   * @param unit its unit
+   * @param basis where it comes from
+   */
+  record Listed(String name, List<Double> values, String unit, String basis) {
+
+    BasedFigure at(double thickness, StockStrength strength) {
+      double value =
+          values.size() > 1 && strength instanceof StockStrength.Grain grain
+              ? Between.at(grain.thicknesses(), values, thickness)
+              : values.get(0);
+      return new BasedFigure(name, value, unit, basis);
+    }
+  }
 
   private StockBook(Fields top, Problems problems) {
     Fields list = top.group("materials");
@@ -100,7 +125,7 @@ final class StockBook {
   private static final class Figures {
     private final Fields values;
     private final Fields bases;
-    private final List<BasedFigure> list = new ArrayList<>();
+    private final List<Listed> list = new ArrayList<>();
 
     Figures(Fields values, Fields bases) {
       this.values = values;
@@ -120,15 +145,12 @@ final class StockBook {
       for (Entry item : values.list(key).atLeast(1).entries()) {
         all.add(item.stress().positive().required());
       }
-      keep(key, name + ", thinnest sheet", all.isEmpty() ? Double.NaN : all.get(0), "MPa");
+      list.add(new Listed(name, List.copyOf(all), "MPa", bases.text(key).required()));
       return all;
     }
 
     private double keep(String key, String name, double value, String unit) {
-      String basis = bases.text(key).required();
-      if (!Double.isNaN(value)) {
-        list.add(new BasedFigure(name, value, unit, basis));
-      }
+      list.add(new Listed(name, List.of(value), unit, bases.text(key).required()));
       return value;
     }
   }
