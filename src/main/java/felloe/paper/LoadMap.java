@@ -3,7 +3,6 @@ package felloe.paper;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
-import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import felloe.geometry.Tolerances;
@@ -21,7 +20,7 @@ import java.util.List;
 final class LoadMap {
 
   static final double TEXT = 3.2;
-  private static final double SMALL = 2.3;
+  static final double SMALL = 2.3;
   private static final int MOST_BANDS = 12;
 
   /** What a thinned line may be off, units. */
@@ -36,7 +35,7 @@ final class LoadMap {
   private final double unit;
   private final Box plate;
   private final RoundLimits limits;
-  private final boolean falling;
+  private final MapLegend legend;
   private final MapLabels labels;
   private final List<Drawing.Layer> layers = new ArrayList<>();
   private final List<Mark> lines = new ArrayList<>();
@@ -50,8 +49,7 @@ final class LoadMap {
     double most = map.field().most();
     // What hardly moves is one band, not two with a line of rounding errors between.
     this.limits = RoundLimits.of(least, most, MOST_BANDS).withoutZero();
-    // Dark is much, whichever way the plate is moved.
-    this.falling = -least > 1.05 * most;
+    this.legend = new MapLegend(map, limits, plate, unit);
     this.labels = new MapLabels(view.region(), lettered(), unit);
   }
 
@@ -64,24 +62,37 @@ final class LoadMap {
     return new LoadMap(view, map, unit).draw();
   }
 
-  /** Draws a map so that its letters have a height when it is made to fit on a field. */
-  static Picture fitted(LoadView view, LoadView.Map map, Box field, double height) {
+  /**
+   * Draws all maps at one size and place, so that letters have a height when each is made to fit on
+   * a field of a size.
+   */
+  static List<Picture> fitted(LoadView view, Box field, double height) {
     double unit = 1;
-    Picture picture = of(view, map, unit);
-    for (int i = 0; i < 4; i++) {
-      Box page = picture.page();
+    for (int i = 0; i < 5; i++) {
+      Box page = page(view, unit);
       double scale =
           Math.min(1, Math.min(field.width() / page.width(), field.height() / page.height()));
       unit = height / TEXT / scale;
-      picture = of(view, map, unit);
     }
-    return picture;
+    double last = unit;
+    Box page = page(view, unit);
+    return view.maps().stream()
+        .map(map -> new Picture(of(view, map, last).drawing(), page, last))
+        .toList();
+  }
+
+  /** What is seen of all maps, one upon the other. */
+  private static Box page(LoadView view, double unit) {
+    return view.maps().stream()
+        .map(map -> new LoadMap(view, map, unit).page())
+        .reduce(Box::union)
+        .orElseThrow();
   }
 
   private Picture draw() {
     List<Mark> bands = new ArrayList<>();
     List<Isobands.Area> areas = new ArrayList<>();
-    bands.add(Mark.Tone.of(view.region().contours(), tone(0)));
+    bands.add(Mark.Tone.of(view.region().contours(), legend.tone(0)));
     Isobands cut = new Isobands(map.field());
     Thinned thinned = new Thinned(THIN * unit);
     for (int i = 0; i < limits.limits().size(); i++) {
@@ -90,7 +101,7 @@ final class LoadMap {
       List<List<Segment>> rings =
           area.rings().stream().map(r -> thinned.of(r, true)).filter(r -> r.size() > 2).toList();
       if (!rings.isEmpty()) {
-        bands.add(new Mark.Tone(rings, tone(i + 1)));
+        bands.add(new Mark.Tone(rings, legend.tone(i + 1)));
       }
       area.lines().forEach(line -> isoline(line, thinned, LineType.THIN));
     }
@@ -105,17 +116,27 @@ final class LoadMap {
     peak();
     labels(areas);
     layer("labels", labels.marks());
-    double top = plate.maxY() + 12 * unit;
-    layer("heading", List.of(label(map.title(), plate.minX() - 14 * unit, top, 1.1 * TEXT)));
-    double right = legend();
-    double wide = plate.minX() - 14 * unit + TextWidth.of(map.title(), 1.1 * TEXT * unit);
-    Box page =
+    layer("heading", List.of(heading()));
+    layer("legend", legend.marks());
+    return new Picture(new Drawing(layers), page(), unit);
+  }
+
+  private Mark heading() {
+    double top = Math.max(plate.maxY() + 12 * unit, legend.box().maxY() + 3 * unit);
+    Point at = new Point(plate.minX() - 14 * unit, top);
+    return Mark.Label.of(map.title(), at, 1.1 * TEXT * unit, Anchor.START);
+  }
+
+  /** What is seen of it, known before anything is drawn. */
+  private Box page() {
+    Box heading = heading().box();
+    Box most =
         new Box(
             plate.minX() - 20 * unit,
             plate.minY() - 11 * unit,
-            Math.max(right, wide) + 2 * unit,
-            top + 6 * unit);
-    return new Picture(new Drawing(layers), page, unit);
+            plate.maxX() + 20 * unit,
+            heading.maxY() + 2 * unit);
+    return most.union(heading).union(legend.box()).grown(0.5 * unit);
   }
 
   /** Where lettering may stand: beside the plate, and a little above and below it. */
@@ -127,20 +148,10 @@ final class LoadMap {
         plate.maxY() + 10 * unit);
   }
 
-  private double tone(int band) {
-    int last = limits.limits().size();
-    double tone = last == 0 ? 0 : (double) band / last;
-    return falling ? 1 - tone : tone;
-  }
-
   private void layer(String name, List<Mark> marks) {
     if (!marks.isEmpty()) {
       layers.add(new Drawing.Layer(name, marks));
     }
-  }
-
-  private Mark label(String text, double x, double y, double height) {
-    return Mark.Label.of(text, new Point(x, y), height * unit, Anchor.START);
   }
 
   private void isoline(Isobands.Isoline line, Thinned thinned, LineType type) {
@@ -257,44 +268,6 @@ final class LoadMap {
     for (int i = 0; i < areas.size(); i++) {
       labels.on(areas.get(i).lines(), limits.text(limits.limits().get(i)), SMALL);
     }
-  }
-
-  /** The bands one on the other with their limits; returns its right end. */
-  private double legend() {
-    int bands = limits.limits().size() + 1;
-    double left = plate.maxX() + 22 * unit;
-    double high = Math.max(5.5 * unit, Math.min(11 * unit, plate.height() / bands));
-    double wide = 9 * unit;
-    double bottom = plate.centre().y() - high * bands / 2;
-    List<Mark> marks = new ArrayList<>();
-    List<String> texts = new ArrayList<>();
-    double half = SMALL * unit / 2;
-    double text = left + wide + 2 * unit;
-    for (int i = 0; i < bands; i++) {
-      Box box = new Box(left, bottom + i * high, left + wide, bottom + (i + 1) * high);
-      marks.add(Mark.Tone.of(List.of(PageMap.rectangle(box)), tone(i)));
-      marks.add(Mark.Stroke.of(PageMap.rectangle(box), LineType.THIN));
-      if (i > 0) {
-        String limit = limits.text(limits.limits().get(i - 1));
-        texts.add(limit);
-        marks.add(label(limit, text, box.minY() - half, SMALL));
-      }
-    }
-    double top = bottom + bands * high;
-    String most = end(map.field().most());
-    String least = end(map.field().least());
-    texts.addAll(List.of(most, least, map.unit()));
-    marks.add(label(map.unit(), left, top + 3 * unit, TEXT));
-    marks.add(label(most, text, top - half, SMALL));
-    marks.add(label(least, text, bottom - half, SMALL));
-    layer("legend", marks);
-    return text + Math.max(TextWidth.widest(texts, SMALL * unit), 8 * unit);
-  }
-
-  /** An end of the range, with a place more than the limits have. */
-  private String end(double value) {
-    int decimals = limits.limits().isEmpty() ? 3 : Math.min(9, limits.decimals() + 1);
-    return Numbers.brief(value, decimals).replace('-', '\u2212');
   }
 
   private static void line(List<Mark> marks, Point from, Point to, LineType type) {

@@ -93,9 +93,10 @@ public final class LoadPages {
     Drawing drawing = Drawing.of("words", words);
     double top = field.maxY() - HEAD - GAP;
     double each = (top - foot - GAP) / view.maps().size();
-    for (LoadView.Map map : view.maps()) {
+    Box size = new Box(field.minX(), top - each, field.maxX(), top - 1);
+    for (Picture map : LoadMap.fitted(view, size, TEXT)) {
       Box room = new Box(field.minX(), top - each, field.maxX(), top - 1);
-      drawing = drawing.and(Reduced.in(LoadMap.fitted(view, map, room, TEXT), room));
+      drawing = drawing.and(Reduced.in(map, room));
       top -= each;
     }
     return drawing;

@@ -76,6 +76,40 @@ class LoadPictureTest {
         List.of(WordBlock.words("Cautions", List.of(Cautions.USE))));
   }
 
+  /** The bar of the legend is higher than such a plate. */
+  @Test
+  void aLowPlateHasRoomForItsLegend() {
+    Box rail = new Box(-200, -15, 200, 15);
+    double[] x = {-200, 200, 200, -200};
+    double[] y = {-15, -15, 15, 15};
+    ValueField field =
+        new ValueField(x, y, new int[] {0, 1, 2, 0, 2, 3}, new double[] {0, 99, 100, 1});
+    LoadView.Map map =
+        new LoadView.Map("Use", "%", field, new Point(200, 15), "100 %", OptionalDouble.empty());
+    LoadView view =
+        new LoadView(
+            "Rail",
+            "pulled",
+            List.of("An estimate."),
+            felloe.geometry.Region.of(PageMap.rectangle(rail)),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(map, map));
+    Picture picture = LoadPicture.of(view);
+    assertInside(picture.drawing().marks(), picture.page(), "rail");
+    List<Mark.Label> labels = labels(picture.drawing());
+    for (int i = 0; i < labels.size(); i++) {
+      for (int j = i + 1; j < labels.size(); j++) {
+        assertFalse(labels.get(i).box().touches(labels.get(j).box()), labels.get(i).text());
+      }
+    }
+    for (Page page : LoadPages.of(content(List.of(view)), Paper.A4)) {
+      Box all = new Box(5, 5, page.width() - 5, page.height() - 5);
+      page.parts().forEach(part -> assertInside(part.drawing().marks(), all, page.name()));
+    }
+  }
+
   @Test
   void noLabelsOverlap() {
     for (DoubleBinaryOperator field : FIELDS) {
@@ -141,7 +175,7 @@ class LoadPictureTest {
   void lettersKeepTheirHeightOnPaper() {
     LoadView view = LoadViews.pulled();
     Box field = new Box(0, 0, 180, 120);
-    Picture picture = LoadMap.fitted(view, view.maps().get(0), field, 2.2);
+    Picture picture = LoadMap.fitted(view, field, 2.2).get(0);
     Drawing reduced = Reduced.in(picture, field);
     Mark.Label title =
         labels(reduced).stream().filter(l -> l.text().startsWith("Use")).findFirst().orElseThrow();
