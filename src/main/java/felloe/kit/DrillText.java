@@ -82,7 +82,7 @@ final class DrillText {
                 step.seconds().map(s -> Numbers.fixed(Math.max(1, s), 0)).orElse(""),
                 step.how()));
       }
-      blocks.add(new BenchText.Rows(columns, rows));
+      blocks.add(BenchText.Rows.of(columns, rows));
     }
     order.leftOutWords().ifPresent(words -> blocks.add(new BenchText.Words(words)));
   }
@@ -165,7 +165,7 @@ final class DrillText {
               Numbers.fixed(check.most(), 2),
               ""));
     }
-    return new BenchText.Rows(columns, rows);
+    return BenchText.Rows.of(columns, rows).sideBySide();
   }
 
   private void sources() {

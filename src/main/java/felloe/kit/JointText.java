@@ -42,7 +42,7 @@ final class JointText {
             new Column("from the head on", Fill.WRAPPED));
     List<Block> blocks = new ArrayList<>();
     blocks.add(new BenchText.Heading("Screws, with torques to start from"));
-    blocks.add(new BenchText.Rows(columns, rows));
+    blocks.add(BenchText.Rows.of(columns, rows));
     answer.notes().forEach(note -> blocks.add(new BenchText.Words(capital(note))));
     blocks.add(new BenchText.Framed(answer.cautions()));
     return blocks;

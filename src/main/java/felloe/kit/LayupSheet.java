@@ -7,6 +7,10 @@ import felloe.layup.StackPlan;
 import felloe.out.About;
 import felloe.out.PdfWriter;
 import felloe.out.SvgWriter;
+import felloe.paper.BenchText;
+import felloe.paper.BenchText.Block;
+import felloe.paper.BenchText.Column;
+import felloe.paper.BenchText.Fill;
 import felloe.paper.BlankPicture;
 import felloe.paper.BlankView;
 import felloe.paper.LayupPages;
@@ -69,66 +73,60 @@ final class LayupSheet {
             stack(),
             roll(),
             blank(),
-            List.of(
-                block(sections.ways()),
-                block(sections.sources()),
-                WordBlock.words("Cautions", plan.cautions()))),
+            after()),
         paper);
   }
 
-  private List<WordBlock> words() {
-    List<WordBlock> blocks = new ArrayList<>();
-    blocks.add(WordBlock.words("", List.of(sections.heading())));
+  private List<Block> words() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new BenchText.Words(sections.heading()));
     if (!plan.possible()) {
-      blocks.add(WordBlock.words("CANNOT BE DONE AS PLANNED", plan.pots().obstacles()));
+      blocks.add(new BenchText.Heading("CANNOT BE DONE AS PLANNED"));
+      blocks.add(new BenchText.Framed(plan.pots().obstacles()));
     }
     List<String> told = new ArrayList<>(plan.stack().warnings());
     told.addAll(plan.notes());
     if (!told.isEmpty()) {
-      blocks.add(WordBlock.words("Mind", told));
+      blocks.addAll(WordBlock.words("Mind", told).blocks());
     }
-    blocks.add(block(sections.stack()));
-    blocks.add(block(sections.purchases()));
-    blocks.add(block(sections.cloth()));
-    blocks.add(block(sections.pots()));
+    blocks.addAll(blocks(sections.stack()));
+    blocks.addAll(blocks(sections.purchases()));
+    blocks.addAll(blocks(sections.cloth()));
+    blocks.addAll(blocks(sections.pots()));
+    blocks.add(new BenchText.Heading("Plies, tick them off"));
     blocks.add(plies());
-    blocks.add(block(sections.resin()));
-    blocks.add(block(sections.mould()));
+    blocks.addAll(blocks(sections.resin()));
+    blocks.addAll(blocks(sections.mould()));
     if (plan.blank().strips().asked() > 0) {
-      blocks.add(block(sections.strips()));
+      blocks.addAll(blocks(sections.strips()));
     }
     return blocks;
   }
 
-  private static WordBlock block(LayupSection section) {
-    return new WordBlock(section.title(), section.sides(), section.rows(), section.lines());
+  private List<Block> after() {
+    List<Block> blocks = new ArrayList<>(blocks(sections.ways()));
+    blocks.addAll(blocks(sections.sources()));
+    blocks.add(new BenchText.Heading("Cautions"));
+    blocks.add(new BenchText.Framed(plan.cautions()));
+    return blocks;
   }
 
-  /** Plies to tick off, three beside each other. */
-  private WordBlock plies() {
-    List<StackPlan.Ply> plies = plan.stack().plies();
-    int columns = 4;
-    int rows = (plies.size() + columns - 1) / columns;
-    List<List<String>> table = new ArrayList<>();
-    List<String> head = new ArrayList<>();
-    for (int column = 0; column < columns; column++) {
-      head.addAll(List.of("ply", "direction", "down"));
-    }
-    table.add(head);
-    for (int row = 0; row < rows; row++) {
-      List<String> line = new ArrayList<>();
-      for (int column = 0; column < columns; column++) {
-        int index = column * rows + row;
-        if (index < plies.size()) {
-          StackPlan.Ply ply = plies.get(index);
-          line.addAll(List.of(Integer.toString(ply.number()), ply.words(), WordBlock.BOX));
-        } else {
-          line.addAll(List.of("", "", ""));
-        }
-      }
-      table.add(line);
-    }
-    return new WordBlock("Plies, tick them off", "rll".repeat(columns), table, List.of());
+  private static List<Block> blocks(LayupSection section) {
+    return new WordBlock(section.title(), section.sides(), section.rows(), section.lines())
+        .blocks();
+  }
+
+  /** Plies to tick off. */
+  private Block plies() {
+    return BenchText.Rows.of(
+            List.of(
+                new Column("ply", Fill.FIGURES),
+                new Column("direction", Fill.WORDS),
+                new Column("down", Fill.TICK)),
+            plan.stack().plies().stream()
+                .map(ply -> List.of(Integer.toString(ply.number()), ply.words(), WordBlock.BOX))
+                .toList())
+        .sideBySide();
   }
 
   private StackView stack() {

@@ -6,20 +6,28 @@ import felloe.paper.BenchText.Block;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Sets the text for the bench on as many fields as it takes, from top to bottom. */
+/**
+ * Sets blocks for the bench on as many fields as it takes, from top to bottom: one layouter and one
+ * look for all pages that are read and written on.
+ */
 final class BenchPages {
 
-  /** Height of its letters, after ISO 3098, mm. */
-  static final double TEXT = 2.5;
-
-  private static final double PITCH = 4;
-  private static final double HEAD = 3.5;
-  private static final double HEAD_PITCH = 5.5;
   private static final double GAP = 3;
-  private static final double INSET = 3;
+
+  /** More space above a heading. */
+  private static final double ABOVE = 2;
 
   /** Between parts of a table that stand side by side. */
   private static final double ABREAST = 5;
+
+  /** A table with fewer rows than this stays in one part. */
+  private static final int SHORT = 7;
+
+  /** Room for half a line's width at the sides. */
+  private static final double SIDE = 0.5;
+
+  /** Room for accents above the first line and tails below the last. */
+  private static final double END = 1;
 
   /** Lines longer than this are hard to follow, mm. */
   private static final double LONGEST = 190;
@@ -27,154 +35,198 @@ final class BenchPages {
   /** Room that must be left below a heading, mm. */
   private static final double FOLLOWS = 30;
 
+  /** A picture that would be smaller than this share of its size goes to the next page. */
+  private static final double LEAST_PICTURE = 0.75;
+
+  /** Higher than any column of words, mm. */
+  private static final double ENDLESS = 1e6;
+
   private final Box field;
   private final double width;
   private final double measure;
   private final List<Drawing> pages = new ArrayList<>();
+  private Drawing page = new Drawing(List.of());
   private List<Mark> marks = new ArrayList<>();
   private double y;
 
-  /**
-   * @param field where the text may stand on each page, mm
-   */
-  BenchPages(Box field) {
-    this.field = field.grown(-1);
-    this.width = this.field.width();
+  private BenchPages(Box field) {
+    this.field = field;
+    this.width = field.width();
     this.measure = Math.min(LONGEST, width);
-    this.y = this.field.maxY();
+    this.y = field.maxY();
   }
 
-  /** The pages, as drawings in page coordinates. */
-  List<Drawing> of(BenchText text) {
-    List<Block> blocks = text.blocks();
+  /**
+   * The pages, as drawings in page coordinates; none without blocks.
+   *
+   * @param field where they may stand on each page, mm
+   */
+  static List<Drawing> of(List<? extends Block> blocks, Box field) {
+    Box inner =
+        new Box(field.minX() + SIDE, field.minY() + END, field.maxX() - SIDE, field.maxY() - END);
+    BenchPages set = new BenchPages(inner);
+    set.blocks(blocks);
+    return List.copyOf(set.pages);
+  }
+
+  /** The blocks one below the other without end, to stand beside something else. */
+  static BenchPiece column(List<? extends Block> blocks, double width) {
+    BenchPages set = new BenchPages(new Box(0, -ENDLESS, width, 0));
+    set.blocks(blocks);
+    List<Mark> marks = set.pages.stream().flatMap(page -> page.marks().stream()).toList();
+    double lower = marks.stream().mapToDouble(mark -> mark.box().minY()).min().orElse(0);
+    return new BenchPiece(-lower, GAP, marks);
+  }
+
+  /** Width that a table takes where there is room. */
+  static double width(BenchText.Rows rows) {
+    return new BenchTable(rows, ENDLESS, ENDLESS).width();
+  }
+
+  private void blocks(List<? extends Block> blocks) {
     for (int i = 0; i < blocks.size(); i++) {
       Block block = blocks.get(i);
-      if (block instanceof BenchText.Heading heading) {
-        heading(heading.text(), section(blocks, i));
-      } else if (block instanceof BenchText.Words words) {
-        lines(words.text(), 0, GAP);
-      } else if (block instanceof BenchText.Steps steps) {
-        steps(steps.texts());
-      } else if (block instanceof BenchText.Framed framed) {
-        framed(framed.texts());
+      if (block instanceof BenchText.Heading) {
+        heading(blocks, i);
+      }
+      if (block instanceof BenchText.NewPage) {
+        turnOver();
       } else if (block instanceof BenchText.Rows rows) {
-        rows(new BenchTable(rows, width));
+        rows(new BenchTable(rows, width, field.height()));
+      } else if (block instanceof BenchText.Drawn drawn) {
+        picture(drawn.picture());
+      } else {
+        pieces(block).forEach(this::piece);
       }
     }
     turnOver();
-    return List.copyOf(pages);
+  }
+
+  private List<BenchPiece> pieces(Block block) {
+    double most = field.height();
+    if (block instanceof BenchText.Heading heading) {
+      return BenchPiece.heading(heading.text(), width, most);
+    } else if (block instanceof BenchText.Words words) {
+      return BenchPiece.words(words.text(), measure, most);
+    } else if (block instanceof BenchText.Steps steps) {
+      return BenchPiece.steps(steps.texts(), measure, most);
+    } else if (block instanceof BenchText.Framed framed) {
+      return BenchPiece.framed(framed.texts(), measure, most);
+    }
+    return List.of();
   }
 
   /** Height of a heading with all that stands below it, up to the next one. */
-  private double section(List<Block> blocks, int heading) {
+  private double section(List<? extends Block> blocks, int heading) {
     double height = 0;
+    boolean told = false;
     for (int i = heading; i < blocks.size(); i++) {
-      Block block = blocks.get(i);
-      if (i > heading && block instanceof BenchText.Heading) {
+      boolean ends = blocks.get(i) instanceof BenchText.Heading && told;
+      if (ends || blocks.get(i) instanceof BenchText.NewPage) {
         break;
       }
-      height += height(block);
+      told |= !(blocks.get(i) instanceof BenchText.Heading);
+      height += height(blocks.get(i));
     }
-    return height;
+    return height - GAP;
   }
 
   private double height(Block block) {
-    if (block instanceof BenchText.Heading heading) {
-      return Paragraph.wrap(heading.text(), HEAD, width).size() * HEAD_PITCH + GAP;
-    } else if (block instanceof BenchText.Words words) {
-      return textHeight(words.text(), 0) + GAP;
-    } else if (block instanceof BenchText.Steps steps) {
-      double indent = indent(steps.texts());
-      return steps.texts().stream().mapToDouble(t -> textHeight(t, indent) + 1).sum() + GAP;
-    } else if (block instanceof BenchText.Framed framed) {
-      return frameHeight(framed.texts()) + GAP;
-    } else if (block instanceof BenchText.Rows rows) {
-      BenchTable table = new BenchTable(rows, width);
+    if (block instanceof BenchText.Rows rows) {
+      BenchTable table = new BenchTable(rows, width, field.height());
       int abreast = abreast(table);
-      return table.height(0, (table.size() + abreast - 1) / abreast) + GAP;
+      int high = (table.size() + abreast - 1) / abreast;
+      return table.size() == 0 ? 0 : table.height(0, high) + GAP;
+    } else if (block instanceof BenchText.Drawn drawn) {
+      return LEAST_PICTURE * high(drawn.picture()) + GAP;
     }
-    return 0;
+    return pieces(block).stream().mapToDouble(piece -> piece.height() + piece.gap()).sum();
   }
 
-  private double textHeight(String text, double indent) {
-    return Paragraph.wrap(text, TEXT, measure - indent).size() * PITCH;
-  }
-
-  private double frameHeight(List<String> texts) {
-    return 3 + texts.stream().mapToDouble(t -> textHeight(t, 2 * INSET) + 1).sum();
-  }
-
-  private static double indent(List<String> steps) {
-    return TextWidth.of(steps.size() + ". ", TEXT) + 1.5;
+  private boolean blank() {
+    return marks.isEmpty() && page.layers().isEmpty();
   }
 
   private void turnOver() {
-    if (!marks.isEmpty()) {
-      pages.add(Drawing.of("work", marks));
+    if (!blank()) {
+      pages.add(marks.isEmpty() ? page : Drawing.of("work", marks).and(page));
       marks = new ArrayList<>();
+      page = new Drawing(List.of());
     }
     y = field.maxY();
   }
 
   /** Goes to the next page when less than a height is left, unless this one is still blank. */
   private void need(double height) {
-    if (y - height < field.minY() && !marks.isEmpty()) {
+    if (y - height < field.minY() - 1e-9 && !blank()) {
       turnOver();
     }
   }
 
-  private void heading(String text, double section) {
-    List<String> lines = Paragraph.wrap(text, HEAD, width);
-    double height = lines.size() * HEAD_PITCH;
-    boolean together = section <= field.height();
-    need(together ? section : height + FOLLOWS);
-    if (!marks.isEmpty()) {
-      y -= 2;
+  /** Finds the page for a heading, with its section or at least the beginning of that. */
+  private void heading(List<? extends Block> blocks, int heading) {
+    if (heading > 0 && blocks.get(heading - 1) instanceof BenchText.Heading) {
+      return;
     }
-    marks.addAll(Paragraph.labels(lines, field.minX(), y, HEAD, HEAD_PITCH));
-    y -= height + 1;
+    double section = section(blocks, heading);
+    double left = y - field.minY() - ABOVE;
+    boolean together = section <= field.height() / 2 || left <= field.height() / 3;
+    double least = Math.min(section, beginning(blocks, heading));
+    need(ABOVE + (together && section <= field.height() ? section : least));
+    y -= blank() ? 0 : ABOVE;
   }
 
-  /** Lines of text set in by some width, with a gap below. */
-  private void lines(String text, double indent, double gap) {
-    List<String> lines = Paragraph.wrap(text, TEXT, measure - indent);
-    double height = lines.size() * PITCH;
-    need(height);
-    marks.addAll(Paragraph.labels(lines, field.minX() + indent, y, TEXT, PITCH));
-    y -= height + gap;
+  /** Height of headings with so much of what follows as must not be parted from them. */
+  private double beginning(List<? extends Block> blocks, int heading) {
+    int next = heading;
+    double height = 0;
+    while (next < blocks.size() && blocks.get(next) instanceof BenchText.Heading) {
+      height += height(blocks.get(next++));
+    }
+    double first = 0;
+    while (next < blocks.size() && first == 0) {
+      first = first(blocks.get(next++));
+    }
+    return Math.min(field.height(), height + Math.max(FOLLOWS, first));
   }
 
-  private void steps(List<String> texts) {
-    double indent = indent(texts);
-    for (int i = 0; i < texts.size(); i++) {
-      need(textHeight(texts.get(i), indent));
-      Point at = new Point(field.minX(), y - TEXT);
-      marks.add(Mark.Label.of(i + 1 + ".", at, TEXT, Anchor.START));
-      lines(texts.get(i), indent, 1);
+  /** Height of what cannot be parted at the beginning of a block. */
+  private double first(Block block) {
+    if (block instanceof BenchText.Rows rows) {
+      BenchTable table = new BenchTable(rows, width, field.height());
+      return table.size() == 0 ? 0 : table.height(0, Math.min(2, table.size()));
+    } else if (block instanceof BenchText.Drawn) {
+      return height(block);
     }
-    y -= GAP - 1;
+    return pieces(block).stream().mapToDouble(BenchPiece::height).findFirst().orElse(0);
   }
 
-  private void framed(List<String> texts) {
-    double height = frameHeight(texts);
-    need(height);
-    Box box = new Box(field.minX(), y - height, field.minX() + measure, y);
-    marks.add(Mark.Stroke.of(PageMap.rectangle(box), LineType.EDGE));
-    y -= 2.4;
-    for (String text : texts) {
-      List<String> lines = Paragraph.wrap(text, TEXT, measure - 2 * INSET);
-      marks.addAll(Paragraph.labels(lines, field.minX() + INSET, y, TEXT, PITCH));
-      y -= lines.size() * PITCH + 1;
-    }
-    y = box.minY() - GAP;
+  private void piece(BenchPiece piece) {
+    need(piece.height());
+    marks.addAll(piece.at(new Point(field.minX(), y)));
+    y -= piece.height() + piece.gap();
+  }
+
+  /** Height of a picture on a page of its own. */
+  private double high(Picture picture) {
+    Box box = picture.page();
+    return box.height() * Math.min(1, Math.min(width / box.width(), field.height() / box.height()));
+  }
+
+  private void picture(Picture picture) {
+    double high = high(picture);
+    need(LEAST_PICTURE * high);
+    Box room = new Box(field.minX(), Math.max(field.minY(), y - high), field.maxX(), y);
+    page = page.and(Reduced.in(picture, room));
+    y = room.minY() - GAP;
   }
 
   /** How many parts of a table stand side by side. */
   private int abreast(BenchTable table) {
-    double each = table.width() + ABREAST;
-    return table.narrow() && table.size() > 6
-        ? (int) Math.max(1, Math.min(2, Math.floor((width + ABREAST) / each)))
-        : 1;
+    if (!table.abreast() || table.size() < SHORT) {
+      return 1;
+    }
+    return (int) Math.max(1, Math.floor((width + ABREAST) / (table.width() + ABREAST)));
   }
 
   private void rows(BenchTable table) {
@@ -188,7 +240,7 @@ final class BenchPages {
       int each = Math.min(high, (left + abreast - 1) / abreast);
       double lowest = y;
       for (int i = 0; i < abreast && from < table.size(); i++) {
-        int to = Math.min(table.size(), from + each);
+        int to = from + Math.min(each, Math.max(1, table.room(from, y - field.minY())));
         Point corner = new Point(field.minX() + i * (table.width() + ABREAST), y);
         marks.addAll(table.marks(corner, from, to));
         lowest = Math.min(lowest, y - table.height(from, to));

@@ -1,24 +1,25 @@
 package felloe.paper;
 
+import felloe.geometry.Box;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
 import felloe.paper.BenchText.Column;
 import felloe.paper.BenchText.Fill;
 import felloe.paper.BenchText.Rows;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** A table of the bench's pages, its columns fitted to a width. */
 final class BenchTable {
 
-  private static final double TEXT = BenchPages.TEXT;
+  private static final double TEXT = BenchPiece.TEXT;
   private static final double PITCH = 3.8;
   private static final double PAD = 1.4;
+  private static final double SPACE = 0.9;
   private static final double BLANK = 17;
+  private static final double TICK = 3;
   private static final double LEAST_WRAPPED = 30;
-
-  /** A column as narrow as this never gives way, mm. */
-  private static final double NARROW = 17;
 
   /** What sums of widths may be off by, mm. */
   private static final double HAIR = 0.01;
@@ -26,104 +27,145 @@ final class BenchTable {
   /** Height of a row that is written in. */
   private static final double WRITE = 7;
 
+  /** Height of a row with a box to tick. */
+  private static final double TICKED = 5;
+
+  private final String caption;
   private final List<Column> columns;
+  private final boolean abreast;
   private final double[] widths;
+  private final List<List<String>> heads;
   private final List<List<List<String>>> cells = new ArrayList<>();
-  private final boolean written;
+  private final double least;
 
   /**
    * @param width that it may take, mm
+   * @param most height that it may take on a page, mm; a row that is higher goes on in another
    */
-  BenchTable(Rows rows, double width) {
+  BenchTable(Rows rows, double width, double most) {
     this.columns = rows.columns();
-    this.written = columns.stream().anyMatch(c -> c.fill() == Fill.BLANK);
+    this.abreast = rows.abreast();
     this.widths = widths(rows, width);
+    this.caption = rows.caption().isEmpty() ? "" : Paragraph.fit(rows.caption(), TEXT, width - PAD);
+    this.least = has(Fill.BLANK) ? WRITE : has(Fill.TICK) ? TICKED : 0;
+    int headLines = lines(most / 3);
+    List<List<String>> wrapped = cells(columns.stream().map(Column::head).toList());
+    this.heads = wrapped.stream().map(c -> c.subList(0, Math.min(headLines, c.size()))).toList();
+    int highest = lines(most - headHeight() - HAIR);
     for (List<String> row : rows.rows()) {
-      List<List<String>> texts = new ArrayList<>();
-      for (int i = 0; i < widths.length; i++) {
-        double inner = widths[i] - 2 * PAD + HAIR;
-        texts.add(
-            columns.get(i).fill() == Fill.WRAPPED
-                ? Paragraph.wrap(row.get(i), TEXT, inner)
-                : List.of(Paragraph.fit(row.get(i), TEXT, inner)));
+      List<List<String>> texts = cells(row);
+      int high = lines(texts);
+      for (int from = 0; from < high; from += highest) {
+        cells.add(lines(texts, from, from + highest));
       }
-      cells.add(texts);
     }
+  }
+
+  private boolean has(Fill fill) {
+    return columns.stream().anyMatch(column -> column.fill() == fill);
+  }
+
+  /** How many lines have room in a row of some height. */
+  private static int lines(double height) {
+    return (int) Math.max(1, Math.min(1_000_000, Math.floor((height - SPACE) / PITCH)));
+  }
+
+  private static int lines(List<List<String>> texts) {
+    return texts.stream().mapToInt(List::size).max().orElse(1);
+  }
+
+  private static List<List<String>> lines(List<List<String>> texts, int from, int to) {
+    return texts.stream()
+        .map(c -> c.subList(Math.min(from, c.size()), Math.min(to, c.size())))
+        .toList();
+  }
+
+  private List<List<String>> cells(List<String> row) {
+    List<List<String>> texts = new ArrayList<>();
+    for (int i = 0; i < widths.length; i++) {
+      texts.add(Paragraph.wrap(row.get(i), TEXT, widths[i] - 2 * PAD + HAIR));
+    }
+    return texts;
   }
 
   private double[] widths(Rows rows, double width) {
-    double[] natural = new double[columns.size()];
-    double fixed = 0;
+    double[] fixed = new double[columns.size()];
     int wrapped = 0;
-    for (int i = 0; i < natural.length; i++) {
-      Fill fill = columns.get(i).fill();
-      double head = TextWidth.of(columns.get(i).head(), TEXT) + 2 * PAD;
-      if (fill == Fill.WRAPPED) {
+    for (int i = 0; i < fixed.length; i++) {
+      if (columns.get(i).fill() == Fill.WRAPPED) {
         wrapped++;
-        continue;
+      } else {
+        fixed[i] = natural(rows, i);
       }
-      natural[i] = fill == Fill.BLANK ? Math.max(BLANK, head) : head;
-      for (List<String> row : rows.rows()) {
-        natural[i] = Math.max(natural[i], TextWidth.of(row.get(i), TEXT) + 2 * PAD);
-      }
-      fixed += natural[i];
     }
-    double share = wrapped == 0 ? 0 : Math.max(LEAST_WRAPPED, (width - fixed) / wrapped);
-    double left = width - share * wrapped;
-    for (int i = 0; i < natural.length; i++) {
-      natural[i] = columns.get(i).fill() == Fill.WRAPPED ? share : natural[i];
+    double sum = Arrays.stream(fixed).sum();
+    // Where there are too many columns, those with long words keep a like share.
+    double share = wrapped == 0 ? 0 : Math.min(LEAST_WRAPPED, width / columns.size());
+    if (sum > width - share * wrapped + HAIR) {
+      double level = level(fixed, width - share * wrapped);
+      fixed = Arrays.stream(fixed).map(w -> Math.min(w, level)).toArray();
+      sum = Arrays.stream(fixed).sum();
     }
-    if (fixed > left + HAIR) {
-      shrink(natural, fixed, left);
+    for (int i = 0; i < fixed.length; i++) {
+      fixed[i] = columns.get(i).fill() == Fill.WRAPPED ? (width - sum) / wrapped : fixed[i];
     }
-    return natural;
+    return fixed;
   }
 
-  /** Long labels must not push the others off the paper: only what is wide gives way. */
-  private void shrink(double[] widths, double fixed, double left) {
-    double kept = 0;
-    for (int i = 0; i < widths.length; i++) {
-      kept += columns.get(i).fill() == Fill.WRAPPED ? 0 : Math.min(NARROW, widths[i]);
+  private double natural(Rows rows, int column) {
+    Column kind = columns.get(column);
+    double natural = TextWidth.of(kind.head(), TEXT);
+    if (kind.fill() == Fill.TICK) {
+      return Math.max(natural, TICK) + 2 * PAD;
     }
-    double share = Math.max(0, (left - kept) / (fixed - kept));
-    for (int i = 0; i < widths.length; i++) {
-      if (columns.get(i).fill() != Fill.WRAPPED && widths[i] > NARROW) {
-        widths[i] = NARROW + share * (widths[i] - NARROW);
+    for (List<String> row : rows.rows()) {
+      natural = Math.max(natural, TextWidth.of(row.get(column), TEXT));
+    }
+    return Math.max(kind.fill() == Fill.BLANK ? BLANK : 0, natural + 2 * PAD);
+  }
+
+  /** The width at which the widest columns are cut, so that all of them fill a room. */
+  private static double level(double[] widths, double room) {
+    double[] sorted = Arrays.stream(widths).sorted().toArray();
+    double left = room;
+    for (int i = 0; i < sorted.length; i++) {
+      double level = left / (sorted.length - i);
+      if (sorted[i] >= level) {
+        return level;
       }
+      left -= sorted[i];
     }
+    return sorted[sorted.length - 1];
   }
 
   int size() {
     return cells.size();
   }
 
+  /** Whether parts of it may stand side by side. */
+  boolean abreast() {
+    return abreast;
+  }
+
   /** Its width, mm. */
   double width() {
-    double sum = 0;
-    for (double width : widths) {
-      sum += width;
-    }
-    return sum;
+    double caption = this.caption.isEmpty() ? 0 : TextWidth.of(this.caption, TEXT) + PAD;
+    return Math.max(caption, Arrays.stream(widths).sum());
   }
 
-  /** Whether it may stand beside another part of itself. */
-  boolean narrow() {
-    return columns.stream().noneMatch(c -> c.fill() == Fill.WRAPPED);
+  private double captionHeight() {
+    return caption.isEmpty() ? 0 : PITCH + SPACE;
   }
 
-  /** Height of the line with the heads. */
-  double headHeight() {
-    return PITCH + 1.2;
+  private double headHeight() {
+    return captionHeight() + lines(heads) * PITCH + SPACE;
   }
 
-  /** Height of a row. */
-  double height(int row) {
-    int lines = cells.get(row).stream().mapToInt(List::size).max().orElse(1);
-    double height = lines * PITCH + 1.2;
-    return written ? Math.max(WRITE, height) : height;
+  private double height(int row) {
+    return Math.max(least, lines(cells.get(row)) * PITCH + SPACE);
   }
 
-  /** Height of some rows with their heads. */
+  /** Height of rows {@code from} to {@code to} (exclusive) with their heads. */
   double height(int from, int to) {
     double height = headHeight();
     for (int row = from; row < to; row++) {
@@ -132,7 +174,7 @@ final class BenchTable {
     return height;
   }
 
-  /** How many rows from one on have room in a height, the line with the heads included. */
+  /** How many rows from one on have room in a height, the heads included. */
   int room(int from, double height) {
     double used = headHeight();
     int row = from;
@@ -147,42 +189,58 @@ final class BenchTable {
     List<Mark> marks = new ArrayList<>();
     double right = corner.x() + width();
     double y = corner.y();
+    if (!caption.isEmpty()) {
+      Point at = new Point(corner.x() + PAD, y - TEXT);
+      marks.add(Mark.Label.of(caption, at, TEXT, Anchor.START));
+      y -= captionHeight();
+    }
     marks.add(rule(corner.x(), right, y, LineType.EDGE));
     double x = corner.x();
     for (int i = 0; i < widths.length; i++) {
-      text(columns.get(i).head(), i, x, y, marks);
+      text(heads.get(i), i, x, y, marks);
       x += widths[i];
     }
-    y -= headHeight();
+    y = corner.y() - headHeight();
     marks.add(rule(corner.x(), right, y, LineType.THIN));
     for (int row = from; row < to; row++) {
       double height = height(row);
-      x = corner.x();
-      for (int i = 0; i < widths.length; i++) {
-        List<String> lines = cells.get(row).get(i);
-        if (columns.get(i).fill() == Fill.BLANK) {
-          marks.add(upright(x, y, y - height));
-          marks.add(upright(x + widths[i], y, y - height));
-        }
-        double drop = written ? (height - 1.2 - lines.size() * PITCH) / 2 : 0;
-        for (int k = 0; k < lines.size(); k++) {
-          text(lines.get(k), i, x, y - drop - k * PITCH, marks);
-        }
-        x += widths[i];
-      }
+      row(cells.get(row), corner.x(), y, height, marks);
       y -= height;
       marks.add(rule(corner.x(), right, y, row == to - 1 ? LineType.EDGE : LineType.THIN));
     }
     return marks;
   }
 
-  private void text(String text, int column, double left, double top, List<Mark> marks) {
-    if (text.isEmpty()) {
-      return;
+  private void row(List<List<String>> row, double left, double y, double height, List<Mark> marks) {
+    double x = left;
+    // Short words stand in the middle of a row that is made high for the hand.
+    double drop = Math.max(0, height - lines(row) * PITCH - SPACE) / 2;
+    for (int i = 0; i < widths.length; i++) {
+      Fill fill = columns.get(i).fill();
+      if (fill == Fill.BLANK) {
+        marks.add(upright(x, y, y - height));
+        marks.add(upright(x + widths[i], y, y - height));
+      }
+      if (fill != Fill.TICK) {
+        text(row.get(i), i, x, y - drop, marks);
+      } else if (row.get(i).stream().anyMatch(text -> !text.isEmpty())) {
+        double top = y - drop - SPACE - (TEXT - TICK) / 2;
+        Box box = new Box(x + PAD, top - TICK, x + PAD + TICK, top);
+        marks.add(Mark.Stroke.of(PageMap.rectangle(box), LineType.THIN));
+      }
+      x += widths[i];
     }
+  }
+
+  private void text(List<String> lines, int column, double left, double top, List<Mark> marks) {
     boolean figures = columns.get(column).fill() == Fill.FIGURES;
-    Point at = new Point(figures ? left + widths[column] - PAD : left + PAD, top - TEXT - 1);
-    marks.add(Mark.Label.of(text, at, TEXT, figures ? Anchor.END : Anchor.START));
+    double x = figures ? left + widths[column] - PAD : left + PAD;
+    for (int i = 0; i < lines.size(); i++) {
+      if (!lines.get(i).isEmpty()) {
+        Point at = new Point(x, top - i * PITCH - TEXT - SPACE);
+        marks.add(Mark.Label.of(lines.get(i), at, TEXT, figures ? Anchor.END : Anchor.START));
+      }
+    }
   }
 
   private static Mark upright(double x, double from, double to) {

@@ -20,7 +20,7 @@ public record BenchText(String title, List<Block> blocks) {
   public sealed interface Block {}
 
   /**
-   * A heading; what follows up to the next one stays on one page where it fits on one.
+   * A heading; what follows up to the next one stays on its page where that leaves little blank.
    *
    * @param text what it says
    */
@@ -58,27 +58,56 @@ public record BenchText(String title, List<Block> blocks) {
   }
 
   /**
-   * A table.
+   * A table. Its heads stand above it again on every page that it goes on to; without rows nothing
+   * of it is drawn.
    *
+   * @param caption a line above the heads, repeated with them; may be empty
    * @param columns from left to right
    * @param rows a text for each column, in order
+   * @param abreast whether parts of a long one may stand side by side where there is room
    */
-  public record Rows(List<Column> columns, List<List<String>> rows) implements Block {
+  public record Rows(String caption, List<Column> columns, List<List<String>> rows, boolean abreast)
+      implements Block {
     /**
      * Copies columns and rows.
      *
-     * @throws IllegalArgumentException when a row has not a text for each column
+     * @throws IllegalArgumentException when there is no column, or when a row has not a text for
+     *     each column
      */
     public Rows {
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
+      if (columns.isEmpty()) {
+        throw new IllegalArgumentException("a table must have a column");
+      }
       for (List<String> row : rows) {
         if (row.size() != columns.size()) {
           throw new IllegalArgumentException(row.size() + " texts for " + columns.size());
         }
       }
     }
+
+    /** A table in one part, without a caption. */
+    public static Rows of(List<Column> columns, List<List<String>> rows) {
+      return new Rows("", columns, rows, false);
+    }
+
+    /** The same, in parts side by side where there is room. */
+    public Rows sideBySide() {
+      return new Rows(caption, columns, rows, true);
+    }
   }
+
+  /**
+   * A picture: as large as the width allows, at most full size. It goes to the next page rather
+   * than be much smaller than that.
+   *
+   * @param picture what is drawn
+   */
+  public record Drawn(Picture picture) implements Block {}
+
+  /** What follows begins on a new page. */
+  public record NewPage() implements Block {}
 
   /**
    * A column of a table.
@@ -88,15 +117,17 @@ public record BenchText(String title, List<Block> blocks) {
    */
   public record Column(String head, Fill fill) {}
 
-  /** How a column is filled. */
+  /** How a column is filled. Words that are too wide for their column go on below. */
   public enum Fill {
-    /** Short words on one line. */
+    /** Words, as wide as they are where there is room. */
     WORDS,
     /** Figures, set to the right. */
     FIGURES,
-    /** Words on as many lines as it takes; such columns share the width that is left. */
+    /** Words; such columns share the width that is left, and give way first. */
     WRAPPED,
     /** Blank: something is written in by hand. */
-    BLANK
+    BLANK,
+    /** A box to tick beside each text, an empty text without a box. */
+    TICK
   }
 }

@@ -89,9 +89,12 @@ public final class CheckSheet {
             "Count the lines that are missing at the four edges: so many mm is the printer's"
                 + " margin.");
     String title = reading.map(r -> "Corrected for bars " + r.text()).orElse("Not corrected");
-    Box box = new Box(left, 0, paper.width() - EDGE, top - 8);
-    words.addAll(NotesPages.steps(title, steps, box));
-    return box.maxY() - NotesPages.height(steps, box.width()) - 3;
+    BenchPiece piece =
+        BenchPages.column(
+            List.of(new BenchText.Heading(title), new BenchText.Steps(steps)),
+            paper.width() - EDGE - left - 2);
+    words.addAll(piece.at(new Point(left + 2, top - 8)));
+    return top - 8 - piece.height() - 3;
   }
 
   private void figures(double top) {

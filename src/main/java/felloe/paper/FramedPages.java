@@ -10,7 +10,10 @@ import java.util.List;
 final class FramedPages {
 
   private static final double MARGIN = 14;
-  private static final double FOOT = 12;
+  private static final double HEAD = 12;
+  private static final double TITLE = 4;
+  private static final double SMALL = 2;
+  private static final double PITCH = 3.2;
   private static final double TEXT = 2.5;
 
   private final Paper paper;
@@ -23,9 +26,22 @@ final class FramedPages {
     this.foot = foot;
   }
 
-  /** What a page's drawing may fill. */
-  static Box field(Paper paper) {
-    return new Box(MARGIN, MARGIN + FOOT, paper.width() - MARGIN, paper.height() - MARGIN - FOOT);
+  /**
+   * What a page's drawing may fill.
+   *
+   * @param foot at the lower edge of every page, in as many lines as it takes
+   */
+  static Box field(Paper paper, String foot) {
+    double rule = footRule(foot(paper, foot));
+    return new Box(MARGIN, rule + 2, paper.width() - MARGIN, paper.height() - MARGIN - HEAD);
+  }
+
+  private static List<String> foot(Paper paper, String foot) {
+    return Paragraph.wrap(foot, SMALL, paper.width() - 2 * MARGIN);
+  }
+
+  private static double footRule(List<String> lines) {
+    return MARGIN + lines.size() * PITCH + 1;
   }
 
   /**
@@ -60,19 +76,25 @@ final class FramedPages {
     List<Mark> marks = new ArrayList<>();
     String count = "page " + number + " of " + all;
     double room = right - left - TextWidth.of(count, TEXT) - 4;
-    marks.add(
-        Mark.Label.of(Paragraph.fit(title, 4, room), new Point(left, top - 4), 4, Anchor.START));
-    marks.add(Mark.Label.of(count, new Point(right, top - 4), TEXT, Anchor.END));
-    marks.add(
-        Mark.Stroke.of(
-            new Line(new Point(left, top - 6.5), new Point(right, top - 6.5)), LineType.EDGE));
-    List<String> lines = Paragraph.wrap(foot, 2, right - left);
-    marks.addAll(
-        Paragraph.labels(lines.subList(0, Math.min(3, lines.size())), left, MARGIN + 9, 2, 3.2));
-    marks.add(
-        Mark.Stroke.of(
-            new Line(new Point(left, MARGIN + 10.5), new Point(right, MARGIN + 10.5)),
-            LineType.THIN));
+    marks.addAll(title(left, top, room));
+    marks.add(Mark.Label.of(count, new Point(right, top - TITLE), TEXT, Anchor.END));
+    marks.add(rule(left, right, top - 7, LineType.EDGE));
+    List<String> lines = foot(paper, foot);
+    double rule = footRule(lines);
+    marks.addAll(Paragraph.labels(lines, left, rule - 1.5, SMALL, PITCH));
+    marks.add(rule(left, right, rule, LineType.THIN));
     return Drawing.of("frame", marks);
+  }
+
+  /** On one line, or smaller on two: its end has the revision, which must not be lost. */
+  private List<Mark> title(double left, double top, double room) {
+    if (TextWidth.of(title, TITLE) <= room) {
+      return Paragraph.labels(List.of(title), left, top, TITLE, 0);
+    }
+    return Paragraph.labels(TextWrap.lines(title, TEXT, room, 2), left, top, TEXT, PITCH);
+  }
+
+  private static Mark rule(double from, double to, double y, LineType type) {
+    return Mark.Stroke.of(new Line(new Point(from, y), new Point(to, y)), type);
   }
 }

@@ -1,6 +1,7 @@
 package felloe.paper;
 
 import felloe.geometry.Box;
+import felloe.paper.BenchText.Block;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,20 +18,20 @@ public final class LayupPages {
    *
    * @param title of every page
    * @param foot at the lower edge of every page
-   * @param plan words before the pictures
+   * @param plan what stands before the pictures
    * @param stack the stack
    * @param roll the cutting plan
    * @param blank the blank
-   * @param after words after the pictures
+   * @param after what stands after the pictures
    */
   public record Content(
       String title,
       String foot,
-      List<WordBlock> plan,
+      List<Block> plan,
       StackView stack,
       RollView roll,
       BlankView blank,
-      List<WordBlock> after) {
+      List<Block> after) {
 
     /** Copies the lists. */
     public Content {
@@ -41,13 +42,18 @@ public final class LayupPages {
 
   /** The pages, upright. */
   public static List<Page> of(Content content, Paper paper) {
-    Box field = FramedPages.field(paper);
-    List<Drawing> drawings = new ArrayList<>(WordFlow.set(content.plan(), field));
-    drawings.add(Reduced.in(StackPicture.of(content.stack()), field));
-    drawings.add(Reduced.in(RollPicture.in(content.roll(), field.width(), field.height()), field));
+    Box field = FramedPages.field(paper, content.foot());
+    List<Block> first = new ArrayList<>(content.plan());
+    first.add(new BenchText.Drawn(StackPicture.of(content.stack())));
+    first.add(new BenchText.NewPage());
+    Picture roll = RollPicture.in(content.roll(), field.width(), field.height());
+    first.add(new BenchText.Drawn(roll));
+    List<Block> last = new ArrayList<>();
+    last.add(new BenchText.Drawn(BlankPicture.of(content.blank())));
+    last.addAll(content.after());
+    List<Drawing> drawings = new ArrayList<>(BenchPages.of(first, field));
     drawings.addAll(PieceLabels.set(content.roll(), field));
-    drawings.add(Reduced.in(BlankPicture.of(content.blank()), field));
-    drawings.addAll(WordFlow.set(content.after(), field));
+    drawings.addAll(BenchPages.of(last, field));
     return FramedPages.of("Lay-up", content.title(), content.foot(), drawings, paper);
   }
 }

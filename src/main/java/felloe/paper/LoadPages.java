@@ -2,6 +2,7 @@ package felloe.paper;
 
 import felloe.geometry.Box;
 import felloe.geometry.Point;
+import felloe.paper.BenchText.Block;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,34 +51,17 @@ public final class LoadPages {
 
   /** The pages, upright. */
   public static List<Page> of(Content content, Paper paper) {
-    Box field = FramedPages.field(paper);
-    List<Drawing> drawings = new ArrayList<>(words(content.cases(), field));
+    Box field = FramedPages.field(paper, content.foot());
+    List<Block> first = new ArrayList<>(WordBlock.blocks(content.cases()));
     if (content.plot().isPresent()) {
-      drawings.addAll(thicknesses(content.thicknesses(), content.plot().get(), field));
+      first.add(new BenchText.NewPage());
+      first.addAll(WordBlock.blocks(content.thicknesses()));
+      first.add(new BenchText.Drawn(ThicknessPlot.of(content.plot().get())));
     }
+    List<Drawing> drawings = new ArrayList<>(BenchPages.of(first, field));
     content.maps().forEach(view -> drawings.add(maps(view, field)));
-    drawings.addAll(words(content.after(), field));
+    drawings.addAll(BenchPages.of(WordBlock.blocks(content.after()), field));
     return FramedPages.of("Loads", content.title(), content.foot(), drawings, paper);
-  }
-
-  private static List<Drawing> words(List<WordBlock> blocks, Box field) {
-    return blocks.isEmpty() ? List.of() : WordFlow.set(blocks, field);
-  }
-
-  /** The table, and below it the plot where there is room, else on a page of its own. */
-  private static List<Drawing> thicknesses(List<WordBlock> words, ThicknessView plot, Box field) {
-    List<Drawing> pages = new ArrayList<>(words(words, field));
-    Picture picture = ThicknessPlot.of(plot);
-    double wanted = picture.page().height() * Math.min(1, field.width() / picture.page().width());
-    int last = pages.size() - 1;
-    double lower = last < 0 ? field.maxY() : pages.get(last).box().map(Box::minY).orElse(0.0);
-    if (last >= 0 && lower - GAP - field.minY() >= 0.75 * wanted) {
-      Box below = new Box(field.minX(), field.minY(), field.maxX(), lower - GAP);
-      pages.set(last, pages.get(last).and(Reduced.in(picture, below)));
-    } else {
-      pages.add(Reduced.in(picture, field));
-    }
-    return pages;
   }
 
   /** Maps one below the other, words at the foot. */

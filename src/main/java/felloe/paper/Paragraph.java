@@ -11,23 +11,10 @@ final class Paragraph {
 
   private Paragraph() {}
 
-  /** Lines no wider than {@code width} mm; a word that is wider alone is cut. */
+  /** Lines no wider than {@code width} mm, at least one; a word that is wider alone is broken. */
   static List<String> wrap(String text, double height, double width) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    double space = TextWidth.of(" ", height);
-    double used = 0;
-    for (String word : text.split(" ")) {
-      double more = TextWidth.of(word, height);
-      if (line.length() > 0 && used + space + more > width) {
-        lines.add(fit(line.toString(), height, width));
-        line.setLength(0);
-      }
-      used = line.length() == 0 ? more : used + space + more;
-      line.append(line.length() == 0 ? "" : " ").append(word);
-    }
-    lines.add(fit(line.toString(), height, width));
-    return List.copyOf(lines);
+    List<String> lines = TextWrap.lines(text, height, width, Integer.MAX_VALUE);
+    return lines.isEmpty() ? List.of("") : lines;
   }
 
   /** The text, cut with an ellipsis where it is wider than {@code width} mm. */

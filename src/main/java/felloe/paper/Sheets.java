@@ -44,10 +44,9 @@ final class Sheets {
 
   /** Heights that steps and table take side by side, and one above the other. */
   static List<Double> notesHeights(Plate plate, Grid grid, String paper, double bar) {
-    List<String> steps = Words.steps(plate, MarkOut.STUCK_ON, grid, paper, bar);
-    int holes = plate.holes().size();
-    double words = NotesPages.height(steps, Math.min(STEPS_WIDTH, grid.tileWidth() - 6));
-    double table = holes == 0 ? 0 : HoleTable.height(holes);
+    List<BenchText.Block> steps = steps(plate, MarkOut.STUCK_ON, grid, paper, bar);
+    double words = BenchPages.column(steps, stepsWidth(grid)).height();
+    double table = BenchPages.column(table(plate), tableWidth(plate)).height();
     double space = 3 * CLEAR + STEP;
     return List.of(Math.max(words, table) + space, words + table + 2 * space);
   }
@@ -62,20 +61,20 @@ final class Sheets {
     }
     Seams seams = new Seams(grid, template.ground());
     Drawing drawing = template.lines().and(template.notes());
-    List<String> steps = Words.steps(plate, shape.markOut(), grid, paper, frame.bar());
-    HoleTable table = new HoleTable(plate.holes());
+    List<BenchText.Block> words = steps(plate, shape.markOut(), grid, paper, frame.bar());
+    BenchPiece steps = BenchPages.column(words, stepsWidth(grid));
+    BenchPiece table = BenchPages.column(table(plate), tableWidth(plate));
+    boolean bare = plate.holes().isEmpty();
     Free free = new Free(grid, drawing, shape.outline());
-    double stepsWidth = Math.min(STEPS_WIDTH, grid.tileWidth() - 6);
-    double stepsHeight = NotesPages.height(steps, stepsWidth);
     Optional<Block> tableBlock =
-        table.size() == 0
-            ? Optional.empty()
-            : free.find(table.width(), HoleTable.height(table.size()));
-    Optional<Block> stepsBlock = free.find(stepsWidth, stepsHeight);
-    boolean onTiles = stepsBlock.isPresent() && (tableBlock.isPresent() || table.size() == 0);
-    List<Drawing> notes = onTiles ? List.of() : NotesPages.of(title(), steps, table, frame.field());
-    List<Drawing> bench =
-        work.map(text -> new BenchPages(frame.field()).of(text)).orElse(List.of());
+        bare ? Optional.empty() : free.find(tableWidth(plate), table.height());
+    Optional<Block> stepsBlock = free.find(stepsWidth(grid), steps.height());
+    boolean onTiles = stepsBlock.isPresent() && (tableBlock.isPresent() || bare);
+    Box field = frame.field();
+    List<BenchText.Block> both = new ArrayList<>(words);
+    both.addAll(table(plate));
+    List<Drawing> notes = onTiles ? List.of() : BenchPages.of(both, field);
+    List<Drawing> bench = work.map(text -> BenchPages.of(text.blocks(), field)).orElse(List.of());
     int total = grid.count() + notes.size() + bench.size();
     for (int row = 0; row < grid.rows(); row++) {
       for (int column = 0; column < grid.columns(); column++) {
@@ -83,11 +82,10 @@ final class Sheets {
           List<Mark> extra = new ArrayList<>();
           if (onTiles) {
             if (tableBlock.isPresent() && tableBlock.get().on(row, column)) {
-              extra.addAll(table.marks(tableBlock.get().corner(), 0, table.size()));
+              extra.addAll(table.at(tableBlock.get().corner()));
             }
             if (stepsBlock.get().on(row, column)) {
-              extra.addAll(
-                  NotesPages.steps(title(), steps, stepsBlock.get().box(stepsWidth, stepsHeight)));
+              extra.addAll(steps.at(stepsBlock.get().corner()));
             }
           }
           tile(
@@ -131,8 +129,25 @@ final class Sheets {
         Math.min(round.maxY(), paper.maxY()));
   }
 
-  private String title() {
-    return choice.grid().count() > 1 ? "Print, join, check" : "Print and check";
+  private static List<BenchText.Block> steps(
+      Plate plate, MarkOut markOut, Grid grid, String paper, double bar) {
+    String title = grid.count() > 1 ? "Print, join, check" : "Print and check";
+    return List.of(
+        new BenchText.Heading(title),
+        new BenchText.Steps(Words.steps(plate, markOut, grid, paper, bar)));
+  }
+
+  private static double stepsWidth(Grid grid) {
+    return Math.min(STEPS_WIDTH, grid.tileWidth() - 6);
+  }
+
+  private static List<BenchText.Block> table(Plate plate) {
+    return List.of(HoleRows.of(plate.holes()));
+  }
+
+  /** Width of a plate's hole table, mm. */
+  static double tableWidth(Plate plate) {
+    return BenchPages.width(HoleRows.of(plate.holes()));
   }
 
   private void tile(int row, int column, Drawing all, int total) {

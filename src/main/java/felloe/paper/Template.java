@@ -131,10 +131,11 @@ public final class Template {
     double bar = Frame.LONGEST_BAR;
     Correction correction = correction(bar);
     Box span = shape.box().grown(Lettering.SURROUND + 1);
-    HoleTable table = new HoleTable(plate.holes());
     double margin = options.margin();
     double inner =
-        Math.max(Math.max(bar + 30, span.width() + Frame.COLUMN + Frame.SPACE), table.width() + 20);
+        Math.max(
+            Math.max(bar + 30, span.width() + Frame.COLUMN + Frame.SPACE),
+            Sheets.tableWidth(plate) + 20);
     double strip = Frame.BAR_ROW + text.height(inner) + Frame.SPACE;
     double field = Math.max(bar + 3, span.height() + below);
     double width = Math.ceil(inner * Math.max(1, correction.x()) + 2 * margin);

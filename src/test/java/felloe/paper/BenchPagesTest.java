@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Box;
+import felloe.geometry.Point;
 import felloe.paper.BenchText.Column;
 import felloe.paper.BenchText.Fill;
 import felloe.paper.BenchText.Heading;
 import felloe.paper.BenchText.Rows;
 import felloe.paper.BenchText.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -26,7 +28,7 @@ class BenchPagesTest {
       List.of(new Box(19, 60, 138, 200), new Box(19, 38, 200, 287), new Box(19, 32, 287, 200));
 
   private static List<Drawing> set(Box field, BenchText.Block... blocks) {
-    return new BenchPages(field).of(new BenchText("work", List.of(blocks)));
+    return BenchPages.of(List.of(blocks), field);
   }
 
   private static List<Mark.Label> labels(Drawing page) {
@@ -41,7 +43,7 @@ class BenchPagesTest {
     for (int i = 0; i < rows; i++) {
       texts.add(List.of("row" + i, "pilot", "5.5", "2800", words));
     }
-    return new Rows(
+    return Rows.of(
         List.of(
             new Column("no", Fill.FIGURES),
             new Column("step", Fill.WORDS),
@@ -56,17 +58,18 @@ class BenchPagesTest {
     for (int i = 0; i < rows; i++) {
       texts.add(List.of("row" + i, "H1", "H2", "outside", "40.00", "39.70", "40.42", ""));
     }
-    return new Rows(
-        List.of(
-            new Column("", Fill.FIGURES),
-            new Column("from", Fill.WORDS),
-            new Column("to", Fill.WORDS),
-            new Column("over", Fill.WORDS),
-            new Column("true", Fill.FIGURES),
-            new Column("least", Fill.FIGURES),
-            new Column("most", Fill.FIGURES),
-            new Column("reads", Fill.BLANK)),
-        texts);
+    return Rows.of(
+            List.of(
+                new Column("", Fill.FIGURES),
+                new Column("from", Fill.WORDS),
+                new Column("to", Fill.WORDS),
+                new Column("over", Fill.WORDS),
+                new Column("true", Fill.FIGURES),
+                new Column("least", Fill.FIGURES),
+                new Column("most", Fill.FIGURES),
+                new Column("reads", Fill.BLANK)),
+            texts)
+        .sideBySide();
   }
 
   private static void holds(List<Drawing> pages, Box field, String told) {
@@ -153,11 +156,11 @@ class BenchPagesTest {
   }
 
   @Test
-  void longWordsAreCutAndLongLabelsTakeNoMoreThanThePaper() {
+  void longWordsAreBrokenAndNothingOfThemIsLost() {
     String word = "W".repeat(300);
     for (Box field : FIELDS) {
       List<List<String>> rows = List.of(List.of(word, word, word, "2800", word));
-      Rows table = new Rows(table(1, "").columns(), rows);
+      Rows table = Rows.of(table(1, "").columns(), rows);
       List<Drawing> pages =
           set(
               field,
@@ -167,21 +170,172 @@ class BenchPagesTest {
               new BenchText.Framed(List.of(word)),
               table);
       holds(pages, field, "long words");
-      assertTrue(pages.size() <= 2);
+      long letters =
+          pages.stream()
+              .flatMap(page -> labels(page).stream())
+              .mapToLong(label -> label.text().chars().filter(c -> c == 'W').count())
+              .sum();
+      assertEquals(8 * 300, letters);
     }
+  }
+
+  @Test
+  void whatIsHigherThanAPageGoesOnOnTheNextAndNothingIsLost() {
+    String words = "pilot drill ".repeat(2_000).strip();
+    for (Box field : FIELDS) {
+      List<BenchText.Block> all =
+          List.of(
+              new Heading(words.substring(0, 4_000)),
+              new Words(words),
+              new BenchText.Steps(List.of(words, words)),
+              new BenchText.Framed(List.of(words, "end", words)),
+              table(1, words),
+              Rows.of(List.of(new Column(words, Fill.WORDS)), List.of(List.of("cell"))));
+      for (BenchText.Block block : all) {
+        List<Drawing> pages = set(field, block, new Words("after"));
+        assertTrue(pages.size() > 1 || block == all.get(0) || block == all.get(5));
+        holds(pages, field, block.getClass().getSimpleName());
+        List<String> texts =
+            pages.stream().flatMap(page -> labels(page).stream()).map(Mark.Label::text).toList();
+        assertTrue(texts.contains("after"));
+        long pilots = String.join(" ", texts).split("pilot", -1).length - 1;
+        if (block == all.get(1) || block == all.get(2) || block == all.get(3)) {
+          assertEquals(block == all.get(1) ? 2_000 : 4_000, pilots);
+        } else if (block == all.get(4)) {
+          assertEquals(1 + 2_000, pilots, "one in the second column");
+        }
+      }
+    }
+  }
+
+  @Test
+  void aTableOfAThousandRowsHasThemAllUnderItsCaptionAndHeads() {
+    List<List<String>> texts = new ArrayList<>();
+    for (int i = 0; i < 1_000; i++) {
+      texts.add(List.of("row" + i, i % 3 == 0 ? "" : WordBlock.BOX));
+    }
+    List<Column> columns = List.of(new Column("number", Fill.WORDS), new Column("done", Fill.TICK));
+    for (Box field : FIELDS) {
+      for (boolean abreast : new boolean[] {false, true}) {
+        Rows rows = new Rows("What is to be ticked", columns, texts, abreast);
+        List<Drawing> pages = set(field, new Heading("Rows"), rows);
+        holds(pages, field, "a thousand rows");
+        List<String> found = new ArrayList<>();
+        long boxes = 0;
+        for (Drawing page : pages) {
+          List<String> words = labels(page).stream().map(Mark.Label::text).toList();
+          long heads = words.stream().filter("number"::equals).count();
+          assertEquals(heads, words.stream().filter("What is to be ticked"::equals).count());
+          assertTrue(abreast ? heads > 1 : heads == 1, heads + " heads");
+          words.stream().filter(text -> text.startsWith("row")).forEach(found::add);
+          boxes +=
+              page.marks().stream()
+                  .filter(mark -> mark instanceof Mark.Stroke stroke && stroke.closed())
+                  .count();
+        }
+        assertEquals(texts.stream().map(row -> row.get(0)).toList(), found);
+        assertEquals(666, boxes, "1,000 less the 334 multiples of 3");
+      }
+    }
+  }
+
+  @Test
+  void moreColumnsThanThePaperIsWideForStandInsideAllTheSame() {
+    List<Column> columns = new ArrayList<>();
+    List<String> row = new ArrayList<>();
+    for (Fill fill : Fill.values()) {
+      for (int i = 0; i < 3; i++) {
+        columns.add(new Column("heading of it", fill));
+        row.add(fill == Fill.BLANK ? "" : "a few long words 123456.78");
+      }
+    }
+    for (Box field : FIELDS) {
+      holds(set(field, Rows.of(columns, List.of(row, row))), field, columns.size() + " columns");
+    }
+  }
+
+  @Test
+  void aHeadingNeverStandsAloneAtTheFoot() {
+    Random random = new Random(SEED + 1);
+    for (int trial = 0; trial < 60; trial++) {
+      List<BenchText.Block> blocks = new ArrayList<>();
+      for (int i = 0; i < 12; i++) {
+        blocks.add(new Heading("Heading " + i));
+        if (random.nextInt(4) == 0) {
+          blocks.add(new Heading("Heading below"));
+        }
+        blocks.add(table(1 + random.nextInt(25), "pilot drill"));
+      }
+      for (Box field : FIELDS) {
+        for (Drawing page : set(field, blocks.toArray(BenchText.Block[]::new))) {
+          Mark.Label lowest =
+              labels(page).stream()
+                  .min(Comparator.comparingDouble(label -> label.at().y()))
+                  .orElseThrow();
+          assertFalse(
+              lowest.text().startsWith("Heading"), "seed " + (SEED + 1) + ", trial " + trial);
+        }
+      }
+    }
+  }
+
+  @Test
+  void aPictureStandsBelowWordsWhereItHasRoomAndElseOnTheNextPage() {
+    Box field = FIELDS.get(1);
+    Mark edge = Mark.Stroke.of(PageMap.rectangle(new Box(1, 1, 299, 99)), LineType.EDGE);
+    Picture picture = new Picture(Drawing.of("edge", List.of(edge)), new Box(0, 0, 300, 100), 1);
+    BenchText.Drawn drawn = new BenchText.Drawn(picture);
+    List<Drawing> one = set(field, new Words("above"), drawn, new Words("below"));
+    assertEquals(1, one.size());
+    holds(one, field, "picture");
+    double below = labels(one.get(0)).get(1).at().y();
+    Box box = one.get(0).box().orElseThrow();
+    assertTrue(below < field.maxY() - field.width() / 3, "the picture is a third as high as wide");
+    assertTrue(box.width() > 0.98 * field.width());
+    List<Drawing> two = set(field, new Heading("above"), blanks(28), drawn, drawn);
+    assertTrue(two.size() >= 2);
+    holds(two, field, "pictures");
+    long pictures =
+        two.stream()
+            .flatMap(page -> page.layers().stream())
+            .filter(layer -> layer.name().equals("edge"))
+            .count();
+    assertEquals(2, pictures);
+  }
+
+  @Test
+  void aPageEndsWhereItIsTold() {
+    BenchText.NewPage turn = new BenchText.NewPage();
+    List<Drawing> pages = set(FIELDS.get(0), turn, new Words("one"), turn, turn, new Words("two"));
+    assertEquals(2, pages.size());
+    assertEquals("two", labels(pages.get(1)).get(0).text());
+  }
+
+  @Test
+  void aColumnOfWordsTakesTheHeightThatItSays() {
+    List<BenchText.Block> blocks =
+        List.of(new Heading("Steps"), new BenchText.Steps(List.of("one", "two")), blanks(300));
+    BenchPiece piece = BenchPages.column(blocks, 120);
+    Box box = Drawing.of("piece", piece.at(new Point(10, 5))).box().orElseThrow();
+    assertEquals(5 - piece.height(), box.minY(), 1e-6);
+    assertTrue(box.maxY() <= 5.5 && box.minX() >= 9.5 && box.maxX() <= 130.5, box.toString());
+    assertEquals(0, BenchPages.column(List.of(), 120).height(), 0);
   }
 
   @Test
   void aTableWithARowOfAnotherLengthIsRefused() {
     List<Column> columns = List.of(new Column("one", Fill.WORDS));
     List<List<String>> rows = List.of(List.of("a", "b"));
-    assertThrows(IllegalArgumentException.class, () -> new Rows(columns, rows));
+    assertThrows(IllegalArgumentException.class, () -> Rows.of(columns, rows));
+    assertThrows(IllegalArgumentException.class, () -> Rows.of(List.of(), List.of()));
   }
 
   @Test
   void noTextIsNoPage() {
     assertTrue(set(FIELDS.get(0)).isEmpty());
     assertTrue(set(FIELDS.get(0), table(0, "")).isEmpty());
+    assertTrue(set(FIELDS.get(0), new BenchText.Framed(List.of())).isEmpty());
+    assertTrue(set(FIELDS.get(0), new BenchText.Steps(List.of())).isEmpty());
   }
 
   @Test
