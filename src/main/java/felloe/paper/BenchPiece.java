@@ -28,6 +28,9 @@ record BenchPiece(double height, double gap, List<Mark> marks) {
   private static final double GAP = 3;
   private static final double INSET = 3;
 
+  /** Below running text. */
+  private static final double PARAGRAPH = 2;
+
   /** Between sentences that belong together. */
   private static final double NEAR = 1;
 
@@ -50,7 +53,7 @@ record BenchPiece(double height, double gap, List<Mark> marks) {
   static List<BenchPiece> words(String text, double width, double most) {
     List<BenchPiece> pieces = new ArrayList<>();
     for (List<String> lines : parted(Paragraph.wrap(text, TEXT, width), most, PITCH)) {
-      pieces.add(lines(lines, 0, GAP));
+      pieces.add(lines(lines, 0, PARAGRAPH));
     }
     return pieces;
   }
