@@ -42,25 +42,28 @@ final class Thicknesses {
     this.fine = fine;
   }
 
-  /** What each of some thicknesses does. */
+  /** What each of some thicknesses does; all cores work at it. */
   List<LoadPlan.Trial> trials(List<Gauge> gauges) {
     List<LoadCase> across = across();
-    PlateMesh mesh = null;
-    List<CaseField> base = null;
-    List<LoadPlan.Trial> trials = new ArrayList<>();
-    for (Gauge gauge : gauges) {
-      if (same(gauge, own)) {
-        trials.add(trial(gauge, fine, true));
-        continue;
-      }
-      if (mesh == null && !across.isEmpty()) {
-        mesh = study(own, across).coarse();
-        base = study(own, across).reckon(mesh).cases();
-      }
-      List<CaseField> there = mesh == null ? List.of() : study(gauge, across).reckon(mesh).cases();
-      trials.add(trial(gauge, brought(gauge, base, there), false));
+    boolean alone = gauges.stream().allMatch(gauge -> same(gauge, own));
+    if (alone || across.isEmpty()) {
+      return gauges.stream().map(gauge -> trial(gauge, List.of(), List.of())).toList();
     }
-    return trials;
+    PlateMesh mesh = study(own, across).coarse();
+    List<CaseField> base = study(own, across).reckon(mesh).cases();
+    return gauges.parallelStream()
+        .map(
+            gauge ->
+                trial(
+                    gauge,
+                    base,
+                    same(gauge, own) ? base : study(gauge, across).reckon(mesh).cases()))
+        .toList();
+  }
+
+  private LoadPlan.Trial trial(Gauge gauge, List<CaseField> base, List<CaseField> there) {
+    boolean isOwn = same(gauge, own);
+    return trial(gauge, isOwn ? fine : brought(gauge, base, there), isOwn);
   }
 
   private LoadStudy study(Gauge gauge, List<LoadCase> cases) {

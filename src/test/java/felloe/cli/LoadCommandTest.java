@@ -224,6 +224,18 @@ class LoadCommandTest {
   }
 
   @Test
+  void theAnswerSaysWhereTheModelEnds() throws IOException {
+    JsonNode thick = json(godwit, 0, "--case", "pull", "--set", "stock.thickness=30");
+    String words = one(thick, "pull").get("warnings").toString();
+    assertTrue(words.contains("too thick for a thin-plate model"), words);
+    assertTrue(one(thick, "pull").get("shear_share").asDouble() > 0.05);
+    JsonNode thin = json(godwit, 1, "--case", "pull", "--set", "stock.thickness=3");
+    words = one(thin, "pull").get("warnings").toString();
+    assertTrue(words.contains("more than half its thickness"), words);
+    assertEquals(0, one(json(godwit, 0, "--case", "pull"), "pull").get("warnings").size());
+  }
+
+  @Test
   void everyAnswerSaysThatItIsNoApproval() {
     Run text = load(godwit, "--case", "pull");
     for (String words :
