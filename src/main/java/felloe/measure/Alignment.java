@@ -5,12 +5,15 @@ import felloe.geometry.Point;
 import felloe.hub.RigidFit;
 import felloe.hub.RigidFit.Round;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
  * Lays measured places on the places that were meant, each on its own, so that the worst is off
  * least. First by least squares, which settles which way round they lie, then by the fit that the
- * hub is laid with.
+ * hub is laid with. Where zones differ, the one is worst that reaches farthest beyond its zone: so
+ * all keep their zones if they can all do so at once, which is what a gauge with fixed pins tells
+ * (ISO 2692).
  *
  * @param first by least squares
  * @param second what the fit adds
@@ -19,11 +22,20 @@ import java.util.List;
 record Alignment(Motion first, Motion second, double worst) {
 
   static Alignment of(List<Point> found, List<Point> meant, boolean mayMirror) {
-    Alignment straight = one(found, meant, false);
+    return of(found, meant, Collections.nCopies(found.size(), 0.0), mayMirror);
+  }
+
+  /**
+   * Lays them so.
+   *
+   * @param more by how much each one's zone is wider than the narrowest, at least 0, mm
+   */
+  static Alignment of(List<Point> found, List<Point> meant, List<Double> more, boolean mayMirror) {
+    Alignment straight = one(found, meant, more, false);
     if (!mayMirror) {
       return straight;
     }
-    Alignment mirrored = one(found, meant, true);
+    Alignment mirrored = one(found, meant, more, true);
     return mirrored.worst < straight.worst ? mirrored : straight;
   }
 
@@ -41,12 +53,13 @@ record Alignment(Motion first, Motion second, double worst) {
     return second.of(first.of(p));
   }
 
-  private static Alignment one(List<Point> found, List<Point> meant, boolean mirror) {
+  private static Alignment one(
+      List<Point> found, List<Point> meant, List<Double> more, boolean mirror) {
     Motion first = squares(found, meant, mirror);
     List<Round> from = new ArrayList<>();
     List<Round> to = new ArrayList<>();
     for (int i = 0; i < found.size(); i++) {
-      from.add(new Round(first.of(found.get(i)), 0));
+      from.add(new Round(first.of(found.get(i)), more.get(i)));
       to.add(new Round(meant.get(i), 0));
     }
     // The meant places go first: of the turns of an even ring onto itself the least is then taken.

@@ -69,7 +69,11 @@ public final class AsDrilled {
     }
     List<Point> found = survey.holes().stream().map(FoundHole::at).toList();
     List<Point> bolts = only(places);
-    Alignment aligned = Alignment.of(only(found), bolts, !measuredFromBothEdges());
+    List<Double> more = new ArrayList<>();
+    for (int i = 0; i < meant.size(); i++) {
+      more.add(bonus(meant.get(i), survey.holes().get(i)));
+    }
+    Alignment aligned = Alignment.of(only(found), bolts, only(more), !measuredFromBothEdges());
     Numbering.check(measured, labels(), only(found), bolts, aligned);
     List<Point> at = found.stream().map(aligned::of).toList();
     double tolerance = fixed();
@@ -140,11 +144,16 @@ public final class AsDrilled {
     return FastenerFormula.fixedRest(smallest(), largestScrew(), hub.positionTolerance());
   }
 
+  private double bonus(Hole hole, FoundHole found) {
+    boolean asked = bonus && hole.role() == HoleRole.BOLT;
+    return asked ? Math.max(0, found.size().orElse(hole.diameter()) - hole.diameter()) : 0;
+  }
+
   private DrilledHole drilled(int i, FoundHole found, Point at, double tolerance) {
     Hole hole = meant.get(i);
     double diameter = found.size().orElse(hole.diameter());
     boolean bolt = hole.role() == HoleRole.BOLT;
-    double more = bolt && bonus ? Math.max(0, diameter - hole.diameter()) : 0;
+    double more = bonus(hole, found);
     return new DrilledHole(
         hole,
         at,

@@ -170,6 +170,103 @@ class AsDrilledTest {
     }
   }
 
+  /**
+   * With bonus the zones differ; the pattern keeps them when one placement keeps all at once, as a
+   * gauge with fixed pins of the virtual size tells (ISO 2692). Virtual size: smallest hole less
+   * zone. The gauge is tried by a search over shifts and turns.
+   */
+  @Test
+  void withBonusThePatternIsLaidSoThatAllZonesAreKeptIfTheyCanBe() {
+    double drawn = 5.5;
+    long seed = 20_240_611;
+    Random random = new Random(seed);
+    int otherwise = 0;
+    for (int run = 0; run < 40; run++) {
+      List<Hole> holes = new ArrayList<>();
+      for (Hole hole : PLATE.holes(HoleRole.BOLT)) {
+        Point by = new Point(0.1 * random.nextGaussian(), 0.1 * random.nextGaussian());
+        double size = drawn + 0.2 * random.nextDouble();
+        holes.add(new Hole(hole.label(), hole.role(), hole.centre().plus(by), size, hole.place()));
+      }
+      AsDrilledResult with = AsDrilled.of(PLATE, HUB, sized(holes), true);
+      double gauge = gauge(holes, drawn - with.fixed());
+      double most = Double.NEGATIVE_INFINITY;
+      for (DrilledHole hole : with.holes()) {
+        most = Math.max(most, (hole.position() - hole.tolerance()) / 2);
+      }
+      assertEquals(gauge, -most, 2e-3, "seed " + seed + ", run " + run);
+      AsDrilledResult without = AsDrilled.of(PLATE, HUB, sized(holes), false);
+      otherwise += Math.abs(worst(with) - worst(without)) > 0.01 ? 1 : 0;
+    }
+    assertTrue(otherwise > 0, "no run tells the two ways of laying apart");
+  }
+
+  private static double worst(AsDrilledResult result) {
+    return result.holes().stream().mapToDouble(DrilledHole::position).max().orElseThrow();
+  }
+
+  /** Exact readings: every pair and every size. */
+  private static Measured sized(List<Hole> holes) {
+    List<Reading> readings = new ArrayList<>();
+    List<String> labels = new ArrayList<>();
+    for (int i = 0; i < holes.size(); i++) {
+      Hole one = holes.get(i);
+      labels.add("" + (i + 1));
+      Place place = Place.of("plate.yaml", i + 4, 5);
+      readings.add(new Reading(i, i, Optional.empty(), Over.DIAMETER, one.diameter(), 0.05, place));
+      for (int j = i + 1; j < holes.size(); j++) {
+        double between = one.centre().distance(holes.get(j).centre());
+        readings.add(new Reading(i, j, Optional.empty(), Over.CENTRES, between, 0.05, place));
+      }
+    }
+    return new Measured(
+        "plate.yaml",
+        labels,
+        On.HOLES,
+        Optional.empty(),
+        readings,
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Place.of("plate.yaml", 1, 1));
+  }
+
+  /**
+   * The most room, all round, that a gauge's tightest pin has in the holes: by a pattern search.
+   */
+  private static double gauge(List<Hole> holes, double pin) {
+    double[] at = {0, 0, 0};
+    double best = room(holes, pin, at);
+    for (double step = 0.2; step > 1e-5; step *= 0.7) {
+      double[] from = at.clone();
+      for (int i = -3; i <= 3; i++) {
+        for (int j = -3; j <= 3; j++) {
+          for (int k = -3; k <= 3; k++) {
+            double[] to = {
+              from[0] + i * step / 2, from[1] + j * step / 2, from[2] + k * step / 2 / 35
+            };
+            double room = room(holes, pin, to);
+            if (room > best) {
+              best = room;
+              at = to;
+            }
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double room(List<Hole> holes, double pin, double[] at) {
+    Motion motion = new Motion(false, at[2], new Point(at[0], at[1]));
+    double least = Double.MAX_VALUE;
+    for (int i = 0; i < holes.size(); i++) {
+      double off = motion.of(meant().get(i)).distance(holes.get(i).centre());
+      least = Math.min(least, (holes.get(i).diameter() - pin) / 2 - off);
+    }
+    return least;
+  }
+
   /** dx = dy = 0.177 is a zone of 0.50 (ISO 1101). */
   @Test
   void positionIsTwiceTheDistance() {
