@@ -14,6 +14,9 @@ import picocli.CommandLine.ParseResult;
 /** The hole schedule, the order of work, and the drilling sheet. */
 final class DrillCommand implements Command {
 
+  private static final List<String> SHEET =
+      List.of("--paper", "--margin", "--overlap", "--turn", "--bars", "--face");
+
   @Override
   public CommandSpec spec() {
     CommandSpec spec =
@@ -41,6 +44,7 @@ final class DrillCommand implements Command {
     ShapeSource shape = Options.shape(call);
     Optional<Path> out = Options.chosenOut(call);
     if (out.isEmpty()) {
+      Options.refuse(call, SHEET, "only counts with --out", "take it out, or name a folder");
       answer(screen, kit.drill(shape), format);
       return Exit.WELL;
     }

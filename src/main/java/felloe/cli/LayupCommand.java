@@ -135,7 +135,13 @@ final class LayupCommand implements Command {
     }
     if (shape.isPresent()) {
       ShapeSource source = ShapeSource.file(Options.path(shape.get()), sets);
-      LayupAnswer answer = kit.layup(source, request(call), Options.chosenOut(call));
+      Optional<Path> out = Options.chosenOut(call);
+      LayupAnswer answer = kit.layup(source, request(call), out);
+      if (out.isEmpty()) {
+        // Only now, so that what is wrong with the values comes out first and in one run.
+        Options.refuse(
+            call, List.of("--paper"), "only counts with --out", "take it out, or name a folder");
+      }
       return show(screen, format, answer, Options.has(call, SOURCES));
     }
     refuseWishes(call);
@@ -157,17 +163,10 @@ final class LayupCommand implements Command {
 
   /** What counts for a plan only is not passed over in silence. */
   private static void refuseWishes(ParseResult call) {
-    for (String option : WISHES) {
-      if (Options.value(call, option).isPresent()) {
-        throw Calls.wrong(option, "only counts with a SHAPE", "take it out, or name the shape");
-      }
-    }
-    if (Options.chosenOut(call).isPresent() || Options.has(call, SOURCES)) {
-      throw Calls.wrong(
-          Options.has(call, SOURCES) ? SOURCES : "--out",
-          "only counts with a SHAPE",
-          "take it out, or name the shape");
-    }
+    String wanted = "only counts with a SHAPE";
+    String cure = "take it out, or name the shape";
+    Options.refuse(call, WISHES, wanted, cure);
+    Options.refuse(call, List.of(SOURCES, "--out"), wanted, cure);
   }
 
   private static int show(Screen screen, String format, LayupAnswer answer, boolean sources) {

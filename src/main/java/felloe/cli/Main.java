@@ -4,9 +4,12 @@ import felloe.kit.CannotWrite;
 import felloe.kit.Kit;
 import felloe.plate.BadInput;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 
@@ -82,6 +85,7 @@ public final class Main {
     while (last.hasSubcommand() && !last.isUsageHelpRequested()) {
       last = last.subcommand();
     }
+    refuseTwice(last);
     if (last.isUsageHelpRequested()) {
       screen.data(Help.of(last.commandSpec().commandLine()));
       return Exit.WELL;
@@ -94,6 +98,16 @@ public final class Main {
       return Exit.WRONG;
     }
     return command.get().run(call.subcommand(), screen, kit);
+  }
+
+  /** The parser itself sees it only where an option stands under no heading of its own. */
+  private static void refuseTwice(ParseResult call) {
+    for (OptionSpec option : call.matchedOptionsSet()) {
+      if (!option.isMultiValue() && Collections.frequency(call.matchedOptions(), option) > 1) {
+        throw new OverwrittenOptionException(
+            call.commandSpec().commandLine(), option, option.longestName() + " is given twice");
+      }
+    }
   }
 
   private int version() {

@@ -261,6 +261,15 @@ final class Options {
     return Optional.ofNullable(call.matchedOptionValue(option, (String) null));
   }
 
+  /** Options that count for nothing here are not passed over in silence. */
+  static void refuse(ParseResult call, List<String> options, String wanted, String cure) {
+    for (String option : options) {
+      if (call.hasMatchedOption(option)) {
+        throw Calls.wrong(option, wanted, cure);
+      }
+    }
+  }
+
   static boolean has(ParseResult call, String option) {
     return call.matchedOptionValue(option, false);
   }

@@ -74,7 +74,33 @@ class BadCallsTest {
         "a",
         "--out",
         "b");
+    assertWrong(
+        "felloe drill: --paper is given twice; give it once",
+        "drill",
+        HERON,
+        "--paper",
+        "A4",
+        "--paper",
+        "A3");
+    assertWrong(
+        "felloe layup: --plies is given twice; give it once",
+        "layup",
+        HERON,
+        "--plies",
+        "16",
+        "--cloth",
+        "carbon-twill-200",
+        "--plies",
+        "12");
     assertWrong("felloe show: does not expect 'b.yaml' here", "show", HERON, "b.yaml");
+  }
+
+  @Test
+  void whatOnlyCountsForPagesIsRefusedWithoutAFolderForThem() {
+    String rest = ": only counts with --out; take it out, or name a folder";
+    assertWrong("--margin" + rest, "drill", HERON, "--margin", "-1");
+    assertWrong("--turn" + rest, "drill", HERON, "--turn");
+    assertWrong("--paper" + rest, "layup", HERON, "--paper", "A3");
   }
 
   @Test
