@@ -23,7 +23,7 @@ final class MeasureText {
   }
 
   void show(MeasureAnswer answer) {
-    answer.pattern().ifPresentOrElse(ring -> ring(answer, ring), this::noRing);
+    answer.pattern().ifPresentOrElse(ring -> ring(answer, ring), () -> noRing(answer));
     suspects(screen, answer.suspects());
     holes(answer.holes());
     readings(answer.readings());
@@ -34,7 +34,13 @@ final class MeasureText {
     }
   }
 
-  private void noRing() {
+  private void noRing(MeasureAnswer answer) {
+    if (answer.scatter() > 1) {
+      paragraph(
+          "The readings contradict each other so much that they tell no circle. Measure again,"
+              + " first what is named below.");
+      return;
+    }
     screen.line("The holes stand on one line, or nearly; the readings tell no circle.");
   }
 

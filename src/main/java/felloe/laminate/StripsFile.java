@@ -27,6 +27,10 @@ import java.util.Set;
 public final class StripsFile {
 
   private static final int MOST = 1000;
+
+  /** A strip that is so much thicker at one place than at another is none. */
+  private static final double ONE_STRIP = 1.5;
+
   private static final int MOST_READINGS = 1000;
 
   private StripsFile() {}
@@ -105,9 +109,23 @@ public final class StripsFile {
       return entry.length().between(least, most).required();
     }
     double sum = 0;
+    double low = Double.POSITIVE_INFINITY;
+    double high = 0;
     List<Entry> items = entry.list().atLeast(1).atMost(100).entries();
     for (Entry item : items) {
-      sum += item.length().between(least, most).required();
+      double one = item.length().between(least, most).required();
+      sum += one;
+      low = Math.min(low, one);
+      high = Math.max(high, one);
+    }
+    if (high > ONE_STRIP * low) {
+      entry.problem(
+          "must be readings of one strip, but they go from "
+              + Numbers.brief(low, 3)
+              + " to "
+              + Numbers.brief(high, 3)
+              + " mm",
+          "measure it again; a decimal comma must be a point");
     }
     return items.isEmpty() ? Double.NaN : sum / items.size();
   }

@@ -36,7 +36,8 @@ public record Problem(Place place, String who, String value, String wanted, Stri
    */
   public String line() {
     StringBuilder text = new StringBuilder(place.toString());
-    boolean placeNamesIt = place.isOption() && place.file().endsWith(" " + who);
+    boolean placeNamesIt =
+        place.isOption() && place.file().endsWith(" " + who) || place.file().equals("--" + who);
     if (!who.isEmpty() && !placeNamesIt) {
       text.append(' ').append(who);
     }

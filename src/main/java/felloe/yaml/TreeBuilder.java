@@ -139,8 +139,8 @@ final class TreeBuilder {
           event, "", "", "is nested deeper than 50 levels", "check the brackets and indentation");
       throw new Stop();
     }
-    return event instanceof MappingStartEvent
-        ? mapping(event, route, depth)
+    return event instanceof MappingStartEvent group
+        ? mapping(group, route, depth)
         : sequence(event, route, depth);
   }
 
@@ -175,9 +175,19 @@ final class TreeBuilder {
     return new Sequence(place(start), route, items);
   }
 
-  private Mapping mapping(Event start, ValuePath route, int depth) {
+  private Mapping mapping(MappingStartEvent start, ValuePath route, int depth) {
     Map<String, Keyed> entries = new LinkedHashMap<>();
     for (Event e = next(); e.getEventId() != Event.ID.MappingEnd; e = next()) {
+      if (start.isFlow() && e instanceof ScalarEvent rest && isComma(entries, rest)) {
+        report(
+            e,
+            route.toString(),
+            rest.getValue(),
+            "stands alone after a number and a comma",
+            "a decimal comma must be a point");
+        value(next(), route.key("?"), depth + 1);
+        continue;
+      }
       Optional<String> key = key(e, route, depth);
       Place keyPlace = place(e);
       YamlValue value = value(next(), route.key(key.orElse("?")), depth + 1);
@@ -196,6 +206,18 @@ final class TreeBuilder {
       }
     }
     return new Mapping(place(start), route, entries);
+  }
+
+  /** Whether {@code {a: 40,5}} was written: a number, and then digits where a key should be. */
+  private static boolean isComma(Map<String, Keyed> before, ScalarEvent key) {
+    YamlValue last = null;
+    for (Keyed entry : before.values()) {
+      last = entry.value();
+    }
+    return key.isPlain()
+        && key.getValue().matches("[0-9]+( *[a-z]+)?")
+        && last instanceof Scalar number
+        && number.text().matches("-?[0-9]+");
   }
 
   private static String where(Place first) {

@@ -227,4 +227,10 @@ class LayupPlanCommandTest {
       assertFalse(text.contains("[ ]"));
     }
   }
+
+  @Test
+  void anOptionThatIsWrongIsNamedOnce() {
+    Run run = Run.of("layup", "shapes/heron.yaml", "--resin", "tar");
+    assertTrue(run.err().startsWith("--resin: 'tar' is no resin that is known"), run.err());
+  }
 }

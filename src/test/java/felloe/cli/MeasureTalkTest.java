@@ -1,16 +1,20 @@
 package felloe.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.kit.Kit;
 import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class MeasureTalkTest {
 
@@ -80,5 +84,19 @@ class MeasureTalkTest {
     Run run = Run.of("hub", "measure");
     assertEquals(Exit.WRONG, run.code());
     assertTrue(run.err().contains("felloe hub measure FILE"), run.err());
+  }
+
+  @Test
+  void readingsThatContradictEachOtherAreNotCalledALine(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("hub.yaml");
+    Files.writeString(
+        file,
+        "holes: 6\nhole_diameter: 5.5\nreadings:\n"
+            + "  - {from: 1, to: 2, over: outside, reads: 39.5}\n"
+            + "  - {from: 1, to: 4, over: outside, reads: 30}\n"
+            + "  - {from: 2, to: 5, over: outside, reads: 75.5}\n");
+    Run run = Run.of("hub", "measure", file.toString());
+    assertTrue(run.out().contains("contradict each other"), run.out());
+    assertFalse(run.out().contains("on one line"), run.out());
   }
 }

@@ -251,4 +251,15 @@ class StackFileTest {
             + " 1]]}",
         "  - {label: T1, width: 15, thickness: 2, load: 90 N, span: 80, deflection: 90}");
   }
+
+  @Test
+  void readingsOfOneStripThatCannotBeOfOneAreRefused() {
+    badStrips(
+        List.of(
+            "t.yaml:3:28 strips[0].thickness: must be readings of one strip, but they go from 4 to"
+                + " 98 mm; measure it again; a decimal comma must be a point"),
+        "span: 400",
+        "strips:",
+        "  - {width: 15, thickness: [4,98], load: 600 N, deflection: 9}");
+  }
 }

@@ -223,6 +223,19 @@ class YamlSyntaxTest {
   }
 
   @Test
+  void aDecimalCommaInAGroupOnOneLineIsNamed() {
+    Bad.text(
+        "r: {over: outside, reads: 40,5}\n",
+        "h.yaml:1:30 r: '5' stands alone after a number and a comma; a decimal comma must be a"
+            + " point");
+    Bad.text(
+        "r: {reads: 40,52 mm, over: outside}\n",
+        "h.yaml:1:15 r: '52 mm' stands alone after a number and a comma; a decimal comma must be"
+            + " a point");
+    YamlTree.parse("h.yaml", "r: {reads: 40, '5': 1}\n");
+  }
+
+  @Test
   void keysAreWordsGivenOnce() {
     Bad.text(
         "a: 1\nb: {c: 1, c: 2}\na: 3\na: 4\n",
