@@ -119,6 +119,11 @@ public final class BendingModel {
    * along clamped edges {@link ClampedEdge}; 0 where all about a node is held.
    */
   public double[] curvatures(double[] unknowns) {
+    return curvatures(unknowns, forces(unknowns));
+  }
+
+  /** The same, from forces that are known already. */
+  double[] curvatures(double[] unknowns, double[] forces) {
     KirchhoffTriangle triangle = new KirchhoffTriangle();
     double[] own = new double[KirchhoffTriangle.UNKNOWNS];
     double[] found = new double[3];
@@ -151,7 +156,7 @@ public final class BendingModel {
       }
     }
     double[] nodes = new Recovery(mesh, idle, 3, px, py, values).atNodes();
-    new ClampedEdge(mesh, d, held, idle).correct(forces(unknowns), nodes);
+    new ClampedEdge(mesh, d, held, idle).correct(forces, nodes);
     return nodes;
   }
 }

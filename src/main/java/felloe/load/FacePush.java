@@ -1,6 +1,9 @@
 package felloe.load;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.IntFunction;
 
 /**
  * How much the hub's face pushes at each of some places, so that the plate nowhere sinks into it
@@ -16,15 +19,21 @@ final class FacePush {
   private static final int GUESSES = 60;
   private static final int SWEEPS = 4000;
 
-  private final double[][] deflections;
+  private final IntFunction<double[]> columns;
+  private final Map<Integer, double[]> known = new HashMap<>();
 
   /**
    * Takes the deflections.
    *
-   * @param deflections at place i under a push of 1 N at place j, mm
+   * @param columns gives, for a place, the deflections of all places under a push of 1 N there, mm;
+   *     asked only for places that come to touch, and once
    */
-  FacePush(double[][] deflections) {
-    this.deflections = deflections;
+  FacePush(IntFunction<double[]> columns) {
+    this.columns = columns;
+  }
+
+  private double deflection(int at, int push) {
+    return known.computeIfAbsent(push, columns::apply)[at];
   }
 
   /**
@@ -60,7 +69,7 @@ final class FacePush {
   private double gap(int place, double[] push, double[] free) {
     double gap = free[place];
     for (int j = 0; j < push.length; j++) {
-      gap += deflections[place][j] * push[j];
+      gap += push[j] == 0 ? 0 : deflection(place, j) * push[j];
     }
     return gap;
   }
@@ -78,7 +87,7 @@ final class FacePush {
     double[] y = new double[n];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j <= i; j++) {
-        double sum = deflections[on[i]][on[j]];
+        double sum = deflection(on[i], on[j]);
         for (int k = 0; k < j; k++) {
           sum -= l[i][k] * l[j][k];
         }
@@ -107,7 +116,7 @@ final class FacePush {
     for (int sweep = 0; sweep < SWEEPS && (sweep == 0 || !Arrays.equals(push, before)); sweep++) {
       System.arraycopy(push, 0, before, 0, push.length);
       for (int i = 0; i < push.length; i++) {
-        push[i] = Math.max(0, push[i] - gap(i, push, free) / deflections[i][i]);
+        push[i] = Math.max(0, push[i] - gap(i, push, free) / deflection(i, i));
       }
     }
     return push;

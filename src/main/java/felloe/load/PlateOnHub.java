@@ -4,6 +4,7 @@ import felloe.geometry.Point;
 import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * A meshed plate on its hub: factored once, solved for every case.
@@ -36,8 +37,14 @@ final class PlateOnHub {
     this.section = section;
     this.support = support;
     held = HeldPoints.of(mesh, support);
+    // The two know nothing of each other, and factoring is most of the work.
+    CompletableFuture<MembraneModel> flat =
+        inPlane
+            ? CompletableFuture.supplyAsync(
+                () -> new MembraneModel(mesh, section.a(), held.membrane()))
+            : CompletableFuture.completedFuture(null);
     bending = new BendingModel(mesh, section.d(), held.bending());
-    membrane = inPlane ? new MembraneModel(mesh, section.a(), held.membrane()) : null;
+    membrane = flat.join();
     if (!bending.isHeld() || (membrane != null && !membrane.isHeld())) {
       throw new LoadException("support", "the plate can move freely on it");
     }
@@ -61,13 +68,20 @@ final class PlateOnHub {
         along[2 * spread.nodes()[i] + 1] += force.y() * spread.shares()[i];
       }
     }
+    boolean flat = load.forces().stream().anyMatch(f -> f.x() != 0 || f.y() != 0);
     double[] bent = bend(out);
-    double[] moved = membrane == null ? new double[2 * mesh.points()] : membrane.solve(along);
-    double[] curvatures = bending.curvatures(bent);
-    double[] strains = membrane == null ? new double[3 * mesh.nodes()] : membrane.strains(moved);
+    double[] moved = flat ? membrane.solve(along) : new double[2 * mesh.points()];
+    Forces given =
+        new Forces(
+            bending.forces(bent), flat ? membrane.forces(moved) : new double[2 * mesh.points()]);
+    double[] curvatures = bending.curvatures(bent, given.out());
+    double[] strains = flat ? membrane.strains(moved) : new double[3 * mesh.nodes()];
     double[] uses = uses(load, strains, curvatures);
-    return field(load, spreads, bent, moved, strains, curvatures, uses);
+    return field(load, spreads, bent, moved, given, strains, curvatures, uses);
   }
+
+  /** Forces at the unknowns, out of the plane and in it. */
+  private record Forces(double[] out, double[] flat) {}
 
   /** Bends the plate; where the hub's face pushes back, with its pushes. */
   private double[] bend(double[] load) {
@@ -93,18 +107,21 @@ final class PlateOnHub {
   private FacePush face(int[] places) {
     if (face == null) {
       byPush = new double[places.length][];
-      double[][] deflections = new double[places.length][places.length];
-      for (int j = 0; j < places.length; j++) {
-        double[] unit = new double[3 * mesh.nodes()];
-        unit[3 * places[j]] = 1;
-        byPush[j] = bending.solve(unit);
-        for (int i = 0; i < places.length; i++) {
-          deflections[i][j] = byPush[j][3 * places[i]];
-        }
-      }
-      face = new FacePush(deflections);
+      face = new FacePush(place -> pushed(places, place));
     }
     return face;
+  }
+
+  /** Deflections at the places under a push of 1 N at one of them. */
+  private double[] pushed(int[] places, int place) {
+    double[] unit = new double[3 * mesh.nodes()];
+    unit[3 * places[place]] = 1;
+    byPush[place] = bending.solve(unit);
+    double[] at = new double[places.length];
+    for (int i = 0; i < places.length; i++) {
+      at[i] = byPush[place][3 * places[i]];
+    }
+    return at;
   }
 
   private double[] uses(LoadCase load, double[] e, double[] k) {
@@ -137,6 +154,7 @@ final class PlateOnHub {
       List<LoadSpread> spreads,
       double[] bent,
       double[] moved,
+      Forces given,
       double[] e,
       double[] k,
       double[] uses) {
@@ -163,8 +181,6 @@ final class PlateOnHub {
       atLoads.add(along(load.forces().get(f), spreads.get(f), bent, moved));
     }
     HubReaction reaction = new HubReaction(mesh, support, held);
-    double[] out = bending.forces(bent);
-    double[] flat = membrane == null ? new double[2 * mesh.points()] : membrane.forces(moved);
     return new CaseField(
         load,
         deflections,
@@ -175,7 +191,7 @@ final class PlateOnHub {
         mesh.point(peak),
         section.strength().worst(e[n], e[n + 1], e[n + 2], k[n], k[n + 1], k[n + 2]),
         mesh.point(worst),
-        reaction.bolts(out, flat),
+        reaction.bolts(given.out(), given.flat()),
         HubReaction.balancing(load),
         TransverseShear.share(mesh, section, held.bending(), k, hub()));
   }

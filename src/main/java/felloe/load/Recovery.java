@@ -24,6 +24,7 @@ final class Recovery {
   private final double[][] values;
   private final int[] start;
   private final int[] about;
+  private final double[] term = new double[TERMS];
 
   /**
    * Takes the samples.
@@ -88,6 +89,11 @@ final class Recovery {
       }
       // The value at the node itself is the constant term.
       int terms = samples * n >= 2 * TERMS ? TERMS : samples * n >= 6 ? 3 : 1;
+      for (int i = 1; i < TERMS; i++) {
+        for (int j = 0; j < i; j++) {
+          normal[i][j] = normal[j][i];
+        }
+      }
       solve(normal, terms, quantities);
       for (int q = 0; q < quantities; q++) {
         result[quantities * node + q] = normal[0][TERMS + q];
@@ -134,15 +140,23 @@ final class Recovery {
   private void add(double[][] normal, int node, int at, double size) {
     double dx = (px[at] - mesh.x(node)) / size;
     double dy = (py[at] - mesh.y(node)) / size;
-    double[] term = {1, dx, dy, dx * dx, dx * dy, dy * dy};
+    double square = dx * dx + dy * dy;
     // What lies nearer counts more.
-    double weight = 1 / Math.pow(0.03 + dx * dx + dy * dy, 2);
+    double weight = 1 / ((0.03 + square) * (0.03 + square));
+    term[0] = 1;
+    term[1] = dx;
+    term[2] = dy;
+    term[3] = dx * dx;
+    term[4] = dx * dy;
+    term[5] = dy * dy;
     for (int i = 0; i < TERMS; i++) {
-      for (int j = 0; j < TERMS; j++) {
-        normal[i][j] += weight * term[i] * term[j];
+      double[] row = normal[i];
+      double weighted = weight * term[i];
+      for (int j = i; j < TERMS; j++) {
+        row[j] += weighted * term[j];
       }
       for (int q = 0; q < values.length; q++) {
-        normal[i][TERMS + q] += weight * term[i] * values[q][at];
+        row[TERMS + q] += weighted * values[q][at];
       }
     }
   }

@@ -130,7 +130,7 @@ class LoadStudyTest {
     // A rod on springs: deflections by unit pushes at three places, symmetric, positive definite.
     double[][] by = {{2, 0.5, 0.1}, {0.5, 1, 0.3}, {0.1, 0.3, 3}};
     double[] free = {-1, 0.2, 0.4};
-    double[] push = new FacePush(by).against(free);
+    double[] push = new FacePush(j -> by[j]).against(free);
     for (int i = 0; i < 3; i++) {
       double gap = free[i];
       for (int j = 0; j < 3; j++) {
