@@ -28,8 +28,6 @@ public record CutterTool(String name, Kind kind, double diameter, int flutes) {
    * @throws IllegalArgumentException naming the field
    */
   public CutterTool {
-    if (Numbers.finite("diameter", diameter) <= 0) {
-      throw new IllegalArgumentException("diameter must be above zero");
-    }
+    Numbers.positive("diameter", diameter);
   }
 }

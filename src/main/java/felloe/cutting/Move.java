@@ -33,9 +33,7 @@ public sealed interface Move permits Move.Travel, Move.Cut, Move.Sink, Move.Dril
     public Cut {
       Numbers.finite("fromZ", fromZ);
       Numbers.finite("toZ", toZ);
-      if (Numbers.finite("feed", feed) <= 0) {
-        throw new IllegalArgumentException("feed must be above zero");
-      }
+      Numbers.positive("feed", feed);
     }
   }
 
@@ -55,9 +53,7 @@ public sealed interface Move permits Move.Travel, Move.Cut, Move.Sink, Move.Dril
      */
     public Sink {
       Numbers.finite("toZ", toZ);
-      if (Numbers.finite("feed", feed) <= 0) {
-        throw new IllegalArgumentException("feed must be above zero");
-      }
+      Numbers.positive("feed", feed);
     }
   }
 
@@ -78,9 +74,7 @@ public sealed interface Move permits Move.Travel, Move.Cut, Move.Sink, Move.Dril
     public Drill {
       Numbers.finite("bottom", bottom);
       Numbers.finite("peck", peck);
-      if (Numbers.finite("feed", feed) <= 0) {
-        throw new IllegalArgumentException("feed must be above zero");
-      }
+      Numbers.positive("feed", feed);
     }
   }
 }

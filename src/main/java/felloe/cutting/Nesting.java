@@ -198,7 +198,8 @@ public final class Nesting {
       taken.add(between(spot, part, turn));
     }
     for (Box box : room.keepOut()) {
-      taken.add(NoFit.between(NoFit.Shape.of(Region.of(rectangle(box)), spacing / 2, 0), shape));
+      taken.add(
+          NoFit.between(NoFit.Shape.of(Region.of(Contour.rectangle(box)), spacing / 2, 0), shape));
     }
     return NoFit.lowest(sheet, shape, taken);
   }
@@ -225,15 +226,6 @@ public final class Nesting {
 
   private double turn(int part, int turn) {
     return ready.get(part).part().turns().get(turn);
-  }
-
-  private static Contour rectangle(Box box) {
-    return Contour.polygon(
-        List.of(
-            new Point(box.minX(), box.minY()),
-            new Point(box.maxX(), box.minY()),
-            new Point(box.maxX(), box.maxY()),
-            new Point(box.minX(), box.maxY())));
   }
 
   private Motion motion(Spot spot) {

@@ -43,6 +43,16 @@ public record Contour(List<Segment> segments) {
     return of(Arc.circle(centre, radius));
   }
 
+  /** The edge of a box. */
+  public static Contour rectangle(Box box) {
+    return polygon(
+        List.of(
+            new Point(box.minX(), box.minY()),
+            new Point(box.maxX(), box.minY()),
+            new Point(box.maxX(), box.maxY()),
+            new Point(box.minX(), box.maxY())));
+  }
+
   /**
    * A polygon through corner points.
    *

@@ -40,9 +40,8 @@ public record EllipticalArc(
    * @throws IllegalArgumentException naming the field
    */
   public EllipticalArc {
-    if (Numbers.finite("rx", rx) <= 0 || Numbers.finite("ry", ry) <= 0) {
-      throw new IllegalArgumentException("rx and ry must be above zero");
-    }
+    Numbers.positive("rx", rx);
+    Numbers.positive("ry", ry);
     Numbers.finite("turn", turn);
     Numbers.finite("start", start);
     if (Numbers.finite("sweep", sweep) == 0 || Math.abs(sweep) > TURN) {

@@ -26,9 +26,7 @@ public record Fillet(Optional<Segment> before, Arc arc, Optional<Segment> after)
    * @throws IllegalArgumentException when the radius is not finite and above zero
    */
   public static Fillet between(Segment before, Segment after, double radius) {
-    if (Numbers.finite("radius", radius) <= 0) {
-      throw new IllegalArgumentException("radius must be above zero, not " + radius);
-    }
+    Numbers.positive("radius", radius);
     if (!before.to().equals(after.from())) {
       throw new GeometryException("the segments do not meet in a corner", before.to());
     }

@@ -106,4 +106,18 @@ public final class Numbers {
     }
     return value;
   }
+
+  /**
+   * Passes a number above zero through.
+   *
+   * @param name the field's name, for the message
+   * @throws IllegalArgumentException naming the field when the value is not finite or not above
+   *     zero
+   */
+  public static double positive(String name, double value) {
+    if (finite(name, value) <= 0) {
+      throw new IllegalArgumentException(name + " must be above zero, not " + value);
+    }
+    return value;
+  }
 }

@@ -27,12 +27,8 @@ public record HubRing(
     if (count < 1) {
       throw new IllegalArgumentException("count must be at least 1, not " + count);
     }
-    if (Numbers.finite("pitchDiameter", pitchDiameter) <= 0) {
-      throw new IllegalArgumentException("pitchDiameter must be above zero");
-    }
-    if (Numbers.finite("plateHole", plateHole) <= 0) {
-      throw new IllegalArgumentException("plateHole must be above zero");
-    }
+    Numbers.positive("pitchDiameter", pitchDiameter);
+    Numbers.positive("plateHole", plateHole);
   }
 
   /** The screw centres in order, counter-clockwise from the first, about the hub axis. */

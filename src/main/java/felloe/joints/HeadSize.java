@@ -22,11 +22,9 @@ public record HeadSize(
    */
   public HeadSize {
     Numbers.finite("angle", angle);
-    if (!(Numbers.finite("diameter", diameter) > 0
-        && Numbers.finite("height", height) > 0
-        && Numbers.finite("bearing", bearing) > 0)) {
-      throw new IllegalArgumentException("diameter, height and bearing must be above zero");
-    }
+    Numbers.positive("diameter", diameter);
+    Numbers.positive("height", height);
+    Numbers.positive("bearing", bearing);
   }
 
   /**

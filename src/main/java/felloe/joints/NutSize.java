@@ -20,10 +20,8 @@ public record NutSize(
    * @throws IllegalArgumentException naming the field
    */
   public NutSize {
-    if (!(Numbers.finite("height", height) > 0
-        && Numbers.finite("corners", corners) > 0
-        && Numbers.finite("bearing", bearing) > 0)) {
-      throw new IllegalArgumentException("height, corners and bearing must be above zero");
-    }
+    Numbers.positive("height", height);
+    Numbers.positive("corners", corners);
+    Numbers.positive("bearing", bearing);
   }
 }

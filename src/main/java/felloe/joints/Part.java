@@ -16,8 +16,6 @@ public record Part(String name, double thickness) {
    * @throws IllegalArgumentException naming the field
    */
   public Part {
-    if (Numbers.finite("thickness", thickness) <= 0) {
-      throw new IllegalArgumentException("thickness must be above zero");
-    }
+    Numbers.positive("thickness", thickness);
   }
 }

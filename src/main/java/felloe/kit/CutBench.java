@@ -100,7 +100,7 @@ final class CutBench {
     List<Contour> clamps() {
       return sheet.stream()
           .flatMap(s -> s.layout().keepOut().stream())
-          .map(CutSheet::rectangle)
+          .map(Contour::rectangle)
           .toList();
     }
 

@@ -91,7 +91,8 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
   }
 
   private static Part boxed(Part part) {
-    return new Part(part.name(), Region.of(rectangle(part.region().outer().box())), part.turns());
+    return new Part(
+        part.name(), Region.of(Contour.rectangle(part.region().outer().box())), part.turns());
   }
 
   private static void sameStock(List<Plate> plates, Problems problems) {
@@ -203,7 +204,7 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
                 "strip-" + number,
                 "Test strip " + number,
                 first.revision(),
-                rectangle(box),
+                Contour.rectangle(box),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -244,15 +245,6 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
         plate.making(),
         plate.limits(),
         plate.notes());
-  }
-
-  static Contour rectangle(Box box) {
-    return Contour.polygon(
-        List.of(
-            new Point(box.minX(), box.minY()),
-            new Point(box.maxX(), box.minY()),
-            new Point(box.maxX(), box.maxY()),
-            new Point(box.minX(), box.maxY())));
   }
 
   Box box() {

@@ -19,7 +19,7 @@ public record Ply(PlyMaterial material, double thickness, double angle) {
    * @throws IllegalArgumentException naming the field
    */
   public Ply {
-    Checks.positive("thickness", thickness);
+    Numbers.positive("thickness", thickness);
     Numbers.finite("angle", angle);
   }
 

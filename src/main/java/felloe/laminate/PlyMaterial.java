@@ -38,9 +38,9 @@ public record PlyMaterial(
    * @throws IllegalArgumentException naming the field
    */
   public PlyMaterial {
-    Checks.positive("e1", e1);
-    Checks.positive("e2", e2);
-    Checks.positive("g12", g12);
+    Numbers.positive("e1", e1);
+    Numbers.positive("e2", e2);
+    Numbers.positive("g12", g12);
     Numbers.finite("nu12", nu12);
     if (Math.abs(nu12) >= greatestNu12(e1, e2)) {
       throw new IllegalArgumentException(

@@ -1,5 +1,7 @@
 package felloe.laminate;
 
+import felloe.geometry.Numbers;
+
 /**
  * Strengths of a ply along its own axes, MPa, all told as positive figures.
  *
@@ -17,11 +19,11 @@ public record PlyStrength(double xt, double xc, double yt, double yc, double s) 
    * @throws IllegalArgumentException naming the field
    */
   public PlyStrength {
-    Checks.positive("xt", xt);
-    Checks.positive("xc", xc);
-    Checks.positive("yt", yt);
-    Checks.positive("yc", yc);
-    Checks.positive("s", s);
+    Numbers.positive("xt", xt);
+    Numbers.positive("xc", xc);
+    Numbers.positive("yt", yt);
+    Numbers.positive("yc", yc);
+    Numbers.positive("s", s);
   }
 
   /**
@@ -53,7 +55,7 @@ public record PlyStrength(double xt, double xc, double yt, double yc, double s) 
         linear(load[0], load[1])
             + 2 * product(load[0], load[1], load[2], rest[0], rest[1], rest[2]);
     double c = tsaiWu(rest[0], rest[1], rest[2]) - 1;
-    return Checks.growth(a, b, c);
+    return growth(a, b, c);
   }
 
   /**
@@ -62,7 +64,7 @@ public record PlyStrength(double xt, double xc, double yt, double yc, double s) 
    * @return the factor; infinite when the stress is zero
    */
   public double tsaiWuReserve(double s1, double s2, double s12) {
-    return Checks.growth(product(s1, s2, s12, s1, s2, s12), linear(s1, s2), -1);
+    return growth(product(s1, s2, s12, s1, s2, s12), linear(s1, s2), -1);
   }
 
   private double linear(double s1, double s2) {
@@ -83,5 +85,23 @@ public record PlyStrength(double xt, double xc, double yt, double yc, double s) 
    */
   public StrainLimits limits(PlyMaterial m) {
     return new StrainLimits(xt / m.e1(), xc / m.e1(), yt / m.e2(), yc / m.e2(), s / m.g12());
+  }
+
+  /**
+   * The least positive R with a R² + b R + c = 0, where c below 0 is inside.
+   *
+   * @param a not negative
+   * @return 0 when c is 0 or more; infinite when there is no such R
+   */
+  private static double growth(double a, double b, double c) {
+    if (c >= 0) {
+      return 0;
+    }
+    double root = Math.sqrt(b * b - 4 * a * c);
+    // Both forms are exact; the one without a difference of like figures keeps its digits.
+    if (b >= 0) {
+      return b + root == 0 ? Double.POSITIVE_INFINITY : -2 * c / (b + root);
+    }
+    return a == 0 ? Double.POSITIVE_INFINITY : (root - b) / (2 * a);
   }
 }

@@ -1,5 +1,6 @@
 package felloe.laminate;
 
+import felloe.geometry.Numbers;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -50,7 +51,7 @@ public record Sample(
     if (figures.isEmpty()) {
       throw new IllegalArgumentException("figures must be one at least");
     }
-    figures.forEach(figure -> Checks.positive("figure", figure));
+    figures.forEach(figure -> Numbers.positive("figure", figure));
     int n = figures.size();
     double mean = figures.stream().mapToDouble(Double::doubleValue).sum() / n;
     double least = figures.stream().mapToDouble(Double::doubleValue).min().orElseThrow();

@@ -1,5 +1,7 @@
 package felloe.laminate;
 
+import felloe.geometry.Numbers;
+
 /**
  * Strains that a ply bears along its own axes, all told as positive figures (0.01 is 1 %).
  *
@@ -17,11 +19,11 @@ public record StrainLimits(double e1t, double e1c, double e2t, double e2c, doubl
    * @throws IllegalArgumentException naming the field
    */
   public StrainLimits {
-    Checks.positive("e1t", e1t);
-    Checks.positive("e1c", e1c);
-    Checks.positive("e2t", e2t);
-    Checks.positive("e2c", e2c);
-    Checks.positive("g12", g12);
+    Numbers.positive("e1t", e1t);
+    Numbers.positive("e1c", e1c);
+    Numbers.positive("e2t", e2t);
+    Numbers.positive("e2c", e2c);
+    Numbers.positive("g12", g12);
   }
 
   /** The highest of the strains over their limits: 1 is the edge of failure. */

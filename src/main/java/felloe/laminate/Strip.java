@@ -1,5 +1,6 @@
 package felloe.laminate;
 
+import felloe.geometry.Numbers;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -40,11 +41,11 @@ public record Strip(
   public Strip {
     Objects.requireNonNull(label, "label");
     Objects.requireNonNull(method, "method");
-    Checks.positive("width", width);
-    Checks.positive("thickness", thickness);
-    Checks.positive("span", span);
-    Checks.positive("load", load);
-    deflection.ifPresent(s -> Checks.positive("deflection", s));
+    Numbers.positive("width", width);
+    Numbers.positive("thickness", thickness);
+    Numbers.positive("span", span);
+    Numbers.positive("load", load);
+    deflection.ifPresent(s -> Numbers.positive("deflection", s));
     readings = List.copyOf(readings);
     if (readings.size() == 1 || (readings.isEmpty() && deflection.isEmpty())) {
       throw new IllegalArgumentException("readings must be two at least, or deflection be there");

@@ -1,5 +1,6 @@
 package felloe.laminate;
 
+import felloe.geometry.Numbers;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -25,8 +26,8 @@ public record StripCalibration(double stiffness, OptionalDouble strength) {
    * @throws IllegalArgumentException naming the field
    */
   public StripCalibration {
-    Checks.positive("stiffness", stiffness);
-    strength.ifPresent(s -> Checks.positive("strength", s));
+    Numbers.positive("stiffness", stiffness);
+    strength.ifPresent(s -> Numbers.positive("strength", s));
   }
 
   /**

@@ -172,7 +172,7 @@ public record BlankPlan(
               + Numbers.brief(least.height(), 0)
               + " mm");
     }
-    return new BlankPlan(Rectangles.of(box), box.width() * box.height(), margin, strips, notes);
+    return new BlankPlan(Contour.rectangle(box), box.width() * box.height(), margin, strips, notes);
   }
 
   /** Wider evenly on both sides, higher at the lower side. */

@@ -142,7 +142,8 @@ public record ClothPlan(
     for (int i = 0; i < count; i++) {
       double left = i == 0 ? box.minX() - 1 : box.minX() + i * each + shift;
       double right = i == count - 1 ? box.maxX() + 1 : box.minX() + (i + 1) * each + shift;
-      Region band = Region.of(Rectangles.of(new Box(left, box.minY() - 1, right, box.maxY() + 1)));
+      Region band =
+          Region.of(Contour.rectangle(new Box(left, box.minY() - 1, right, box.maxY() + 1)));
       for (Region piece : Combine.intersection(List.of(turned), List.of(band))) {
         pieces.add(new Loose(ply.number() + String.valueOf(letter++), ply, turn, piece));
       }

@@ -130,6 +130,6 @@ public record TestStrips(
   }
 
   private static Contour rectangle(double width, double height) {
-    return Rectangles.of(new Box(0, 0, width, height));
+    return Contour.rectangle(new Box(0, 0, width, height));
   }
 }

@@ -30,9 +30,7 @@ public record Reading(
    */
   public Reading {
     Numbers.finite("reads", reads);
-    if (Numbers.finite("plusMinus", plusMinus) <= 0) {
-      throw new IllegalArgumentException("plusMinus must be above zero, not " + plusMinus);
-    }
+    Numbers.positive("plusMinus", plusMinus);
   }
 
   /** One standard deviation, mm. */

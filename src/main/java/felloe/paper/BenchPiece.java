@@ -1,6 +1,7 @@
 package felloe.paper;
 
 import felloe.geometry.Box;
+import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,7 +119,7 @@ record BenchPiece(double height, double gap, List<Mark> marks) {
       y -= piece.height() + NEAR;
     }
     y -= 0.4;
-    marks.add(Mark.Stroke.of(PageMap.rectangle(new Box(0, y, width, 0)), LineType.EDGE));
+    marks.add(Mark.Stroke.of(Contour.rectangle(new Box(0, y, width, 0)), LineType.EDGE));
     return new BenchPiece(-y, GAP, marks);
   }
 

@@ -1,6 +1,7 @@
 package felloe.paper;
 
 import felloe.geometry.Box;
+import felloe.geometry.Contour;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
 import felloe.paper.BenchText.Column;
@@ -226,7 +227,7 @@ final class BenchTable {
       } else if (row.get(i).stream().anyMatch(text -> !text.isEmpty())) {
         double top = y - drop - SPACE - (TEXT - TICK) / 2;
         Box box = new Box(x + PAD, top - TICK, x + PAD + TICK, top);
-        marks.add(Mark.Stroke.of(PageMap.rectangle(box), LineType.THIN));
+        marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.THIN));
       }
       x += widths[i];
     }

@@ -1,6 +1,7 @@
 package felloe.paper;
 
 import felloe.geometry.Box;
+import felloe.geometry.Contour;
 import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
@@ -35,7 +36,7 @@ public final class BlankPicture {
   private Picture draw() {
     Box mould = view.mould();
     Box blank = view.blank().box();
-    edges.add(Mark.Stroke.of(PageMap.rectangle(mould), LineType.THIN));
+    edges.add(Mark.Stroke.of(Contour.rectangle(mould), LineType.THIN));
     grid(mould);
     middles(mould);
     edges.add(Mark.Stroke.of(view.blank(), LineType.EDGE));

@@ -100,7 +100,7 @@ public final class CheckSheet {
   private void figures(double top) {
     double left = EDGE + 12;
     Box square = new Box(left, top - SIDE, left + SIDE, top);
-    lines.add(Mark.Stroke.of(PageMap.rectangle(square), LineType.THIN));
+    lines.add(Mark.Stroke.of(Contour.rectangle(square), LineType.THIN));
     lines.add(line(square.minX(), square.minY(), square.maxX(), square.maxY(), LineType.THIN));
     lines.add(line(square.minX(), square.maxY(), square.maxX(), square.minY(), LineType.THIN));
     lines.add(Mark.Stroke.of(Contour.circle(square.centre(), 0.4 * SIDE), LineType.EDGE));

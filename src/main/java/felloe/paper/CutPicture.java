@@ -82,10 +82,10 @@ public final class CutPicture {
 
   private void sheet() {
     List<Mark> marks = new ArrayList<>();
-    view.sheet().ifPresent(box -> marks.add(Mark.Stroke.of(rectangle(box), LineType.THIN)));
+    view.sheet().ifPresent(box -> marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.THIN)));
     for (Box box : view.keepOut()) {
-      marks.add(new Mark.Fill(List.of(rectangle(box)), 0.12));
-      marks.add(Mark.Stroke.of(rectangle(box), LineType.THIN));
+      marks.add(new Mark.Fill(List.of(Contour.rectangle(box)), 0.12));
+      marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.THIN));
       line(marks, new Point(box.minX(), box.minY()), new Point(box.maxX(), box.maxY()));
       line(marks, new Point(box.minX(), box.maxY()), new Point(box.maxX(), box.minY()));
     }
@@ -179,8 +179,8 @@ public final class CutPicture {
     double half = 1.6 * unit;
     for (Point at : view.tabs()) {
       Box box = Box.of(at, at).grown(half);
-      marks.add(new Mark.Fill(List.of(rectangle(box)), 0));
-      marks.add(Mark.Stroke.of(rectangle(box), LineType.EDGE));
+      marks.add(new Mark.Fill(List.of(Contour.rectangle(box)), 0));
+      marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.EDGE));
     }
     layer("tabs", marks);
   }
@@ -259,14 +259,5 @@ public final class CutPicture {
     if (!from.near(to, Tolerances.SAME_POINT)) {
       marks.add(Mark.Stroke.of(new Line(from, to), LineType.THIN));
     }
-  }
-
-  private static Contour rectangle(Box box) {
-    return Contour.polygon(
-        List.of(
-            new Point(box.minX(), box.minY()),
-            new Point(box.maxX(), box.minY()),
-            new Point(box.maxX(), box.maxY()),
-            new Point(box.minX(), box.maxY())));
   }
 }

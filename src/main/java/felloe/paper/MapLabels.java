@@ -178,7 +178,7 @@ final class MapLabels {
 
   private void put(String text, Box box, double height) {
     Box white = box.grown(0.5 * unit);
-    marks.add(new Mark.Fill(List.of(PageMap.rectangle(white)), 0));
+    marks.add(new Mark.Fill(List.of(Contour.rectangle(white)), 0));
     Point at = new Point(box.centre().x(), box.minY());
     marks.add(Mark.Label.of(text, at, height * unit, Anchor.MIDDLE));
     taken.add(white);

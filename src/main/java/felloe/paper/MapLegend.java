@@ -1,6 +1,7 @@
 package felloe.paper;
 
 import felloe.geometry.Box;
+import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import java.util.ArrayList;
@@ -69,8 +70,8 @@ final class MapLegend {
     for (int i = 0; i < bands; i++) {
       double low = bottom + i * high;
       Box box = new Box(left, low, left + WIDE * unit, low + high);
-      marks.add(Mark.Tone.of(List.of(PageMap.rectangle(box)), tone(i)));
-      marks.add(Mark.Stroke.of(PageMap.rectangle(box), LineType.THIN));
+      marks.add(Mark.Tone.of(List.of(Contour.rectangle(box)), tone(i)));
+      marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.THIN));
       if (i > 0) {
         marks.add(figure(limits.text(limits.limits().get(i - 1)), low));
       }

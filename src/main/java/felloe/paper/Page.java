@@ -26,9 +26,8 @@ public record Page(
    */
   public Page {
     parts = List.copyOf(parts);
-    if (Numbers.finite("width", width) <= 0 || Numbers.finite("height", height) <= 0) {
-      throw new IllegalArgumentException("a page's width and height must be above zero");
-    }
+    Numbers.positive("width", width);
+    Numbers.positive("height", height);
   }
 
   /**

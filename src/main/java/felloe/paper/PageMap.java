@@ -35,7 +35,8 @@ final class PageMap {
     List<Mark> marks = new ArrayList<>();
     if (grid.has(row, column)) {
       marks.add(
-          new Mark.Fill(List.of(rectangle(moved(grid.seen(row, column), scale, shift))), THIS));
+          new Mark.Fill(
+              List.of(Contour.rectangle(moved(grid.seen(row, column), scale, shift))), THIS));
     }
     for (int r = 0; r < grid.rows(); r++) {
       for (int c = 0; c < grid.columns(); c++) {
@@ -61,7 +62,7 @@ final class PageMap {
 
   private void page(Box cell, int row, int column, List<Mark> marks) {
     boolean printed = grid.has(row, column);
-    marks.add(Mark.Stroke.of(rectangle(cell), printed ? LineType.THIN : LineType.DASHED));
+    marks.add(Mark.Stroke.of(Contour.rectangle(cell), printed ? LineType.THIN : LineType.DASHED));
     if (!printed) {
       marks.add(
           Mark.Stroke.of(
@@ -86,15 +87,5 @@ final class PageMap {
         scale * box.minY() + shift.y(),
         scale * box.maxX() + shift.x(),
         scale * box.maxY() + shift.y());
-  }
-
-  /** A box as a contour. */
-  static Contour rectangle(Box box) {
-    return Contour.polygon(
-        List.of(
-            new Point(box.minX(), box.minY()),
-            new Point(box.maxX(), box.minY()),
-            new Point(box.maxX(), box.maxY()),
-            new Point(box.minX(), box.maxY())));
   }
 }

@@ -47,7 +47,7 @@ final class PieceLabels {
   }
 
   private static void label(List<Mark> marks, RollView.Piece piece, Box box) {
-    marks.add(Mark.Stroke.of(PageMap.rectangle(box), LineType.DASHED));
+    marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.DASHED));
     Point left = new Point(box.minX() + 3, box.minY() + 7.5);
     marks.add(Mark.Label.of(piece.label(), left, 5, Anchor.START));
     Point right = new Point(box.maxX() - 3, box.minY() + 8.5);

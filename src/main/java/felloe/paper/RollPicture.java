@@ -96,8 +96,8 @@ public final class RollPicture {
     double low = index * each;
     double left = index * (view.width() + gap);
     Box box = new Box(left, 0, left + view.width(), each);
-    marks.add(Mark.Stroke.of(PageMap.rectangle(box), LineType.THIN));
-    Region seen = Region.of(PageMap.rectangle(new Box(-1, low, view.width() + 1, low + each)));
+    marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.THIN));
+    Region seen = Region.of(Contour.rectangle(new Box(-1, low, view.width() + 1, low + each)));
     Motion motion = Motion.shift(left, -low);
     for (RollView.Piece piece : view.pieces()) {
       Box all = piece.region().outer().box();

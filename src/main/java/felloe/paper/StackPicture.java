@@ -63,7 +63,7 @@ public final class StackPicture {
   }
 
   private void ply(StackView.Ply ply, Box box) {
-    Contour edge = PageMap.rectangle(box);
+    Contour edge = Contour.rectangle(box);
     hatch(ply.angle(), box);
     if (view.woven()) {
       hatch(ply.angle() + 90, box);

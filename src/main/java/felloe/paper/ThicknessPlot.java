@@ -103,10 +103,10 @@ public final class ThicknessPlot {
     for (double tick : scale.ticks()) {
       double y = scale.y(tick);
       Box hair = new Box(0, y - 0.05, WIDE, y + 0.05);
-      marks.add(new Mark.Fill(List.of(PageMap.rectangle(hair)), 0.4));
+      marks.add(new Mark.Fill(List.of(Contour.rectangle(hair)), 0.4));
       label(Numbers.brief(tick, 3).replace('-', '\u2212'), -2, y - TEXT / 2, TEXT, Anchor.END);
     }
-    marks.add(Mark.Stroke.of(PageMap.rectangle(box), LineType.EDGE));
+    marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.EDGE));
     label(title, 0, box.maxY() + 2, TEXT, Anchor.START);
     if (wanted.isPresent()) {
       double y = scale.y(wanted.getAsDouble());
@@ -167,7 +167,7 @@ public final class ThicknessPlot {
       ThicknessView.Trial trial = view.trials().get(i);
       Contour sign =
           trial.own()
-              ? PageMap.rectangle(Box.of(points.get(i), points.get(i)).grown(1.3 * POINT))
+              ? Contour.rectangle(Box.of(points.get(i), points.get(i)).grown(1.3 * POINT))
               : Contour.circle(points.get(i), POINT);
       marks.add(new Mark.Fill(List.of(sign), trial.met() ? 1 : 0));
       marks.add(Mark.Stroke.of(sign, LineType.EDGE));
@@ -224,7 +224,7 @@ public final class ThicknessPlot {
   private void boxed(String text, double right, double base) {
     double wide = TextWidth.of(text, TEXT);
     Box box = new Box(right - wide - 0.6, base - 0.4, right + 0.6, base + TEXT + 0.6);
-    marks.add(new Mark.Fill(List.of(PageMap.rectangle(box)), 0));
+    marks.add(new Mark.Fill(List.of(Contour.rectangle(box)), 0));
     label(text, right, base, TEXT, Anchor.END);
   }
 }

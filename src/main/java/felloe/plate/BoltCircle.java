@@ -36,12 +36,8 @@ public record BoltCircle(
     if (count < 1) {
       throw new IllegalArgumentException("count must be at least 1, not " + count);
     }
-    if (Numbers.finite("pitchDiameter", pitchDiameter) <= 0) {
-      throw new IllegalArgumentException("pitchDiameter must be above zero");
-    }
-    if (Numbers.finite("holeDiameter", holeDiameter) <= 0) {
-      throw new IllegalArgumentException("holeDiameter must be above zero");
-    }
+    Numbers.positive("pitchDiameter", pitchDiameter);
+    Numbers.positive("holeDiameter", holeDiameter);
   }
 
   /** The hole centres in order, counter-clockwise from the first. */

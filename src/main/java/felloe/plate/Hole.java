@@ -21,9 +21,7 @@ public record Hole(String label, HoleRole role, Point centre, double diameter, P
    * @throws IllegalArgumentException naming the field
    */
   public Hole {
-    if (Numbers.finite("diameter", diameter) <= 0) {
-      throw new IllegalArgumentException("diameter must be above zero, not " + diameter);
-    }
+    Numbers.positive("diameter", diameter);
   }
 
   /** Its edge. */

@@ -19,8 +19,6 @@ public record Material(String name, String title, MaterialKind kind, double dens
    * @throws IllegalArgumentException naming the field
    */
   public Material {
-    if (Numbers.finite("density", density) <= 0) {
-      throw new IllegalArgumentException("density must be above zero, not " + density);
-    }
+    Numbers.positive("density", density);
   }
 }

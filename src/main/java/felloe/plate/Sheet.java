@@ -16,8 +16,7 @@ public record Sheet(double width, double height) {
    * @throws IllegalArgumentException naming the field
    */
   public Sheet {
-    if (Numbers.finite("width", width) <= 0 || Numbers.finite("height", height) <= 0) {
-      throw new IllegalArgumentException("sheet width and height must be above zero");
-    }
+    Numbers.positive("width", width);
+    Numbers.positive("height", height);
   }
 }

@@ -33,8 +33,6 @@ public record Stock(
    * @throws IllegalArgumentException naming the field
    */
   public Stock {
-    if (Numbers.finite("thickness", thickness) <= 0) {
-      throw new IllegalArgumentException("thickness must be above zero, not " + thickness);
-    }
+    Numbers.positive("thickness", thickness);
   }
 }

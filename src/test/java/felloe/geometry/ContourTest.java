@@ -27,6 +27,18 @@ class ContourTest {
   }
 
   @Test
+  void theEdgeOfABoxRunsRoundItCounterClockwise() {
+    Contour edge = Contour.rectangle(new Box(-3, 2, 7, 8));
+    assertEquals(60, edge.area(), 1e-12);
+    assertEquals(new Box(-3, 2, 7, 8), edge.box());
+    assertEquals(List.of(new Point(-3, 2), new Point(7, 2)), ends(edge.segments().get(0)));
+  }
+
+  private static List<Point> ends(Segment segment) {
+    return List.of(segment.from(), segment.to());
+  }
+
+  @Test
   void aClockwiseChainIsTurnedRound() {
     assertEquals(100, polygon(0, 0, 0, 10, 10, 10, 10, 0).area(), 1e-12);
   }

@@ -79,4 +79,14 @@ class NumbersTest {
     assertThrows(
         IllegalArgumentException.class, () -> Offset.of(Contour.circle(Point.ORIGIN, 5), value));
   }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, -0.0, -1e-300, -5, Double.NaN, Double.POSITIVE_INFINITY})
+  void whatMustBeAboveZeroIsRefusedByName(double value) {
+    IllegalArgumentException named =
+        assertThrows(IllegalArgumentException.class, () -> Numbers.positive("rise", value));
+    String wanted = Double.isFinite(value) ? "above zero" : "a finite number";
+    assertEquals("rise must be " + wanted + ", not " + value, named.getMessage());
+    assertEquals(1e-300, Numbers.positive("rise", 1e-300), 0);
+  }
 }

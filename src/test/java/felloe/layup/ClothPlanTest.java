@@ -139,7 +139,7 @@ class ClothPlanTest {
       double height = 120 + random.nextInt(200);
       double roll = 260 + random.nextInt(1100);
       double thickness = 1.2 + 5 * random.nextDouble();
-      Contour box = Rectangles.of(new Box(-width / 2, -height / 2, width / 2, height / 2));
+      Contour box = Contour.rectangle(new Box(-width / 2, -height / 2, width / 2, height / 2));
       LayupPlan plan =
           plan(
               plate(box, thickness),
@@ -160,7 +160,7 @@ class ClothPlanTest {
         .outer()
         .segments()
         .forEach(s -> assertEquals(most, s.from().distance(new Point(3, -2)), 1e-9));
-    Region box = Region.of(Rectangles.of(new Box(0, 0, 30, 20)));
+    Region box = Region.of(Contour.rectangle(new Box(0, 0, 30, 20)));
     assertEquals(box, Tangents.of(box));
   }
 

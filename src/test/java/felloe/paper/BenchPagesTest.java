@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Box;
+import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.paper.BenchText.Column;
 import felloe.paper.BenchText.Fill;
@@ -282,7 +283,7 @@ class BenchPagesTest {
   @Test
   void aPictureStandsBelowWordsWhereItHasRoomAndElseOnTheNextPage() {
     Box field = FIELDS.get(1);
-    Mark edge = Mark.Stroke.of(PageMap.rectangle(new Box(1, 1, 299, 99)), LineType.EDGE);
+    Mark edge = Mark.Stroke.of(Contour.rectangle(new Box(1, 1, 299, 99)), LineType.EDGE);
     Picture picture = new Picture(Drawing.of("edge", List.of(edge)), new Box(0, 0, 300, 100), 1);
     BenchText.Drawn drawn = new BenchText.Drawn(picture);
     List<Drawing> one = set(field, new Words("above"), drawn, new Words("below"));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Box;
+import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -91,7 +92,7 @@ class LoadPictureTest {
             "Rail",
             "pulled",
             List.of("An estimate."),
-            felloe.geometry.Region.of(PageMap.rectangle(rail)),
+            felloe.geometry.Region.of(Contour.rectangle(rail)),
             List.of(),
             List.of(),
             List.of(),
@@ -204,7 +205,7 @@ class LoadPictureTest {
 
   @Test
   void tonesBeyondTheScaleAndViewsWithoutMapsAreRefused() {
-    Mark.Tone tone = Mark.Tone.of(List.of(PageMap.rectangle(new Box(0, 0, 1, 1))), 0.5);
+    Mark.Tone tone = Mark.Tone.of(List.of(Contour.rectangle(new Box(0, 0, 1, 1))), 0.5);
     for (double bad : new double[] {-0.1, 1.1, Double.NaN}) {
       assertThrows(IllegalArgumentException.class, () -> new Mark.Tone(tone.rings(), bad));
     }
