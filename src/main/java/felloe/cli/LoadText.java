@@ -188,7 +188,9 @@ final class LoadText {
         answer.triangles()
             + " triangles, "
             + answer.unknowns()
-            + " unknowns. From the coarser mesh before, deflections changed by at most "
+            + " unknowns, smallest angle "
+            + Numbers.fixed(answer.leastAngle(), 0)
+            + " degrees. From the coarser mesh before, deflections changed by at most "
             + Numbers.fixed(100 * answer.deflectionChange(), 1)
             + " % and highest stresses by "
             + Numbers.fixed(100 * answer.useChange(), 1)

@@ -339,6 +339,11 @@ public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds, L
     return plan.result().mesh().triangles();
   }
 
+  /** The smallest angle of a triangle of the last mesh, degrees; 60 is best. */
+  public double leastAngle() {
+    return plan.result().mesh().quality().leastAngle();
+  }
+
   /** Unknowns that were solved for. */
   public int unknowns() {
     return plan.result().unknowns();

@@ -5,6 +5,7 @@ import felloe.load.CaseField;
 import felloe.load.HandForce;
 import felloe.load.LoadPlan;
 import felloe.load.LoadResult;
+import felloe.load.PlyPeak;
 import felloe.load.ScrewUse;
 import felloe.load.Support;
 import felloe.out.Json;
@@ -113,6 +114,7 @@ final class LoadJson {
                 answer.plies() ? Optional.of(field.worst().ply()) : Optional.empty(),
                 n -> Json.number(n, 0)))
         .with("measure", field.worst().measure())
+        .with("ply_uses", Json.array(PlyPeak.of(answer.plan().result(), field), LoadJson::ply))
         .with("use", figure(field.worst().use()))
         .with("factor", figure(one.factor()))
         .with("margin", figure(one.margin()))
@@ -138,6 +140,13 @@ final class LoadJson {
     return Json.object()
         .with("at", point(f.at()))
         .with("force", new Json.Array(List.of(figure(f.x()), figure(f.y()), figure(f.z()))));
+  }
+
+  private static Json ply(PlyPeak peak) {
+    return Json.object()
+        .with("ply", peak.ply())
+        .with("use", figure(peak.use()))
+        .with("at", point(peak.at()));
   }
 
   private static Json bolt(CaseField.BoltForce bolt) {
@@ -194,6 +203,7 @@ final class LoadJson {
         .with("nodes", result.mesh().nodes())
         .with("triangles", result.mesh().triangles())
         .with("unknowns", result.unknowns())
+        .with("least_angle", figure(result.mesh().quality().leastAngle()))
         .with("deflection_change", Json.maybe(change, c -> Json.number(c.deflection(), 5)))
         .with("use_change", Json.maybe(change, c -> Json.number(c.use(), 5)))
         .with("settled", result.settled());

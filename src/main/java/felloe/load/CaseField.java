@@ -10,6 +10,8 @@ import java.util.List;
  * @param load which case
  * @param deflections of the nodes toward the driver, mm
  * @param slides how far the nodes move in the plane of the plate, mm
+ * @param strains of the middle plane at the nodes, three a node: x, y, whole shear angle
+ * @param curvatures at the nodes, three a node, 1/mm: -w,xx, -w,yy, -2 w,xy
  * @param uses of the nodes' material, 1 at failure
  * @param atLoads how far each force moves its point along itself, mm
  * @param peakDeflection the largest movement of all nodes, mm
@@ -25,6 +27,8 @@ public record CaseField(
     LoadCase load,
     double[] deflections,
     double[] slides,
+    double[] strains,
+    double[] curvatures,
     double[] uses,
     List<Double> atLoads,
     double peakDeflection,
@@ -51,6 +55,8 @@ public record CaseField(
         new LoadCase(load.name(), load.title(), forces, load.patch(), load.basis()),
         Arrays.stream(deflections).map(w -> w * factor).toArray(),
         Arrays.stream(slides).map(s -> s * factor).toArray(),
+        Arrays.stream(strains).map(e -> e * factor).toArray(),
+        Arrays.stream(curvatures).map(k -> k * factor).toArray(),
         Arrays.stream(uses).map(u -> u * factor).toArray(),
         atLoads.stream().map(w -> w * factor).toList(),
         peakDeflection * factor,
@@ -82,6 +88,8 @@ public record CaseField(
         load,
         deflections,
         slides,
+        strains,
+        curvatures,
         uses,
         atLoads.stream().map(w -> w * deflection).toList(),
         peakDeflection * deflection,

@@ -185,6 +185,8 @@ final class PlateOnHub {
         load,
         deflections,
         slides,
+        e,
+        k,
         uses,
         atLoads,
         peakMove,

@@ -69,6 +69,18 @@ public final class PlyStrengths implements Strength {
   }
 
   @Override
+  public int plies() {
+    return recovery.faceCount() / 2;
+  }
+
+  @Override
+  public double plyUse(
+      int ply, double ex, double ey, double gxy, double kx, double ky, double kxy) {
+    int back = 2 * (ply - 1);
+    return Math.max(use(back, ex, ey, gxy, kx, ky, kxy), use(back + 1, ex, ey, gxy, kx, ky, kxy));
+  }
+
+  @Override
   public Worst worst(double ex, double ey, double gxy, double kx, double ky, double kxy) {
     int worst = 0;
     double most = -1;

@@ -15,6 +15,21 @@ public interface Strength {
   /** Where through the thickness the use is highest, and what it is there. */
   Worst worst(double ex, double ey, double gxy, double kx, double ky, double kxy);
 
+  /** How many plies it is laid up of; 0 where it has none. */
+  default int plies() {
+    return 0;
+  }
+
+  /**
+   * The use of one ply, at the worse of its faces.
+   *
+   * @param ply number from 1 at the back
+   */
+  default double plyUse(
+      int ply, double ex, double ey, double gxy, double kx, double ky, double kxy) {
+    throw new IllegalArgumentException("there is no ply " + ply);
+  }
+
   /**
    * The worst place through the thickness.
    *
