@@ -54,7 +54,6 @@ public final class LoadPages {
     Box field = FramedPages.field(paper, content.foot());
     List<Block> first = new ArrayList<>(WordBlock.blocks(content.cases()));
     if (content.plot().isPresent()) {
-      first.add(new BenchText.NewPage());
       first.addAll(WordBlock.blocks(content.thicknesses()));
       first.add(new BenchText.Drawn(ThicknessPlot.of(content.plot().get())));
     }

@@ -12,24 +12,26 @@ final class PieceLabels {
 
   private static final double WIDTH = 42;
   private static final double HEIGHT = 16;
-  private static final double HEAD = 14;
+  private static final double GAP = 3;
 
   private PieceLabels() {}
 
   /** As many pages as the labels take; each fills the field at most. */
   static List<Drawing> set(RollView roll, Box field) {
     int columns = (int) Math.max(1, Math.floor(field.width() / WIDTH));
-    int rows = (int) Math.max(1, Math.floor((field.height() - HEAD) / HEIGHT));
+    BenchPiece heading = heading(roll, field.width());
+    Point head = new Point(field.minX(), field.maxY() - 1);
+    double top = head.y() - heading.height() - GAP;
+    int rows = (int) Math.max(1, Math.floor((top - field.minY()) / HEIGHT));
     List<Drawing> pages = new ArrayList<>();
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < roll.pieces().size(); i++) {
       int onPage = i % (columns * rows);
       if (onPage == 0) {
-        marks = new ArrayList<>();
-        heading(marks, roll, field);
+        marks = new ArrayList<>(heading.at(head));
       }
       double x = field.minX() + onPage % columns * WIDTH;
-      double y = field.maxY() - HEAD - (onPage / columns + 1) * HEIGHT;
+      double y = top - (onPage / columns + 1) * HEIGHT;
       label(marks, roll.pieces().get(i), new Box(x, y, x + WIDTH, y + HEIGHT));
       if (onPage == columns * rows - 1 || i == roll.pieces().size() - 1) {
         pages.add(Drawing.of("labels", marks));
@@ -38,12 +40,11 @@ final class PieceLabels {
     return pages;
   }
 
-  private static void heading(List<Mark> marks, RollView roll, Box field) {
-    Point at = new Point(field.minX(), field.maxY() - 4);
-    marks.add(Mark.Label.of("Labels: " + roll.title(), at, 3.5, Anchor.START));
-    Point below = new Point(field.minX(), field.maxY() - 9.5);
+  private static BenchPiece heading(RollView roll, double width) {
     String words = "Cut them out and tape one on each piece, the arrow along the warp.";
-    marks.add(Mark.Label.of(Paragraph.fit(words, 2.5, field.width()), below, 2.5, Anchor.START));
+    return BenchPages.column(
+        List.of(new BenchText.Heading("Labels: " + roll.title()), new BenchText.Words(words)),
+        width);
   }
 
   private static void label(List<Mark> marks, RollView.Piece piece, Box box) {
