@@ -4,6 +4,7 @@ import felloe.geometry.Numbers;
 import felloe.kit.CannotWrite;
 import felloe.kit.Kit;
 import felloe.kit.KitAnswer;
+import felloe.kit.Sentence;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -55,10 +56,6 @@ final class MakeCommand implements Command {
     return Calls.verdicts(screen, kits.stream().map(KitAnswer::check).toList(), "Its kit");
   }
 
-  private static String sentence(String text) {
-    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1) + ".";
-  }
-
   private static void show(Screen screen, List<KitAnswer> kits) {
     for (KitAnswer kit : kits) {
       screen.line(kit.check().plate().title() + ": " + kit.folder());
@@ -75,7 +72,8 @@ final class MakeCommand implements Command {
               + kit.pages().paper()
               + "; review: "
               + CheckText.summary(kit.check()));
-      kit.lacks().ifPresent(why -> Table.wrapped(sentence(why), 2, 100).forEach(screen::line));
+      kit.lacks()
+          .ifPresent(why -> Table.wrapped(Sentence.begin(why) + ".", 2, 100).forEach(screen::line));
     }
     screen.say(
         "Print at 100 %, and measure the check bars before you trust a page. For closed-course use"

@@ -9,7 +9,6 @@ import felloe.drilling.SizeCheck;
 import felloe.geometry.Numbers;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -116,8 +115,7 @@ public record DrillOrder(
       String plural = holes.size() == 1 ? "" : "s";
       return number
           + ". "
-          + role.substring(0, 1).toUpperCase(Locale.ROOT)
-          + role.substring(1)
+          + Sentence.begin(role)
           + (said ? "" : " hole")
           + plural
           + " "
@@ -195,7 +193,7 @@ public record DrillOrder(
     public String how() {
       List<String> parts = new ArrayList<>();
       if (!tool.isEmpty()) {
-        parts.add(tool.substring(0, 1).toUpperCase(Locale.ROOT) + tool.substring(1) + ".");
+        parts.add(Sentence.begin(tool) + ".");
       }
       if (tooFast) {
         parts.add(

@@ -7,7 +7,6 @@ import felloe.paper.BenchText.Column;
 import felloe.paper.BenchText.Fill;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** What the pages of a drilling sheet say. */
 final class DrillText {
@@ -171,8 +170,6 @@ final class DrillText {
   private void sources() {
     blocks.add(new BenchText.Heading("Where the figures come from"));
     String text = String.join("; ", order.sources());
-    blocks.add(
-        new BenchText.Words(
-            text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + "."));
+    blocks.add(new BenchText.Words(Sentence.begin(text) + "."));
   }
 }

@@ -7,7 +7,6 @@ import felloe.paper.BenchText.Column;
 import felloe.paper.BenchText.Fill;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** What a drilling sheet says of the screws that go into the holes. */
 final class JointText {
@@ -43,12 +42,8 @@ final class JointText {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new BenchText.Heading("Screws, with torques to start from"));
     blocks.add(BenchText.Rows.of(columns, rows));
-    answer.notes().forEach(note -> blocks.add(new BenchText.Words(capital(note))));
+    answer.notes().forEach(note -> blocks.add(new BenchText.Words(Sentence.begin(note))));
     blocks.add(new BenchText.Framed(answer.cautions()));
     return blocks;
-  }
-
-  private static String capital(String note) {
-    return note.substring(0, 1).toUpperCase(Locale.ROOT) + note.substring(1);
   }
 }

@@ -80,13 +80,7 @@ final class PictureInk {
 
   /** Wipes a box white, so that lettering on it stands clear of centre lines. */
   void wipe(Box box) {
-    Contour edge =
-        Contour.polygon(
-            List.of(
-                new Point(box.minX(), box.minY()),
-                new Point(box.maxX(), box.minY()),
-                new Point(box.maxX(), box.maxY()),
-                new Point(box.minX(), box.maxY())));
+    Contour edge = Contour.rectangle(box);
     marks.add(new Mark.Fill(List.of(edge), 0));
   }
 
