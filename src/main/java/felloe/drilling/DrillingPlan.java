@@ -1,7 +1,10 @@
 package felloe.drilling;
 
+import felloe.drilling.DrillStep.Turning;
+import felloe.geometry.Numbers;
 import felloe.hub.HubFitResult;
 import felloe.plate.Plate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -72,5 +75,65 @@ public record DrillingPlan(
    */
   public static DrillingPlan of(Plate plate, Optional<HubFitResult> fit) {
     return new Planner(plate, fit, DrillTable.standard()).plan();
+  }
+
+  /**
+   * The same plan with seats for countersunk heads, sunk when all else of their group is done.
+   *
+   * @param labels the holes that get one; others of their group do not
+   * @param angle of the cone, degrees
+   * @param across its diameter at the face, mm
+   * @param depth from the face to where it meets the hole, mm
+   */
+  public DrillingPlan countersunk(List<String> labels, double angle, double across, double depth) {
+    DrillTable table = DrillTable.standard();
+    double reckoned = DrillTable.turns(across, table.edgeSpeed() * material.surfaceSpeed());
+    double setting = table.setting(reckoned);
+    Turning turning =
+        new Turning(
+            reckoned, setting, setting > reckoned * (1 + 1e-9), Optional.empty(), Optional.empty());
+    List<HoleGroup> sunk = new ArrayList<>();
+    for (HoleGroup group : groups) {
+      List<String> own = group.labels().stream().filter(labels::contains).toList();
+      sunk.add(own.isEmpty() ? group : group.then(seat(group, own, turning, angle, across, depth)));
+    }
+    return new DrillingPlan(
+        material,
+        hub,
+        throughHub,
+        before,
+        sunk,
+        leftOut,
+        pilotDiameter,
+        afterPilot,
+        sizes,
+        notMeasured,
+        readings,
+        others,
+        plusMinus,
+        stop,
+        cautions,
+        bases);
+  }
+
+  private static DrillStep seat(
+      HoleGroup group,
+      List<String> own,
+      Turning turning,
+      double angle,
+      double across,
+      double depth) {
+    String which = own.size() == group.labels().size() ? "" : String.join(", ", own) + " alone: ";
+    return new DrillStep(
+        Stage.COUNTERSINK,
+        Numbers.brief(angle, 0) + "\u00b0 countersink",
+        Optional.of(across),
+        Optional.of(turning),
+        which
+            + "For the countersunk heads, on the driver's face alone: "
+            + Numbers.brief(across, 1)
+            + " mm across, "
+            + Numbers.brief(depth, 2)
+            + " mm deep down to the hole, no deeper. Creep up on it with a screw.");
   }
 }

@@ -1,6 +1,7 @@
 package felloe.drilling;
 
 import felloe.plate.HoleRole;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -32,5 +33,12 @@ public record HoleGroup(
     labels = List.copyOf(labels);
     steps = List.copyOf(steps);
     notes = List.copyOf(notes);
+  }
+
+  /** The same with one more step, done last. */
+  HoleGroup then(DrillStep step) {
+    List<DrillStep> more = new ArrayList<>(steps);
+    more.add(step);
+    return new HoleGroup(role, labels, diameter, limits, basis, zone, zoneWords, more, notes);
   }
 }

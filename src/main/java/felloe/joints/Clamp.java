@@ -15,8 +15,6 @@ import java.util.Optional;
 record Clamp(
     Plate plate, Fasteners fasteners, ScrewThread thread, StrengthClass strength, double hole) {
 
-  private static final String PLATE = "plate";
-
   private record Bound(double force, String by) {}
 
   /**
@@ -36,9 +34,10 @@ record Clamp(
       Optional<WasherSize> nutWasher,
       boolean partBehind) {
     Bound bound = new Bound(fasteners.preload().value() * strength.proofLoad(thread), "the screw");
-    bound = least(bound, face(washer, head.bearing(), "head", partInFront ? part : PLATE));
+    bound = least(bound, face(washer, head.bearing(), "head", partInFront ? part : Part.PLATE));
     if (nut.isPresent()) {
-      bound = least(bound, face(nutWasher, nut.get().bearing(), "nut", partBehind ? part : PLATE));
+      bound =
+          least(bound, face(nutWasher, nut.get().bearing(), "nut", partBehind ? part : Part.PLATE));
     }
     return StartingTorque.of(
         thread.diameter(), bound.force(), fasteners.factor(surface), bound.by());
@@ -52,7 +51,7 @@ record Clamp(
     double outer = washer.map(WasherSize::diameter).orElse(bearing);
     double inner = Math.max(hole, washer.map(WasherSize::hole).orElse(0.0));
     double pressure =
-        on.equals(PLATE)
+        on.equals(Part.PLATE)
             ? fasteners.allowables(plate.stock().material()).face().value()
             : fasteners.partFace().value();
     return new Bound(

@@ -113,7 +113,7 @@ final class JointMaker {
     List<Part> parts = new ArrayList<>();
     washer.ifPresent(w -> parts.add(new Part(Entry.nameOf(under) + " washer", w.thickness())));
     front.forEach(t -> parts.add(new Part(partName(), t)));
-    parts.add(new Part("plate", plate.stock().thickness()));
+    parts.add(new Part(Part.PLATE, plate.stock().thickness()));
     back.forEach(t -> parts.add(new Part(partName(), t)));
     double bare = parts.stream().mapToDouble(Part::thickness).sum() - sunkHead - sunkNut;
     if (bare <= 0) {

@@ -10,6 +10,9 @@ import felloe.geometry.Numbers;
  */
 public record Part(String name, double thickness) {
 
+  /** The name of the plate itself. */
+  public static final String PLATE = "plate";
+
   /**
    * Refuses a thickness that is not above zero.
    *

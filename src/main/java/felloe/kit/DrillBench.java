@@ -1,12 +1,15 @@
 package felloe.kit;
 
 import felloe.drilling.DrillingPlan;
+import felloe.joints.Part;
+import felloe.joints.PlannedJoint;
 import felloe.out.MeasuredForm;
 import felloe.out.PdfWriter;
 import felloe.out.StepCsv;
 import felloe.paper.PageSet;
 import felloe.paper.Template;
 import felloe.paper.TemplateOptions;
+import felloe.plate.Hole;
 import felloe.plate.Plate;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -45,7 +48,18 @@ final class DrillBench {
   }
 
   private static DrillingPlan plan(Reading.Studied studied) {
-    return DrillingPlan.of(studied.plate(), studied.fit());
+    DrillingPlan plan = DrillingPlan.of(studied.plate(), studied.fit());
+    for (PlannedJoint joint : studied.joints().joints()) {
+      if (joint.coned().isPresent() && joint.coned().get().name().equals(Part.PLATE)) {
+        plan =
+            plan.countersunk(
+                joint.holes().stream().map(Hole::label).toList(),
+                Math.toDegrees(joint.headSize().angle()),
+                joint.headSize().diameter(),
+                joint.headSize().coneDepth(joint.hole()));
+      }
+    }
+    return plan;
   }
 
   /**

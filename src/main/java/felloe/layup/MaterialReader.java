@@ -221,6 +221,11 @@ final class MaterialReader {
     for (int i = 1; i < known.size(); i++) {
       if (known.get(i).temperature() == known.get(i - 1).temperature()) {
         f.problem(key, "has two times at one temperature", "keep one of them");
+      } else if (known.get(i).time() > known.get(i - 1).time()) {
+        f.problem(
+            key,
+            "is longer when it is warmer; resin sets faster in the warm",
+            "check the temperatures and the times against the data sheet");
       }
     }
     return new TimeCurve(known.isEmpty() ? List.of(new TimeCurve.Known(20, 1)) : known);

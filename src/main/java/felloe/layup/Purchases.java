@@ -62,7 +62,9 @@ final class Purchases {
       list.add(
           new Purchase(
               "sealant tape",
-              Numbers.fixed(2 * (mould.width() + mould.height()) / 1000, 1) + " m"));
+              Numbers.fixed(Math.ceil(2 * (mould.width() + mould.height()) / 100) / 10, 1) + " m"));
+      list.add(
+          new Purchase("vacuum pump with gauge, hose, bag fitting and resin trap", "1 of each"));
     }
     list.add(new Purchase("flat trays or cups", Integer.toString(pots.pots().size() + 1)));
     if (choice.process().losses().brush() > 0) {

@@ -261,4 +261,40 @@ class DrillCommandTest {
     assertEquals(3, run.code());
     assertEquals(List.of("heron-drill.csv"), files());
   }
+
+  /**
+   * ISO 10642, M5: sharp diameter of the head 11.2 mm, 90 degrees; so the cone meets a hole of 5.5
+   * mm at (11.2 - 5.5) / 2 = 2.85 mm.
+   */
+  @Test
+  void countersunkHeadsHaveTheirStepAfterTheEdges() {
+    String[] plate = {
+      HERON,
+      "--set",
+      "bolt-circles[0].diameter=5.5",
+      "--set",
+      "joints=[{holes: [H1, H3], screw: {head:"
+          + " countersunk}, into: {tapped: aluminium, depth: 14}}]"
+    };
+    String out = drill(plate).out().replaceAll("\\s+", " ");
+    String seat =
+        "countersink 11.20 355 90\u00b0 countersink. H1, H3 alone: For the countersunk heads, on"
+            + " the driver's face alone: 11.2 mm across, 2.85 mm deep down to the hole, no deeper.";
+    assertTrue(out.contains(seat), out);
+    assertTrue(out.indexOf("only to break the edge") < out.indexOf(seat), out);
+    assertEquals(1, out.split("For the countersunk heads", -1).length - 1, out);
+  }
+
+  @Test
+  void aCountersinkInAGripScaleIsNoStepOfThePlate() {
+    String out =
+        drill(
+                HERON,
+                "--set",
+                "joints=[{holes: grip, screw: {head: countersunk}, front: [10], back: [10],"
+                    + " into: {nut: plain}}]")
+            .out();
+    assertTrue(out.contains("countersink the grip scale 90 degrees"), out);
+    assertFalse(out.contains("For the countersunk heads"), out);
+  }
 }

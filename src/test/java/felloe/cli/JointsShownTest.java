@@ -94,4 +94,19 @@ class JointsShownTest {
     assertEquals(0, run.code(), run.err());
     assertFalse(run.out().contains("Screws"), run.out());
   }
+
+  @Test
+  void holesWithAGapBetweenAreNamedOneByOne() {
+    String text =
+        Run.of(
+                "drill",
+                HERON,
+                "--set",
+                "joints=[{holes: [H1, H3], into: {tapped: aluminium, depth: 14}}]")
+            .out()
+            .replaceAll(" +", " ");
+    assertTrue(text.contains("\nH1, H3 2 M5 x 16"), text);
+    assertTrue(text.contains("\nhub H2, H4, H5, H6 4 M5 x 16"), text);
+    assertTrue(text.contains("\ngrip G1 to G10 10 M4"), text);
+  }
 }
