@@ -8,6 +8,7 @@ import felloe.joints.PlannedJoint;
 import felloe.joints.ScrewLoad;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
+import felloe.plate.HoleRole;
 import felloe.plate.Joint.InTapped;
 import felloe.plate.Limit.Sense;
 import felloe.plate.Plate;
@@ -245,12 +246,18 @@ enum JointRule implements Rule {
   }
 
   private List<Finding> loads(Plate plate, JointPlan plan, Limits limits) {
+    Bounds bounds =
+        limits.of(this, this == CLAMP_FORCE ? "any" : Edge.kind(plate), Sense.AT_LEAST, 1);
+    if (this == CLAMP_FORCE) {
+      Optional<Finding> loose = loose(plan, bounds);
+      if (loose.isPresent()) {
+        return List.of(loose.get());
+      }
+    }
     if (plan.load().isEmpty()) {
       return List.of();
     }
     GroupLoad load = plan.load().get();
-    Bounds bounds =
-        limits.of(this, this == CLAMP_FORCE ? "any" : Edge.kind(plate), Sense.AT_LEAST, 1);
     List<Finding> findings = new ArrayList<>();
     for (ScrewLoad screw : load.screws()) {
       ratio(load, screw)
@@ -267,6 +274,33 @@ enum JointRule implements Rule {
                           loadAdvice(load, screw))));
     }
     return tightest(findings);
+  }
+
+  /** Hub screws that by themselves hold the plate against no turning, or against no tilting. */
+  private Optional<Finding> loose(JointPlan plan, Bounds bounds) {
+    Optional<PlannedJoint> hub =
+        plan.joints().stream().filter(j -> j.role() == HoleRole.BOLT).findFirst();
+    if (hub.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean turns = plan.load().isEmpty();
+    boolean tilts =
+        plan.load().filter(l -> l.screws().stream().allMatch(s -> s.pull().isEmpty())).isPresent();
+    if (!turns && !tilts) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        finding(
+            hub.get(),
+            bounds,
+            figureName(),
+            0,
+            "loads",
+            (turns
+                    ? "one hub screw holds the plate against no turning"
+                    : "hub screws on one line hold the plate against no tilting")
+                + ", and what the hands do to it was not reckoned; take three screws or more, not"
+                + " on one line, or prove by test what else holds it"));
   }
 
   private String figureName() {

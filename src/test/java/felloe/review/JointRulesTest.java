@@ -218,6 +218,20 @@ class JointRulesTest {
   }
 
   @Test
+  void screwsThatHoldNothingByThemselvesAreNotPassedOverInSilence() {
+    String none = "joints=[]";
+    String two = "bolt-circles=[{count: 2, pcd: 70, diameter: 5.5}]";
+    Finding line = first("clamp-force", two, none);
+    assertEquals(CAUTION, line.verdict());
+    assertEquals(0, line.figure().value());
+    assertTrue(line.advice().startsWith("hub screws on one line hold"), line.advice());
+    String one = "holes[2]={at: [0, 0], diameter: 5.5, role: bolt}";
+    Finding alone = first("clamp-force", "bolt-circles=[]", one, none);
+    assertEquals(CAUTION, alone.verdict());
+    assertTrue(alone.advice().startsWith("one hub screw holds"), alone.advice());
+  }
+
+  @Test
   void aLimitOfTheShapeFileTakesThePlaceOfTheRules() {
     Finding finding =
         first("head-clearance", "holes[0].at=[144.6, 0]", "limits={head-clearance: 0.5}");
