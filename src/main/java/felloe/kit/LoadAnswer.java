@@ -324,9 +324,15 @@ public record LoadAnswer(LoadPlan plan, List<ScrewUse> screws, double seconds, L
             f ->
                 List.of(
                     f.name(),
-                    Numbers.brief(f.value(), 3) + (f.unit().isEmpty() ? "" : " " + f.unit()),
+                    rounded(f.value()) + (f.unit().isEmpty() ? "" : " " + f.unit()),
                     f.basis()))
         .toList();
+  }
+
+  /** With no more digits than anybody knows. */
+  private static String rounded(double value) {
+    double size = Math.abs(value);
+    return Numbers.brief(value, size >= 100 ? 0 : size >= 10 ? 1 : 3);
   }
 
   /** What the maker should know. */

@@ -10,6 +10,8 @@ import java.util.BitSet;
  */
 final class TransverseShear {
 
+  private static final int ROUNDS = 2;
+
   private TransverseShear() {}
 
   /**
@@ -22,15 +24,14 @@ final class TransverseShear {
    *     is all but a point force at each bolt, of which a shear without bound would follow
    */
   static double share(PlateMesh mesh, Section section, BitSet clamped, double[] k, double hub) {
-    double shear = 0;
+    double[] qx = new double[mesh.triangles()];
+    double[] qy = new double[mesh.triangles()];
     double bending = 0;
     for (int t = 0; t < mesh.triangles(); t++) {
       if (idle(mesh, t, clamped)) {
         continue;
       }
       double area = mesh.area(t);
-      double qx = 0;
-      double qy = 0;
       double energy = 0;
       for (int c = 0; c < 3; c++) {
         int n = mesh.corner(t, c);
@@ -41,14 +42,45 @@ final class TransverseShear {
         double mx = section.d().x(k[3 * n], k[3 * n + 1], k[3 * n + 2]);
         double my = section.d().y(k[3 * n], k[3 * n + 1], k[3 * n + 2]);
         double mxy = section.d().shear(k[3 * n], k[3 * n + 1], k[3 * n + 2]);
-        qx += dx * mx + dy * mxy;
-        qy += dx * mxy + dy * my;
+        qx[t] += dx * mx + dy * mxy;
+        qy[t] += dx * mxy + dy * my;
         energy += (mx * k[3 * n] + my * k[3 * n + 1] + mxy * k[3 * n + 2]) / 3;
       }
-      shear += onHub(mesh, t, hub) ? 0 : area * (qx * qx + qy * qy) / section.shear() / 2;
       bending += area * energy / 2;
     }
+    for (int i = 0; i < ROUNDS; i++) {
+      qx = evened(mesh, clamped, qx);
+      qy = evened(mesh, clamped, qy);
+    }
+    double shear = 0;
+    for (int t = 0; t < mesh.triangles(); t++) {
+      double square = qx[t] * qx[t] + qy[t] * qy[t];
+      shear += onHub(mesh, t, hub) ? 0 : mesh.area(t) * square / section.shear() / 2;
+    }
     return bending == 0 ? 0 : shear / bending;
+  }
+
+  /**
+   * Each triangle's figure as the mean of those about its corners. Moments are told with some
+   * roughness, and how they change from node to node is rougher still; a square counts roughness as
+   * if it were shear.
+   */
+  private static double[] evened(PlateMesh mesh, BitSet clamped, double[] q) {
+    double[] sum = new double[mesh.nodes()];
+    double[] area = new double[mesh.nodes()];
+    for (int t = 0; t < q.length; t++) {
+      for (int c = 0; c < 3 && !idle(mesh, t, clamped); c++) {
+        sum[mesh.corner(t, c)] += mesh.area(t) * q[t];
+        area[mesh.corner(t, c)] += mesh.area(t);
+      }
+    }
+    double[] even = new double[q.length];
+    for (int t = 0; t < q.length; t++) {
+      for (int c = 0; c < 3 && !idle(mesh, t, clamped); c++) {
+        even[t] += sum[mesh.corner(t, c)] / area[mesh.corner(t, c)] / 3;
+      }
+    }
+    return even;
   }
 
   private static boolean onHub(PlateMesh mesh, int triangle, double hub) {

@@ -191,4 +191,28 @@ class RingPlateTest {
     double at = Math.abs(ring.radialMoment(model, u, A)) / A / A;
     assertEquals(moment, at, 0.02 * moment);
   }
+
+  /**
+   * A line load P on the rim of a ring clamped at its hub: by the closed form the shear Q = P / (2
+   * pi r) adds P ln(a/b) / (2 pi k G t) to the deflection, with k 5/6 (Reissner).
+   */
+  @ParameterizedTest
+  @CsvSource({"0.2, 0.201532", "0.3, 0.138947", "0.5, 0.050455"})
+  void transverseShearAddsWhatTheClosedFormSays(double part, double deflection) {
+    Ring ring = new Ring(part);
+    Section section = Section.isotropic(70_000, 0.3, 20, 240);
+    BitSet held = new BitSet();
+    for (int i = 0; i < ring.mesh.nodes(); i++) {
+      if (ring.inner(i)) {
+        held.set(3 * i, 3 * i + 3);
+      }
+    }
+    BendingModel model = new BendingModel(ring.mesh, section.d(), held);
+    double[] k = model.curvatures(model.solve(ring.rim(0)));
+    double bent = deflection * A * A * A / section.d().m11();
+    double sheared = A * Math.log(1 / part) / section.shear();
+    double share = sheared / bent;
+    double found = TransverseShear.share(ring.mesh, section, held, k, 0);
+    assertEquals(share, found, 0.1 * share);
+  }
 }
