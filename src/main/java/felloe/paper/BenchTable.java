@@ -103,8 +103,7 @@ final class BenchTable {
     // Where there are too many columns, those with long words keep a like share.
     double share = wrapped == 0 ? 0 : Math.min(LEAST_WRAPPED, width / columns.size());
     if (sum > width - share * wrapped + HAIR) {
-      double level = level(fixed, width - share * wrapped);
-      fixed = Arrays.stream(fixed).map(w -> Math.min(w, level)).toArray();
+      fixed = narrowed(fixed, words(rows, fixed), width - share * wrapped);
       sum = Arrays.stream(fixed).sum();
     }
     for (int i = 0; i < fixed.length; i++) {
@@ -123,6 +122,37 @@ final class BenchTable {
       natural = Math.max(natural, TextWidth.of(row.get(column), TEXT));
     }
     return Math.max(kind.fill() == Fill.BLANK ? BLANK : 0, natural + 2 * PAD);
+  }
+
+  /** What the longest word of each column takes; no column is made wider for it. */
+  private double[] words(Rows rows, double[] natural) {
+    double[] words = new double[natural.length];
+    for (int i = 0; i < words.length; i++) {
+      double longest = TextWidth.widest(List.of(columns.get(i).head().split(" +")), TEXT);
+      for (List<String> row : rows.rows()) {
+        longest = Math.max(longest, TextWidth.widest(List.of(row.get(i).split(" +")), TEXT));
+      }
+      words[i] = Math.min(natural[i], longest + 2 * PAD);
+    }
+    return words;
+  }
+
+  /** Columns cut to a room, the widest first; words are only broken where they must be. */
+  private static double[] narrowed(double[] natural, double[] words, double room) {
+    double spare = room - Arrays.stream(words).sum();
+    if (spare < 0) {
+      double level = level(words, room);
+      return Arrays.stream(words).map(word -> Math.min(word, level)).toArray();
+    }
+    double[] more = new double[natural.length];
+    for (int i = 0; i < more.length; i++) {
+      more[i] = natural[i] - words[i];
+    }
+    double level = level(more, spare);
+    for (int i = 0; i < more.length; i++) {
+      more[i] = words[i] + Math.min(more[i], level);
+    }
+    return more;
   }
 
   /** The width at which the widest columns are cut, so that all of them fill a room. */

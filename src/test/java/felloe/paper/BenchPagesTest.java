@@ -210,6 +210,31 @@ class BenchPagesTest {
   }
 
   @Test
+  void wordsOfATableAreWholeWhereTheyHaveRoom() {
+    List<Column> columns =
+        List.of(
+            new Column("way", Fill.WORDS),
+            new Column("thick mm", Fill.FIGURES),
+            new Column("stiffness", Fill.FIGURES),
+            new Column("material", Fill.FIGURES),
+            new Column("hardener g", Fill.FIGURES),
+            new Column("sheet mm", Fill.WORDS),
+            new Column("hours", Fill.FIGURES),
+            new Column("where it comes from", Fill.WORDS));
+    List<String> row =
+        List.of("aluminium sheet", "5.00", "1.0", "?", "61", "300 x 300", "0", "practice of shops");
+    List<String> texts =
+        set(FIELDS.get(0), Rows.of(columns, List.of(row))).stream()
+            .flatMap(page -> labels(page).stream())
+            .map(Mark.Label::text)
+            .toList();
+    String all = " " + String.join(" ", texts) + " ";
+    for (String word : List.of("aluminium", "stiffness", "material", "hardener", "practice")) {
+      assertTrue(all.contains(" " + word + " "), word + " in" + all);
+    }
+  }
+
+  @Test
   void aTableOfAThousandRowsHasThemAllUnderItsCaptionAndHeads() {
     List<List<String>> texts = new ArrayList<>();
     for (int i = 0; i < 1_000; i++) {
