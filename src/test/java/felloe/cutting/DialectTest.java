@@ -99,7 +99,7 @@ class DialectTest {
         assertThrows(
             BadInput.class, () -> DialectCatalogue.named("plain-rs247", Path.of(""), ASKED));
     assertEquals(
-        "--dialect dialect: 'plain-rs247' is not a known dialect; did you mean 'plain-rs274'?"
+        "--dialect: 'plain-rs247' is not a known dialect; did you mean 'plain-rs274'?"
             + " known: plain-rs274, numbered-lines, no-drill-cycles; or name a file such as"
             + " my-router.yaml",
         bad.getMessage());
