@@ -59,20 +59,21 @@ class LeastMassTest {
   }
 
   /**
-   * w = 0.12645 P a^2 / D at b/a 0.3 (Fourier sum), so 1 mm is reached at the thickness whose D is
-   * 0.12645 * 400 * 150^2 = 1.138e6 N mm: 5.61 mm of aluminium with E 68.9 GPa and nu 0.33.
+   * w = 0.12783 P a^2 / D at b/a 0.3 and nu 0.33 (Fourier sum, n = 0 to 400; it gives 0.12645 at nu
+   * 0.3), so 1 mm is reached at the thickness whose D is 0.12783 * 400 * 150^2 = 1.150e6 N mm: 5.63
+   * mm of aluminium with E 68.9 GPa.
    */
   @Test
   void theThinnestRingThatIsStiffEnoughIsThatOfTheClosedForm() throws CannotWrite {
     SearchAnswer answer = search(RING, Optional.empty(), "stock.thickness=4-8");
-    double d = 0.12645 * 400 * 150 * 150;
+    double d = 0.12783 * 400 * 150 * 150;
     double exact = Math.cbrt(d * 12 * (1 - 0.33 * 0.33) / 68_900);
     TriedDesign best = TriedDesign.lightest(answer.designs()).orElseThrow();
     // Two rounds about the grid of 4, 6 and 8 come down to steps of half a millimetre.
     assertEquals(6.0, best.values().get(0), 1e-9);
     assertTrue(best.values().get(0) >= exact && best.values().get(0) - 0.5 < exact);
     double moved = Math.pow(exact / best.values().get(0), 3);
-    assertEquals(moved, best.deflection(), 0.015 * moved);
+    assertEquals(moved, best.deflection(), 0.01 * moved);
     assertEquals("--set 'stock.thickness=6'", answer.sets().orElseThrow());
   }
 
