@@ -15,6 +15,9 @@ import felloe.geometry.Numbers;
  */
 public record LaminateLoad(double nx, double ny, double nxy, double mx, double my, double mxy) {
 
+  /** A pull of 1 N/mm along x: what plies bear of it is their share of any such pull. */
+  public static final LaminateLoad UNIT = new LaminateLoad(1, 0, 0, 0, 0, 0);
+
   /**
    * Refuses figures that are not finite.
    *

@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
  * }</pre>
  *
  * @param stack the whole stack, repeated and mirrored
- * @param load forces and moments per width
+ * @param load forces and moments per width; a unit pull along x where the file gives none
  * @param cooling by how many kelvin it has cooled since the resin set; not negative
  */
 public record StackFile(Stack stack, Optional<LaminateLoad> load, OptionalDouble cooling) {
@@ -55,7 +55,9 @@ public record StackFile(Stack stack, Optional<LaminateLoad> load, OptionalDouble
           "lower it or shorten the list");
     }
     Optional<LaminateLoad> load =
-        f.has("load") ? f.mapping("load").optional().flatMap(StackFile::load) : Optional.empty();
+        f.has("load")
+            ? f.mapping("load").optional().flatMap(StackFile::load)
+            : Optional.of(LaminateLoad.UNIT);
     OptionalDouble cooling = f.number("cooling").between(0, 1000).optional();
     if (cooling.isPresent()
         && f.good()

@@ -75,16 +75,20 @@ class LayupCommandTest {
     assertEquals(0, answer.get("midPlaneStrains").get(2).asDouble());
   }
 
+  /** 1 N/mm on a plate of E 1e4 MPa and 1 mm: 1 MPa, strained by 1e-4, and by -0.3e-4 across. */
   @Test
-  void withoutALoadThereAreNoStresses() throws IOException {
+  void withoutALoadAUnitPullIsTaken() throws IOException {
     String bare =
         write(
             "bare.yaml",
             "stack: [{E1: 1e4, E2: 1e4, nu12: 0.3, G12: 1e3, thickness: 1, angle: 0}]\n");
     JsonNode answer = json("layup", "--stack", bare, "--format", "json");
-    for (String none : List.of("load", "midPlaneStrains", "curvatures", "plies")) {
-      assertTrue(answer.get(none).isNull(), none);
-    }
+    assertEquals(1, answer.get("load").get("N").get(0).asDouble());
+    assertEquals(0, answer.get("load").get("M").get(0).asDouble());
+    assertEquals(1e-4, answer.get("midPlaneStrains").get(0).asDouble(), 1e-12);
+    assertEquals(-0.3e-4, answer.get("midPlaneStrains").get(1).asDouble(), 1e-12);
+    JsonNode top = answer.get("plies").get(0).get("top");
+    assertEquals(1, top.get("stress").get(0).asDouble(), 1e-9);
     assertEquals(0, answer.get("firstFailure").size());
   }
 
