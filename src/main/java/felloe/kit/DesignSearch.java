@@ -1,5 +1,7 @@
 package felloe.kit;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import felloe.geometry.Numbers;
 import felloe.load.DesignSpace;
 import felloe.load.LoadPlan;
@@ -10,6 +12,8 @@ import felloe.plate.Finding;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import felloe.yaml.Problems;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -75,11 +79,11 @@ final class DesignSearch {
       problems.add(bad);
     }
     problems.throwIfAny();
-    return new Run(shape, order, plate, space, file(plate, load, space, out)).answer();
+    return new Run(shape, order, plate, space, file(plate, shape, load, space, out)).answer();
   }
 
   private Optional<DesignFile> file(
-      Plate plate, LoadRequest load, DesignSpace space, Optional<Path> out) {
+      Plate plate, ShapeSource shape, LoadRequest load, DesignSpace space, Optional<Path> out) {
     StringBuilder head = new StringBuilder("# felloe ");
     head.append(Kit.version()).append(", ").append(plate.name());
     head.append(" revision ").append(plate.revision());
@@ -88,11 +92,27 @@ final class DesignSearch {
     }
     load.support().ifPresent(s -> head.append(", support ").append(s));
     load.cases().forEach(c -> head.append(", case ").append(c));
-    load.materials().ifPresent(m -> head.append(", materials ").append(m));
-    load.tested().ifPresent(t -> head.append(", tested ").append(t));
+    load.materials().ifPresent(m -> head.append(", materials ").append(digest(m)));
+    load.tested().ifPresent(t -> head.append(", tested ").append(digest(t)));
+    Reading.hub(plate, shape, folder)
+        .ifPresent(hub -> head.append(", hub ").append(digest(hub.toString().getBytes(UTF_8))));
     String line = head.toString().replaceAll("[\\r\\n]", " ");
     String name = plate.name() + "-designs.csv";
     return out.map(folder -> new DesignFile(folder, name, disk, line, space.spans()));
+  }
+
+  /** What tells a file that was read from one that has changed since. */
+  private String digest(String file) {
+    try {
+      return digest(Files.readAllBytes(folder.resolve(file)));
+    } catch (IOException gone) {
+      // It was read a moment ago; a file that is gone is told apart from one that is there.
+      return "gone";
+    }
+  }
+
+  private static String digest(byte[] bytes) {
+    return bytes.length == 0 ? "" : new KitFile("read", bytes).sha256();
   }
 
   /** One search. */

@@ -38,7 +38,8 @@ public record LoadStudy(Region region, Section section, Support support, List<Lo
   /** Edges across the narrowest material of the first mesh. */
   private static final int ACROSS = 3;
 
-  private static final int GROWTH_PER_CENT = 33;
+  /** How much an edge may be longer than another, for each millimetre between them. */
+  private static final double GROWTH = 0.33;
 
   /** Uses below this part of the highest need not settle. */
   static final double MATTERS = 0.7;
@@ -80,8 +81,7 @@ public record LoadStudy(Region region, Section section, Support support, List<Lo
     for (int i = 0; i < patience.meshes(); i++) {
       double across = ACROSS / Math.pow(FINER, i);
       int round = (int) Math.round(ROUND / Math.pow(FINER, i));
-      Fineness fineness =
-          new Fineness(edge, across, round, GROWTH_PER_CENT / 100.0, spots, patience.nodes());
+      Fineness fineness = new Fineness(edge, across, round, GROWTH, spots, patience.nodes());
       PlateMesh mesh;
       try {
         mesh = PlateMesher.mesh(region, fineness, points(), circles());
@@ -109,13 +109,7 @@ public record LoadStudy(Region region, Section section, Support support, List<Lo
   public PlateMesh coarse() {
     double side = Math.max(region.outer().box().width(), region.outer().box().height());
     Fineness fineness =
-        new Fineness(
-            2 * FIRST * side,
-            2,
-            ROUND / 2,
-            GROWTH_PER_CENT / 100.0,
-            List.of(),
-            Patience.USUAL.nodes());
+        new Fineness(2 * FIRST * side, 2, ROUND / 2, GROWTH, List.of(), Patience.USUAL.nodes());
     return PlateMesher.mesh(region, fineness, points(), circles());
   }
 

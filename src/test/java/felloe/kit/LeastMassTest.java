@@ -103,6 +103,29 @@ class LeastMassTest {
   }
 
   @Test
+  void whatWasTriedWithOtherMaterialsDoesNotCount() throws CannotWrite, IOException {
+    Path materials = folder.resolve("mine.yaml");
+    Path out = folder.resolve("tried");
+    LoadRequest load =
+        new LoadRequest(
+            Optional.empty(),
+            List.of("pull"),
+            Optional.empty(),
+            Optional.of("mine.yaml"),
+            Optional.empty(),
+            Optional.empty());
+    SearchRequest thick = new SearchRequest(List.of("stock.thickness=4-8"), Optional.of("2"));
+    ShapeSource shape = ShapeSource.text("ring.yaml", RING, List.of());
+    Kit kit = new Kit(folder);
+    Files.writeString(materials, "felloe-materials: 1\n");
+    kit.leastMass(shape, load, thick, Optional.of(out), Progress.SILENT);
+    SearchAnswer same = kit.leastMass(shape, load, thick, Optional.of(out), Progress.SILENT);
+    assertEquals(same.designs().size(), same.again());
+    Files.writeString(materials, "# another\nfelloe-materials: 1\n");
+    assertEquals(0, kit.leastMass(shape, load, thick, Optional.of(out), Progress.SILENT).again());
+  }
+
+  @Test
   void designsThatCannotBeDrawnAreToldAndPassedOver() throws CannotWrite {
     SearchAnswer answer = search(RING, Optional.empty(), "bore=85-400", "stock.thickness=6-8");
     assertTrue(
