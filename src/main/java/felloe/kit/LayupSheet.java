@@ -79,7 +79,7 @@ final class LayupSheet {
 
   private List<Block> words() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new BenchText.Words(sections.heading()));
+    blocks.add(new BenchText.Words(Sentence.begin(sections.heading())));
     if (!plan.possible()) {
       blocks.add(new BenchText.Heading("CANNOT BE DONE AS PLANNED"));
       blocks.add(new BenchText.Framed(plan.pots().obstacles()));
@@ -87,7 +87,7 @@ final class LayupSheet {
     List<String> told = new ArrayList<>(plan.stack().warnings());
     told.addAll(plan.notes());
     if (!told.isEmpty()) {
-      blocks.addAll(WordBlock.words("Mind", told).blocks());
+      blocks.addAll(WordBlock.words("Mind", told.stream().map(Sentence::begin).toList()).blocks());
     }
     blocks.addAll(blocks(sections.stack()));
     blocks.addAll(blocks(sections.purchases()));

@@ -30,7 +30,7 @@ final class LoadBlocks {
     blocks.add(WordBlock.words("AN ESTIMATE", answer.cautions()));
     List<String> lines = new ArrayList<>();
     lines.add(
-        answer.plate().stock().material().title()
+        Sentence.begin(answer.plate().stock().material().title())
             + ", "
             + answer.plyCount().map(n -> n + (n == 1 ? " ply, " : " plies, ")).orElse("")
             + Numbers.brief(answer.thickness(), 2)
