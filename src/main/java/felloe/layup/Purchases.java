@@ -23,12 +23,15 @@ final class Purchases {
             Numbers.fixed(cloth.toBuy() / 1000, 1) + " m"));
     list.add(new Purchase(choice.resin().title() + ": resin", grams(resin.resin(), choice)));
     list.add(new Purchase(choice.resin().title() + ": hardener", grams(resin.hardener(), choice)));
-    boolean glass = mould.plates() == 2;
+    boolean two = mould.plates() == 2;
+    boolean pressed = two && !mould.byWeight();
     list.add(
         new Purchase(
-            glass
-                ? "plates: float glass 10 mm or coated board 18 mm"
-                : "plate: float glass 8 mm or coated board 18 mm",
+            pressed
+                ? "plates: flat steel or aluminium, never glass, for the press"
+                : two
+                    ? "plates: float glass 10 mm or coated board 18 mm"
+                    : "plate: float glass 8 mm or coated board 18 mm",
             mould.plates()
                 + " of "
                 + Numbers.brief(mould.width(), 0)

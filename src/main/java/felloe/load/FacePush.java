@@ -1,8 +1,8 @@
 package felloe.load;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntFunction;
 
 /**
@@ -12,12 +12,15 @@ import java.util.function.IntFunction;
  *
  * <p>The matrix of deflections by unit pushes is symmetric and positive definite, so there is one
  * answer. When the guesses go round in a circle, the places are swept one by one instead (Gauss and
- * Seidel, never below zero), which always ends there.
+ * Seidel, never below zero), until they stand still.
  */
 final class FacePush {
 
   private static final int GUESSES = 60;
   private static final int SWEEPS = 4000;
+
+  /** A change of the pushes, as a part of the largest, that no longer matters. */
+  private static final double STILL = 1e-9;
 
   private final IntFunction<double[]> columns;
   private final Map<Integer, double[]> known = new HashMap<>();
@@ -48,7 +51,11 @@ final class FacePush {
       touches[i] = free[i] < 0;
     }
     for (int guess = 0; guess < GUESSES; guess++) {
-      double[] push = pushes(touches, free);
+      Optional<double[]> guessed = pushes(touches, free);
+      if (guessed.isEmpty()) {
+        break;
+      }
+      double[] push = guessed.get();
       boolean holds = true;
       for (int i = 0; i < n; i++) {
         if (touches[i] && push[i] < 0) {
@@ -75,7 +82,7 @@ final class FacePush {
   }
 
   /** Pushes that keep the touching places at zero, by Cholesky's factors. */
-  private double[] pushes(boolean[] touches, double[] free) {
+  private Optional<double[]> pushes(boolean[] touches, double[] free) {
     int[] on = new int[free.length];
     int n = 0;
     for (int i = 0; i < free.length; i++) {
@@ -90,6 +97,9 @@ final class FacePush {
         double sum = deflection(on[i], on[j]);
         for (int k = 0; k < j; k++) {
           sum -= l[i][k] * l[j][k];
+        }
+        if (i == j && !(sum > 0)) {
+          return Optional.empty();
         }
         l[i][j] = i == j ? Math.sqrt(sum) : sum / l[j][j];
       }
@@ -107,18 +117,25 @@ final class FacePush {
       }
       push[on[i]] = sum / l[i][i];
     }
-    return push;
+    return Optional.of(push);
   }
 
   private double[] sweep(double[] free) {
     double[] push = new double[free.length];
-    double[] before = new double[free.length];
-    for (int sweep = 0; sweep < SWEEPS && (sweep == 0 || !Arrays.equals(push, before)); sweep++) {
-      System.arraycopy(push, 0, before, 0, push.length);
+    for (int sweep = 0; sweep < SWEEPS; sweep++) {
+      double change = 0;
+      double most = 0;
       for (int i = 0; i < push.length; i++) {
-        push[i] = Math.max(0, push[i] - gap(i, push, free) / deflection(i, i));
+        double better = Math.max(0, push[i] - gap(i, push, free) / deflection(i, i));
+        change = Math.max(change, Math.abs(better - push[i]));
+        push[i] = better;
+        most = Math.max(most, better);
+      }
+      if (change <= STILL * most) {
+        return push;
       }
     }
-    return push;
+    throw new LoadException(
+        "support", "where the hub's face pushes could not be settled; clamp the plate instead");
   }
 }

@@ -88,20 +88,28 @@ public final class AsDrilled {
             "as measured; 95 % bounds of the readings counted in the worst case",
             zone,
             Basis.of("measured with a calliper").orElseThrow());
-    HubFitResult fit = fit(new HubFit(hubPractice, method), holes);
+    Placed placed = fit(new HubFit(hubPractice, method), holes);
+    HubFitResult fit = placed.fit();
     double allowance = (hub.positionTolerance() + zone) / 2;
     List<Openings> openings = Openings.of(fit, holes, allowance, practice.drillStep());
     return new AsDrilledResult(
         survey,
         holes,
         fit,
-        verdict(survey, holes, fit),
+        verdict(survey, holes, placed),
         tolerance,
         FastenerFormula.floatingTolerance(smallest(), largestScrew()),
         bonus,
         openings,
-        notes(survey, fit));
+        notes(survey, placed));
   }
+
+  /**
+   * How the hub meets the plate as drilled.
+   *
+   * @param broken which holes run into each other or out of the plate; empty when none does
+   */
+  private record Placed(HubFitResult fit, Optional<String> broken) {}
 
   private boolean measuredFromBothEdges() {
     boolean across = false;
@@ -174,7 +182,7 @@ public final class AsDrilled {
     return 2 * most;
   }
 
-  private HubFitResult fit(HubFit fit, List<DrilledHole> drilled) {
+  private Placed fit(HubFit fit, List<DrilledHole> drilled) {
     List<Hole> holes = new ArrayList<>();
     for (Hole hole : plate.holes()) {
       Optional<Hole> one =
@@ -200,24 +208,38 @@ public final class AsDrilled {
               plate.making(),
               plate.limits(),
               plate.notes());
-      return fit.fit(as, hub);
+      return new Placed(fit.fit(as, hub), Optional.empty());
     } catch (GeometryException overlap) {
-      // Holes as drilled may run into each other; then there is no plate to look round in.
-      return fit.fit(holes, hub);
+      // Then there is no plate to look round in, but the screws can still be laid on the holes.
+      return new Placed(fit.fit(holes, hub), Optional.of(overlap.getMessage()));
     }
   }
 
-  private static Verdict verdict(SurveyResult survey, List<DrilledHole> holes, HubFitResult fit) {
-    if (!fit.enters()) {
+  private Verdict verdict(SurveyResult survey, List<DrilledHole> holes, Placed placed) {
+    HubFitResult fit = placed.fit();
+    if (!fit.enters() || placed.broken().isPresent()) {
       return Verdict.FAIL;
     }
     boolean sure = fit.worst().orElse(-1.0) >= -ROUNDING;
     boolean keeps = holes.stream().noneMatch(DrilledHole::misses);
-    return sure && keeps && survey.suspects().isEmpty() ? Verdict.PASS : Verdict.CAUTION;
+    boolean trusted = survey.suspects().isEmpty() && survey.freedom() > 0 && !survey.scattered();
+    boolean sized = survey.holes().stream().noneMatch(h -> h.size().isEmpty());
+    return sure && keeps && trusted && sized && !another() ? Verdict.PASS : Verdict.CAUTION;
   }
 
-  private List<String> notes(SurveyResult survey, HubFitResult fit) {
+  /** Whether the readings say that they are of another plate, or of another state of this one. */
+  private boolean another() {
+    return !measured.plate().orElse(plate.name()).equals(plate.name())
+        || !measured.revision().orElse(plate.revision()).equals(plate.revision());
+  }
+
+  private List<String> notes(SurveyResult survey, Placed placed) {
+    HubFitResult fit = placed.fit();
     List<String> notes = new ArrayList<>();
+    placed
+        .broken()
+        .ifPresent(
+            how -> notes.add("The plate as drilled is broken out: " + how + ". Do not use it."));
     if (measured.plate().isPresent() && !measured.plate().get().equals(plate.name())) {
       notes.add("The readings say they are of " + measured.plate().get() + ", not of this plate.");
     }

@@ -406,4 +406,14 @@ class LoadCommandTest {
         "--set",
         "stock.layup.cloth=shelf-twill-205");
   }
+
+  @Test
+  void aFallByItselfIsToldWithoutComparingThicknesses() {
+    Run text = Run.of("load", "shapes/dunlin.yaml", "--case", "drop");
+    assertEquals(0, text.code(), text.err());
+    assertTrue(text.out().contains("told only"), text.out());
+    Run json = Run.of("load", "shapes/dunlin.yaml", "--case", "drop", "--format", "json");
+    assertEquals(0, json.code(), json.err());
+    assertTrue(json.out().contains("\"thicknesses\": []"), json.out());
+  }
 }

@@ -144,6 +144,15 @@ class LoadStudyTest {
   }
 
   @Test
+  void theFacePushesTheSameWhenItMustBeSwept() {
+    // Two places that move alike: their matrix has no factor, so no guess can be worked out.
+    double[][] by = {{1, 1}, {1, 1}};
+    double[] push = new FacePush(j -> by[j]).against(new double[] {-1, -1});
+    assertEquals(1, push[0] + push[1], 1e-9);
+    assertTrue(push[0] >= 0 && push[1] >= 0);
+  }
+
+  @Test
   void aForceOffThePlateIsRefused() {
     LoadException refused =
         assertThrows(

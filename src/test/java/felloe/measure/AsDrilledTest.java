@@ -305,7 +305,9 @@ class AsDrilledTest {
         new Calliper(drilled(-1, Point.ORIGIN), 5.5, 0.05, null).diameter(0).allPairs().measured();
     Measured labels = renamed(numbers, List.of("H1", "H2", "H3", "H4", "H5", "H6"));
     AsDrilledResult result = AsDrilled.of(PLATE, HUB, labels, false);
-    assertEquals(Verdict.PASS, result.verdict());
+    // Of another plate and another revision, they pass nothing.
+    assertEquals(Verdict.CAUTION, result.verdict());
+    assertEquals(Verdict.PASS, AsDrilled.of(PLATE, HUB, numbers, false).verdict());
     assertTrue(result.notes().get(0).contains("bittern"), result.notes().toString());
     assertTrue(result.notes().get(1).contains("00000000"), result.notes().toString());
     BadInput bad =
@@ -391,5 +393,15 @@ class AsDrilledTest {
       rounds.add(new felloe.hub.RigidFit.Round(holes.get(i), size));
     }
     return felloe.hub.RigidFit.of(screws, rounds).clearance();
+  }
+
+  @Test
+  void holesThatRunIntoEachOtherFailThePlate() {
+    List<Point> holes = drilled(-1, Point.ORIGIN);
+    AsDrilledResult result = of(holes, 36, false);
+    assertEquals(Verdict.FAIL, result.verdict());
+    assertTrue(
+        result.notes().stream().anyMatch(note -> note.contains("broken out")),
+        result.notes().toString());
   }
 }
