@@ -62,8 +62,8 @@ public class GeometryBenchmark {
     }
     contour = new Contour(segments);
     region = Region.of(contour);
-    other = region.moved(Motion.turnAbout(Point.ORIGIN, 0.3).then(Motion.shift(radius / 5, 0)));
-    List<Point> ring = new Chords(Tolerances.CHORD).add(contour, 0);
+    other = region.moved(RigidTransform.turnAbout(Point.ORIGIN, 0.3).then(RigidTransform.shift(radius / 5, 0)));
+    List<Point> ring = new Flattener(Tolerances.CHORD).add(contour, 0);
     Coordinate[] coordinates = new Coordinate[ring.size() + 1];
     for (int i = 0; i < coordinates.length; i++) {
       Point p = ring.get(i % ring.size());
@@ -87,7 +87,7 @@ public class GeometryBenchmark {
   /** The bare library on the same chords, outward, for comparison. */
   @Benchmark
   public Object bufferOfChords() {
-    int quadrant = (Chords.perTurn(DISTANCE, Tolerances.CHORD) + 3) / 4;
+    int quadrant = (Flattener.perTurn(DISTANCE, Tolerances.CHORD) + 3) / 4;
     BufferParameters parameters = new BufferParameters(quadrant);
     parameters.setSimplifyFactor(1e-9);
     return BufferOp.bufferOp(chords, DISTANCE, parameters);

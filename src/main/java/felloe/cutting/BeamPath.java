@@ -9,7 +9,7 @@ final class BeamPath {
 
   private BeamPath() {}
 
-  static List<Move> moves(WayIn entry, CutSetup setup, Leads leads) {
+  static List<Move> moves(PathEntry entry, CutSetup setup, Leads leads) {
     double feed = setup.rates().feed();
     List<Move> moves = new ArrayList<>();
     moves.add(new Move.Travel(entry.start()));

@@ -75,7 +75,7 @@ public record Compensation(List<CutLine> lines, List<LeftOver> leftOvers, List<C
         leftOvers.add(
             new LeftOver(edge.feature(), Region.of(edge.finish()), room.centre(), room.radius()));
       } else {
-        leftOvers.addAll(new Unreached(edge.feature(), edge.finish(), along, width / 2).all());
+        leftOvers.addAll(new UncutMaterial(edge.feature(), edge.finish(), along, width / 2).all());
       }
     }
     return new Compensation(lines, leftOvers, closed);

@@ -30,7 +30,7 @@ public record CutPlan(
     CutSetup setup,
     List<Contour> keepOut,
     Compensation compensation,
-    Height height,
+    JobHeights height,
     List<Operation> operations,
     List<CutTab> tabs,
     List<OperationFigures> figures,

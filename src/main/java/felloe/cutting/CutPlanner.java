@@ -51,8 +51,8 @@ final class CutPlanner {
     along(cut, CutFeature.Kind.WINDOW);
     along(cut, CutFeature.Kind.OUTLINE);
     problems.throwIfAny();
-    Height height =
-        new Height(
+    JobHeights height =
+        new JobHeights(
             setup.depths().clearance(),
             setup.depths().approach(),
             -setup.depths().stock() - setup.depths().breakthrough());
@@ -141,8 +141,8 @@ final class CutPlanner {
 
   private void bore(Compensation cut) {
     List<Move> moves = new ArrayList<>();
-    List<WayIn> entries = nearestFirst(entries(cut, CutFeature.Kind.HOLE), WayIn::start);
-    for (WayIn entry : entries) {
+    List<PathEntry> entries = nearestFirst(entries(cut, CutFeature.Kind.HOLE), PathEntry::start);
+    for (PathEntry entry : entries) {
       moves.addAll(moves(entry).moves());
     }
     if (!moves.isEmpty()) {
@@ -152,13 +152,13 @@ final class CutPlanner {
   }
 
   private void along(Compensation cut, CutFeature.Kind kind) {
-    List<WayIn> entries = entries(cut, kind);
+    List<PathEntry> entries = entries(cut, kind);
     // Hollows of the outline are cut while it still holds.
-    List<WayIn> inside = entries.stream().filter(entry -> entry.line().inside()).toList();
-    List<WayIn> outside = entries.stream().filter(entry -> !entry.line().inside()).toList();
-    List<WayIn> order = new ArrayList<>(nearestFirst(inside, WayIn::start));
-    order.addAll(nearestFirst(outside, WayIn::start));
-    for (WayIn entry : order) {
+    List<PathEntry> inside = entries.stream().filter(entry -> entry.line().inside()).toList();
+    List<PathEntry> outside = entries.stream().filter(entry -> !entry.line().inside()).toList();
+    List<PathEntry> order = new ArrayList<>(nearestFirst(inside, PathEntry::start));
+    order.addAll(nearestFirst(outside, PathEntry::start));
+    for (PathEntry entry : order) {
       Worked worked = moves(entry);
       CutFeature feature = entry.line().feature();
       List<CutLine> parts = cut.lines(feature);
@@ -170,11 +170,11 @@ final class CutPlanner {
     }
   }
 
-  private List<WayIn> entries(Compensation cut, CutFeature.Kind kind) {
-    List<WayIn> entries = new ArrayList<>();
+  private List<PathEntry> entries(Compensation cut, CutFeature.Kind kind) {
+    List<PathEntry> entries = new ArrayList<>();
     for (CutLine line : cut.lines()) {
       if (line.feature().kind() == kind) {
-        WayIn entry = WayIn.of(line, setup, leads);
+        PathEntry entry = PathEntry.of(line, setup, leads);
         if (entry.lead().isEmpty()) {
           withoutLead(line.feature());
         }
@@ -206,18 +206,18 @@ final class CutPlanner {
   /** Moves along a path, and what to say of them in the title. */
   private record Worked(List<Move> moves, String passes) {}
 
-  private Worked moves(WayIn entry) {
+  private Worked moves(PathEntry entry) {
     if (setup.process() != CutProcess.ROUTER) {
       return new Worked(BeamPath.moves(entry, setup, leads), "");
     }
-    Passes passes = new Passes(entry, paths, setup, leads);
+    DepthPasses passes = new DepthPasses(entry, paths, setup, leads);
     passes.run(tabsOn(entry, passes.tabPlaces()));
     tabs.addAll(passes.tabs());
     String text = passes.passes() == 0 ? ", helix" : ", " + counted(passes.passes(), "pass");
     return new Worked(passes.moves(), text);
   }
 
-  private List<Double> tabsOn(WayIn entry, TabPlaces places) {
+  private List<Double> tabsOn(PathEntry entry, TabPlaces places) {
     CutFeature feature = entry.line().feature();
     int count = setup.tabs().count();
     if (!entry.line().inside()) {
@@ -236,7 +236,7 @@ final class CutPlanner {
       }
       return chosen;
     }
-    if (!Slugs.large(entry.line(), setup.cutter())) {
+    if (!WasteSlugs.large(entry.line(), setup.cutter())) {
       return List.of();
     }
     for (int n = count; n >= 2; n--) {
@@ -271,7 +271,7 @@ final class CutPlanner {
     return new Operation(title, tool, router ? setup.rates().speed() : 0, moves);
   }
 
-  private List<OperationFigures> figures(Height height) {
+  private List<OperationFigures> figures(JobHeights height) {
     List<OperationFigures> figures = new ArrayList<>();
     Point from = Point.ORIGIN;
     for (Operation operation : operations) {

@@ -117,14 +117,14 @@ public record JigsawPlan(
         narrow(line.feature());
         return;
       }
-      List<Unreached.Corner> stuck = corners(line, blade.turn());
-      List<Unreached.Corner> tight = corners(line, hole);
-      Along along = new Along(line.path());
+      List<UncutMaterial.Corner> stuck = corners(line, blade.turn());
+      List<UncutMaterial.Corner> tight = corners(line, hole);
+      PathLength along = new PathLength(line.path());
       if (inside && Offset.of(line.path(), -blade.turn()).isEmpty()) {
         // Nowhere wide enough for the whole round: every turn toward the waste is too tight.
         everyTurn(line, along, tight);
       } else {
-        for (Unreached.Corner place : stuck) {
+        for (UncutMaterial.Corner place : stuck) {
           relief(line, along, place, tight);
         }
       }
@@ -134,7 +134,7 @@ public record JigsawPlan(
     }
 
     /** Where a disc rolling along the line in the waste stands still. */
-    private static List<Unreached.Corner> corners(CutLine line, double radius) {
+    private static List<UncutMaterial.Corner> corners(CutLine line, double radius) {
       boolean inside = line.inside();
       List<CutLine> paths = new ArrayList<>();
       CutFeature.Kind kind = inside ? CutFeature.Kind.WINDOW : CutFeature.Kind.OUTLINE;
@@ -143,16 +143,19 @@ public record JigsawPlan(
         region.holes().forEach(hollow -> paths.add(new CutLine(as, line.path(), hollow)));
         paths.add(new CutLine(as, line.path(), region.outer()));
       }
-      return new Unreached(as, line.path(), paths, radius).corners();
+      return new UncutMaterial(as, line.path(), paths, radius).corners();
     }
 
     private void relief(
-        CutLine line, Along along, Unreached.Corner stuck, List<Unreached.Corner> tight) {
+        CutLine line,
+        PathLength along,
+        UncutMaterial.Corner stuck,
+        List<UncutMaterial.Corner> tight) {
       double from = stuck.leaves().position();
       double length = along.length();
       double span = forward(from, stuck.meets().position(), length);
       boolean found = false;
-      for (Unreached.Corner corner : tight) {
+      for (UncutMaterial.Corner corner : tight) {
         double leaves = forward(from, corner.leaves().position(), length);
         double meets = forward(from, corner.meets().position(), length);
         if (leaves <= span + 1e-6 && meets <= span + 1e-6) {
@@ -184,8 +187,8 @@ public record JigsawPlan(
       return (arc.sweep() > 0) == line.inside();
     }
 
-    private void everyTurn(CutLine line, Along along, List<Unreached.Corner> tight) {
-      for (Unreached.Corner corner : tight) {
+    private void everyTurn(CutLine line, PathLength along, List<UncutMaterial.Corner> tight) {
+      for (UncutMaterial.Corner corner : tight) {
         reliefs.add(
             new WasteHole(line.feature(), corner.at(), 2 * hole, radius(line, along, corner)));
       }
@@ -197,7 +200,7 @@ public record JigsawPlan(
     }
 
     /** The tightest turn toward the waste between two touches; 0 at a sharp corner. */
-    private static double radius(CutLine line, Along along, Unreached.Corner corner) {
+    private static double radius(CutLine line, PathLength along, UncutMaterial.Corner corner) {
       List<Segment> stretch = along.stretch(corner.leaves(), corner.meets());
       double least = Double.POSITIVE_INFINITY;
       for (int i = 0; i < stretch.size(); i++) {

@@ -2,11 +2,11 @@ package felloe.cutting;
 
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.NoFit;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.geometry.RigidTransform;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -48,7 +48,7 @@ public final class Nesting {
    * @param part the part
    * @param motion from its own frame to the sheet
    */
-  public record Placed(Part part, Motion motion) {
+  public record Placed(NestedPart part, RigidTransform motion) {
     /** The part's region on the sheet. */
     public Region region() {
       return part.region().moved(motion);
@@ -64,7 +64,7 @@ public final class Nesting {
    * @param yield share of that strip, across the sheet's whole width, that becomes parts (windows
    *     not counted as part)
    */
-  public record Layout(List<Placed> placed, List<Part> left, double used, double yield) {
+  public record Layout(List<Placed> placed, List<NestedPart> left, double used, double yield) {
     /** Copies the lists. */
     public Layout {
       placed = List.copyOf(placed);
@@ -77,8 +77,8 @@ public final class Nesting {
   private record Key(int standing, int moving, long relativeTurn) {}
 
   /** A part at each of its turns: with its windows filled, and with them open for others. */
-  private record Ready(Part part, List<NoFit.Shape> whole, List<NoFit.Shape> open) {
-    Ready of(Part other) {
+  private record Ready(NestedPart part, List<NoFit.Shape> whole, List<NoFit.Shape> open) {
+    Ready of(NestedPart other) {
       return new Ready(other, whole, open);
     }
 
@@ -97,12 +97,12 @@ public final class Nesting {
 
   private record Spot(int part, int turn, Point at) {}
 
-  private Nesting(SheetRoom room, double spacing, List<Part> parts) {
+  private Nesting(SheetRoom room, double spacing, List<NestedPart> parts) {
     this.room = room;
     this.spacing = spacing;
     this.ready = new ArrayList<>();
     this.alike = new ArrayList<>();
-    for (Part part : parts) {
+    for (NestedPart part : parts) {
       int first = 0;
       while (first < ready.size() && !sameShape(parts.get(first), part)) {
         first++;
@@ -112,15 +112,15 @@ public final class Nesting {
     }
   }
 
-  private static boolean sameShape(Part a, Part b) {
+  private static boolean sameShape(NestedPart a, NestedPart b) {
     return a.turns().equals(b.turns()) && a.region().equals(b.region());
   }
 
-  private static Ready ready(Part part, double spacing) {
+  private static Ready ready(NestedPart part, double spacing) {
     List<NoFit.Shape> whole = new ArrayList<>();
     List<NoFit.Shape> open = new ArrayList<>();
     for (double turn : part.turns()) {
-      Region turned = part.region().moved(Motion.turn(turn));
+      Region turned = part.region().moved(RigidTransform.turn(turn));
       whole.add(NoFit.Shape.of(Region.of(turned.outer()), spacing / 2, 0));
       open.add(NoFit.Shape.of(turned, spacing / 2, spacing));
     }
@@ -134,7 +134,7 @@ public final class Nesting {
    * @param tries how many orders are tried, at least 1
    * @throws felloe.geometry.GeometryException when a part cannot be grown by half the spacing
    */
-  public static Layout place(List<Part> parts, SheetRoom room, double spacing, int tries) {
+  public static Layout place(List<NestedPart> parts, SheetRoom room, double spacing, int tries) {
     Numbers.finite("spacing", spacing);
     if (!room.usable()) {
       return new Layout(List.of(), parts, 0, 0);
@@ -151,7 +151,7 @@ public final class Nesting {
     return best;
   }
 
-  private static List<Integer> bySize(List<Part> parts) {
+  private static List<Integer> bySize(List<NestedPart> parts) {
     List<Integer> order = new ArrayList<>(IntStream.range(0, parts.size()).boxed().toList());
     order.sort(Comparator.comparingDouble(i -> -parts.get(i).region().outer().area()));
     return order;
@@ -219,18 +219,20 @@ public final class Nesting {
               boolean inside = stander.takesIn(ready.get(moving).part().region().outer().box());
               List<NoFit.Shape> shapes = inside ? stander.open() : stander.whole();
               NoFit.Forbidden placed = NoFit.between(shapes.get(standing.turn()), shape);
-              return placed.moved(Motion.turn(-stands));
+              return placed.moved(RigidTransform.turn(-stands));
             });
-    return own.moved(Motion.turn(stands).then(Motion.shift(standing.at().x(), standing.at().y())));
+    return own.moved(
+        RigidTransform.turn(stands)
+            .then(RigidTransform.shift(standing.at().x(), standing.at().y())));
   }
 
   private double turn(int part, int turn) {
     return ready.get(part).part().turns().get(turn);
   }
 
-  private Motion motion(Spot spot) {
+  private RigidTransform motion(Spot spot) {
     double turn = ready.get(spot.part()).part().turns().get(spot.turn());
-    return Motion.turn(turn).then(Motion.shift(spot.at().x(), spot.at().y()));
+    return RigidTransform.turn(turn).then(RigidTransform.shift(spot.at().x(), spot.at().y()));
   }
 
   private double top(Spot spot) {
@@ -247,7 +249,7 @@ public final class Nesting {
       area += one.part().region().properties().area();
       used = Math.max(used, one.part().region().outer().moved(one.motion()).box().maxY());
     }
-    List<Part> left = new ArrayList<>();
+    List<NestedPart> left = new ArrayList<>();
     for (int i = 0; i < ready.size(); i++) {
       int number = i;
       if (spots.stream().noneMatch(spot -> spot.part() == number)) {

@@ -26,7 +26,7 @@ public record OperationFigures(double cut, double travel, double minutes) {
    * @param height heights
    * @param rate how fast the machine travels, mm/min
    */
-  static OperationFigures of(Operation operation, Point from, Height height, double rate) {
+  static OperationFigures of(Operation operation, Point from, JobHeights height, double rate) {
     double cut = 0;
     double travel = 0;
     double minutes = 0;

@@ -55,7 +55,7 @@ public final class SweepCheck {
   private final double half;
   private final SegmentIndex plateEdges;
   private final SegmentIndex edges;
-  private final Inside inside;
+  private final PointInContour inside;
   private Point lastAsked;
   private double lastAnswer;
 
@@ -91,7 +91,8 @@ public final class SweepCheck {
     this.plateEdges = SegmentIndex.of(all);
     all.addAll(plan.keepOut());
     this.edges = SegmentIndex.of(all);
-    this.inside = new Inside(edges, all.stream().map(Contour::box).reduce(Box::union).get().maxX());
+    this.inside =
+        new PointInContour(edges, all.stream().map(Contour::box).reduce(Box::union).get().maxX());
     double ramp = Math.toDegrees(plan.setup().entry().ramp());
     this.plunge =
         tally(
@@ -118,12 +119,12 @@ public final class SweepCheck {
   }
 
   private SweepResult run() {
-    AsWritten written = new AsWritten(plan, decimals, way, plunge, arcs, depth).run();
+    RoundedToolpath written = new RoundedToolpath(plan, decimals, way, plunge, arcs, depth).run();
     gouges(written.cuts());
     Set<Hole> drilled = drilled(written);
     Set<Segment> through = new LinkedHashSet<>();
     double lower = -plan.setup().depths().stock();
-    for (Flown cut : written.cuts()) {
+    for (WrittenMove cut : written.cuts()) {
       if (cut.beam() || cut.high() <= lower + 1e-6) {
         through.add(cut.way());
       }
@@ -140,10 +141,10 @@ public final class SweepCheck {
         findings, gouge.worst(), missed.worst(), arcs.worst(), written.deepest());
   }
 
-  private void gouges(List<Flown> cuts) {
+  private void gouges(List<WrittenMove> cuts) {
     Set<Segment> seen = new HashSet<>();
     boolean checked = false;
-    for (Flown cut : cuts) {
+    for (WrittenMove cut : cuts) {
       checked &= !cut.starts();
       if (!cut.cuts()) {
         continue;
@@ -172,7 +173,7 @@ public final class SweepCheck {
    * chord lies at least sqrt(d2 - c2 / 4) from all of it, and an arc strays from its chord by no
    * more than its rise. Told from the safe side, by at most {@value #SHORT} mm.
    */
-  private boolean shortAndClear(Flown cut) {
+  private boolean shortAndClear(WrittenMove cut) {
     Segment path = cut.way();
     double chord = path.from().distance(path.to());
     double rise = path instanceof Arc arc ? arc.radius() * (1 - Math.cos(arc.sweep() / 2)) : 0;
@@ -197,7 +198,7 @@ public final class SweepCheck {
     return lastAnswer;
   }
 
-  private Set<Hole> drilled(AsWritten written) {
+  private Set<Hole> drilled(RoundedToolpath written) {
     Set<Hole> found = new HashSet<>();
     for (int i = 0; i < written.drills().size(); i++) {
       Move.Drill drill = written.drills().get(i);
@@ -245,7 +246,7 @@ public final class SweepCheck {
     }
   }
 
-  private void tabs(List<Flown> cuts) {
+  private void tabs(List<WrittenMove> cuts) {
     int wanted = plan.setup().tabs().count();
     long outside =
         plan.tabs().stream().filter(tab -> tab.feature().kind() == CutFeature.Kind.OUTLINE).count();
@@ -257,7 +258,7 @@ public final class SweepCheck {
       double clear = half + tab.width() / 2 - 0.1 * (half + tab.width());
       boolean stands = true;
       Box near = Box.of(tab.at(), tab.at()).grown(clear);
-      for (Flown cut : cuts) {
+      for (WrittenMove cut : cuts) {
         if (cut.low() < tab.top() - LIMIT
             && cut.way().box().touches(near)
             && below(cut, tab.top() - LIMIT).distance(tab.at()) < clear) {
@@ -271,7 +272,7 @@ public final class SweepCheck {
   }
 
   /** The stretch of a cut that lies below a height, where some of it does. */
-  private static Segment below(Flown cut, double top) {
+  private static Segment below(WrittenMove cut, double top) {
     if (cut.high() <= top) {
       return cut.way();
     }

@@ -44,7 +44,7 @@ final class SweepCover {
   SweepCover(
       CutPlan plan,
       Set<Segment> through,
-      List<Flown> cuts,
+      List<WrittenMove> cuts,
       SegmentIndex edges,
       double half,
       SweepTally missed) {

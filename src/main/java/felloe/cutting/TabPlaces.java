@@ -17,7 +17,7 @@ final class TabPlaces {
   /** Rise onto a tab: one in one. A cutter may rise as steeply as it likes. */
   static final double RISE = 1;
 
-  private final WayIn way;
+  private final PathEntry way;
   private final List<Arc> leads;
   private final PathIndex paths;
   private final SegmentIndex own;
@@ -41,7 +41,7 @@ final class TabPlaces {
    * @param slope of the way down behind the tab, tangent
    */
   TabPlaces(
-      WayIn way, List<Arc> leads, PathIndex paths, CutSetup setup, double depth, double slope) {
+      PathEntry way, List<Arc> leads, PathIndex paths, CutSetup setup, double depth, double slope) {
     this.leads = List.copyOf(leads);
     this.way = way;
     this.paths = paths;

@@ -165,7 +165,7 @@ public record Arc(Point from, Point to, Point centre, double radius, double swee
   }
 
   @Override
-  public Arc moved(Motion motion) {
+  public Arc moved(RigidTransform motion) {
     Point movedFrom = motion.of(from);
     Point movedTo = isCircle() ? movedFrom : motion.of(to);
     return new Arc(

@@ -77,7 +77,7 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
     List<Segment> segments = new ArrayList<>();
     double distance = 0;
     double turn = 0;
-    for (Stretch stretch : Stretch.of(curve)) {
+    for (CurvePiece stretch : CurvePiece.of(curve)) {
       for (StretchFit.Piece piece : fitter.fit(stretch)) {
         segments.addAll(piece.segments());
         distance = Math.max(distance, piece.distance());
@@ -88,7 +88,7 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
       throw new GeometryException(
           "the curve needs " + segments.size() + " arcs, more than " + MOST, curve.from());
     }
-    return new ArcFit(Joined.open(segments), distance, turn);
+    return new ArcFit(ArcMerge.open(segments), distance, turn);
   }
 
   private static ArcFit speck(FreeCurve curve, double size) {

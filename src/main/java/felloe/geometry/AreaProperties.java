@@ -92,7 +92,7 @@ public record AreaProperties(double area, Point centroid, double ixx, double iyy
 
     /** The circular segment between an arc and its chord; taken away where the arc turns right. */
     void addCap(Arc arc) {
-      Cap cap = Cap.of(arc);
+      CircularSegment cap = CircularSegment.of(arc);
       boolean flat = Math.abs(arc.sweep()) < Math.PI;
       Point chord = arc.to().minus(arc.from());
       Point toArc = arc.sweep() > 0 ? chord.right() : chord.left();
@@ -113,7 +113,7 @@ public record AreaProperties(double area, Point centroid, double ixx, double iyy
       ixy += sign * ((uu - vv) * u.x() * u.y() + x * own.y() + y * own.x() + cap.area() * x * y);
     }
 
-    private static double square(double along, double across, Cap cap) {
+    private static double square(double along, double across, CircularSegment cap) {
       return cap.uu() * along * along + cap.vv() * across * across;
     }
 

@@ -90,7 +90,7 @@ final class Biarc {
     Optional<Segment> one = arc(ends.from, ends.leaving, joint);
     Optional<Segment> two = arc(ends.to, ends.arriving.times(-1), joint).map(Segment::reversed);
     return one.isPresent() && two.isPresent()
-        ? Optional.of(Joined.open(List.of(one.get(), two.get())))
+        ? Optional.of(ArcMerge.open(List.of(one.get(), two.get())))
         : Optional.empty();
   }
 

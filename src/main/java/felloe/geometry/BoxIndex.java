@@ -113,19 +113,19 @@ final class BoxIndex {
    * @param distance the distance of a numbered thing, never less than that of its box
    */
   int nearest(Point p, IntToDoubleFunction distance) {
-    Search search = new Search(p, distance);
+    LineSearch search = new LineSearch(p, distance);
     int top = levels.length - 1;
     search.visit(top, 0, levels[top].length / 4);
     return search.best;
   }
 
-  private final class Search {
+  private final class LineSearch {
     private final Point p;
     private final IntToDoubleFunction distance;
     private int best = -1;
     private double bestDistance = Double.POSITIVE_INFINITY;
 
-    Search(Point p, IntToDoubleFunction distance) {
+    LineSearch(Point p, IntToDoubleFunction distance) {
       this.p = p;
       this.distance = distance;
     }

@@ -70,16 +70,16 @@ public final class Combine {
   }
 
   /** One combination at one chord tolerance. */
-  private static final class Attempt implements Retrace.Sources {
+  private static final class Attempt implements CurveRecovery.Sources {
     private final double chord;
-    private final Chords chords;
+    private final Flattener chords;
     private final List<Segment> segments = new ArrayList<>();
     private final List<Integer> next = new ArrayList<>();
-    private Chords.Finder finder;
+    private Flattener.Finder finder;
 
     Attempt(double chord) {
       this.chord = chord;
-      this.chords = new Chords(chord);
+      this.chords = new Flattener(chord);
     }
 
     List<Region> run(Topology.Operation operation, List<Region> a, List<Region> b) {
@@ -87,7 +87,7 @@ public final class Combine {
       List<Topology.Piece> second = b.stream().map(this::piece).toList();
       finder = chords.finder();
       List<Topology.Piece> result = Topology.combine(operation, first, second);
-      return new Retrace(this, chord).regions(result);
+      return new CurveRecovery(this, chord).regions(result);
     }
 
     private Topology.Piece piece(Region region) {

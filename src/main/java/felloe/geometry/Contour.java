@@ -194,7 +194,7 @@ public record Contour(List<Segment> segments) {
   }
 
   /** The contour after a rigid motion. */
-  public Contour moved(Motion motion) {
+  public Contour moved(RigidTransform motion) {
     List<Segment> moved = new ArrayList<>(segments.size());
     // Shared end points stay shared: equal points are moved by equal arithmetic.
     for (Segment segment : segments) {

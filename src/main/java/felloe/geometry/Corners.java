@@ -11,7 +11,7 @@ final class Corners {
 
   private final List<Segment> chain;
   private final double[] radii;
-  private final List<Optional<Touch>> touches = new ArrayList<>();
+  private final List<Optional<FilletContact>> touches = new ArrayList<>();
 
   /** Corner i lies between segment i - 1 and segment i of a closed chain. */
   Corners(List<Segment> chain, double[] radii) {
@@ -39,11 +39,11 @@ final class Corners {
   }
 
   private boolean sharp(int corner, double radius) {
-    return radius == 0 || Touch.smooth(before(corner), chain.get(corner));
+    return radius == 0 || FilletContact.smooth(before(corner), chain.get(corner));
   }
 
-  private Optional<Touch> touch(int corner, double radius) {
-    return Touch.of(before(corner), chain.get(corner), radius);
+  private Optional<FilletContact> touch(int corner, double radius) {
+    return FilletContact.of(before(corner), chain.get(corner), radius);
   }
 
   void refuseCrowded() {
@@ -122,11 +122,11 @@ final class Corners {
   }
 
   private double lossAfter(int corner) {
-    return touches.get(corner).map(Touch::lossAfter).orElse(0.0);
+    return touches.get(corner).map(FilletContact::lossAfter).orElse(0.0);
   }
 
   private double lossBefore(int corner) {
-    return touches.get(corner).map(Touch::lossBefore).orElse(0.0);
+    return touches.get(corner).map(FilletContact::lossBefore).orElse(0.0);
   }
 
   private FilletFault crowded(int edge, int next, double excess, int blamed) {
@@ -181,8 +181,8 @@ final class Corners {
     Point[] starts = new Point[n];
     Point[] ends = new Point[n];
     for (int i = 0; i < n; i++) {
-      starts[i] = touches.get(i).map(Touch::end).orElse(chain.get(i).from());
-      ends[i] = touches.get((i + 1) % n).map(Touch::start).orElse(chain.get(i).to());
+      starts[i] = touches.get(i).map(FilletContact::end).orElse(chain.get(i).from());
+      ends[i] = touches.get((i + 1) % n).map(FilletContact::start).orElse(chain.get(i).to());
       if (lossAfter(i) + lossBefore((i + 1) % n) >= chain.get(i).length() - Tolerances.SAME_POINT) {
         // Both roundings meet in the middle of what is left: nothing, within the tolerance.
         starts[i] = starts[i].middle(ends[i]);
@@ -193,7 +193,7 @@ final class Corners {
     for (int i = 0; i < n; i++) {
       Point corner = ends[Math.floorMod(i - 1, n)];
       if (touches.get(i).isPresent() && !corner.near(starts[i], Tolerances.SAME_POINT)) {
-        Touch touch = touches.get(i).get();
+        FilletContact touch = touches.get(i).get();
         rounded.add(Arc.about(touch.centre(), corner, starts[i], touch.left()));
       } else if (!corner.equals(starts[i])) {
         starts[i] = corner;
@@ -203,6 +203,6 @@ final class Corners {
         rounded.add(whole ? chain.get(i) : chain.get(i).between(starts[i], ends[i]));
       }
     }
-    return Joined.closed(rounded);
+    return ArcMerge.closed(rounded);
   }
 }

@@ -108,7 +108,7 @@ final class Deviation {
     }
     double low = parameter(Math.max(0, at - 1));
     double high = parameter(Math.min(SAMPLES, at + 1));
-    double peak = Search.lowest(t -> -distance(t), low, high, REFINING);
+    double peak = LineSearch.lowest(t -> -distance(t), low, high, REFINING);
     worst = Math.max(worst, distance(peak));
     for (Segment segment : segments) {
       for (int i = 1; i < BACK_SAMPLES; i++) {
@@ -128,7 +128,7 @@ final class Deviation {
     }
     double low = parameter(Math.max(0, nearest - 1));
     double high = parameter(Math.min(SAMPLES, nearest + 1));
-    double t = Search.lowest(s -> curve.at(s).distance(p), low, high, REFINING);
+    double t = LineSearch.lowest(s -> curve.at(s).distance(p), low, high, REFINING);
     return Math.min(points[nearest].distance(p), curve.at(t).distance(p));
   }
 
@@ -143,7 +143,7 @@ final class Deviation {
         at = i;
       }
     }
-    double peak = Search.lowest(t -> -turn(t), parameter(at - 1), parameter(at + 1), REFINING);
+    double peak = LineSearch.lowest(t -> -turn(t), parameter(at - 1), parameter(at + 1), REFINING);
     return Math.max(worst, turn(peak));
   }
 }

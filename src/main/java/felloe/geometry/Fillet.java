@@ -30,12 +30,12 @@ public record Fillet(Optional<Segment> before, Arc arc, Optional<Segment> after)
     if (!before.to().equals(after.from())) {
       throw new GeometryException("the segments do not meet in a corner", before.to());
     }
-    if (Touch.smooth(before, after)) {
+    if (FilletContact.smooth(before, after)) {
       throw new GeometryException("the segments run on without a corner", before.to());
     }
     Corners corners = Corners.open(before, after, radius);
     corners.refuseCrowded();
-    Touch touch = Touch.of(before, after, radius).orElseThrow();
+    FilletContact touch = FilletContact.of(before, after, radius).orElseThrow();
     return new Fillet(
         rest(before, before.from(), touch.start()),
         Arc.about(touch.centre(), touch.start(), touch.end(), touch.left()),

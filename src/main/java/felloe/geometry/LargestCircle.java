@@ -27,7 +27,7 @@ public record LargestCircle(Point centre, double radius) {
 
   /** A largest circle inside a contour. */
   public static LargestCircle inside(Contour contour) {
-    return new Search(contour).run();
+    return new LineSearch(contour).run();
   }
 
   private record Square(Point centre, double half, double distance) {
@@ -36,14 +36,14 @@ public record LargestCircle(Point centre, double radius) {
     }
   }
 
-  private static final class Search {
+  private static final class LineSearch {
     private final Contour contour;
     private final SegmentIndex index;
     private final List<Square> tried = new ArrayList<>();
     private final Set<List<Integer>> polished = new HashSet<>();
     private Square best;
 
-    Search(Contour contour) {
+    LineSearch(Contour contour) {
       this.contour = contour;
       this.index = new SegmentIndex(contour.segments());
     }

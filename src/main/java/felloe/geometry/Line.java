@@ -50,7 +50,7 @@ public record Line(Point from, Point to) implements Segment {
   }
 
   @Override
-  public Line moved(Motion motion) {
+  public Line moved(RigidTransform motion) {
     return new Line(motion.of(from), motion.of(to));
   }
 

@@ -40,7 +40,7 @@ public final class NoFit {
       List<Contour> roomy = region.holes().stream().filter(hole -> roomy(hole, smallest)).toList();
       List<List<Point>> pieces = new ArrayList<>();
       for (Region grown : Offset.of(new Region(region.outer(), roomy), growth + COARSE)) {
-        Chords chords = new Chords(COARSE);
+        Flattener chords = new Flattener(COARSE);
         List<List<Point>> holes = new ArrayList<>();
         grown.holes().forEach(hole -> holes.add(chords.add(hole, 0)));
         pieces.addAll(ConvexPieces.of(new Topology.Piece(chords.add(grown.outer(), 0), holes)));
@@ -67,7 +67,7 @@ public final class NoFit {
     }
 
     /** The same for the standing and the moving shape turned together, and then shifted. */
-    public Forbidden moved(Motion motion) {
+    public Forbidden moved(RigidTransform motion) {
       return new Forbidden(
           pieces.stream()
               .map(
@@ -78,7 +78,7 @@ public final class NoFit {
               .toList());
     }
 
-    private static List<Point> moved(List<Point> ring, Motion motion) {
+    private static List<Point> moved(List<Point> ring, RigidTransform motion) {
       return ring.stream().map(motion::of).toList();
     }
   }

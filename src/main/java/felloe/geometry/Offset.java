@@ -70,7 +70,7 @@ public final class Offset {
   }
 
   /** One offset at one chord tolerance. */
-  private static final class Attempt implements Retrace.Sources {
+  private static final class Attempt implements CurveRecovery.Sources {
     private final Region region;
     private final double distance;
     private final double chord;
@@ -106,12 +106,12 @@ public final class Offset {
      * the edges there as well.
      */
     List<Region> run() {
-      Chords chords = new Chords(chord);
+      Flattener chords = new Flattener(chord);
       Topology.Piece piece =
           new Topology.Piece(
               chords.add(region.outer(), 0),
               region.holes().stream().map(hole -> chords.add(hole, 0)).toList());
-      int perTurn = Chords.perTurn(Math.abs(distance), chord);
+      int perTurn = Flattener.perTurn(Math.abs(distance), chord);
       List<Topology.Piece> pieces = Topology.offset(piece, distance, perTurn);
       double tolerance = chord > 1e-5 ? PROOF : COARSE_PROOF;
       OffsetProof proof = new OffsetProof(index, Math.abs(distance), tolerance);
@@ -120,7 +120,7 @@ public final class Offset {
         SortedSet<Integer> spoilt;
         GeometryException fault;
         try {
-          List<Region> regions = new Retrace(this, chord).regions(pieces);
+          List<Region> regions = new CurveRecovery(this, chord).regions(pieces);
           spoilt = proof.tooNear(regions);
           if (spoilt.isEmpty()) {
             return regions;
@@ -163,7 +163,7 @@ public final class Offset {
     }
 
     private List<Topology.Piece> without(List<Topology.Piece> pieces, Set<Integer> numbers) {
-      Swept swept = new Swept(chord);
+      SweptArea swept = new SweptArea(chord);
       numbers.forEach(number -> swept.add(segments.get(number), rightward.get(number)));
       if (distance < 0) {
         return Topology.combine(Topology.Operation.DIFFERENCE, pieces, swept.pieces());

@@ -108,7 +108,7 @@ public record Region(Contour outer, List<Contour> holes) {
   }
 
   /** The region after a rigid motion. */
-  public Region moved(Motion motion) {
+  public Region moved(RigidTransform motion) {
     return new Region(outer.moved(motion), holes.stream().map(hole -> hole.moved(motion)).toList());
   }
 }

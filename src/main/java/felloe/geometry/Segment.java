@@ -32,7 +32,7 @@ public sealed interface Segment permits Line, Arc {
   Segment reversed();
 
   /** The segment after a rigid motion. */
-  Segment moved(Motion motion);
+  Segment moved(RigidTransform motion);
 
   /** The smallest upright box round it. */
   Box box();

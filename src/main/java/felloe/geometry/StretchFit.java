@@ -13,7 +13,7 @@ import java.util.Optional;
 final class StretchFit {
 
   /** A stretch, the segments that stand for it, and how far they are off. */
-  record Piece(Stretch stretch, List<Segment> segments, double distance, double turn) {}
+  record Piece(CurvePiece stretch, List<Segment> segments, double distance, double turn) {}
 
   /** An arc pair along a spiral is off by (change of bend) times length squared over this. */
   private static final double PAIR_ERROR = 324;
@@ -44,14 +44,14 @@ final class StretchFit {
   }
 
   /** The better of two ways to cut: at the landmarks of the curve, or evenly. */
-  List<Piece> fit(Stretch stretch) {
+  List<Piece> fit(CurvePiece stretch) {
     List<Piece> even = fitAll(List.of(stretch));
     List<Double> landmarks = stretch.landmarks(curve);
     if (landmarks.isEmpty() || even.size() == 1) {
       return proven(even);
     }
-    List<Stretch> parts = new ArrayList<>();
-    Stretch rest = stretch;
+    List<CurvePiece> parts = new ArrayList<>();
+    CurvePiece rest = stretch;
     for (double t : landmarks) {
       parts.add(cut(rest, rest.start(), t));
       rest = cut(rest, t, rest.end());
@@ -69,7 +69,7 @@ final class StretchFit {
   }
 
   private void prove(Piece piece, int left, List<Piece> proven) {
-    Stretch s = piece.stretch;
+    CurvePiece s = piece.stretch;
     Deviation deviation = new Deviation(piece.segments, curve, s.start(), s.end());
     double distance = deviation.greatest();
     double turn = s.isSpot(curve) ? 0 : deviation.greatestTurn();
@@ -85,7 +85,7 @@ final class StretchFit {
     halves.forEach(half -> prove(half, left - 1, proven));
   }
 
-  private void refuseEndless(int left, List<Piece> pieces, Stretch stretch) {
+  private void refuseEndless(int left, List<Piece> pieces, CurvePiece stretch) {
     if (left <= 0 || pieces.size() >= most) {
       throw new GeometryException(
           "the curve turns too tightly to be made of arcs", stretch.ends().from());
@@ -97,11 +97,11 @@ final class StretchFit {
   }
 
   /** A part of a stretch that keeps the stretch's own ends. */
-  private Stretch cut(Stretch whole, double from, double to) {
+  private CurvePiece cut(CurvePiece whole, double from, double to) {
     boolean first = from == whole.start();
     boolean last = to == whole.end();
     Biarc.Ends ends = whole.ends();
-    return new Stretch(
+    return new CurvePiece(
         from,
         to,
         new Biarc.Ends(
@@ -111,13 +111,13 @@ final class StretchFit {
             last ? ends.arriving() : curve.tangent(to, false)));
   }
 
-  private List<Piece> fitAll(List<Stretch> stretches) {
+  private List<Piece> fitAll(List<CurvePiece> stretches) {
     List<Piece> pieces = new ArrayList<>();
     stretches.forEach(stretch -> spread(stretch, pieces));
     return pieces;
   }
 
-  private void spread(Stretch stretch, List<Piece> pieces) {
+  private void spread(CurvePiece stretch, List<Piece> pieces) {
     double[] sums = pairsNeeded(stretch);
     double needed = sums[SAMPLES];
     int n = (int) Math.max(1, Math.min(most, 0.7 * needed));
@@ -135,7 +135,7 @@ final class StretchFit {
     }
   }
 
-  private Optional<List<Piece>> attempt(Stretch stretch, double[] sums, int n) {
+  private Optional<List<Piece>> attempt(CurvePiece stretch, double[] sums, int n) {
     List<Piece> pieces = new ArrayList<>(n);
     for (int i = 0; i < n; i++) {
       Optional<Piece> piece = pair(part(stretch, sums, i, n));
@@ -147,13 +147,13 @@ final class StretchFit {
     return Optional.of(pieces);
   }
 
-  private Stretch part(Stretch stretch, double[] sums, int i, int n) {
+  private CurvePiece part(CurvePiece stretch, double[] sums, int i, int n) {
     double from = i == 0 ? stretch.start() : parameter(stretch, sums, i / (double) n);
     double to = i == n - 1 ? stretch.end() : parameter(stretch, sums, (i + 1) / (double) n);
     return cut(stretch, from, to);
   }
 
-  private void halve(Stretch stretch, int left, List<Piece> pieces) {
+  private void halve(CurvePiece stretch, int left, List<Piece> pieces) {
     Optional<Piece> piece = pair(stretch);
     if (piece.isPresent()) {
       pieces.add(piece.get());
@@ -166,7 +166,7 @@ final class StretchFit {
   }
 
   /** Running number of arc pairs that the limits ask for along a stretch; never still. */
-  private double[] pairsNeeded(Stretch stretch) {
+  private double[] pairsNeeded(CurvePiece stretch) {
     double step = (stretch.end() - stretch.start()) / SAMPLES;
     double[] bend = new double[SAMPLES + 1];
     double[] run = new double[SAMPLES + 1];
@@ -179,7 +179,7 @@ final class StretchFit {
       length += run[i];
       before = p;
       double k = curve.curvature(t);
-      bend[i] = Double.isFinite(k) ? k : 1 / Stretch.PINCH;
+      bend[i] = Double.isFinite(k) ? k : 1 / CurvePiece.PINCH;
     }
     double[] sums = new double[SAMPLES + 1];
     for (int i = 1; i <= SAMPLES; i++) {
@@ -192,7 +192,7 @@ final class StretchFit {
     return sums;
   }
 
-  private static double parameter(Stretch stretch, double[] sums, double share) {
+  private static double parameter(CurvePiece stretch, double[] sums, double share) {
     double wanted = share * sums[SAMPLES];
     int i = 1;
     while (i < SAMPLES && sums[i] < wanted) {
@@ -203,7 +203,7 @@ final class StretchFit {
   }
 
   /** The best arc pair of a stretch, when it keeps both limits. */
-  private Optional<Piece> pair(Stretch s) {
+  private Optional<Piece> pair(CurvePiece s) {
     Optional<List<Segment>> best = Biarc.balanced(s.ends()).filter(segments -> keeps(segments, s));
     if (best.isEmpty()) {
       best =
@@ -215,7 +215,7 @@ final class StretchFit {
     return best.map(segments -> new Piece(s, segments, Double.NaN, Double.NaN));
   }
 
-  private static Optional<List<Segment>> spot(Stretch s) {
+  private static Optional<List<Segment>> spot(CurvePiece s) {
     Optional<List<Segment>> pair = Biarc.balanced(s.ends());
     boolean apart = !s.ends().from().near(s.ends().to(), Tolerances.SAME_POINT);
     return pair.isPresent() || !apart
@@ -223,7 +223,7 @@ final class StretchFit {
         : Optional.of(List.of(new Line(s.ends().from(), s.ends().to())));
   }
 
-  private boolean keeps(List<Segment> segments, Stretch s) {
+  private boolean keeps(List<Segment> segments, CurvePiece s) {
     return new Deviation(segments, curve, s.start(), s.end())
         .within(QUICK * tolerance, QUICK * angle);
   }

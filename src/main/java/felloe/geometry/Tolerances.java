@@ -14,7 +14,7 @@ public final class Tolerances {
 
   /**
    * Greatest distance of a chord from its arc where contours are handed to JTS. It decides which
-   * pieces meet, never where: see {@code Retrace}.
+   * pieces meet, never where: see {@code CurveRecovery}.
    */
   public static final double CHORD = 0.002;
 

@@ -22,7 +22,7 @@ import org.locationtech.jts.util.AssertionFailedException;
 
 /**
  * JTS at work on chords: the only class that knows the library. It decides which pieces meet;
- * {@link Retrace} decides where.
+ * {@link CurveRecovery} decides where.
  */
 final class Topology {
 

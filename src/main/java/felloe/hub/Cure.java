@@ -80,7 +80,7 @@ public sealed interface Cure {
    *
    * @param slots which ones, and how
    */
-  record Slots(List<Slot> slots) implements Cure {
+  record Slots(List<SlottedHole> slots) implements Cure {
 
     /** Copies the list. */
     public Slots {

@@ -1,7 +1,7 @@
 package felloe.hub;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.hub.Cure.Opening;
 import felloe.hub.RigidFit.Round;
 import felloe.plate.Hole;
@@ -16,15 +16,15 @@ final class Cures {
 
   private static final int TURNS_TRIED = 120;
 
-  private final Trial trial;
-  private final Around around;
+  private final RingTrial trial;
+  private final HubSurroundings around;
   private final HubPractice practice;
   private final double allowance;
 
   /**
    * @param allowance what the tolerances may take from the room of a screw, mm
    */
-  Cures(Trial trial, Around around, HubPractice practice, double allowance) {
+  Cures(RingTrial trial, HubSurroundings around, HubPractice practice, double allowance) {
     this.trial = trial;
     this.around = around;
     this.practice = practice;
@@ -62,8 +62,8 @@ final class Cures {
   List<Cure.OpenHoles> openings() {
     List<Round> screws = trial.screws();
     List<ScrewThread> threads = trial.threads();
-    List<Round> bolts = Trial.rounds(trial.bolts());
-    List<Integer> pairs = RigidFit.of(Trial.centres(screws), Trial.centres(bolts)).holes();
+    List<Round> bolts = RingTrial.rounds(trial.bolts());
+    List<Integer> pairs = RigidFit.of(RingTrial.centres(screws), RingTrial.centres(bolts)).holes();
     List<Cure.OpenHoles> found = new ArrayList<>();
     for (ClearanceSeries series :
         List.of(ClearanceSeries.FINE, ClearanceSeries.MEDIUM, ClearanceSeries.COARSE)) {
@@ -80,7 +80,7 @@ final class Cures {
       if (openings.isEmpty()) {
         continue;
       }
-      openings.sort((a, b) -> Labels.compare(a.hole(), b.hole()));
+      openings.sort((a, b) -> LabelOrder.compare(a.hole(), b.hole()));
       double clearance = RigidFit.of(screws, opened).clearance();
       double worst = clearance - allowance;
       if (worst >= -HubFit.ROUNDING) {
@@ -103,27 +103,27 @@ final class Cures {
       List<Hole> holes = new ArrayList<>(used);
       others.remove(i);
       holes.remove(i);
-      RigidFit rest = RigidFit.of(others, Trial.rounds(holes));
+      RigidFit rest = RigidFit.of(others, RingTrial.rounds(holes));
       // Paired in another order round the circle, this hole is not the one that is off.
       if (rest.clearance() >= -HubFit.ROUNDING && inOrder(rest)) {
-        Optional<Slot> slot = slot(screws.get(i), used.get(i), rest.placement());
+        Optional<SlottedHole> slot = slot(screws.get(i), used.get(i), rest.placement());
         if (slot.isPresent()) {
           return Optional.of(new Cure.Slots(List.of(slot.get())));
         }
       }
     }
-    List<Slot> slots = new ArrayList<>();
+    List<SlottedHole> slots = new ArrayList<>();
     RigidFit fit = trial.fit().orElseThrow();
     for (int i = 0; i < screws.size(); i++) {
       if (fit.clearances().get(i) < -HubFit.ROUNDING) {
-        Optional<Slot> slot = slot(screws.get(i), used.get(i), fit.placement());
+        Optional<SlottedHole> slot = slot(screws.get(i), used.get(i), fit.placement());
         if (slot.isEmpty()) {
           return Optional.empty();
         }
         slots.add(slot.get());
       }
     }
-    slots.sort((a, b) -> Labels.compare(a.hole(), b.hole()));
+    slots.sort((a, b) -> LabelOrder.compare(a.hole(), b.hole()));
     return slots.isEmpty() ? Optional.empty() : Optional.of(new Cure.Slots(slots));
   }
 
@@ -137,9 +137,10 @@ final class Cures {
   }
 
   /** The slot that brings a screw into a hole; none when it is too long or has no length. */
-  private Optional<Slot> slot(Round screw, Hole hole, Motion placement) {
+  private Optional<SlottedHole> slot(Round screw, Hole hole, RigidTransform placement) {
     double width = Math.max(hole.diameter(), screw.diameter());
-    Slot slot = new Slot(hole.label(), hole.centre(), placement.of(screw.centre()), width);
+    SlottedHole slot =
+        new SlottedHole(hole.label(), hole.centre(), placement.of(screw.centre()), width);
     boolean fits =
         slot.travel() > HubFit.ROUNDING && slot.travel() <= practice.slot() * hole.diameter();
     return fits ? Optional.of(slot) : Optional.empty();
@@ -153,13 +154,14 @@ final class Cures {
     List<Round> screws = trial.screws();
     // The holes are laid on the screws: slack is the same when both change sign and part.
     RigidFit reversed =
-        RigidFit.of(Trial.swapped(Trial.rounds(trial.bolts())), Trial.swapped(screws));
+        RigidFit.of(RingTrial.swapped(RingTrial.rounds(trial.bolts())), RingTrial.swapped(screws));
     if (reversed.clearance() < -HubFit.ROUNDING) {
       return Optional.empty();
     }
-    Motion there = reversed.placement();
-    Motion turnBack = Motion.turn(-there.turn());
-    Motion back = new Motion(false, -there.turn(), turnBack.of(there.shift()).times(-1));
+    RigidTransform there = reversed.placement();
+    RigidTransform turnBack = RigidTransform.turn(-there.turn());
+    RigidTransform back =
+        new RigidTransform(false, -there.turn(), turnBack.of(there.shift()).times(-1));
     List<Point> centres = new ArrayList<>();
     for (int i = 0; i < screws.size(); i++) {
       if (!reversed.holes().contains(i)) {
@@ -185,7 +187,7 @@ final class Cures {
   }
 
   private List<Point> ring(double turn) {
-    Motion motion = Motion.turn(turn);
+    RigidTransform motion = RigidTransform.turn(turn);
     return trial.screws().stream().map(s -> motion.of(s.centre())).toList();
   }
 
@@ -195,7 +197,7 @@ final class Cures {
 
   private Cure.DrillHoles drill(List<Point> centres, double turn) {
     double diameter = trial.rings().stream().mapToDouble(HubRing::plateHole).max().orElseThrow();
-    Around.Web web = around.web(centres, diameter);
+    HubSurroundings.Web web = around.web(centres, diameter);
     return new Cure.DrillHoles(
         centres, diameter, turn, finite(web.width()), web.to(), practice.web() * diameter);
   }

@@ -1,8 +1,8 @@
 package felloe.hub;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.plate.Figure;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
@@ -35,12 +35,12 @@ final class HubFindings {
   }
 
   List<Finding> of(
-      Trial trial,
+      RingTrial trial,
       List<ScrewFit> screws,
       Optional<PilotFit> pilot,
       List<Mismatch> mismatches,
       List<Cure> cures,
-      Around around) {
+      HubSurroundings around) {
     List<Finding> findings = new ArrayList<>();
     String off = whatIsOff(mismatches) + words(cures);
     findings.add(count(trial, off));
@@ -50,7 +50,7 @@ final class HubFindings {
     }
     if (!screws.isEmpty() && tightest(screws).clearance() >= -HubFit.ROUNDING) {
       findings.add(worst(screws, cures));
-      Motion placement = trial.fit().orElseThrow().placement();
+      RigidTransform placement = trial.fit().orElseThrow().placement();
       findings.add(turn(placement, trial.rings().get(0), screws));
       findings.add(centre(placement, screws));
     }
@@ -58,7 +58,7 @@ final class HubFindings {
     return List.copyOf(findings);
   }
 
-  private Finding count(Trial trial, String off) {
+  private Finding count(RingTrial trial, String off) {
     int screws = trial.screws().size();
     int holes = trial.bolts().size();
     Place place = trial.bolts().isEmpty() ? hub.place() : trial.bolts().get(0).place();
@@ -158,7 +158,7 @@ final class HubFindings {
     for (ScrewFit screw : alike) {
       names.add(screw.hole().label());
     }
-    names.sort(Labels::compare);
+    names.sort(LabelOrder::compare);
     String labels = String.join(", ", names);
     boolean large = series == ClearanceSeries.ABOVE_COARSE;
     Verdict verdict =
@@ -201,7 +201,7 @@ final class HubFindings {
         advice);
   }
 
-  private Finding turn(Motion placement, HubRing ring, List<ScrewFit> screws) {
+  private Finding turn(RigidTransform placement, HubRing ring, List<ScrewFit> screws) {
     double degrees = tidy(Math.toDegrees(Math.abs(placement.turn())));
     Limit limit =
         new Limit(Sense.AT_MOST, fit.practice().turn(), fit.practice().basis().words(), false);
@@ -229,7 +229,7 @@ final class HubFindings {
                 + ".");
   }
 
-  private Finding centre(Motion placement, List<ScrewFit> screws) {
+  private Finding centre(RigidTransform placement, List<ScrewFit> screws) {
     double off = tidy(placement.shift().norm());
     Limit limit =
         new Limit(Sense.AT_MOST, fit.practice().centre(), fit.practice().basis().words(), false);
@@ -250,7 +250,7 @@ final class HubFindings {
                 + " mm; move the bolt circle there, or to the origin.");
   }
 
-  private Finding pilot(PilotFit pilot, List<Cure> cures, Around around) {
+  private Finding pilot(PilotFit pilot, List<Cure> cures, HubSurroundings around) {
     Optional<Hole> bore =
         around.holes().stream()
             .filter(h -> Optional.of(h.label()).equals(pilot.opening()))

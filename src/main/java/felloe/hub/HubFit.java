@@ -1,7 +1,7 @@
 package felloe.hub;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Tolerances;
 import felloe.hub.RigidFit.Round;
 import felloe.plate.Finding;
@@ -56,7 +56,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
 
   /** Fits a plate to a hub. */
   public HubFitResult fit(Plate plate, HubSpec hub) {
-    return fit(Around.of(plate), hub);
+    return fit(HubSurroundings.of(plate), hub);
   }
 
   /**
@@ -65,13 +65,13 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
    * @param holes all holes of the plate; screws go into those whose role is {@link HoleRole#BOLT}
    */
   public HubFitResult fit(List<Hole> holes, HubSpec hub) {
-    return fit(Around.of(holes), hub);
+    return fit(HubSurroundings.of(holes), hub);
   }
 
-  private HubFitResult fit(Around around, HubSpec hub) {
-    Trial trial = null;
+  private HubFitResult fit(HubSurroundings around, HubSpec hub) {
+    RingTrial trial = null;
     for (List<HubRing> rings : hub.choices()) {
-      Trial next = Trial.of(rings, around.bolts());
+      RingTrial next = RingTrial.of(rings, around.bolts());
       if (trial == null || next.clearance() > trial.clearance()) {
         trial = next;
       }
@@ -86,7 +86,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
    * Where the spigot does not enter at the best place for the screws, a place where both enter is
    * looked for: the spigot is one more round thing that goes into a hole.
    */
-  private static Trial withPilot(Trial trial, Around around, double pilot) {
+  private static RingTrial withPilot(RingTrial trial, HubSurroundings around, double pilot) {
     if (trial.fit().isEmpty()) {
       return trial;
     }
@@ -98,7 +98,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
       if (bore.role() == HoleRole.BORE && bore.diameter() >= pilot) {
         List<Round> screws = new ArrayList<>(trial.screws());
         screws.add(new Round(Point.ORIGIN, pilot));
-        List<Round> holes = new ArrayList<>(Trial.rounds(trial.used()));
+        List<Round> holes = new ArrayList<>(RingTrial.rounds(trial.used()));
         holes.add(new Round(bore.centre(), bore.diameter()));
         RigidFit both = RigidFit.of(screws, holes);
         int last = screws.size() - 1;
@@ -110,7 +110,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     return trial;
   }
 
-  private HubFitResult result(Trial trial, Around around, HubSpec hub) {
+  private HubFitResult result(RingTrial trial, HubSurroundings around, HubSpec hub) {
     double allowance = (hub.positionTolerance() + drilling.zone()) / 2;
     Optional<RigidFit> fit = trial.fit();
     Optional<PilotFit> pilot = Optional.empty();
@@ -194,10 +194,10 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     return new Cure.OpenBore(pilot.opening().get(), Math.max(needed, hub.bore().orElse(needed)));
   }
 
-  private static List<ScrewFit> screws(Trial trial, RigidFit fit, double allowance) {
+  private static List<ScrewFit> screws(RingTrial trial, RigidFit fit, double allowance) {
     List<ScrewFit> screws = new ArrayList<>();
     List<Round> rounds = trial.screws();
-    Motion placement = fit.placement();
+    RigidTransform placement = fit.placement();
     for (int i = 0; i < rounds.size(); i++) {
       Hole hole = trial.used().get(i);
       ScrewThread thread = trial.threads().get(i);

@@ -1,6 +1,6 @@
 package felloe.hub;
 
-import felloe.geometry.Motion;
+import felloe.geometry.RigidTransform;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.Verdict;
@@ -40,7 +40,7 @@ public record HubFitResult(
     Verdict verdict,
     Optional<Double> clearance,
     Optional<Double> worst,
-    Optional<Motion> placement,
+    Optional<RigidTransform> placement,
     double step,
     List<ScrewFit> screws,
     List<Hole> spare,

@@ -75,8 +75,8 @@ public record HubSpec(
   }
 
   /** Every figure with its basis, in the order of the file. */
-  public List<BasedFigure> figures() {
-    List<BasedFigure> figures = new ArrayList<>();
+  public List<HubFigure> figures() {
+    List<HubFigure> figures = new ArrayList<>();
     add(figures, "", ring);
     pilot.ifPresent(d -> add(figures, "pilot", "pilot diameter", d, "mm"));
     bore.ifPresent(d -> add(figures, "bore", "usual bore in the plate", d, "mm"));
@@ -85,7 +85,7 @@ public record HubSpec(
     return List.copyOf(figures);
   }
 
-  private void add(List<BasedFigure> figures, String prefix, HubRing of) {
+  private void add(List<HubFigure> figures, String prefix, HubRing of) {
     add(figures, prefix + "count", "number of screws", of.count(), "");
     add(figures, prefix + "pcd", "pitch circle diameter", of.pitchDiameter(), "mm");
     String thread = "thread diameter (" + of.thread().name() + ")";
@@ -94,7 +94,7 @@ public record HubSpec(
     add(figures, prefix + "plate-hole", "usual hole in the plate", of.plateHole(), "mm");
   }
 
-  private void add(List<BasedFigure> figures, String key, String what, double value, String unit) {
-    figures.add(new BasedFigure(key, what, value, unit, bases.get(key)));
+  private void add(List<HubFigure> figures, String key, String what, double value, String unit) {
+    figures.add(new HubFigure(key, what, value, unit, bases.get(key)));
   }
 }

@@ -14,7 +14,7 @@ final class Mismatches {
 
   private Mismatches() {}
 
-  static List<Mismatch> of(Trial trial) {
+  static List<Mismatch> of(RingTrial trial) {
     List<Mismatch> found = new ArrayList<>();
     List<Round> screws = trial.screws();
     if (trial.fit().isEmpty()) {
@@ -53,7 +53,7 @@ final class Mismatches {
       scaled.add(
           new HubRing(ring.count(), own, ring.thread(), ring.firstAngle(), ring.plateHole()));
     }
-    List<Round> fitted = Trial.screws(scaled);
+    List<Round> fitted = RingTrial.screws(scaled);
     double rest = misplaced(fitted, used);
     double largest = used.stream().mapToDouble(Hole::diameter).max().orElseThrow();
     if (trial.bolts().size() != screws.size() && rest > largest) {
@@ -79,7 +79,7 @@ final class Mismatches {
   }
 
   /** When all bolt holes stand on one circle and it is not the hub's. */
-  private static List<Mismatch> allOnAnotherCircle(Trial trial) {
+  private static List<Mismatch> allOnAnotherCircle(RingTrial trial) {
     double hub = trial.rings().get(0).pitchDiameter();
     return PatternFigures.of(trial.bolts().stream().map(Hole::centre).toList())
         .filter(p -> trial.rings().size() == 1 && p.roundness() < SAME_CIRCLE)
@@ -95,7 +95,7 @@ final class Mismatches {
   }
 
   private static RigidFit centres(List<Round> screws, List<Hole> used) {
-    return RigidFit.of(Trial.centres(screws), Trial.centres(Trial.rounds(used)));
+    return RigidFit.of(RingTrial.centres(screws), RingTrial.centres(RingTrial.rounds(used)));
   }
 
   private static double room(List<Round> screws, List<Hole> used) {
@@ -134,7 +134,7 @@ final class Mismatches {
   }
 
   /** The circle of the holes that are used, or of all when there are too few. */
-  static Optional<PatternFigures> pattern(Trial trial) {
+  static Optional<PatternFigures> pattern(RingTrial trial) {
     List<Point> centres = new ArrayList<>();
     for (Hole hole : trial.fit().isPresent() ? trial.used() : trial.bolts()) {
       centres.add(hole.centre());

@@ -1,7 +1,7 @@
 package felloe.hub;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -25,7 +25,7 @@ import java.util.List;
  *     result holds but a better one may exist
  */
 public record RigidFit(
-    Motion placement,
+    RigidTransform placement,
     List<Integer> holes,
     List<Double> clearances,
     double clearance,
@@ -75,7 +75,7 @@ public record RigidFit(
         screws.size() == 1
             ? holes.get(paired[0]).centre().minus(screws.get(0).centre())
             : new Point(found.shiftX(), found.shiftY());
-    Motion motion = new Motion(false, least, shift);
+    RigidTransform motion = new RigidTransform(false, least, shift);
     List<Integer> indices = new ArrayList<>();
     List<Double> clearances = new ArrayList<>();
     for (int i = 0; i < screws.size(); i++) {
@@ -97,7 +97,7 @@ public record RigidFit(
     return k;
   }
 
-  private static double room(Round screw, Round hole, Motion motion) {
+  private static double room(Round screw, Round hole, RigidTransform motion) {
     return (hole.diameter() - screw.diameter()) / 2
         - motion.of(screw.centre()).distance(hole.centre());
   }
@@ -136,7 +136,7 @@ public record RigidFit(
 
   /** Where each screw lands after a turn about the origin; null when one lands on no other. */
   private static int[] stepped(List<Round> screws, double angle) {
-    Motion turn = Motion.turn(angle);
+    RigidTransform turn = RigidTransform.turn(angle);
     int[] lands = new int[screws.size()];
     for (int i = 0; i < lands.length; i++) {
       Point moved = turn.of(screws.get(i).centre());

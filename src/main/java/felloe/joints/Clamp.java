@@ -34,10 +34,13 @@ record Clamp(
       Optional<WasherSize> nutWasher,
       boolean partBehind) {
     Bound bound = new Bound(fasteners.preload().value() * strength.proofLoad(thread), "the screw");
-    bound = least(bound, face(washer, head.bearing(), "head", partInFront ? part : Part.PLATE));
+    bound =
+        least(bound, face(washer, head.bearing(), "head", partInFront ? part : ClampedPart.PLATE));
     if (nut.isPresent()) {
       bound =
-          least(bound, face(nutWasher, nut.get().bearing(), "nut", partBehind ? part : Part.PLATE));
+          least(
+              bound,
+              face(nutWasher, nut.get().bearing(), "nut", partBehind ? part : ClampedPart.PLATE));
     }
     return StartingTorque.of(
         thread.diameter(), bound.force(), fasteners.factor(surface), bound.by());
@@ -51,7 +54,7 @@ record Clamp(
     double outer = washer.map(WasherSize::diameter).orElse(bearing);
     double inner = Math.max(hole, washer.map(WasherSize::hole).orElse(0.0));
     double pressure =
-        on.equals(Part.PLATE)
+        on.equals(ClampedPart.PLATE)
             ? fasteners.allowables(plate.stock().material()).face().value()
             : fasteners.partFace().value();
     return new Bound(

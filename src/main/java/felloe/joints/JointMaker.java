@@ -110,12 +110,13 @@ final class JointMaker {
     double innermost = back.isEmpty() ? plate.stock().thickness() : back.get(back.size() - 1);
     sinks("screw.sunk", sunkHead, outermost);
     sinks("into.sunk", sunkNut, innermost);
-    List<Part> parts = new ArrayList<>();
-    washer.ifPresent(w -> parts.add(new Part(Entry.nameOf(under) + " washer", w.thickness())));
-    front.forEach(t -> parts.add(new Part(partName(), t)));
-    parts.add(new Part(Part.PLATE, plate.stock().thickness()));
-    back.forEach(t -> parts.add(new Part(partName(), t)));
-    double bare = parts.stream().mapToDouble(Part::thickness).sum() - sunkHead - sunkNut;
+    List<ClampedPart> parts = new ArrayList<>();
+    washer.ifPresent(
+        w -> parts.add(new ClampedPart(Entry.nameOf(under) + " washer", w.thickness())));
+    front.forEach(t -> parts.add(new ClampedPart(partName(), t)));
+    parts.add(new ClampedPart(ClampedPart.PLATE, plate.stock().thickness()));
+    back.forEach(t -> parts.add(new ClampedPart(partName(), t)));
+    double bare = parts.stream().mapToDouble(ClampedPart::thickness).sum() - sunkHead - sunkNut;
     if (bare <= 0) {
       wrong(
           "screw.sunk", "leaves nothing to clamp: heads and nuts are let in deeper than all parts");
@@ -127,13 +128,13 @@ final class JointMaker {
     }
     int washers = fit.get().washers();
     for (int i = 0; i < washers; i++) {
-      parts.add(new Part("washer under the nut", nutWasher.orElseThrow().thickness()));
+      parts.add(new ClampedPart("washer under the nut", nutWasher.orElseThrow().thickness()));
     }
     Optional<WasherSize> used = washers == 0 ? Optional.empty() : nutWasher;
     double clamped = bare + washers * used.map(WasherSize::thickness).orElse(0.0);
     boolean standard = new LengthChoice(fasteners.lengths(inch)).has(fit.get().length());
     if (!standard) {
-      notes.add("a length of " + Sizes.mm(fit.get().length()) + " is not a standard one");
+      notes.add("a length of " + JointWords.mm(fit.get().length()) + " is not a standard one");
     }
     StartingTorque torque =
         new Clamp(plate, fasteners, thread, strength, hole)
@@ -245,9 +246,9 @@ final class JointMaker {
           "has nothing to bear on: "
               + (washer.isPresent() ? "its washer" : "the " + what)
               + " of "
-              + Sizes.mm(outer)
+              + JointWords.mm(outer)
               + " lies on a hole of "
-              + Sizes.mm(hole),
+              + JointWords.mm(hole),
           "write a larger washer");
     }
   }
@@ -256,8 +257,8 @@ final class JointMaker {
     if (sunk >= part) {
       wrong(
           key,
-          Sizes.mm(sunk),
-          "must be less than " + Sizes.mm(part) + " here (the part it is let into)",
+          JointWords.mm(sunk),
+          "must be less than " + JointWords.mm(part) + " here (the part it is let into)",
           "lower it");
     }
   }
@@ -306,7 +307,7 @@ final class JointMaker {
       wrong(
           "",
           "",
-          "clamps " + Sizes.mm(bare) + ", and no standard screw is long enough",
+          "clamps " + JointWords.mm(bare) + ", and no standard screw is long enough",
           "take parts away, or write screw.length");
     }
     return fit;

@@ -128,18 +128,18 @@ final class JointPlanner {
   }
 
   private boolean enters(Joint joint, Hole hole, ScrewThread thread) {
-    boolean enters = Sizes.enters(thread, hole.diameter());
+    boolean enters = JointWords.enters(thread, hole.diameter());
     if (!enters && joint.screw().thread().isPresent()) {
       report(
           joint,
           "screw.thread",
           thread.name(),
           "must enter its holes: it is "
-              + Sizes.mm(thread.diameter())
+              + JointWords.mm(thread.diameter())
               + ", and "
               + hole.label()
               + " is "
-              + Sizes.mm(hole.diameter()),
+              + JointWords.mm(hole.diameter()),
           "drill larger holes, or write a smaller thread");
     } else if (!enters) {
       unplanned.add(
@@ -147,14 +147,14 @@ final class JointPlanner {
               + ": "
               + thread.name()
               + " does not enter a hole of "
-              + Sizes.mm(hole.diameter())
+              + JointWords.mm(hole.diameter())
               + ".");
     }
     return enters;
   }
 
   private void noThread(Joint joint, Hole hole) {
-    String why = "no metric screw suits a hole of " + Sizes.mm(hole.diameter());
+    String why = "no metric screw suits a hole of " + JointWords.mm(hole.diameter());
     if (joint.written()) {
       report(joint, "holes", hole.label(), "needs a thread: " + why, "write screw.thread");
     } else {

@@ -43,7 +43,7 @@ public record PlannedJoint(
     HeadSize headSize,
     StrengthClass strength,
     Optional<WasherSize> washer,
-    List<Part> parts,
+    List<ClampedPart> parts,
     double clamped,
     double length,
     boolean standardLength,
@@ -133,7 +133,7 @@ public record PlannedJoint(
   }
 
   /** The part that a countersunk head is let into; empty for other heads. */
-  public Optional<Part> coned() {
+  public Optional<ClampedPart> coned() {
     return head == Head.COUNTERSUNK ? Optional.of(parts.get(0)) : Optional.empty();
   }
 

@@ -1,14 +1,14 @@
 package felloe.kit;
 
+import felloe.cutting.NestedPart;
 import felloe.cutting.Nesting;
-import felloe.cutting.Part;
 import felloe.cutting.SheetRoom;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.geometry.RigidTransform;
 import felloe.kit.CutOrder.SheetOrder;
 import felloe.plate.Hole;
 import felloe.plate.Place;
@@ -52,9 +52,9 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
     Sheet sheet = size.orElseThrow();
     List<Plate> all = new ArrayList<>(plates);
     strips(all, order);
-    List<Double> turns = order.held() ? Part.HELD : Part.FREE;
-    List<Part> parts =
-        all.stream().map(plate -> new Part(plate.name(), plate.region(), turns)).toList();
+    List<Double> turns = order.held() ? NestedPart.HELD : NestedPart.FREE;
+    List<NestedPart> parts =
+        all.stream().map(plate -> new NestedPart(plate.name(), plate.region(), turns)).toList();
     SheetRoom room = new SheetRoom(sheet, order.margin(), order.keepOut());
     double spacing = Math.max(0, width) + order.spacing();
     Nesting.Layout laid = Nesting.place(parts, room, spacing, TRIES);
@@ -65,7 +65,7 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
     List<Plate> moved = new ArrayList<>();
     List<CutJob.Lying> lying = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
-      Motion motion = laid.placed().get(i).motion();
+      RigidTransform motion = laid.placed().get(i).motion();
       moved.add(moved(all.get(i), motion, all.size() > 1));
       double turn = Math.toDegrees(motion.turn());
       lying.add(new CutJob.Lying(all.get(i).name(), motion.of(Point.ORIGIN), turn));
@@ -90,8 +90,8 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
             boxesUsed.map(used -> laid.yield() * laid.used() / used)));
   }
 
-  private static Part boxed(Part part) {
-    return new Part(
+  private static NestedPart boxed(NestedPart part) {
+    return new NestedPart(
         part.name(), Region.of(Contour.rectangle(part.region().outer().box())), part.turns());
   }
 
@@ -182,7 +182,8 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
             place,
             place.isOption() ? "" : "stock.sheet",
             words(sheet),
-            "has no room for " + String.join(", ", laid.left().stream().map(Part::name).toList()),
+            "has no room for "
+                + String.join(", ", laid.left().stream().map(NestedPart::name).toList()),
             "take a larger sheet or fewer parts"
                 + (order.held() ? ", let them turn with --grain free" : "")
                 + ", or lower --spacing or --sheet-margin"));
@@ -218,7 +219,7 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
   }
 
   /** A plate where it lies; its labels begin with its name when it is not alone. */
-  private static Plate moved(Plate plate, Motion motion, boolean named) {
+  private static Plate moved(Plate plate, RigidTransform motion, boolean named) {
     String before = named ? plate.name() + " " : "";
     return new Plate(
         plate.name(),

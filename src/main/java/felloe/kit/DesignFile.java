@@ -1,7 +1,7 @@
 package felloe.kit;
 
 import felloe.geometry.Numbers;
-import felloe.load.Span;
+import felloe.load.FigureRange;
 import felloe.load.TriedDesign;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -26,7 +26,7 @@ final class DesignFile {
   private final String name;
   private final Disk disk;
   private final String head;
-  private final List<Span> spans;
+  private final List<FigureRange> spans;
 
   /**
    * A file of designs.
@@ -35,7 +35,7 @@ final class DesignFile {
    * @param name of the file
    * @param head first line: what the designs were tried for
    */
-  DesignFile(Path out, String name, Disk disk, String head, List<Span> spans) {
+  DesignFile(Path out, String name, Disk disk, String head, List<FigureRange> spans) {
     this.out = out;
     this.name = name;
     this.disk = disk;

@@ -4,8 +4,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import felloe.geometry.Numbers;
 import felloe.load.DesignSpace;
+import felloe.load.FigureRange;
 import felloe.load.LoadPlan;
-import felloe.load.Span;
 import felloe.load.TriedDesign;
 import felloe.plate.BadInput;
 import felloe.plate.Finding;
@@ -87,7 +87,7 @@ final class DesignSearch {
     StringBuilder head = new StringBuilder("# felloe ");
     head.append(Kit.version()).append(", ").append(plate.name());
     head.append(" revision ").append(plate.revision());
-    for (Span span : space.spans()) {
+    for (FigureRange span : space.spans()) {
       head.append(", ").append(span.path());
     }
     load.support().ifPresent(s -> head.append(", support ").append(s));

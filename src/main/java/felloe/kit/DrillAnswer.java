@@ -1,11 +1,11 @@
 package felloe.kit;
 
+import felloe.drawing.Cautions;
 import felloe.drilling.DrillingPlan;
 import felloe.geometry.Point;
 import felloe.geometry.Tolerances;
 import felloe.out.HoleCsv;
 import felloe.out.JsonWriter;
-import felloe.paper.Cautions;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;

@@ -1,16 +1,16 @@
 package felloe.kit;
 
 import felloe.drilling.DrillingPlan;
-import felloe.joints.Part;
+import felloe.joints.ClampedPart;
 import felloe.joints.PlannedJoint;
 import felloe.out.MeasuredForm;
 import felloe.out.PdfWriter;
 import felloe.out.StepCsv;
-import felloe.paper.PageSet;
-import felloe.paper.Template;
-import felloe.paper.TemplateOptions;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
+import felloe.template.PageSet;
+import felloe.template.Template;
+import felloe.template.TemplateOptions;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -50,7 +50,7 @@ final class DrillBench {
   private static DrillingPlan plan(Reading.Studied studied) {
     DrillingPlan plan = DrillingPlan.of(studied.plate(), studied.fit());
     for (PlannedJoint joint : studied.joints().joints()) {
-      if (joint.coned().isPresent() && joint.coned().get().name().equals(Part.PLATE)) {
+      if (joint.coned().isPresent() && joint.coned().get().name().equals(ClampedPart.PLATE)) {
         plan =
             plan.countersunk(
                 joint.holes().stream().map(Hole::label).toList(),

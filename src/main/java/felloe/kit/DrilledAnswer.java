@@ -6,8 +6,8 @@ import felloe.hub.HubSpec;
 import felloe.measure.AsDrilled;
 import felloe.measure.AsDrilledResult;
 import felloe.measure.DrilledHole;
+import felloe.measure.HoleEnlargement;
 import felloe.measure.Measured;
-import felloe.measure.Openings;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
 import felloe.plate.Plate;
@@ -105,7 +105,7 @@ public record DrilledAnswer(
    * @param worst the same at the worst
    */
   public record Way(List<OpeningRow> holes, double clearance, double worst) {
-    static Way of(Openings openings) {
+    static Way of(HoleEnlargement openings) {
       return new Way(
           openings.all().stream()
               .map(o -> new OpeningRow(o.hole(), o.from(), o.to(), o.series()))

@@ -1,13 +1,13 @@
 package felloe.kit;
 
+import felloe.drawing.Drawing;
+import felloe.drawing.LineType;
+import felloe.drawing.Mark;
 import felloe.geometry.Box;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
 import felloe.out.About;
 import felloe.out.PngWriter;
-import felloe.paper.Drawing;
-import felloe.paper.LineType;
-import felloe.paper.Mark;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;

@@ -1,8 +1,8 @@
 package felloe.kit;
 
-import felloe.hub.BasedFigure;
 import felloe.hub.CalliperFigures;
 import felloe.hub.CalliperReading;
+import felloe.hub.HubFigure;
 import felloe.hub.HubRing;
 import felloe.hub.HubSpec;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ public record HubCard(
    */
   public record Based(
       String key, String name, double value, String unit, String kind, String basis) {
-    static Based of(BasedFigure figure) {
+    static Based of(HubFigure figure) {
       return new Based(
           figure.key(),
           figure.name(),

@@ -2,9 +2,9 @@ package felloe.kit;
 
 import felloe.geometry.Numbers;
 import felloe.joints.BasedValue;
+import felloe.joints.ClampedPart;
 import felloe.joints.GroupLoad;
 import felloe.joints.JointPlan;
-import felloe.joints.Part;
 import felloe.joints.PlannedJoint;
 import felloe.joints.ScrewLoad;
 import felloe.joints.StartingTorque;
@@ -273,7 +273,7 @@ public record JointAnswer(
         new Torque(t.low(), t.high(), t.clamp(), t.leastClamp(), t.limitedBy(), t.basis()));
   }
 
-  private static PartRow part(Part part) {
+  private static PartRow part(ClampedPart part) {
     return new PartRow(part.name(), part.thickness());
   }
 

@@ -1,10 +1,10 @@
 package felloe.kit;
 
+import felloe.document.BenchText;
+import felloe.document.BenchText.Block;
+import felloe.document.BenchText.Column;
+import felloe.document.BenchText.Fill;
 import felloe.geometry.Numbers;
-import felloe.paper.BenchText;
-import felloe.paper.BenchText.Block;
-import felloe.paper.BenchText.Column;
-import felloe.paper.BenchText.Fill;
 import java.util.ArrayList;
 import java.util.List;
 

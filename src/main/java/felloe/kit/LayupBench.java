@@ -1,7 +1,7 @@
 package felloe.kit;
 
+import felloe.drawing.Cautions;
 import felloe.layup.LayupPlan;
-import felloe.paper.Cautions;
 import felloe.plate.BadInput;
 import felloe.plate.LayupWish;
 import felloe.plate.MaterialKind;

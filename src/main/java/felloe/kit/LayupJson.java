@@ -11,8 +11,8 @@ import felloe.layup.MouldPlan;
 import felloe.layup.PotPlan;
 import felloe.layup.ResinPlan;
 import felloe.layup.StackPlan;
+import felloe.layup.StockOption;
 import felloe.layup.TestStrips;
-import felloe.layup.Way;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
 import felloe.out.ShapeJson;
@@ -219,7 +219,7 @@ final class LayupJson {
         .with("grid", mould.grid(), DECIMALS);
   }
 
-  private static Json way(Way way) {
+  private static Json way(StockOption way) {
     return Json.object()
         .with("name", way.name())
         .with("title", way.title())

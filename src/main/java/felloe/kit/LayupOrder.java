@@ -1,8 +1,8 @@
 package felloe.kit;
 
+import felloe.drawing.Paper;
 import felloe.geometry.Numbers;
 import felloe.layup.MaterialBook;
-import felloe.paper.Paper;
 import felloe.plate.BadInput;
 import felloe.plate.LayupWish;
 import felloe.plate.LayupWish.Panel;
@@ -10,7 +10,7 @@ import felloe.plate.LayupWish.Pieces;
 import felloe.plate.Place;
 import felloe.plate.Prices;
 import felloe.plate.Problem;
-import felloe.plate.Wished;
+import felloe.plate.Requested;
 import felloe.yaml.Nearest;
 import felloe.yaml.Problems;
 import java.nio.file.InvalidPathException;
@@ -91,23 +91,23 @@ record LayupOrder(LayupWish wish, MaterialBook book, Paper paper) {
       return book;
     }
 
-    private <T> Wished<T> wished(String option, T value) {
-      return new Wished<>(value, Place.ofOption(option, ""));
+    private <T> Requested<T> wished(String option, T value) {
+      return new Requested<>(value, Place.ofOption(option, ""));
     }
 
-    private Optional<Wished<String>> name(String option) {
+    private Optional<Requested<String>> name(String option) {
       return request.value(option).map(text -> wished(option, text));
     }
 
-    private Optional<Wished<Double>> number(String option, double least, double most) {
+    private Optional<Requested<Double>> number(String option, double least, double most) {
       return figure(option, least, most, "", request.value(option).map(Printing::plain));
     }
 
-    private Optional<Wished<Double>> length(String option, double least, double most) {
+    private Optional<Requested<Double>> length(String option, double least, double most) {
       return figure(option, least, most, " mm", request.value(option).map(Printing::millimetres));
     }
 
-    private Optional<Wished<Double>> figure(
+    private Optional<Requested<Double>> figure(
         String option, double least, double most, String unit, Optional<OptionalDouble> value) {
       if (value.isEmpty()) {
         return Optional.empty();
@@ -124,7 +124,7 @@ record LayupOrder(LayupWish wish, MaterialBook book, Paper paper) {
       return Optional.of(wished(option, figure.getAsDouble()));
     }
 
-    private Optional<Wished<Integer>> whole(String option, int least, int most) {
+    private Optional<Requested<Integer>> whole(String option, int least, int most) {
       Optional<String> text = request.value(option);
       if (text.isEmpty()) {
         return Optional.empty();
@@ -139,7 +139,7 @@ record LayupOrder(LayupWish wish, MaterialBook book, Paper paper) {
       return Optional.of(wished(option, number));
     }
 
-    private Optional<Wished<List<Double>>> angles() {
+    private Optional<Requested<List<Double>>> angles() {
       String text = request.value(PLIES).orElseThrow();
       List<Double> angles = new ArrayList<>();
       for (String part : text.split(",", -1)) {
@@ -162,7 +162,7 @@ record LayupOrder(LayupWish wish, MaterialBook book, Paper paper) {
     }
 
     /** A thickness and a number of plies with an x between. */
-    private Optional<Wished<Panel>> panel() {
+    private Optional<Requested<Panel>> panel() {
       String option = "--panel";
       Optional<String> text = request.value(option);
       if (text.isEmpty()) {
@@ -188,7 +188,7 @@ record LayupOrder(LayupWish wish, MaterialBook book, Paper paper) {
       return Optional.of(wished(option, new Panel(thickness.getAsDouble(), count)));
     }
 
-    private Optional<Wished<Pieces>> pieces() {
+    private Optional<Requested<Pieces>> pieces() {
       String option = "--pieces";
       Optional<String> text = request.value(option);
       if (text.isEmpty()) {

@@ -9,8 +9,8 @@ import felloe.layup.PotPlan;
 import felloe.layup.Purchase;
 import felloe.layup.ResinPlan;
 import felloe.layup.StackPlan;
+import felloe.layup.StockOption;
 import felloe.layup.TestStrips;
-import felloe.layup.Way;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -329,8 +329,8 @@ final class LayupSections {
         "work" + currency,
         "hours",
         "wait h");
-    for (Way way : plan.ways()) {
-      boolean layup = way.name().equals(Way.LAY_UP);
+    for (StockOption way : plan.ways()) {
+      boolean layup = way.name().equals(StockOption.LAY_UP);
       row(
           rows,
           way.title(),

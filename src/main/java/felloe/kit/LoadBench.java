@@ -8,12 +8,12 @@ import felloe.joints.JointPlan;
 import felloe.layup.BasedFigure;
 import felloe.load.CaseBook;
 import felloe.load.CasePlan;
-import felloe.load.GaugeRange;
 import felloe.load.HubHold;
 import felloe.load.LoadException;
 import felloe.load.LoadPlan;
 import felloe.load.LoadStudy;
 import felloe.load.ScrewUse;
+import felloe.load.ThicknessCandidates;
 import felloe.mesh.MeshException;
 import felloe.plate.BadInput;
 import felloe.plate.Hole;
@@ -22,7 +22,7 @@ import felloe.plate.LayupWish;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
-import felloe.plate.Wished;
+import felloe.plate.Requested;
 import felloe.yaml.Problems;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -101,7 +101,8 @@ final class LoadBench {
 
   private static LoadPlan plan(
       Plate plate, LoadOrder order, JointPlan joints, List<Hole> screwed, boolean quick) {
-    GaugeRange range = GaugeRange.of(plate, LayupWish.NONE, order.book(), order.tested());
+    ThicknessCandidates range =
+        ThicknessCandidates.of(plate, LayupWish.NONE, order.book(), order.tested());
     CaseBook book = CaseBook.builtIn();
     BasedFigure factor = factor(plate, book, range);
     HubHold hold = HubHold.of(plate, order.hold(), joints, screwed);
@@ -131,7 +132,7 @@ final class LoadBench {
     }
   }
 
-  private static BasedFigure factor(Plate plate, CaseBook book, GaugeRange range) {
+  private static BasedFigure factor(Plate plate, CaseBook book, ThicknessCandidates range) {
     return plate
         .load()
         .factor()
@@ -146,7 +147,7 @@ final class LoadBench {
             .load()
             .clampDiameter()
             .filter(c -> subject.equals("support"))
-            .map(Wished::place)
+            .map(Requested::place)
             .orElse(Place.ofFile(plate.stock().place().file()));
     String value = plate.load().clampDiameter().map(c -> Numbers.brief(c.value(), 3)).orElse("");
     boolean support = subject.equals("support");

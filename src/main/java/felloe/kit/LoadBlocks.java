@@ -1,8 +1,8 @@
 package felloe.kit;
 
+import felloe.document.WordBlock;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
-import felloe.paper.WordBlock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,5 +1,9 @@
 package felloe.kit;
 
+import felloe.drawing.Cautions;
+import felloe.drawing.LoadView;
+import felloe.drawing.NodalField;
+import felloe.drawing.ThicknessView;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
@@ -8,10 +12,6 @@ import felloe.load.HandForce;
 import felloe.load.LoadPlan;
 import felloe.load.Support;
 import felloe.mesh.PlateMesh;
-import felloe.paper.Cautions;
-import felloe.paper.LoadView;
-import felloe.paper.ThicknessView;
-import felloe.paper.ValueField;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -87,7 +87,7 @@ final class LoadMaps {
             + Numbers.brief(one.factor(), 2)
             + " times the load; it fails at 100 %",
         "%",
-        new ValueField(x, y, corners, Arrays.stream(field.uses()).map(u -> u * percent).toArray()),
+        new NodalField(x, y, corners, Arrays.stream(field.uses()).map(u -> u * percent).toArray()),
         field.worstAt(),
         Numbers.fixed(percent * field.worst().use(), 0) + " %",
         OptionalDouble.of(100));
@@ -104,7 +104,7 @@ final class LoadMaps {
     return new LoadView.Map(
         flat ? "Movement in the plane of the plate" : "Deflection toward the driver",
         "mm",
-        new ValueField(x, y, corners, moves),
+        new NodalField(x, y, corners, moves),
         plan.result().mesh().point(peak),
         Numbers.fixed(moves[peak], Math.abs(moves[peak]) < 0.1 ? 3 : 2).replace('-', '\u2212')
             + " mm",

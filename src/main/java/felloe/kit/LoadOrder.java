@@ -1,16 +1,16 @@
 package felloe.kit;
 
+import felloe.drawing.Paper;
 import felloe.laminate.StripsFile;
 import felloe.laminate.TestedStrips;
 import felloe.layup.MaterialBook;
 import felloe.load.Gauge;
-import felloe.load.GaugeRange;
-import felloe.paper.Paper;
+import felloe.load.ThicknessCandidates;
 import felloe.plate.BadInput;
 import felloe.plate.LoadWish;
 import felloe.plate.Place;
 import felloe.plate.Problem;
-import felloe.plate.Wished;
+import felloe.plate.Requested;
 import felloe.yaml.Entry;
 import felloe.yaml.Nearest;
 import felloe.yaml.Problems;
@@ -34,7 +34,7 @@ import java.util.OptionalDouble;
  * @param paper of the pages
  */
 record LoadOrder(
-    Optional<Wished<LoadWish.Hold>> hold,
+    Optional<Requested<LoadWish.Hold>> hold,
     List<String> cases,
     List<Double> listed,
     Optional<double[]> within,
@@ -58,7 +58,7 @@ record LoadOrder(
   }
 
   /** The thicknesses to try, the plate's own among them, thinnest first. */
-  List<Gauge> gauges(GaugeRange range) {
+  List<Gauge> gauges(ThicknessCandidates range) {
     List<Gauge> all = new ArrayList<>();
     if (!listed.isEmpty()) {
       Gauge now = range.now();
@@ -88,7 +88,7 @@ record LoadOrder(
     }
 
     LoadOrder order(LoadRequest request) {
-      Optional<Wished<LoadWish.Hold>> hold = hold(request);
+      Optional<Requested<LoadWish.Hold>> hold = hold(request);
       List<Double> listed = new ArrayList<>();
       Optional<double[]> within = thicknesses(request, listed);
       MaterialBook book = MaterialBook.builtIn();
@@ -133,13 +133,13 @@ record LoadOrder(
       return paper.orElse(Paper.A4);
     }
 
-    private Optional<Wished<LoadWish.Hold>> hold(LoadRequest request) {
+    private Optional<Requested<LoadWish.Hold>> hold(LoadRequest request) {
       if (request.support().isEmpty()) {
         return Optional.empty();
       }
       for (LoadWish.Hold hold : LoadWish.Hold.values()) {
         if (Entry.nameOf(hold).equals(request.support().get())) {
-          return Optional.of(new Wished<>(hold, Place.ofOption("--support", "")));
+          return Optional.of(new Requested<>(hold, Place.ofOption("--support", "")));
         }
       }
       problem("--support", request.support().get(), "must be clamped or bolts", "");

@@ -1,17 +1,17 @@
 package felloe.kit;
 
+import felloe.document.LoadPages;
+import felloe.drawing.Cautions;
+import felloe.drawing.LoadPicture;
+import felloe.drawing.LoadView;
+import felloe.drawing.Page;
+import felloe.drawing.Paper;
+import felloe.drawing.Picture;
 import felloe.load.LoadPlan;
 import felloe.out.About;
 import felloe.out.PdfWriter;
 import felloe.out.PngWriter;
 import felloe.out.SvgWriter;
-import felloe.paper.Cautions;
-import felloe.paper.LoadPages;
-import felloe.paper.LoadPicture;
-import felloe.paper.LoadView;
-import felloe.paper.Page;
-import felloe.paper.Paper;
-import felloe.paper.Picture;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,6 @@
 package felloe.kit;
 
+import felloe.drawing.Cautions;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.hub.HubSpec;
@@ -8,13 +9,12 @@ import felloe.measure.Candidates;
 import felloe.measure.CheckedReading;
 import felloe.measure.FoundHole;
 import felloe.measure.Measured;
-import felloe.measure.Over;
 import felloe.measure.Pattern;
+import felloe.measure.ReadingKind;
 import felloe.measure.Survey;
 import felloe.measure.SurveyResult;
 import felloe.measure.Suspect;
 import felloe.out.JsonWriter;
-import felloe.paper.Cautions;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
@@ -298,7 +298,7 @@ public record MeasureAnswer(
                 new NextRow(
                     measured.labels().get(pair.from()),
                     measured.labels().get(pair.to()),
-                    pair.over() == Over.DIAMETER ? "diameter" : pair.over().words()))
+                    pair.over() == ReadingKind.DIAMETER ? "diameter" : pair.over().words()))
         .toList();
   }
 

@@ -2,7 +2,7 @@ package felloe.kit;
 
 import felloe.geometry.Numbers;
 import felloe.out.Json;
-import felloe.paper.PageSet;
+import felloe.template.PageSet;
 import java.util.Optional;
 
 /**

@@ -1,16 +1,16 @@
 package felloe.kit;
 
+import felloe.drawing.Paper;
 import felloe.geometry.Numbers;
-import felloe.paper.BarReading;
-import felloe.paper.MarkOut;
-import felloe.paper.MarkOut.InkEdge;
-import felloe.paper.MarkOut.Method;
-import felloe.paper.Paper;
-import felloe.paper.TemplateOptions;
 import felloe.plate.BadInput;
 import felloe.plate.Face;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.template.BarReading;
+import felloe.template.MarkOut;
+import felloe.template.MarkOut.InkEdge;
+import felloe.template.MarkOut.Method;
+import felloe.template.TemplateOptions;
 import felloe.yaml.Nearest;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

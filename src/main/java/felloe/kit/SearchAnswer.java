@@ -1,7 +1,7 @@
 package felloe.kit;
 
 import felloe.geometry.Numbers;
-import felloe.load.Span;
+import felloe.load.FigureRange;
 import felloe.load.TriedDesign;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
@@ -22,7 +22,11 @@ import java.util.Optional;
  * @param file where they are kept; empty for nowhere
  */
 public record SearchAnswer(
-    Plate plate, List<Span> spans, List<TriedDesign> designs, int again, Optional<Path> file) {
+    Plate plate,
+    List<FigureRange> spans,
+    List<TriedDesign> designs,
+    int again,
+    Optional<Path> file) {
 
   private static final int DECIMALS = 6;
 
@@ -52,7 +56,7 @@ public record SearchAnswer(
 
   /** What varied, by the names of the shape file. */
   public List<String> paths() {
-    return spans.stream().map(Span::path).toList();
+    return spans.stream().map(FigureRange::path).toList();
   }
 
   /** The front between mass and stiffness, lightest first. */

@@ -1,7 +1,7 @@
 package felloe.kit;
 
 import felloe.load.DesignSpace;
-import felloe.load.Span;
+import felloe.load.FigureRange;
 import felloe.plate.Place;
 import felloe.plate.Problem;
 import felloe.yaml.Problems;
@@ -29,10 +29,10 @@ final class SearchOrder {
    */
   static DesignSpace read(SearchRequest request) {
     Problems problems = new Problems();
-    List<Span> spans = new ArrayList<>();
+    List<FigureRange> spans = new ArrayList<>();
     Set<String> paths = new HashSet<>();
     for (String text : request.vary()) {
-      Span span = span(text);
+      FigureRange span = span(text);
       if (span == null) {
         problem(
             problems,
@@ -68,7 +68,7 @@ final class SearchOrder {
     return new DesignSpace(spans, steps);
   }
 
-  private static Span span(String text) {
+  private static FigureRange span(String text) {
     int equals = text.indexOf('=');
     if (equals < 1) {
       return null;
@@ -81,7 +81,7 @@ final class SearchOrder {
     OptionalDouble to = Printing.millimetres(ends[1]);
     boolean read = from.isPresent() && to.isPresent() && from.getAsDouble() < to.getAsDouble();
     String path = text.substring(0, equals).strip();
-    return read ? new Span(path, from.getAsDouble(), to.getAsDouble()) : null;
+    return read ? new FigureRange(path, from.getAsDouble(), to.getAsDouble()) : null;
   }
 
   private static int steps(SearchRequest request, Problems problems) {

@@ -1,6 +1,6 @@
 package felloe.kit;
 
-import felloe.laminate.Sample;
+import felloe.laminate.NormalSample;
 import felloe.laminate.Strip;
 import felloe.laminate.StripMethod;
 import felloe.laminate.TestedStrips;
@@ -136,15 +136,15 @@ public record StripsAnswer(
       Optional<Double> to,
       Optional<Double> factor,
       Optional<Double> lower) {
-    static Scatter of(Sample s) {
+    static Scatter of(NormalSample s) {
       return new Scatter(
           s.count(),
           s.mean(),
           s.deviation(),
           s.variation(),
           s.least(),
-          s.interval().map(Sample.Interval::from),
-          s.interval().map(Sample.Interval::to),
+          s.interval().map(NormalSample.Interval::from),
+          s.interval().map(NormalSample.Interval::to),
           maybe(s.factor()),
           maybe(s.lower()));
     }

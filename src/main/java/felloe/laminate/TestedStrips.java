@@ -12,7 +12,8 @@ import java.util.OptionalInt;
  * @param strength of those that broke, MPa; empty when none did
  * @param modulus of all, MPa
  */
-public record TestedStrips(List<Strip> strips, Optional<Sample> strength, Sample modulus) {
+public record TestedStrips(
+    List<Strip> strips, Optional<NormalSample> strength, NormalSample modulus) {
 
   /** Copies the list. */
   public TestedStrips {
@@ -28,16 +29,16 @@ public record TestedStrips(List<Strip> strips, Optional<Sample> strength, Sample
     List<Double> broken = strengths(strips);
     return new TestedStrips(
         strips,
-        broken.isEmpty() ? Optional.empty() : Optional.of(Sample.of(broken)),
-        Sample.of(moduli(strips)));
+        broken.isEmpty() ? Optional.empty() : Optional.of(NormalSample.of(broken)),
+        NormalSample.of(moduli(strips)));
   }
 
   /**
-   * Strength to design by, MPa: the lower bound of {@link Sample#lower}. Empty when too few strips
-   * broke, or when they scatter too much.
+   * Strength to design by, MPa: the lower bound of {@link NormalSample#lower}. Empty when too few
+   * strips broke, or when they scatter too much.
    */
   public OptionalDouble designStrength() {
-    return strength.map(Sample::lower).orElse(OptionalDouble.empty());
+    return strength.map(NormalSample::lower).orElse(OptionalDouble.empty());
   }
 
   /** Strain of the outer face at {@link #designStrength}, by the mean modulus. */
@@ -48,14 +49,14 @@ public record TestedStrips(List<Strip> strips, Optional<Sample> strength, Sample
         : OptionalDouble.empty();
   }
 
-  /** The strip whose strength stands far off the others; see {@link Sample#outlier}. */
+  /** The strip whose strength stands far off the others; see {@link NormalSample#outlier}. */
   public Optional<Strip> oddStrength() {
     List<Strip> broken = strips.stream().filter(Strip::broke).toList();
     OptionalInt odd = strength.map(s -> s.outlier(strengths(strips))).orElse(OptionalInt.empty());
     return odd.isPresent() ? Optional.of(broken.get(odd.getAsInt())) : Optional.empty();
   }
 
-  /** The strip whose modulus stands far off the others; see {@link Sample#outlier}. */
+  /** The strip whose modulus stands far off the others; see {@link NormalSample#outlier}. */
   public Optional<Strip> oddModulus() {
     OptionalInt odd = modulus.outlier(moduli(strips));
     return odd.isPresent() ? Optional.of(strips.get(odd.getAsInt())) : Optional.empty();

@@ -12,7 +12,7 @@ import felloe.plate.LayupWish;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
-import felloe.plate.Wished;
+import felloe.plate.Requested;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -93,7 +93,7 @@ public record BlankPlan(
     } catch (GeometryException odd) {
       throw new BadInput(
           new Problem(
-              choice.wish().margin().map(Wished::place).orElse(Place.BUILT_IN),
+              choice.wish().margin().map(Requested::place).orElse(Place.BUILT_IN),
               "margin",
               "",
               "cannot be put round this outline (" + odd.getMessage() + ")",

@@ -1,7 +1,7 @@
 package felloe.layup;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Region;
+import felloe.geometry.RigidTransform;
 
 /**
  * A piece of cloth where it lies on the roll.
@@ -12,4 +12,5 @@ import felloe.geometry.Region;
  * @param region on the roll: x across it from the left selvedge, y along it
  * @param fromPlate from the plate's frame to the roll
  */
-public record ClothPiece(String label, int ply, String words, Region region, Motion fromPlate) {}
+public record ClothPiece(
+    String label, int ply, String words, Region region, RigidTransform fromPlate) {}

@@ -1,19 +1,19 @@
 package felloe.layup;
 
+import felloe.cutting.NestedPart;
 import felloe.cutting.Nesting;
-import felloe.cutting.Part;
 import felloe.cutting.SheetRoom;
 import felloe.geometry.Box;
 import felloe.geometry.Combine;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Numbers;
 import felloe.geometry.Region;
+import felloe.geometry.RigidTransform;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.plate.Requested;
 import felloe.plate.Sheet;
-import felloe.plate.Wished;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -82,7 +82,7 @@ public record ClothPlan(
     if (usable < 2 * STAGGER) {
       throw new BadInput(
           new Problem(
-              choice.wish().rollWidth().map(Wished::place).orElse(Place.BUILT_IN),
+              choice.wish().rollWidth().map(Requested::place).orElse(Place.BUILT_IN),
               "roll-width",
               Numbers.brief(width, 1) + " mm",
               "must be at least " + Numbers.brief(2 * SELVEDGE + 2 * STAGGER, 0) + " mm here",
@@ -112,13 +112,13 @@ public record ClothPlan(
     double narrowest = Double.POSITIVE_INFINITY;
     for (int quarter = 0; quarter < (woven ? 2 : 1); quarter++) {
       double t = turn + quarter * Math.PI / 2;
-      double wide = blank.moved(Motion.turn(t)).box().width();
+      double wide = blank.moved(RigidTransform.turn(t)).box().width();
       if (wide < narrowest - 1e-9) {
         narrowest = wide;
         best = t;
       }
     }
-    Region turned = Region.of(blank.moved(Motion.turn(best)));
+    Region turned = Region.of(blank.moved(RigidTransform.turn(best)));
     String label = Integer.toString(ply.number());
     if (narrowest < usable - 1e-6) {
       return List.of(new Loose(label, ply, best, turned));
@@ -153,25 +153,25 @@ public record ClothPlan(
 
   private static ClothPlan laid(List<Loose> loose, LayupChoice choice, double usable, int jointed) {
     boolean woven = choice.cloth().weave().woven();
-    List<Part> parts = new ArrayList<>();
+    List<NestedPart> parts = new ArrayList<>();
     double length = 2 * SELVEDGE;
     for (Loose piece : loose) {
       List<Double> turns = new ArrayList<>();
       for (int quarter = 0; quarter < 4; quarter += woven ? 1 : 2) {
         double turn = quarter * Math.PI / 2;
-        if (piece.region().outer().moved(Motion.turn(turn)).box().width() < usable - 1e-6) {
+        if (piece.region().outer().moved(RigidTransform.turn(turn)).box().width() < usable - 1e-6) {
           turns.add(turn);
         }
       }
-      parts.add(new Part(piece.label(), Tangents.of(piece.region()), turns));
+      parts.add(new NestedPart(piece.label(), Tangents.of(piece.region()), turns));
       Box box = piece.region().outer().box();
       length += Math.max(box.width(), box.height()) + SPACING + 1;
     }
     double width = choice.rollWidth();
     SheetRoom room = new SheetRoom(new Sheet(width, length), SELVEDGE, List.of());
-    List<Motion> motions = sorted(loose, parts, room);
+    List<RigidTransform> motions = sorted(loose, parts, room);
     if (parts.size() <= MANY) {
-      List<Motion> mixed = motions(parts, room, TRIES);
+      List<RigidTransform> mixed = motions(parts, room, TRIES);
       boolean better = used(parts, mixed) < used(parts, motions) - 1e-6;
       motions = better ? mixed : motions;
     }
@@ -179,7 +179,7 @@ public record ClothPlan(
     double area = 0;
     for (int i = 0; i < loose.size(); i++) {
       Loose piece = loose.get(i);
-      Motion motion = motions.get(i);
+      RigidTransform motion = motions.get(i);
       Region region = piece.region().moved(motion);
       area += region.properties().area();
       pieces.add(
@@ -188,7 +188,7 @@ public record ClothPlan(
               piece.ply().number(),
               piece.ply().words(),
               region,
-              Motion.turn(piece.turned()).then(motion)));
+              RigidTransform.turn(piece.turned()).then(motion)));
     }
     double used = used(parts, motions);
     double buy = SOLD_BY * Math.ceil((used + SELVEDGE) / SOLD_BY - 1e-9);
@@ -197,7 +197,7 @@ public record ClothPlan(
         width, pieces, used, buy, area, bought, 1 - area / bought, jointed, notes(jointed, choice));
   }
 
-  private static List<Motion> motions(List<Part> parts, SheetRoom room, int tries) {
+  private static List<RigidTransform> motions(List<NestedPart> parts, SheetRoom room, int tries) {
     Nesting.Layout layout = Nesting.place(parts, room, SPACING, tries);
     if (!layout.left().isEmpty()) {
       throw new IllegalStateException("no room on the roll for " + layout.left().get(0).name());
@@ -208,26 +208,27 @@ public record ClothPlan(
   /**
    * Pieces of one direction after those of the other, which often takes less and is easier to cut.
    */
-  private static List<Motion> sorted(List<Loose> loose, List<Part> parts, SheetRoom room) {
+  private static List<RigidTransform> sorted(
+      List<Loose> loose, List<NestedPart> parts, SheetRoom room) {
     Map<String, List<Integer>> groups = new LinkedHashMap<>();
     for (int i = 0; i < loose.size(); i++) {
       groups.computeIfAbsent(loose.get(i).ply().words(), key -> new ArrayList<>()).add(i);
     }
-    Motion[] motions = new Motion[parts.size()];
+    RigidTransform[] motions = new RigidTransform[parts.size()];
     double from = 0;
     for (List<Integer> group : groups.values()) {
-      List<Part> own = group.stream().map(parts::get).toList();
+      List<NestedPart> own = group.stream().map(parts::get).toList();
       // Pieces that are all alike gain nothing from another order.
-      List<Motion> laid = motions(own, room, 1);
+      List<RigidTransform> laid = motions(own, room, 1);
       for (int i = 0; i < group.size(); i++) {
-        motions[group.get(i)] = laid.get(i).then(Motion.shift(0, from));
+        motions[group.get(i)] = laid.get(i).then(RigidTransform.shift(0, from));
       }
       from += used(own, laid) - SELVEDGE + SPACING;
     }
     return List.of(motions);
   }
 
-  private static double used(List<Part> parts, List<Motion> motions) {
+  private static double used(List<NestedPart> parts, List<RigidTransform> motions) {
     double used = 0;
     for (int i = 0; i < parts.size(); i++) {
       used = Math.max(used, parts.get(i).region().outer().moved(motions.get(i)).box().maxY());

@@ -7,8 +7,8 @@ import felloe.plate.MaterialKind;
 import felloe.plate.Place;
 import felloe.plate.Prices;
 import felloe.plate.Problem;
+import felloe.plate.Requested;
 import felloe.plate.Stock;
-import felloe.plate.Wished;
 import felloe.yaml.Problems;
 import java.util.List;
 import java.util.Optional;
@@ -98,12 +98,12 @@ public record LayupChoice(
         process,
         resin,
         fraction,
-        wish.temperature().map(Wished::value).orElse(TEMPERATURE),
-        wish.rollWidth().map(Wished::value).orElse(cloth.rollWidth()),
-        wish.margin().map(Wished::value).orElse(MARGIN),
-        wish.pieces().map(Wished::value).orElse(LayupWish.Pieces.RECTANGLE),
-        wish.strips().map(Wished::value).orElse(STRIPS),
-        wish.scale().map(Wished::value).orElse(SCALE),
+        wish.temperature().map(Requested::value).orElse(TEMPERATURE),
+        wish.rollWidth().map(Requested::value).orElse(cloth.rollWidth()),
+        wish.margin().map(Requested::value).orElse(MARGIN),
+        wish.pieces().map(Requested::value).orElse(LayupWish.Pieces.RECTANGLE),
+        wish.strips().map(Requested::value).orElse(STRIPS),
+        wish.scale().map(Requested::value).orElse(SCALE),
         wish,
         wish.prices().over(book.prices()));
   }
@@ -117,8 +117,8 @@ public record LayupChoice(
     }
   }
 
-  private static Wished<String> name(Optional<Wished<String>> wished, String usual) {
-    return wished.orElse(new Wished<>(usual, Place.BUILT_IN));
+  private static Requested<String> name(Optional<Requested<String>> wished, String usual) {
+    return wished.orElse(new Requested<>(usual, Place.BUILT_IN));
   }
 
   private static String usualCloth(Stock stock) {
@@ -183,7 +183,7 @@ public record LayupChoice(
       return own(wish.fraction().get().value(), "measured or wished, as given");
     }
     if (wish.panel().isPresent()) {
-      Wished<LayupWish.Panel> panel = wish.panel().get();
+      Requested<LayupWish.Panel> panel = wish.panel().get();
       int plies = panel.value().plies();
       double thickness = panel.value().thickness();
       double reached = plies < 1 ? 0 : cloth.fraction(plies, thickness);
@@ -219,6 +219,6 @@ public record LayupChoice(
 
   /** The directions that were asked for, if they were. */
   Optional<List<Double>> angles() {
-    return wish.angles().map(Wished::value);
+    return wish.angles().map(Requested::value);
   }
 }

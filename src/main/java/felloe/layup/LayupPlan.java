@@ -50,7 +50,7 @@ public record LayupPlan(
     PotPlan pots,
     MouldPlan mould,
     double hours,
-    List<Way> ways,
+    List<StockOption> ways,
     List<Purchase> purchases,
     List<BasedFigure> figures,
     List<String> notes,
@@ -88,7 +88,7 @@ public record LayupPlan(
       MaterialBook book,
       Function<String, Optional<Material>> materials) {
     LayupChoice choice = LayupChoice.of(plate.stock(), wish.over(plate.stock().layup()), book);
-    Ways.check(choice.prices(), book);
+    StockComparison.check(choice.prices(), book);
     StackPlan stack = StackPlan.of(choice, plate.stock().thickness(), plate.stock().place());
     LaminateModuli moduli = Laminate.of(LayupLaminate.of(stack, choice.cloth())).moduli();
     BlankPlan blank = BlankPlan.of(plate, choice, stack.thickness());
@@ -105,10 +105,10 @@ public record LayupPlan(
             + cloth.pieces().size() * CUTTING / 60
             + pots.closed() / 60
             + choice.process().finish();
-    Ways ways = new Ways(plate, choice.prices());
-    Way layup =
+    StockComparison ways = new StockComparison(plate, choice.prices());
+    StockOption layup =
         ways.layup(choice, stack, cloth, resin, density, moduli.bending().ex() / 1000, hours);
-    List<Way> all = new ArrayList<>(List.of(layup));
+    List<StockOption> all = new ArrayList<>(List.of(layup));
     book.sheets().values().stream()
         .sorted(Comparator.comparing(sheet -> order(sheet.name())))
         .forEach(sheet -> ways.sheet(sheet, materials, layup).ifPresent(all::add));

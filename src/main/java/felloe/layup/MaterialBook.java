@@ -3,7 +3,7 @@ package felloe.layup;
 import felloe.plate.BadInput;
 import felloe.plate.Prices;
 import felloe.plate.Problem;
-import felloe.plate.Wished;
+import felloe.plate.Requested;
 import felloe.yaml.Nearest;
 import felloe.yaml.YamlTree;
 import java.io.IOException;
@@ -143,7 +143,7 @@ public record MaterialBook(
    * @param what such as {@code cloth}, for the message
    * @throws BadInput at the place of the wish when there is none, offering the nearest name
    */
-  static <T> T find(Map<String, T> all, Wished<String> name, String what) {
+  static <T> T find(Map<String, T> all, Requested<String> name, String what) {
     T found = all.get(name.value());
     if (found == null) {
       List<String> known = List.copyOf(all.keySet());

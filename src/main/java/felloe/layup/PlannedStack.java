@@ -4,8 +4,8 @@ import felloe.laminate.Stack;
 import felloe.plate.LayupWish;
 import felloe.plate.Place;
 import felloe.plate.Prices;
+import felloe.plate.Requested;
 import felloe.plate.Stock;
-import felloe.plate.Wished;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -49,7 +49,7 @@ public record PlannedStack(LayupChoice choice, StackPlan plan, Stack stack, doub
             all.cloth(),
             all.process(),
             all.resin(),
-            Optional.of(new Wished<>(plies, Place.BUILT_IN)),
+            Optional.of(new Requested<>(plies, Place.BUILT_IN)),
             Optional.empty(),
             all.fraction(),
             all.panel(),

@@ -2,9 +2,9 @@ package felloe.layup;
 
 import felloe.geometry.Arc;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +32,7 @@ final class Tangents {
     double step = 2 * Math.PI / DIRECTIONS;
     double[] reach = new double[DIRECTIONS];
     for (int i = 0; i < DIRECTIONS; i++) {
-      Motion motion = Motion.turn(-i * step);
+      RigidTransform motion = RigidTransform.turn(-i * step);
       double farthest = Double.NEGATIVE_INFINITY;
       for (Segment segment : contour.segments()) {
         farthest = Math.max(farthest, segment.moved(motion).box().maxX());
@@ -44,7 +44,7 @@ final class Tangents {
       double next = reach[(i + 1) % DIRECTIONS];
       // Where the tangents of this direction and the next meet.
       double along = (next - reach[i] * Math.cos(step)) / Math.sin(step);
-      Point corner = Motion.turn(i * step).of(new Point(reach[i], along));
+      Point corner = RigidTransform.turn(i * step).of(new Point(reach[i], along));
       if (corners.isEmpty() || !corner.near(corners.get(corners.size() - 1), 0.01)) {
         corners.add(corner);
       }

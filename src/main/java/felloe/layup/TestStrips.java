@@ -2,10 +2,10 @@ package felloe.layup;
 
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.NoFit;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.geometry.RigidTransform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -110,7 +110,8 @@ public record TestStrips(
         }
         double width = up ? sized.width() : sized.length();
         double height = up ? sized.length() : sized.width();
-        Contour contour = rectangle(width, height).moved(Motion.shift(at.get().x(), at.get().y()));
+        Contour contour =
+            rectangle(width, height).moved(RigidTransform.shift(at.get().x(), at.get().y()));
         strips.add(new Strip("T" + (strips.size() + 1), contour, up));
         NoFit.Shape stands = NoFit.Shape.of(Region.of(contour), GAP, 0);
         takenAlong.add(NoFit.between(stands, along));

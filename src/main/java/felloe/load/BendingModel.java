@@ -115,8 +115,8 @@ public final class BendingModel {
   }
 
   /**
-   * Curvatures at the nodes, 1/mm, three a node: -w,xx, -w,yy, -2 w,xy. See {@link Recovery}, and
-   * along clamped edges {@link ClampedEdge}; 0 where all about a node is held.
+   * Curvatures at the nodes, 1/mm, three a node: -w,xx, -w,yy, -2 w,xy. See {@link NodalRecovery},
+   * and along clamped edges {@link ClampedEdge}; 0 where all about a node is held.
    */
   public double[] curvatures(double[] unknowns) {
     return curvatures(unknowns, forces(unknowns));
@@ -155,7 +155,7 @@ public final class BendingModel {
         }
       }
     }
-    double[] nodes = new Recovery(mesh, idle, 3, px, py, values).atNodes();
+    double[] nodes = new NodalRecovery(mesh, idle, 3, px, py, values).atNodes();
     new ClampedEdge(mesh, d, held, idle).correct(forces, nodes);
     return nodes;
   }

@@ -11,7 +11,7 @@ import java.util.Set;
  * @param spans the figures that vary, each within its bounds
  * @param steps values of each in the first round
  */
-public record DesignSpace(List<Span> spans, int steps) {
+public record DesignSpace(List<FigureRange> spans, int steps) {
 
   /** The most designs of a first round. */
   public static final int MOST = 2000;
@@ -49,7 +49,7 @@ public record DesignSpace(List<Span> spans, int steps) {
   public List<List<Double>> about(List<Double> best, int round) {
     List<List<Double>> axes = new ArrayList<>();
     for (int i = 0; i < spans.size(); i++) {
-      Span span = spans.get(i);
+      FigureRange span = spans.get(i);
       double step = (span.to() - span.from()) / (steps - 1) / Math.pow(2, round);
       List<Double> near = new ArrayList<>();
       for (int k = -1; k <= 1; k++) {

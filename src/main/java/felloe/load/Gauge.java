@@ -13,4 +13,4 @@ import java.util.OptionalInt;
  * @param cost of the material, where prices are known
  */
 public record Gauge(
-    double thickness, OptionalInt plies, Section section, double mass, OptionalDouble cost) {}
+    double thickness, OptionalInt plies, PlateSection section, double mass, OptionalDouble cost) {}

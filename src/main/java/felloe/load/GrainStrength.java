@@ -20,10 +20,10 @@ record GrainStrength(PlaneStiffness q, double thickness, double along, double ac
     implements Strength {
 
   GrainStrength {
-    Above.zero("thickness", thickness);
-    Above.zero("along", along);
-    Above.zero("across", across);
-    Above.zero("shear", shear);
+    PositiveFigure.zero("thickness", thickness);
+    PositiveFigure.zero("along", along);
+    PositiveFigure.zero("across", across);
+    PositiveFigure.zero("shear", shear);
   }
 
   @Override

@@ -11,7 +11,7 @@ import felloe.plate.LoadWish;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
-import felloe.plate.Wished;
+import felloe.plate.Requested;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,14 +46,14 @@ public record HubHold(Support support, String why, List<String> assumptions, Lis
    * @throws BadInput when nothing holds it
    */
   public static HubHold of(
-      Plate plate, Optional<Wished<LoadWish.Hold>> asked, JointPlan joints, List<Hole> holes) {
+      Plate plate, Optional<Requested<LoadWish.Hold>> asked, JointPlan joints, List<Hole> holes) {
     LoadWish wish = plate.load();
-    Optional<Wished<LoadWish.Hold>> wished = asked.or(wish::hold);
+    Optional<Requested<LoadWish.Hold>> wished = asked.or(wish::hold);
     LoadWish.Hold hold =
         wished
-            .map(Wished::value)
+            .map(Requested::value)
             .orElse(wish.clampDiameter().isPresent() ? LoadWish.Hold.CLAMPED : LoadWish.Hold.BOLTS);
-    Place place = wished.map(Wished::place).orElse(Place.ofFile(plate.stock().place().file()));
+    Place place = wished.map(Requested::place).orElse(Place.ofFile(plate.stock().place().file()));
     return hold == LoadWish.Hold.CLAMPED
         ? clamped(wish, place, holes)
         : bolted(plate, wished.isPresent(), place, joints, holes);
@@ -115,7 +115,7 @@ public record HubHold(Support support, String why, List<String> assumptions, Lis
               + Numbers.brief(bolts.get(0).head(), 2)
               + " mm, its head or washer, and holds the plate fast there");
     }
-    double face = plate.load().faceDiameter().map(Wished::value).orElse(2 * reach + 2 * widest);
+    double face = plate.load().faceDiameter().map(Requested::value).orElse(2 * reach + 2 * widest);
     assumptions.add(
         plate.load().faceDiameter().isPresent()
             ? "the hub's face is " + Numbers.brief(face, 2) + " mm across, as the shape file says"

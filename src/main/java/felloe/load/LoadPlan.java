@@ -5,7 +5,7 @@ import felloe.layup.BasedFigure;
 import felloe.plate.Hole;
 import felloe.plate.LoadWish;
 import felloe.plate.Plate;
-import felloe.plate.Wished;
+import felloe.plate.Requested;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -64,7 +64,7 @@ public record LoadPlan(
     /** What a shape file wants: no less than a margin of 0. */
     static Wanted of(LoadWish wish) {
       return new Wanted(
-          wish.margin().map(Wished::value).orElse(0.0), wish.deflection().map(Wished::value));
+          wish.margin().map(Requested::value).orElse(0.0), wish.deflection().map(Requested::value));
     }
 
     /** Whether figures are as wanted. */
@@ -148,7 +148,7 @@ public record LoadPlan(
    */
   public static LoadPlan of(
       Plate plate,
-      GaugeRange range,
+      ThicknessCandidates range,
       List<Gauge> others,
       HubHold hold,
       CasePlan plan,
@@ -163,7 +163,7 @@ public record LoadPlan(
    */
   public static LoadPlan of(
       Plate plate,
-      GaugeRange range,
+      ThicknessCandidates range,
       List<Gauge> others,
       HubHold hold,
       CasePlan plan,

@@ -15,7 +15,7 @@ import java.util.List;
  * @param settled whether no figure changed by more than was asked
  */
 public record LoadResult(
-    Section section,
+    PlateSection section,
     Support support,
     PlateMesh mesh,
     List<CaseField> cases,

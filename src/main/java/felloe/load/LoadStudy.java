@@ -21,7 +21,8 @@ import java.util.List;
  * @param support how the hub holds it
  * @param cases the load cases
  */
-public record LoadStudy(Region region, Section section, Support support, List<LoadCase> cases) {
+public record LoadStudy(
+    Region region, PlateSection section, Support support, List<LoadCase> cases) {
 
   /** The longest edge of the first mesh, as a part of the plate's longer side. */
   private static final double FIRST = 1.0 / 28;

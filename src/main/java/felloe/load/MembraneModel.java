@@ -99,8 +99,8 @@ public final class MembraneModel {
   }
 
   /**
-   * Strains at the nodes (x, y, whole shear angle). See {@link Recovery}; 0 where all about a node
-   * is held.
+   * Strains at the nodes (x, y, whole shear angle). See {@link NodalRecovery}; 0 where all about a
+   * node is held.
    */
   public double[] strains(double[] unknowns) {
     MembraneTriangle triangle = new MembraneTriangle();
@@ -128,6 +128,6 @@ public final class MembraneModel {
         }
       }
     }
-    return new Recovery(mesh, idle, 3, px, py, values).atNodes();
+    return new NodalRecovery(mesh, idle, 3, px, py, values).atNodes();
   }
 }

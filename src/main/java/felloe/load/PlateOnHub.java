@@ -18,13 +18,13 @@ final class PlateOnHub {
   private static final double NEAR_FORCE = 1;
 
   private final PlateMesh mesh;
-  private final Section section;
+  private final PlateSection section;
   private final Support support;
   private final HeldPoints held;
   private final BendingModel bending;
   private final MembraneModel membrane;
   private final double[] areas;
-  private FacePush face;
+  private UnilateralContact face;
   private double[][] byPush;
 
   /**
@@ -32,7 +32,7 @@ final class PlateOnHub {
    *
    * @param inPlane whether any case has forces in the plane
    */
-  PlateOnHub(PlateMesh mesh, Section section, Support support, boolean inPlane) {
+  PlateOnHub(PlateMesh mesh, PlateSection section, Support support, boolean inPlane) {
     this.mesh = mesh;
     this.section = section;
     this.support = support;
@@ -104,10 +104,10 @@ final class PlateOnHub {
     return pushed;
   }
 
-  private FacePush face(int[] places) {
+  private UnilateralContact face(int[] places) {
     if (face == null) {
       byPush = new double[places.length][];
-      face = new FacePush(place -> pushed(places, place));
+      face = new UnilateralContact(place -> pushed(places, place));
     }
     return face;
   }

@@ -14,9 +14,9 @@ public record PullStrength(double e, double nu, double thickness, double limit)
 
   /** Refuses figures that are not above 0. */
   public PullStrength {
-    Above.zero("e", e);
-    Above.zero("thickness", thickness);
-    Above.zero("limit", limit);
+    PositiveFigure.zero("e", e);
+    PositiveFigure.zero("thickness", thickness);
+    PositiveFigure.zero("limit", limit);
   }
 
   @Override

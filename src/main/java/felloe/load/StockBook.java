@@ -48,7 +48,7 @@ final class StockBook {
     BasedFigure at(double thickness, StockStrength strength) {
       double value =
           values.size() > 1 && strength instanceof StockStrength.Grain grain
-              ? Between.at(grain.thicknesses(), values, thickness)
+              ? TableInterpolation.at(grain.thicknesses(), values, thickness)
               : values.get(0);
       return new BasedFigure(name, value, unit, basis);
     }

@@ -17,8 +17,8 @@ public sealed interface StockStrength {
    * @param yield stress, MPa
    */
   record Yields(double nu, double yield) implements StockStrength {
-    Section section(double e, double t) {
-      return Section.isotropic(e, nu, t, yield);
+    PlateSection section(double e, double t) {
+      return PlateSection.isotropic(e, nu, t, yield);
     }
   }
 
@@ -30,8 +30,8 @@ public sealed interface StockStrength {
    * @param strength pulled, MPa
    */
   record Cracks(double e, double nu, double strength) implements StockStrength {
-    Section section(double t) {
-      return new Section(
+    PlateSection section(double t) {
+      return new PlateSection(
           t,
           Isotropic.membrane(e, nu, t),
           Isotropic.bending(e, nu, t),
@@ -93,10 +93,11 @@ public sealed interface StockStrength {
       acrossStrength = List.copyOf(acrossStrength);
     }
 
-    Section section(double along, double t) {
-      PlyMaterial wood = new PlyMaterial(along, Between.at(thicknesses, across, t), nu12, g12);
+    PlateSection section(double along, double t) {
+      PlyMaterial wood =
+          new PlyMaterial(along, TableInterpolation.at(thicknesses, across, t), nu12, g12);
       PlaneStiffness q = wood.reduced();
-      return new Section(
+      return new PlateSection(
           t,
           Laminate.of(Stack.of(wood, t, 0)).a(),
           Laminate.of(Stack.of(wood, t, 0)).d(),
@@ -104,8 +105,8 @@ public sealed interface StockStrength {
           new GrainStrength(
               q,
               t,
-              Between.at(thicknesses, alongStrength, t),
-              Between.at(thicknesses, acrossStrength, t),
+              TableInterpolation.at(thicknesses, alongStrength, t),
+              TableInterpolation.at(thicknesses, acrossStrength, t),
               shear),
           List.of());
     }

@@ -23,7 +23,8 @@ final class TransverseShear {
    * @param hub distance from the hub axis within which shear is left out, mm: on the hub's face it
    *     is all but a point force at each bolt, of which a shear without bound would follow
    */
-  static double share(PlateMesh mesh, Section section, BitSet clamped, double[] k, double hub) {
+  static double share(
+      PlateMesh mesh, PlateSection section, BitSet clamped, double[] k, double hub) {
     double[] qx = new double[mesh.triangles()];
     double[] qy = new double[mesh.triangles()];
     double bending = 0;

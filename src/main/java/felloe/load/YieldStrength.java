@@ -15,9 +15,9 @@ public record YieldStrength(double e, double nu, double thickness, double limit)
 
   /** Refuses figures that are not above 0. */
   public YieldStrength {
-    Above.zero("e", e);
-    Above.zero("thickness", thickness);
-    Above.zero("limit", limit);
+    PositiveFigure.zero("e", e);
+    PositiveFigure.zero("thickness", thickness);
+    PositiveFigure.zero("limit", limit);
   }
 
   @Override

@@ -1,7 +1,7 @@
 package felloe.measure;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.hub.RigidFit;
 import felloe.hub.RigidFit.Round;
 import java.util.ArrayList;
@@ -19,7 +19,7 @@ import java.util.List;
  * @param second what the fit adds
  * @param worst how far the worst is then off, mm
  */
-record Alignment(Motion first, Motion second, double worst) {
+record Alignment(RigidTransform first, RigidTransform second, double worst) {
 
   static Alignment of(List<Point> found, List<Point> meant, boolean mayMirror) {
     return of(found, meant, Collections.nCopies(found.size(), 0.0), mayMirror);
@@ -41,7 +41,7 @@ record Alignment(Motion first, Motion second, double worst) {
 
   /** How far the worst place is off when they are laid on each other by least squares, mm. */
   static double bySquares(List<Point> found, List<Point> meant) {
-    Motion motion = squares(found, meant, false);
+    RigidTransform motion = squares(found, meant, false);
     double worst = 0;
     for (int i = 0; i < found.size(); i++) {
       worst = Math.max(worst, motion.of(found.get(i)).distance(meant.get(i)));
@@ -55,7 +55,7 @@ record Alignment(Motion first, Motion second, double worst) {
 
   private static Alignment one(
       List<Point> found, List<Point> meant, List<Double> more, boolean mirror) {
-    Motion first = squares(found, meant, mirror);
+    RigidTransform first = squares(found, meant, mirror);
     List<Round> from = new ArrayList<>();
     List<Round> to = new ArrayList<>();
     for (int i = 0; i < found.size(); i++) {
@@ -68,7 +68,7 @@ record Alignment(Motion first, Motion second, double worst) {
     for (int i = 0; i < found.size(); i++) {
       own &= fit.holes().get(i) == i;
     }
-    Motion second = own ? back(fit.placement()) : Motion.NONE;
+    RigidTransform second = own ? back(fit.placement()) : RigidTransform.NONE;
     double worst = 0;
     for (int i = 0; i < found.size(); i++) {
       worst = Math.max(worst, second.of(from.get(i).centre()).distance(meant.get(i)));
@@ -76,12 +76,12 @@ record Alignment(Motion first, Motion second, double worst) {
     return new Alignment(first, second, worst);
   }
 
-  private static Motion back(Motion there) {
-    Motion turn = Motion.turn(-there.turn());
-    return new Motion(false, -there.turn(), turn.of(there.shift()).times(-1));
+  private static RigidTransform back(RigidTransform there) {
+    RigidTransform turn = RigidTransform.turn(-there.turn());
+    return new RigidTransform(false, -there.turn(), turn.of(there.shift()).times(-1));
   }
 
-  private static Motion squares(List<Point> found, List<Point> meant, boolean mirror) {
+  private static RigidTransform squares(List<Point> found, List<Point> meant, boolean mirror) {
     Point a = Point.ORIGIN;
     Point b = Point.ORIGIN;
     int n = found.size();
@@ -97,9 +97,9 @@ record Alignment(Motion first, Motion second, double worst) {
       dot += p.dot(q);
       cross += p.cross(q);
     }
-    Motion turn = new Motion(mirror, Math.atan2(cross, dot), Point.ORIGIN);
-    Point moved = Motion.turn(turn.turn()).of(a);
-    return new Motion(mirror, turn.turn(), b.minus(moved));
+    RigidTransform turn = new RigidTransform(mirror, Math.atan2(cross, dot), Point.ORIGIN);
+    Point moved = RigidTransform.turn(turn.turn()).of(a);
+    return new RigidTransform(mirror, turn.turn(), b.minus(moved));
   }
 
   private static Point flip(Point p, boolean mirror) {

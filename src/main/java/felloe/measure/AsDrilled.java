@@ -91,7 +91,8 @@ public final class AsDrilled {
     Placed placed = fit(new HubFit(hubPractice, method), holes);
     HubFitResult fit = placed.fit();
     double allowance = (hub.positionTolerance() + zone) / 2;
-    List<Openings> openings = Openings.of(fit, holes, allowance, practice.drillStep());
+    List<HoleEnlargement> openings =
+        HoleEnlargement.of(fit, holes, allowance, practice.drillStep());
     return new AsDrilledResult(
         survey,
         holes,
@@ -115,9 +116,9 @@ public final class AsDrilled {
     boolean across = false;
     boolean up = false;
     for (Reading reading : measured.readings()) {
-      Edge edge = reading.edge().orElse(null);
-      across |= edge == Edge.LEFT || edge == Edge.RIGHT;
-      up |= edge == Edge.BOTTOM || edge == Edge.TOP;
+      ReferenceEdge edge = reading.edge().orElse(null);
+      across |= edge == ReferenceEdge.LEFT || edge == ReferenceEdge.RIGHT;
+      up |= edge == ReferenceEdge.BOTTOM || edge == ReferenceEdge.TOP;
     }
     return across && up;
   }

@@ -29,7 +29,7 @@ public record AsDrilledResult(
     double fixed,
     double floating,
     boolean withBonus,
-    List<Openings> openings,
+    List<HoleEnlargement> openings,
     List<String> notes) {
 
   /** Copies the lists. */

@@ -116,7 +116,8 @@ public final class Candidates {
     double sizeError = Math.max(LEAST_ERROR, sizeError());
     double misfit = Math.hypot(off / open, outside.orElse(0.0) / sizeError);
     Optional<Double> clearance = clearance(meant, threads, plateHoles, centres);
-    double zone = survey.measured().on() == On.HOLES ? hub.positionTolerance() : drilling;
+    double zone =
+        survey.measured().on() == ContactFeature.HOLES ? hub.positionTolerance() : drilling;
     double unsure = zone / 2 + within() + sizeHalf() / 2;
     return new Candidate(
         hub,
@@ -224,8 +225,8 @@ public final class Candidates {
   /** Room of the tightest screw. */
   private Optional<Double> clearance(
       List<Round> meant, List<ScrewThread> threads, List<Double> plateHoles, Pairing centres) {
-    On on = survey.measured().on();
-    boolean needsSize = on != On.THREADS;
+    ContactFeature on = survey.measured().on();
+    boolean needsSize = on != ContactFeature.THREADS;
     if (needsSize && survey.holes().stream().anyMatch(h -> h.size().isEmpty())) {
       return Optional.empty();
     }
@@ -235,11 +236,11 @@ public final class Candidates {
     for (int i = 0; i < meant.size(); i++) {
       FoundHole found = survey.holes().get(i);
       double thread = threads.get(i).diameter();
-      if (on == On.HOLES) {
+      if (on == ContactFeature.HOLES) {
         screws.add(new Round(meant.get(i).centre(), thread));
         holes.add(new Round(found.at(), found.size().orElseThrow()));
       } else {
-        double screw = on == On.SCREWS ? found.size().orElseThrow() : thread;
+        double screw = on == ContactFeature.SCREWS ? found.size().orElseThrow() : thread;
         screws.add(new Round(found.at(), screw));
         holes.add(new Round(meant.get(i).centre(), plateHoles.get(i)));
       }

@@ -30,7 +30,7 @@ record Equations(Unknowns unknowns, List<Reading> readings) {
     for (int i = 0; i < measured.count(); i++) {
       int hole = i;
       if (measured.readings().stream()
-          .noneMatch(r -> r.over() == Over.DIAMETER && r.from() == hole)) {
+          .noneMatch(r -> r.over() == ReadingKind.DIAMETER && r.from() == hole)) {
         return i;
       }
     }
@@ -53,7 +53,13 @@ record Equations(Unknowns unknowns, List<Reading> readings) {
   double[] pair(int i, int j, double[] z) {
     return gradient(
         new Reading(
-            i, j, java.util.Optional.empty(), Over.CENTRES, 1, 1, felloe.plate.Place.BUILT_IN),
+            i,
+            j,
+            java.util.Optional.empty(),
+            ReadingKind.CENTRES,
+            1,
+            1,
+            felloe.plate.Place.BUILT_IN),
         z);
   }
 
@@ -67,11 +73,11 @@ record Equations(Unknowns unknowns, List<Reading> readings) {
   }
 
   private double value(Reading r, double[] z) {
-    if (r.over() == Over.DIAMETER) {
+    if (r.over() == ReadingKind.DIAMETER) {
       return z[unknowns.size(r.from())];
     }
     if (r.edge().isPresent()) {
-      Edge edge = r.edge().get();
+      ReferenceEdge edge = r.edge().get();
       return edge.inward().x() * z[unknowns.x(r.from())]
           + edge.inward().y() * z[unknowns.y(r.from())]
           + z[unknowns.offset(edge)]
@@ -92,12 +98,12 @@ record Equations(Unknowns unknowns, List<Reading> readings) {
 
   double[] gradient(Reading r, double[] z) {
     double[] row = new double[unknowns.all()];
-    if (r.over() == Over.DIAMETER) {
+    if (r.over() == ReadingKind.DIAMETER) {
       row[unknowns.size(r.from())] = 1;
       return row;
     }
     if (r.edge().isPresent()) {
-      Edge edge = r.edge().get();
+      ReferenceEdge edge = r.edge().get();
       row[unknowns.x(r.from())] = edge.inward().x();
       row[unknowns.y(r.from())] = edge.inward().y();
       row[unknowns.offset(edge)] = 1;

@@ -73,7 +73,7 @@ record HoleNames(List<String> labels) {
         }
       }
     }
-    for (Edge edge : Edge.values()) {
+    for (ReferenceEdge edge : ReferenceEdge.values()) {
       found.remove(edge.words());
     }
     boolean numbers = found.stream().allMatch(label -> label.matches("[1-9][0-9]{0,2}"));

@@ -22,7 +22,7 @@ import java.util.Optional;
 public record Measured(
     String file,
     List<String> labels,
-    On on,
+    ContactFeature on,
     Optional<Reading> size,
     List<Reading> readings,
     List<Pair> waiting,
@@ -51,7 +51,7 @@ public record Measured(
    * @param edge the edge that it is taken from, if it is
    * @param over what it is taken over
    */
-  public record Pair(int from, int to, Optional<Edge> edge, Over over) {}
+  public record Pair(int from, int to, Optional<ReferenceEdge> edge, ReadingKind over) {}
 
   /** Number of holes. */
   public int count() {
@@ -77,7 +77,7 @@ public record Measured(
 
   /** A reading to be taken in words, such as {@code 1 to 4 over outside}. */
   public String words(Pair pair) {
-    return pair.over() == Over.DIAMETER
+    return pair.over() == ReadingKind.DIAMETER
         ? "the diameter of " + holes(pair)
         : holes(pair) + " over " + pair.over().words();
   }

@@ -23,7 +23,7 @@ final class MeasuredReader {
   private final boolean countFromReadings;
   private final Problems problems = new Problems();
   private final MeasurePractice practice = MeasurePractice.standard();
-  private final OneUnit units = new OneUnit(problems);
+  private final UnitConsistency units = new UnitConsistency(problems);
   private final List<Reading> readings = new ArrayList<>();
   private final List<Pair> waiting = new ArrayList<>();
   private HoleNames names;
@@ -51,8 +51,9 @@ final class MeasuredReader {
     }
     String sizeKey = f.has("screw_diameter") ? "screw_diameter" : "hole_diameter";
     f.atMostOneOf("hole_diameter", "screw_diameter");
-    On usual = sizeKey.startsWith("screw") ? On.SCREWS : On.HOLES;
-    On on = f.oneOf("on", On.class).or(usual);
+    ContactFeature usual =
+        sizeKey.startsWith("screw") ? ContactFeature.SCREWS : ContactFeature.HOLES;
+    ContactFeature on = f.oneOf("on", ContactFeature.class).or(usual);
     Optional<Reading> size = size(f.entry(sizeKey));
     Optional<String> plate = f.text("plate").optional();
     Optional<String> revision = f.text("revision").optional();
@@ -106,7 +107,7 @@ final class MeasuredReader {
         return Optional.empty();
       default:
         if (blank(entry)) {
-          waiting.add(new Pair(0, 0, Optional.empty(), Over.DIAMETER));
+          waiting.add(new Pair(0, 0, Optional.empty(), ReadingKind.DIAMETER));
           return Optional.empty();
         }
         return diameter(0, entry);
@@ -115,7 +116,7 @@ final class MeasuredReader {
 
   private Optional<Reading> diameter(int hole, Entry entry) {
     if (!filled(entry)) {
-      waiting.add(new Pair(hole, hole, Optional.empty(), Over.DIAMETER));
+      waiting.add(new Pair(hole, hole, Optional.empty(), ReadingKind.DIAMETER));
       return Optional.empty();
     }
     units.note(entry);
@@ -127,7 +128,7 @@ final class MeasuredReader {
                 hole,
                 hole,
                 Optional.empty(),
-                Over.DIAMETER,
+                ReadingKind.DIAMETER,
                 reads,
                 plusMinus.orElse(practice.pair()),
                 entry.place()));
@@ -137,9 +138,10 @@ final class MeasuredReader {
     f.allow("from", "to", "hole", "over", "reads", "plus_minus");
     int from = -1;
     int to = -1;
-    Optional<Edge> edge = Optional.empty();
+    Optional<ReferenceEdge> edge = Optional.empty();
     boolean same =
-        text(f, "over").equals(Over.DIAMETER.words()) && text(f, "to").equals(text(f, "from"));
+        text(f, "over").equals(ReadingKind.DIAMETER.words())
+            && text(f, "to").equals(text(f, "from"));
     boolean single = f.has("hole") || !filled(f.entry("to")) || same;
     if (f.has("hole")) {
       from = names.index(f.text("hole").required(), f.entry("hole"));
@@ -161,7 +163,7 @@ final class MeasuredReader {
         to = from;
       }
     }
-    Optional<Over> over = over(f, single, edge);
+    Optional<ReadingKind> over = over(f, single, edge);
     value(f, from, to, edge, over);
     f.done();
   }
@@ -172,8 +174,8 @@ final class MeasuredReader {
         : "";
   }
 
-  private static Optional<Edge> edge(String word) {
-    for (Edge edge : Edge.values()) {
+  private static Optional<ReferenceEdge> edge(String word) {
+    for (ReferenceEdge edge : ReferenceEdge.values()) {
       if (edge.words().equals(word)) {
         return Optional.of(edge);
       }
@@ -181,23 +183,27 @@ final class MeasuredReader {
     return Optional.empty();
   }
 
-  private static Optional<Over> over(Fields f, boolean single, Optional<Edge> edge) {
-    Over[] allowed =
+  private static Optional<ReadingKind> over(
+      Fields f, boolean single, Optional<ReferenceEdge> edge) {
+    ReadingKind[] allowed =
         single
-            ? new Over[] {Over.DIAMETER}
+            ? new ReadingKind[] {ReadingKind.DIAMETER}
             : edge.isPresent()
-                ? new Over[] {Over.CENTRES, Over.NEAR_SIDE, Over.FAR_SIDE}
-                : new Over[] {Over.OUTSIDE, Over.INSIDE, Over.CENTRES};
+                ? new ReadingKind[] {
+                  ReadingKind.CENTRES, ReadingKind.NEAR_SIDE, ReadingKind.FAR_SIDE
+                }
+                : new ReadingKind[] {ReadingKind.OUTSIDE, ReadingKind.INSIDE, ReadingKind.CENTRES};
     String[] words = new String[allowed.length];
     for (int i = 0; i < allowed.length; i++) {
       words[i] = allowed[i].words();
     }
     if (single && !f.has("over") && f.has("hole")) {
-      return Optional.of(Over.DIAMETER);
+      return Optional.of(ReadingKind.DIAMETER);
     }
     if (single && !f.has("hole")) {
       boolean diameter =
-          f.has("over") && f.text("over").optional().orElse("").equals(Over.DIAMETER.words());
+          f.has("over")
+              && f.text("over").optional().orElse("").equals(ReadingKind.DIAMETER.words());
       if (!diameter) {
         f.problem("to", "is missing", "name the other hole, or an edge such as left edge");
         return Optional.empty();
@@ -207,7 +213,7 @@ final class MeasuredReader {
         f.has("over")
             ? f.entry("over").oneOf(words).optional()
             : Optional.ofNullable(f.entry("over").oneOf(words).required()).filter(w -> false);
-    for (Over over : allowed) {
+    for (ReadingKind over : allowed) {
       if (word.isPresent() && over.words().equals(word.get())) {
         return Optional.of(over);
       }
@@ -215,7 +221,8 @@ final class MeasuredReader {
     return Optional.empty();
   }
 
-  private void value(Fields f, int from, int to, Optional<Edge> edge, Optional<Over> over) {
+  private void value(
+      Fields f, int from, int to, Optional<ReferenceEdge> edge, Optional<ReadingKind> over) {
     Entry entry = f.entry("reads");
     OptionalDouble own =
         filled(f.entry("plus_minus")) ? plusMinus(f.entry("plus_minus")) : OptionalDouble.empty();

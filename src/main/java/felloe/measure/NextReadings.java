@@ -54,8 +54,9 @@ final class NextReadings {
         // Of readings that are as good, the widest: it needs no care where the jaws sit.
         double gain = unsure * (1 + ABOUT * width(candidate, unknowns, z));
         // Nothing over the edges means anything as long as the size is not known.
-        boolean size = candidate.over() == Over.DIAMETER;
-        if (best == null || (best.over() != Over.DIAMETER && (size || gain > bestGain * MORE))) {
+        boolean size = candidate.over() == ReadingKind.DIAMETER;
+        if (best == null
+            || (best.over() != ReadingKind.DIAMETER && (size || gain > bestGain * MORE))) {
           best = candidate;
           bestRow = row;
           bestGain = gain;
@@ -95,13 +96,13 @@ final class NextReadings {
   private static List<Reading> candidates(Equations equations, double sigma) {
     List<Reading> all = new ArrayList<>();
     int n = equations.unknowns().holes();
-    boolean sized = equations.readings().stream().anyMatch(r -> r.over() == Over.DIAMETER);
+    boolean sized = equations.readings().stream().anyMatch(r -> r.over() == ReadingKind.DIAMETER);
     if (!sized) {
-      all.add(reading(0, 0, Over.DIAMETER, sigma));
+      all.add(reading(0, 0, ReadingKind.DIAMETER, sigma));
     }
     for (int i = 0; i < n; i++) {
       for (int j = i + 1; j < n; j++) {
-        Reading pair = reading(i, j, Over.OUTSIDE, sigma);
+        Reading pair = reading(i, j, ReadingKind.OUTSIDE, sigma);
         if (equations.readings().stream().noneMatch(r -> r.sameHoles(pair))) {
           all.add(pair);
         }
@@ -110,7 +111,7 @@ final class NextReadings {
     return all;
   }
 
-  private static Reading reading(int i, int j, Over over, double sigma) {
+  private static Reading reading(int i, int j, ReadingKind over, double sigma) {
     return new Reading(
         i, j, Optional.empty(), over, 1, Reading.COVERAGE * sigma, felloe.plate.Place.BUILT_IN);
   }

@@ -29,11 +29,12 @@ final class PatternFinder {
   private static final double VAGUE = 0.2;
 
   private final Adjustment adjustment;
-  private final Frame frame;
-  private final Scatter scatter;
+  private final HoleAxes frame;
+  private final VarianceFactor scatter;
   private final MeasurePractice practice;
 
-  PatternFinder(Adjustment adjustment, Frame frame, Scatter scatter, MeasurePractice practice) {
+  PatternFinder(
+      Adjustment adjustment, HoleAxes frame, VarianceFactor scatter, MeasurePractice practice) {
     this.adjustment = adjustment;
     this.frame = frame;
     this.scatter = scatter;
@@ -113,7 +114,7 @@ final class PatternFinder {
     double[] row = new double[z.length];
     row[0] = 4 * z[0] / pcd;
     row[1] = 4 * z[1] / pcd;
-    double half = Scatter.of(even).half(even.standardError(row));
+    double half = VarianceFactor.of(even).half(even.standardError(row));
     return new Bounded(pcd, pcd - half, pcd + half);
   }
 
@@ -188,7 +189,8 @@ final class PatternFinder {
     double mean = holes.stream().mapToDouble(h -> h.size().get()).average().orElseThrow();
     boolean alike =
         holes.stream()
-            .allMatch(h -> Math.abs(h.size().get() - mean) <= Slips.CRITICAL * h.sizeError());
+            .allMatch(
+                h -> Math.abs(h.size().get() - mean) <= OutlierDetection.CRITICAL * h.sizeError());
     return alike ? Optional.of(mean) : Optional.empty();
   }
 

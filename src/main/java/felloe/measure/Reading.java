@@ -18,7 +18,13 @@ import java.util.Optional;
  * @param place where it was written
  */
 public record Reading(
-    int from, int to, Optional<Edge> edge, Over over, double reads, double plusMinus, Place place) {
+    int from,
+    int to,
+    Optional<ReferenceEdge> edge,
+    ReadingKind over,
+    double reads,
+    double plusMinus,
+    Place place) {
 
   /** Coverage factor between a standard deviation and {@code plusMinus} (JCGM 100:2008, 6.3). */
   public static final double COVERAGE = 2;

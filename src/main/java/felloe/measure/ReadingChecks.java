@@ -91,7 +91,7 @@ final class ReadingChecks {
   private OptionalDouble size(int hole) {
     OptionalDouble own =
         measured.readings().stream()
-            .filter(r -> r.over() == Over.DIAMETER && r.from() == hole)
+            .filter(r -> r.over() == ReadingKind.DIAMETER && r.from() == hole)
             .mapToDouble(Reading::reads)
             .findFirst();
     return own.isPresent() || measured.size().isEmpty()
@@ -118,7 +118,7 @@ final class ReadingChecks {
       double centres = reading.reads() - reading.over().halves() * sizes;
       if (centres < sizes - ROOM * reading.plusMinus()) {
         String cure =
-            reading.over() == Over.OUTSIDE
+            reading.over() == ReadingKind.OUTSIDE
                 ? "was it taken over inside?"
                 : "check the reading and the size of the holes";
         report(
@@ -141,7 +141,7 @@ final class ReadingChecks {
     double[][] centres = new double[count][count];
     for (Reading reading : measured.readings()) {
       OptionalDouble halves = halves(reading);
-      boolean known = reading.over() == Over.CENTRES || halves.isPresent();
+      boolean known = reading.over() == ReadingKind.CENTRES || halves.isPresent();
       if (reading.isPair() && known) {
         double distance = reading.reads() - reading.over().halves() * halves.orElse(0);
         put(taken, centres, reading, distance);

@@ -138,7 +138,7 @@ final class Solver {
     double[] sum = new double[z.length];
     int[] count = new int[z.length];
     for (Reading r : equations.readings()) {
-      if (r.over() == Over.DIAMETER) {
+      if (r.over() == ReadingKind.DIAMETER) {
         sum[unknowns.size(r.from())] += r.reads();
         count[unknowns.size(r.from())]++;
       }
@@ -148,7 +148,7 @@ final class Solver {
     }
     for (Reading r : equations.readings()) {
       if (r.edge().isPresent()) {
-        Edge edge = r.edge().get();
+        ReferenceEdge edge = r.edge().get();
         double along =
             edge.inward().x() * z[unknowns.x(r.from())]
                 + edge.inward().y() * z[unknowns.y(r.from())]
@@ -157,7 +157,7 @@ final class Solver {
         count[unknowns.offset(edge)]++;
       }
     }
-    for (Edge edge : unknowns.edges()) {
+    for (ReferenceEdge edge : unknowns.edges()) {
       int k = unknowns.offset(edge);
       z[k] = sum[k] / Math.max(1, count[k]);
     }

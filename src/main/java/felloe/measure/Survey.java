@@ -68,21 +68,23 @@ public final class Survey {
     Adjustment even = Solver.even(equations);
     double[] first = meant.map(this::start).orElse(even.z());
     Adjustment free = Solver.free(equations, first);
-    if (Told.all(free)) {
+    if (ObservabilityTest.all(free)) {
       double[] start = free.z();
-      Slips slips = Slips.of(equations, e -> e == equations ? free : again(e, start, first));
+      OutlierDetection slips =
+          OutlierDetection.of(equations, e -> e == equations ? free : again(e, start, first));
       Adjustment kept = slips.adjustment();
       Optional<Adjustment> ring =
           Optional.of(kept.equations() == equations ? even : Solver.even(kept.equations()))
-              .filter(Told::all);
+              .filter(ObservabilityTest::all);
       List<Suspect> suspects = new ArrayList<>(slips.suspects());
       if (suspects.isEmpty() && meant.isEmpty()) {
         suspects.addAll(ifEven(kept));
       }
       return told(kept, ring, suspects);
     }
-    if (Told.all(even) && meant.isEmpty()) {
-      Slips slips = Slips.of(equations, e -> e == equations ? even : Solver.even(e));
+    if (ObservabilityTest.all(even) && meant.isEmpty()) {
+      OutlierDetection slips =
+          OutlierDetection.of(equations, e -> e == equations ? even : Solver.even(e));
       return told(slips.adjustment(), Optional.empty(), slips.suspects());
     }
     return untold(free);
@@ -114,7 +116,7 @@ public final class Survey {
     if (even.freedom() < 2 || chance(even) > RARE) {
       return List.of();
     }
-    Slips slips = Slips.of(free.equations(), Solver::even);
+    OutlierDetection slips = OutlierDetection.of(free.equations(), Solver::even);
     List<Suspect> found = new ArrayList<>();
     for (Suspect suspect : slips.suspects()) {
       int k = free.readings().indexOf(suspect.reading());
@@ -139,14 +141,14 @@ public final class Survey {
 
   private SurveyResult told(
       Adjustment adjustment, Optional<Adjustment> even, List<Suspect> suspects) {
-    Scatter scatter = Scatter.of(adjustment);
+    VarianceFactor scatter = VarianceFactor.of(adjustment);
     double[] z = adjustment.z();
     List<Point> raw = new ArrayList<>();
     for (int i = 0; i < measured.count(); i++) {
       raw.add(new Point(z[2 * i], z[2 * i + 1]));
     }
     Point centre = PatternFinder.circle(raw).map(CircleFit.Circle::centre).orElse(raw.get(0));
-    Frame frame = new Frame(adjustment, centre);
+    HoleAxes frame = new HoleAxes(adjustment, centre);
     List<FoundHole> holes = new ArrayList<>();
     for (int i = 0; i < measured.count(); i++) {
       holes.add(frame.hole(i, measured.labels().get(i), scatter.factor()));

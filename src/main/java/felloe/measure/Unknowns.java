@@ -7,22 +7,23 @@ import java.util.List;
 /**
  * What a network of readings is to find: the centres of the holes, their sizes, and where the edges
  * lie. All of it stands in one row of numbers: x and y of each hole, then the sizes, then for each
- * edge what must be added to a hole's place along its {@link Edge#inward} to give the distance.
+ * edge what must be added to a hole's place along its {@link ReferenceEdge#inward} to give the
+ * distance.
  *
  * @param holes number of holes
  * @param group for each hole which of the sizes is its own; holes that nobody told apart share one
  * @param sizes number of sizes
  * @param edges the edges that readings were taken from
  */
-record Unknowns(int holes, List<Integer> group, int sizes, List<Edge> edges) {
+record Unknowns(int holes, List<Integer> group, int sizes, List<ReferenceEdge> edges) {
 
   /** From what was measured. Where not every hole has a size of its own, all are alike. */
   static Unknowns of(Measured measured) {
     int n = measured.count();
     boolean[] own = new boolean[n];
-    List<Edge> edges = new ArrayList<>();
+    List<ReferenceEdge> edges = new ArrayList<>();
     for (Reading reading : measured.readings()) {
-      if (reading.over() == Over.DIAMETER) {
+      if (reading.over() == ReadingKind.DIAMETER) {
         own[reading.from()] = true;
       }
       reading.edge().filter(edge -> !edges.contains(edge)).ifPresent(edges::add);
@@ -59,7 +60,7 @@ record Unknowns(int holes, List<Integer> group, int sizes, List<Edge> edges) {
     return 2 * holes + group.get(hole);
   }
 
-  int offset(Edge edge) {
+  int offset(ReferenceEdge edge) {
     return 2 * holes + sizes + edges.indexOf(edge);
   }
 
@@ -84,7 +85,7 @@ record Unknowns(int holes, List<Integer> group, int sizes, List<Edge> edges) {
         rows[2][y(i)] = z[x(i)] - mx;
       }
     }
-    for (Edge edge : edges) {
+    for (ReferenceEdge edge : edges) {
       rows[0][offset(edge)] = -edge.inward().x();
       rows[1][offset(edge)] = -edge.inward().y();
     }

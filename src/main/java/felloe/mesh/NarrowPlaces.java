@@ -16,17 +16,17 @@ final class NarrowPlaces {
 
   private static final int SHRINKS = 30;
 
-  private final List<Course> courses;
+  private final List<ContourLength> courses;
   private final List<Segment> segments = new ArrayList<>();
   private final SegmentIndex index;
 
   NarrowPlaces(Region region) {
-    courses = region.contours().stream().map(Course::new).toList();
+    courses = region.contours().stream().map(ContourLength::new).toList();
     region.contours().forEach(c -> segments.addAll(c.segments()));
     index = new SegmentIndex(segments);
   }
 
-  List<Course> courses() {
+  List<ContourLength> courses() {
     return courses;
   }
 
@@ -42,7 +42,7 @@ final class NarrowPlaces {
   void limit(Fineness fineness, double least, SizeField sizes) {
     double step = Math.min(fineness.edge() / 2, 4);
     for (int c = 0; c < courses.size(); c++) {
-      Course course = courses.get(c);
+      ContourLength course = courses.get(c);
       int samples = (int) Math.min(20_000, Math.max(24, Math.ceil(course.length() / step)));
       List<Double> corners = course.corners();
       for (int i = 0; i < samples; i++) {
@@ -65,7 +65,7 @@ final class NarrowPlaces {
   }
 
   /** Beside a sharp corner the circle shrinks to nothing, though nothing is narrow there. */
-  private static boolean near(double corner, double along, Course course, double reach) {
+  private static boolean near(double corner, double along, ContourLength course, double reach) {
     double apart = Math.abs(corner - along);
     return Math.min(apart, course.length() - apart) < reach;
   }

@@ -94,9 +94,9 @@ public final class PlateMesher {
   }
 
   private void contours(NarrowPlaces narrow, SizeField sizes, List<Point> must) {
-    List<Course> courses = narrow.courses();
+    List<ContourLength> courses = narrow.courses();
     for (int c = 0; c < courses.size(); c++) {
-      Course course = courses.get(c);
+      ContourLength course = courses.get(c);
       List<Double> stops = new ArrayList<>();
       for (Point p : must) {
         double along = course.nearest(p);
@@ -104,7 +104,7 @@ public final class PlateMesher {
           stops.add(along);
         }
       }
-      List<Double> places = Ring.nodes(course, sizes, stops, 6);
+      List<Double> places = NodeRing.nodes(course, sizes, stops, 6);
       int[] ring = new int[places.size()];
       for (int i = 0; i < ring.length; i++) {
         ring[i] = nodes.add(course.at(places.get(i)));

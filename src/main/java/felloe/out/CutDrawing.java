@@ -5,8 +5,8 @@ import felloe.cutting.CutLine;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -129,7 +129,7 @@ public record CutDrawing(List<CutLayer> layers) {
   }
 
   /** The drawing after a rigid motion, such as a plate's place on its sheet. */
-  public CutDrawing moved(Motion motion) {
+  public CutDrawing moved(RigidTransform motion) {
     return new CutDrawing(layers.stream().map(layer -> layer.moved(motion)).toList());
   }
 

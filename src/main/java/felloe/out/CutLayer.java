@@ -1,7 +1,7 @@
 package felloe.out;
 
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
 import java.util.List;
 
@@ -26,7 +26,7 @@ public record CutLayer(CutRole role, List<Contour> contours, List<Segment> marks
   }
 
   /** The layer after a rigid motion. */
-  public CutLayer moved(Motion motion) {
+  public CutLayer moved(RigidTransform motion) {
     return new CutLayer(
         role,
         contours.stream().map(contour -> contour.moved(motion)).toList(),

@@ -1,9 +1,9 @@
 package felloe.out;
 
+import felloe.drawing.TextWidth;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Segment;
-import felloe.paper.TextWidth;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 

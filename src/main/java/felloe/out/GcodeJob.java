@@ -1,6 +1,6 @@
 package felloe.out;
 
-import felloe.cutting.Height;
+import felloe.cutting.JobHeights;
 import felloe.cutting.Move;
 import felloe.cutting.Operation;
 import java.util.List;
@@ -20,7 +20,7 @@ public record GcodeJob(
     About about,
     String workZero,
     List<String> notes,
-    Height height,
+    JobHeights height,
     boolean coolant,
     List<Operation> operations) {
 

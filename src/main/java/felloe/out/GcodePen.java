@@ -1,7 +1,7 @@
 package felloe.out;
 
 import felloe.cutting.Dialect;
-import felloe.cutting.Height;
+import felloe.cutting.JobHeights;
 import felloe.cutting.Move;
 import felloe.geometry.Arc;
 import felloe.geometry.Numbers;
@@ -31,7 +31,7 @@ final class GcodePen {
   private long z;
   private String feed = "";
 
-  GcodePen(GcodeText text, Dialect dialect, Height height) {
+  GcodePen(GcodeText text, Dialect dialect, JobHeights height) {
     this.text = text;
     this.dialect = dialect;
     this.scale = Math.pow(10, dialect.decimals());

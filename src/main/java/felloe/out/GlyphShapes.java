@@ -1,8 +1,8 @@
 package felloe.out;
 
+import felloe.drawing.Mark;
+import felloe.drawing.TextWidth;
 import felloe.geometry.Numbers;
-import felloe.paper.Mark;
-import felloe.paper.TextWidth;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.PathIterator;

@@ -1,9 +1,9 @@
 package felloe.out;
 
+import felloe.drawing.TextWidth;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Tolerances;
-import felloe.paper.TextWidth;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
 import java.nio.charset.StandardCharsets;

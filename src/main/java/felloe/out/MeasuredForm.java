@@ -1,12 +1,12 @@
 package felloe.out;
 
+import felloe.drawing.TextWidth;
 import felloe.drilling.DistanceCheck;
 import felloe.drilling.DistanceLimits;
 import felloe.drilling.DrillingPlan;
 import felloe.drilling.SizeCheck;
 import felloe.drilling.SizeLimits;
 import felloe.geometry.Numbers;
-import felloe.paper.TextWidth;
 import felloe.plate.Plate;
 import java.nio.charset.StandardCharsets;
 import java.util.List;

@@ -1,18 +1,18 @@
 package felloe.out;
 
+import felloe.drawing.Anchor;
+import felloe.drawing.Correction;
+import felloe.drawing.Drawing;
+import felloe.drawing.LineType;
+import felloe.drawing.Mark;
+import felloe.drawing.Page;
+import felloe.drawing.TextWidth;
 import felloe.geometry.Arc;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
-import felloe.paper.Anchor;
-import felloe.paper.Correction;
-import felloe.paper.Drawing;
-import felloe.paper.LineType;
-import felloe.paper.Mark;
-import felloe.paper.Page;
-import felloe.paper.TextWidth;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;

@@ -1,6 +1,6 @@
 package felloe.out;
 
-import felloe.paper.TextWidth;
+import felloe.drawing.TextWidth;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import org.apache.fontbox.ttf.CmapLookup;

@@ -1,7 +1,7 @@
 package felloe.out;
 
-import felloe.paper.Page;
-import felloe.paper.PageSet;
+import felloe.drawing.Page;
+import felloe.template.PageSet;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -82,7 +82,7 @@ public final class PdfWriter {
   }
 
   private static TrueTypeFont font() throws IOException {
-    try (InputStream in = PdfWriter.class.getResourceAsStream(felloe.paper.TextWidth.FONT)) {
+    try (InputStream in = PdfWriter.class.getResourceAsStream(felloe.drawing.TextWidth.FONT)) {
       return new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
     }
   }

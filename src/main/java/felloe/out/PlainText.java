@@ -1,6 +1,6 @@
 package felloe.out;
 
-import felloe.paper.TextWidth;
+import felloe.drawing.TextWidth;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;

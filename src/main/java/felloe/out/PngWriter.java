@@ -1,8 +1,8 @@
 package felloe.out;
 
+import felloe.drawing.Drawing;
+import felloe.drawing.Mark;
 import felloe.geometry.Box;
-import felloe.paper.Drawing;
-import felloe.paper.Mark;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;

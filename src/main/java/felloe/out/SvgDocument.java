@@ -1,12 +1,12 @@
 package felloe.out;
 
+import felloe.drawing.Drawing;
+import felloe.drawing.LineType;
+import felloe.drawing.Mark;
+import felloe.drawing.TextWidth;
 import felloe.geometry.Arc;
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
-import felloe.paper.Drawing;
-import felloe.paper.LineType;
-import felloe.paper.Mark;
-import felloe.paper.TextWidth;
 import java.util.HashSet;
 import java.util.Set;
 import javax.xml.XMLConstants;

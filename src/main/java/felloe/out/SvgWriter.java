@@ -1,11 +1,11 @@
 package felloe.out;
 
+import felloe.drawing.Anchor;
+import felloe.drawing.Drawing;
+import felloe.drawing.Mark;
+import felloe.drawing.TextWidth;
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
-import felloe.paper.Anchor;
-import felloe.paper.Drawing;
-import felloe.paper.Mark;
-import felloe.paper.TextWidth;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;

@@ -23,19 +23,19 @@ import java.util.Optional;
  * @param prices what things cost
  */
 public record LayupWish(
-    Optional<Wished<String>> cloth,
-    Optional<Wished<String>> process,
-    Optional<Wished<String>> resin,
-    Optional<Wished<Integer>> plies,
-    Optional<Wished<List<Double>>> angles,
-    Optional<Wished<Double>> fraction,
-    Optional<Wished<Panel>> panel,
-    Optional<Wished<Double>> temperature,
-    Optional<Wished<Double>> rollWidth,
-    Optional<Wished<Double>> margin,
-    Optional<Wished<Pieces>> pieces,
-    Optional<Wished<Integer>> strips,
-    Optional<Wished<Double>> scale,
+    Optional<Requested<String>> cloth,
+    Optional<Requested<String>> process,
+    Optional<Requested<String>> resin,
+    Optional<Requested<Integer>> plies,
+    Optional<Requested<List<Double>>> angles,
+    Optional<Requested<Double>> fraction,
+    Optional<Requested<Panel>> panel,
+    Optional<Requested<Double>> temperature,
+    Optional<Requested<Double>> rollWidth,
+    Optional<Requested<Double>> margin,
+    Optional<Requested<Pieces>> pieces,
+    Optional<Requested<Integer>> strips,
+    Optional<Requested<Double>> scale,
     Prices prices) {
 
   /** The least fibre volume fraction that is believed. */

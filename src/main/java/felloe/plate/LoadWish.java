@@ -17,12 +17,12 @@ import java.util.Optional;
  * @param cases load cases of the maker's own
  */
 public record LoadWish(
-    Optional<Wished<Hold>> hold,
-    Optional<Wished<Double>> clampDiameter,
-    Optional<Wished<Double>> faceDiameter,
-    Optional<Wished<Double>> factor,
-    Optional<Wished<Double>> margin,
-    Optional<Wished<Double>> deflection,
+    Optional<Requested<Hold>> hold,
+    Optional<Requested<Double>> clampDiameter,
+    Optional<Requested<Double>> faceDiameter,
+    Optional<Requested<Double>> factor,
+    Optional<Requested<Double>> margin,
+    Optional<Requested<Double>> deflection,
     List<Case> cases) {
 
   /** Nothing is asked for. */

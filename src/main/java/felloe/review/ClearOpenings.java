@@ -31,12 +31,12 @@ record ClearOpenings() implements Rule {
 
   @Override
   public List<Finding> check(Plate plate, Limits limits) {
-    List<Edge> edges = Edge.all(plate);
-    Bounds bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
+    List<NamedContour> edges = NamedContour.all(plate);
+    LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
     return closest(plate)
         .map(
             web -> {
-              Edge opening = edges.get(web.second());
+              NamedContour opening = edges.get(web.second());
               return bounds.finding(
                   this,
                   edges.get(web.first()).label() + " to " + opening.label(),

@@ -19,7 +19,7 @@ import java.util.Optional;
  */
 record EdgeDistance() implements Rule {
 
-  private record Reach(Edge edge, double distance) {}
+  private record Reach(NamedContour edge, double distance) {}
 
   @Override
   public String id() {
@@ -38,28 +38,28 @@ record EdgeDistance() implements Rule {
 
   @Override
   public List<Finding> check(Plate plate, Limits limits) {
-    List<Edge> edges = new ArrayList<>();
-    edges.add(Edge.outline(plate));
-    plate.windows().forEach(window -> edges.add(Edge.of(window)));
+    List<NamedContour> edges = new ArrayList<>();
+    edges.add(NamedContour.outline(plate));
+    plate.windows().forEach(window -> edges.add(NamedContour.of(window)));
     for (Hole hole : plate.holes()) {
-      if (!Edge.takesFastener(hole, limits)) {
-        edges.add(Edge.of(hole));
+      if (!NamedContour.takesFastener(hole, limits)) {
+        edges.add(NamedContour.of(hole));
       }
     }
     List<Finding> findings = new ArrayList<>();
     for (Hole hole : plate.holes()) {
-      if (Edge.takesFastener(hole, limits)) {
-        Bounds bounds = limits.of(this, Edge.row(plate, hole.role()), Sense.AT_LEAST, 1);
+      if (NamedContour.takesFastener(hole, limits)) {
+        LimitPair bounds = limits.of(this, NamedContour.row(plate, hole.role()), Sense.AT_LEAST, 1);
         add(hole, edges, bounds, findings);
       }
     }
     return findings;
   }
 
-  private void add(Hole hole, List<Edge> edges, Bounds bounds, List<Finding> findings) {
+  private void add(Hole hole, List<NamedContour> edges, LimitPair bounds, List<Finding> findings) {
     List<Reach> reaches =
         edges.stream()
-            .map(edge -> new Reach(edge, Bounds.rounded(edge.contour().distance(hole.centre()))))
+            .map(edge -> new Reach(edge, LimitPair.rounded(edge.contour().distance(hole.centre()))))
             .sorted(Comparator.comparingDouble(Reach::distance))
             .toList();
     for (Reach reach : reaches) {

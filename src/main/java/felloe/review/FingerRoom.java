@@ -70,8 +70,8 @@ record FingerRoom(Measure measure) implements Rule {
 
   @Override
   public List<Finding> check(Plate plate, Limits limits) {
-    Bounds bare = limits.of(this, "bare", Sense.AT_LEAST, 1);
-    Bounds gloved = limits.of(this, "gloved", Sense.AT_LEAST, 1);
+    LimitPair bare = limits.of(this, "bare", Sense.AT_LEAST, 1);
+    LimitPair gloved = limits.of(this, "gloved", Sense.AT_LEAST, 1);
     List<Finding> findings = new ArrayList<>();
     for (Window window : plate.windows()) {
       if (window.use() == WindowUse.GRIP) {
@@ -91,8 +91,8 @@ record FingerRoom(Measure measure) implements Rule {
     return findings;
   }
 
-  private Finding finding(Window window, String hand, double room, Point at, Bounds bounds) {
-    double missing = bounds.good().map(Limit::value).orElse(0.0) - Bounds.rounded(room);
+  private Finding finding(Window window, String hand, double room, Point at, LimitPair bounds) {
+    double missing = bounds.good().map(Limit::value).orElse(0.0) - LimitPair.rounded(room);
     return bounds.finding(
         this,
         window.label() + ", " + hand,

@@ -39,7 +39,7 @@ record GripGirth(boolean least) implements Rule {
 
   @Override
   public List<Finding> check(Plate plate, Limits limits) {
-    Bounds bounds = limits.of(this, "any", least ? Sense.AT_LEAST : Sense.AT_MOST, 1);
+    LimitPair bounds = limits.of(this, "any", least ? Sense.AT_LEAST : Sense.AT_MOST, 1);
     double height = plate.stock().thickness() + 2 * plate.making().gripScale();
     List<Finding> findings = new ArrayList<>();
     for (Window window : plate.windows()) {
@@ -60,7 +60,7 @@ record GripGirth(boolean least) implements Rule {
     return findings;
   }
 
-  private String advice(double width, double girth, Bounds bounds) {
+  private String advice(double width, double girth, LimitPair bounds) {
     double by = Math.abs(bounds.good().map(Limit::value).orElse(girth) - girth);
     String section = "the rim is " + Numbers.brief(width, 1) + " mm wide here; ";
     return least

@@ -21,7 +21,7 @@ record HolePitch() implements Rule {
 
   private record Pair(Hole a, Hole b) {
     double pitch() {
-      return Bounds.rounded(a.centre().distance(b.centre()));
+      return LimitPair.rounded(a.centre().distance(b.centre()));
     }
 
     double diameter() {
@@ -29,7 +29,7 @@ record HolePitch() implements Rule {
     }
 
     double ratio() {
-      return Bounds.rounded(pitch() / diameter());
+      return LimitPair.rounded(pitch() / diameter());
     }
 
     boolean bolted() {
@@ -55,11 +55,11 @@ record HolePitch() implements Rule {
   @Override
   public List<Finding> check(Plate plate, Limits limits) {
     List<Hole> holes =
-        plate.holes().stream().filter(hole -> Edge.takesFastener(hole, limits)).toList();
+        plate.holes().stream().filter(hole -> NamedContour.takesFastener(hole, limits)).toList();
     List<Finding> findings = new ArrayList<>();
     for (boolean bolted : new boolean[] {true, false}) {
-      String row = Edge.row(plate, bolted ? HoleRole.BOLT : HoleRole.GRIP);
-      Bounds bounds = limits.of(this, row, Sense.AT_LEAST, 1);
+      String row = NamedContour.row(plate, bolted ? HoleRole.BOLT : HoleRole.GRIP);
+      LimitPair bounds = limits.of(this, row, Sense.AT_LEAST, 1);
       List<Pair> pairs = pairs(holes, bolted);
       Pair closest = null;
       for (Pair pair : pairs) {
@@ -87,7 +87,7 @@ record HolePitch() implements Rule {
     return pairs;
   }
 
-  private Finding finding(Pair pair, Bounds bounds) {
+  private Finding finding(Pair pair, LimitPair bounds) {
     double wanted = bounds.good().map(Limit::value).orElse(0.0) * pair.diameter();
     return bounds.finding(
         this,

@@ -86,17 +86,17 @@ enum JointRule implements Rule {
   }
 
   private List<Finding> headClearance(Plate plate, JointPlan plan, Limits limits) {
-    Bounds bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
-    List<Edge> edges = new ArrayList<>();
-    edges.add(Edge.outline(plate));
-    plate.windows().forEach(window -> edges.add(Edge.of(window)));
+    LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
+    List<NamedContour> edges = new ArrayList<>();
+    edges.add(NamedContour.outline(plate));
+    plate.windows().forEach(window -> edges.add(NamedContour.of(window)));
     plate.holes().stream()
-        .filter(hole -> !Edge.takesFastener(hole, limits))
-        .forEach(hole -> edges.add(Edge.of(hole)));
+        .filter(hole -> !NamedContour.takesFastener(hole, limits))
+        .forEach(hole -> edges.add(NamedContour.of(hole)));
     List<Finding> findings = new ArrayList<>();
     for (PlannedJoint joint : plan.joints()) {
       for (Hole hole : joint.holes()) {
-        Edge nearest =
+        NamedContour nearest =
             edges.stream()
                 .min(Comparator.comparingDouble(e -> e.contour().distance(hole.centre())))
                 .orElseThrow();
@@ -119,7 +119,7 @@ enum JointRule implements Rule {
 
   private List<Finding> headSpacing(JointPlan plan, Limits limits) {
     record Seat(PlannedJoint joint, Hole hole) {}
-    Bounds bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
+    LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
     List<Seat> seats = new ArrayList<>();
     plan.joints().forEach(j -> j.holes().forEach(h -> seats.add(new Seat(j, h))));
     List<Finding> findings = new ArrayList<>();
@@ -233,7 +233,12 @@ enum JointRule implements Rule {
   }
 
   private Finding finding(
-      PlannedJoint joint, Bounds bounds, String figure, double value, String key, String advice) {
+      PlannedJoint joint,
+      LimitPair bounds,
+      String figure,
+      double value,
+      String key,
+      String advice) {
     Hole first = joint.holes().get(0);
     return bounds.finding(
         this,
@@ -246,8 +251,8 @@ enum JointRule implements Rule {
   }
 
   private List<Finding> loads(Plate plate, JointPlan plan, Limits limits) {
-    Bounds bounds =
-        limits.of(this, this == CLAMP_FORCE ? "any" : Edge.kind(plate), Sense.AT_LEAST, 1);
+    LimitPair bounds =
+        limits.of(this, this == CLAMP_FORCE ? "any" : NamedContour.kind(plate), Sense.AT_LEAST, 1);
     if (this == CLAMP_FORCE) {
       Optional<Finding> loose = loose(plan, bounds);
       if (loose.isPresent()) {
@@ -277,7 +282,7 @@ enum JointRule implements Rule {
   }
 
   /** Hub screws that by themselves hold the plate against no turning, or against no tilting. */
-  private Optional<Finding> loose(JointPlan plan, Bounds bounds) {
+  private Optional<Finding> loose(JointPlan plan, LimitPair bounds) {
     Optional<PlannedJoint> hub =
         plan.joints().stream().filter(j -> j.role() == HoleRole.BOLT).findFirst();
     if (hub.isEmpty()) {

@@ -29,14 +29,14 @@ final class LimitTable {
    */
   record Step(double factor, double least, String source) {
     Limit limit(Limit.Sense sense, double scale) {
-      return new Limit(sense, Bounds.rounded(Math.max(factor * scale, least)), source, false);
+      return new Limit(sense, LimitPair.rounded(Math.max(factor * scale, least)), source, false);
     }
   }
 
   /** The two steps of one row. */
   record Row(Optional<Step> caution, Optional<Step> fail) {
-    Bounds bounds(Limit.Sense sense, double scale) {
-      return new Bounds(
+    LimitPair bounds(Limit.Sense sense, double scale) {
+      return new LimitPair(
           caution.map(s -> s.limit(sense, scale)), fail.map(s -> s.limit(sense, scale)));
     }
   }

@@ -82,9 +82,9 @@ public final class Limits {
    * @param sense which side is good
    * @param scale what its factors are multiplied by; 1 where they are plain figures
    */
-  Bounds of(Rule rule, String row, Limit.Sense sense, double scale) {
-    Bounds standard =
-        table.row(rule.id(), row).map(r -> r.bounds(sense, scale)).orElse(Bounds.NONE);
+  LimitPair of(Rule rule, String row, Limit.Sense sense, double scale) {
+    LimitPair standard =
+        table.row(rule.id(), row).map(r -> r.bounds(sense, scale)).orElse(LimitPair.NONE);
     LimitOverride override = overrides.get(rule.id());
     if (override == null) {
       return standard;
@@ -92,7 +92,7 @@ public final class Limits {
     Limit own = new Limit(sense, override.value(), OVERRIDDEN, true);
     Optional<Limit> fail =
         standard.fail().map(f -> own.keeps(f.value()) && !same(own, f) ? own : f);
-    return new Bounds(Optional.of(own), fail);
+    return new LimitPair(Optional.of(own), fail);
   }
 
   private static boolean same(Limit a, Limit b) {

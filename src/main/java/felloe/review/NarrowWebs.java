@@ -37,14 +37,15 @@ record NarrowWebs() implements Rule {
 
   @Override
   public List<Finding> check(Plate plate, Limits limits) {
-    Bounds bounds = limits.of(this, Edge.kind(plate), Sense.AT_LEAST, plate.stock().thickness());
+    LimitPair bounds =
+        limits.of(this, NamedContour.kind(plate), Sense.AT_LEAST, plate.stock().thickness());
     double good = bounds.good().map(Limit::value).orElse(0.0);
     NarrowestWeb search = new NarrowestWeb(plate.region());
     List<Web> webs = search.upTo(good);
     if (webs.isEmpty()) {
       webs = search.narrowest().stream().toList();
     }
-    List<Edge> edges = Edge.all(plate);
+    List<NamedContour> edges = NamedContour.all(plate);
     List<Finding> findings = new ArrayList<>();
     for (Web web : webs) {
       Verdict verdict = bounds.judge(web.width());
@@ -60,14 +61,14 @@ record NarrowWebs() implements Rule {
   private static boolean besideScrew(Web web, Plate plate, Limits limits) {
     int holesFrom = 1 + plate.windows().size();
     return web.second() >= holesFrom
-        && (Edge.takesFastener(plate.holes().get(web.second() - holesFrom), limits)
+        && (NamedContour.takesFastener(plate.holes().get(web.second() - holesFrom), limits)
             || (web.first() >= holesFrom
-                && Edge.takesFastener(plate.holes().get(web.first() - holesFrom), limits)));
+                && NamedContour.takesFastener(plate.holes().get(web.first() - holesFrom), limits)));
   }
 
-  private Finding finding(Web web, List<Edge> edges, Bounds bounds, double good) {
-    Edge first = edges.get(web.first());
-    Edge second = edges.get(web.second());
+  private Finding finding(Web web, List<NamedContour> edges, LimitPair bounds, double good) {
+    NamedContour first = edges.get(web.first());
+    NamedContour second = edges.get(web.second());
     String missing = Numbers.brief(good - web.width(), 2) + " mm";
     return bounds.finding(
         this,

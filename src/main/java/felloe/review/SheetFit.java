@@ -48,7 +48,7 @@ record SheetFit() implements Rule {
     if (plate.stock().sheet().isEmpty()) {
       return List.of();
     }
-    Bounds bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
+    LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
     double rough = plate.making().roughAllowance();
     if (limits.overrides().stream().noneMatch(o -> o.rule().equals(id()))) {
       bounds = bounds.cautionAtLeast(rough, "the shape file's rough allowance");
@@ -73,7 +73,7 @@ record SheetFit() implements Rule {
             advice));
   }
 
-  private static Lie best(Extent extent, Sheet sheet, Bounds bounds) {
+  private static Lie best(Extent extent, Sheet sheet, LimitPair bounds) {
     Lie best = lie(extent, sheet, 0);
     if (bounds.judge(best.margin()) == Verdict.PASS) {
       return best;

@@ -89,9 +89,15 @@ enum Weight implements Rule {
                 + Numbers.brief(centroid.x(), 1)
                 + ", y "
                 + Numbers.brief(centroid.y(), 1);
-    Bounds bounds = limits.of(this, "any", Sense.AT_MOST, 1);
+    LimitPair bounds = limits.of(this, "any", Sense.AT_MOST, 1);
     return List.of(
         bounds.finding(
-            this, "plate", figure, value, Optional.of(centroid), Edge.wholeFile(plate), advice));
+            this,
+            "plate",
+            figure,
+            value,
+            Optional.of(centroid),
+            NamedContour.wholeFile(plate),
+            advice));
   }
 }

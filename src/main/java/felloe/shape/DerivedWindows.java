@@ -1,5 +1,6 @@
 package felloe.shape;
 
+import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.AreaProperties;
 import felloe.geometry.Combine;
 import felloe.geometry.Contour;
@@ -7,7 +8,6 @@ import felloe.geometry.Numbers;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
-import felloe.geometry.Stations;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -183,7 +183,7 @@ public record DerivedWindows(
 
   private static double rimDistance(Spoke spoke, List<Region> inner) {
     return inner.stream()
-        .map(region -> new Stations(region.outer()).outermost(spoke.direction))
+        .map(region -> new ArcLengthIndex(region.outer()).outermost(spoke.direction))
         .flatMap(Optional::stream)
         .mapToDouble(Point::norm)
         .max()

@@ -21,10 +21,10 @@ final class FamilyReader {
   static final List<String> WINDOWS =
       List.of("round", "four-sided", "points", "path", "slot", "circle", "rectangle");
 
-  private final Reports reports;
+  private final GeometryProblems reports;
   private final double tolerance;
 
-  FamilyReader(Reports reports, double tolerance) {
+  FamilyReader(GeometryProblems reports, double tolerance) {
     this.reports = reports;
     this.tolerance = tolerance;
   }

@@ -3,9 +3,9 @@ package felloe.shape;
 import felloe.geometry.Contour;
 import felloe.geometry.Fillet;
 import felloe.geometry.FilletException;
-import felloe.geometry.Motion;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
 import java.util.List;
 
@@ -94,7 +94,7 @@ public record FourSided(
     return faults.make(
         () ->
             Fillet.chain(chain(), radii(radiusTop, radiusBottom))
-                .moved(Motion.shift(centre.x(), centre.y())),
+                .moved(RigidTransform.shift(centre.x(), centre.y())),
         this::crowded);
   }
 
@@ -137,11 +137,12 @@ public record FourSided(
   /** Equal radii were written as one figure, or may be. */
   private List<ShapeFault> crowded(FilletException e) {
     if (radiusTop == radiusBottom) {
-      double most = Shared.largest(radiusTop, r -> fits(r, r));
+      double most = SharedRadii.largest(radiusTop, r -> fits(r, r));
       String wanted = "must be at most " + Faults.limit(most) + " here: " + e.faults().get(0).why();
       return List.of(ShapeFault.length("radius", radiusTop, wanted, "lower it"));
     }
-    return new Shared("radius.top", radiusTop, "radius.bottom", radiusBottom).faults(e, this::fits);
+    return new SharedRadii("radius.top", radiusTop, "radius.bottom", radiusBottom)
+        .faults(e, this::fits);
   }
 
   private boolean fits(double top, double bottom) {

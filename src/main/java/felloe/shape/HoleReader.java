@@ -39,7 +39,7 @@ final class HoleReader {
   private static final HubPattern NO_HUB =
       new HubPattern("", 1, 1, 1, Math.PI / 2, Optional.empty());
 
-  private final Reports reports;
+  private final GeometryProblems reports;
   private final Labels labels;
   private final Optional<Contour> outline;
   private final HubPatterns hubs;
@@ -47,7 +47,7 @@ final class HoleReader {
   private final List<BoltCircle> boltCircles = new ArrayList<>();
   private final Map<Double, List<Region>> insides = new HashMap<>();
 
-  HoleReader(Reports reports, Labels labels, Optional<Contour> outline, HubPatterns hubs) {
+  HoleReader(GeometryProblems reports, Labels labels, Optional<Contour> outline, HubPatterns hubs) {
     this.reports = reports;
     this.labels = labels;
     this.outline = outline;

@@ -1,9 +1,9 @@
 package felloe.shape;
 
+import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
-import felloe.geometry.Stations;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +47,7 @@ final class HoleRows {
   static List<Point> edge(List<Region> inside, double inset, double from, double to, int count) {
     List<Row> rows = new ArrayList<>();
     for (Region region : inside) {
-      Stations stations = new Stations(region.outer());
+      ArcLengthIndex stations = new ArcLengthIndex(region.outer());
       Optional<Point> first = stations.outermost(from);
       Optional<Point> last = stations.outermost(to);
       if (first.isPresent() && last.isPresent()) {
@@ -76,5 +76,5 @@ final class HoleRows {
     return centres;
   }
 
-  private record Row(Stations stations, double start, double end) {}
+  private record Row(ArcLengthIndex stations, double start, double end) {}
 }

@@ -63,7 +63,9 @@ final class Labels {
     if (before != null) {
       f.problem(
           "label",
-          "is the label of another feature already (" + Reports.where(before, f.place()) + ")",
+          "is the label of another feature already ("
+              + GeometryProblems.where(before, f.place())
+              + ")",
           "give each feature a label of its own");
     }
     return label;

@@ -2,7 +2,7 @@ package felloe.shape;
 
 import felloe.geometry.Point;
 import felloe.plate.LoadWish;
-import felloe.plate.Wished;
+import felloe.plate.Requested;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
 import felloe.yaml.NumberField;
@@ -30,17 +30,17 @@ final class LoadReader {
       return Optional.of(LoadWish.NONE);
     }
     Fields f = top.group("load");
-    Optional<Wished<LoadWish.Hold>> hold =
+    Optional<Requested<LoadWish.Hold>> hold =
         f.oneOf("support", LoadWish.Hold.class)
             .optional()
-            .map(value -> new Wished<>(value, f.place("support")));
-    Optional<Wished<Double>> clamp =
+            .map(value -> new Requested<>(value, f.place("support")));
+    Optional<Requested<Double>> clamp =
         wished(f, "clamp_diameter", f.length("clamp_diameter").positive().atMost(WIDEST));
-    Optional<Wished<Double>> face =
+    Optional<Requested<Double>> face =
         wished(f, "face_diameter", f.length("face_diameter").positive().atMost(WIDEST));
-    Optional<Wished<Double>> factor = wished(f, "factor", f.number("factor").between(1, 20));
-    Optional<Wished<Double>> margin = wished(f, "margin", f.number("margin").between(0, 100));
-    Optional<Wished<Double>> deflection =
+    Optional<Requested<Double>> factor = wished(f, "factor", f.number("factor").between(1, 20));
+    Optional<Requested<Double>> margin = wished(f, "margin", f.number("margin").between(0, 100));
+    Optional<Requested<Double>> deflection =
         wished(f, "deflection", f.length("deflection").positive().atMost(100));
     List<LoadWish.Case> cases =
         f.list("cases").atMost(LoadWish.MOST_CASES).each(LoadReader::oneCase);
@@ -48,10 +48,10 @@ final class LoadReader {
     return f.build(() -> new LoadWish(hold, clamp, face, factor, margin, deflection, cases));
   }
 
-  private static Optional<Wished<Double>> wished(Fields f, String key, NumberField field) {
+  private static Optional<Requested<Double>> wished(Fields f, String key, NumberField field) {
     OptionalDouble value = f.has(key) ? field.optional() : OptionalDouble.empty();
     return value.isPresent()
-        ? Optional.of(new Wished<>(value.getAsDouble(), f.place(key)))
+        ? Optional.of(new Requested<>(value.getAsDouble(), f.place(key)))
         : Optional.empty();
   }
 

@@ -1,17 +1,17 @@
 package felloe.shape;
 
 import felloe.geometry.ArcFit;
+import felloe.geometry.ArcMerge;
 import felloe.geometry.Contour;
 import felloe.geometry.CubicCurve;
 import felloe.geometry.EllipticalArc;
 import felloe.geometry.FreeCurve;
 import felloe.geometry.GeometryException;
-import felloe.geometry.Joined;
 import felloe.geometry.Line;
-import felloe.geometry.Motion;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.QuadraticCurve;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
 import felloe.geometry.Tolerances;
 import java.util.ArrayList;
@@ -42,7 +42,7 @@ public record PathData(List<Contour> contours, double distance) {
   public static final int MOST_SEGMENTS = 10_000;
 
   /** Mirrored at the y axis and turned by half a turn: y changes sign. */
-  private static final Motion FLIP = new Motion(true, Math.PI, Point.ORIGIN);
+  private static final RigidTransform FLIP = new RigidTransform(true, Math.PI, Point.ORIGIN);
 
   private static final double NEAR = 1e-5;
 
@@ -128,7 +128,7 @@ public record PathData(List<Contour> contours, double distance) {
         }
       }
       try {
-        contours.add(new Contour(Joined.closed(segments)).moved(FLIP));
+        contours.add(new Contour(ArcMerge.closed(segments)).moved(FLIP));
       } catch (GeometryException e) {
         faults.add(fault(e, subpath, segments, offsets));
       }

@@ -35,14 +35,14 @@ final class PlacementCheck {
   /** Lengths below this are written as nothing, mm. */
   private static final double UNSEEN = 0.005;
 
-  private final Reports reports;
+  private final GeometryProblems reports;
   private final Contour outline;
   private final List<Opening> openings = new ArrayList<>();
   private final Map<Pair, List<Clash>> clashes = new LinkedHashMap<>();
   private int found;
   private long work;
 
-  PlacementCheck(Reports reports, Contour outline) {
+  PlacementCheck(GeometryProblems reports, Contour outline) {
     this.reports = reports;
     this.outline = outline;
   }
@@ -160,9 +160,9 @@ final class PlacementCheck {
 
   private void report(List<Clash> alike) {
     Clash worst = alike.get(0);
-    Depth depth = depth(worst);
+    Penetration depth = depth(worst);
     for (Clash clash : alike.subList(1, Math.min(alike.size(), MOST_MEASURED))) {
-      Depth other = depth(clash);
+      Penetration other = depth(clash);
       if (other.by() > depth.by() + Tolerances.SAME_POINT) {
         worst = clash;
         depth = other;
@@ -177,19 +177,19 @@ final class PlacementCheck {
         cure(worst));
   }
 
-  private Depth depth(Clash clash) {
+  private Penetration depth(Clash clash) {
     Contour other = clash.earlier == null ? outline : clash.earlier.contour;
     return depth(clash.later.contour, other, clash.earlier != null);
   }
 
-  private Depth depth(Contour of, Contour in, boolean inside) {
-    work += Depth.work(of, in);
+  private Penetration depth(Contour of, Contour in, boolean inside) {
+    work += Penetration.work(of, in);
     return work > MOST_WORK
-        ? new Depth(start(of), Double.POSITIVE_INFINITY)
-        : Depth.deepest(of, in, inside);
+        ? new Penetration(start(of), Double.POSITIVE_INFINITY)
+        : Penetration.deepest(of, in, inside);
   }
 
-  private static String outside(Clash clash, Depth depth) {
+  private static String outside(Clash clash, Penetration depth) {
     return switch (clash.how) {
       case LIES_ROUND -> "lies round the whole outline";
       case LIES_IN -> "lies outside the outline, near " + depth.at() + " mm";
@@ -200,9 +200,10 @@ final class PlacementCheck {
     };
   }
 
-  private String into(Clash clash, Depth depth) {
+  private String into(Clash clash, Penetration depth) {
     Opening earlier = clash.earlier;
-    String which = earlier.name + " (" + Reports.where(earlier.place, clash.later.place) + ")";
+    String which =
+        earlier.name + " (" + GeometryProblems.where(earlier.place, clash.later.place) + ")";
     return switch (clash.how) {
       case LIES_IN -> "lies inside " + which + ", near " + depth.at() + " mm";
       case LIES_ROUND -> "lies round " + which + ", near " + earlier.start() + " mm";
@@ -241,7 +242,7 @@ final class PlacementCheck {
         : "leave one of them out or move it";
   }
 
-  private static String by(Depth depth) {
+  private static String by(Penetration depth) {
     return Double.isInfinite(depth.by()) ? "" : Numbers.brief(depth.by(), 2) + " mm ";
   }
 }

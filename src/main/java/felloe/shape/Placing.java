@@ -1,9 +1,9 @@
 package felloe.shape;
 
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 
 /**
  * Where a feature lies: turned about its own origin, then shifted.
@@ -33,8 +33,8 @@ public record Placing(Point at, double turn) {
   }
 
   /** The motion from the feature's own frame to the plate. */
-  public Motion motion() {
-    return new Motion(false, turn, at);
+  public RigidTransform motion() {
+    return new RigidTransform(false, turn, at);
   }
 
   /** The contour where it belongs. */
@@ -49,11 +49,11 @@ public record Placing(Point at, double turn) {
 
   /** The mirror image of a placed contour on the other side of the y axis: x becomes -x. */
   public static Contour mirrored(Contour placed) {
-    return placed.moved(Motion.MIRROR);
+    return placed.moved(RigidTransform.MIRROR);
   }
 
   /** The mirror image of a placed point on the other side of the y axis: x becomes -x. */
   public static Point mirrored(Point placed) {
-    return Motion.MIRROR.of(placed);
+    return RigidTransform.MIRROR.of(placed);
   }
 }

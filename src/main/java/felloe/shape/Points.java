@@ -275,7 +275,7 @@ public record Points(List<Corner> corners, boolean mirrored, double startRise) i
   /** The largest radius of a corner, and of its image, with all others as they are. */
   private double largest(int corner, List<Corner> all) {
     Set<Integer> unrelated = faulty(0, corner, all);
-    return Shared.largest(
+    return SharedRadii.largest(
         all.get(corner).radius, r -> unrelated.containsAll(faulty(r, corner, all)));
   }
 

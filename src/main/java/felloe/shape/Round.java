@@ -132,7 +132,7 @@ public record Round(double diameter, Optional<Flat> top, Optional<Flat> bottom) 
   }
 
   private List<ShapeFault> crowded(FilletException e) {
-    return new Shared("top.radius", cornerRadius(top), "bottom.radius", cornerRadius(bottom))
+    return new SharedRadii("top.radius", cornerRadius(top), "bottom.radius", cornerRadius(bottom))
         .faults(e, (a, b) -> Fillet.faults(chain(), radii(a, b)).isEmpty());
   }
 }

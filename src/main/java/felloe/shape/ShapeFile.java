@@ -40,13 +40,13 @@ public final class ShapeFile {
   private final Problems problems = new Problems();
   private final YamlTree tree;
   private final Fields top;
-  private final Reports reports;
+  private final GeometryProblems reports;
   private final HubPatterns hubs;
 
   private ShapeFile(YamlTree tree, HubPatterns hubs) {
     this.tree = tree;
     this.hubs = hubs;
-    this.reports = new Reports(tree.root(), problems);
+    this.reports = new GeometryProblems(tree.root(), problems);
     this.top = tree.fields(problems);
   }
 

@@ -3,9 +3,9 @@ package felloe.shape;
 import felloe.geometry.Arc;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
-import felloe.geometry.Motion;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 
 /**
  * A slot: two parallel edges with half circles at the ends, about the origin. Its area is (L - W) W
@@ -61,6 +61,6 @@ public record Slot(double length, double width, double turn) implements Family {
             Arc.about(new Point(half, 0), lowRight, highRight, true),
             new Line(highRight, highLeft),
             Arc.about(new Point(-half, 0), highLeft, lowLeft, true))
-        .moved(Motion.turn(turn));
+        .moved(RigidTransform.turn(turn));
   }
 }

@@ -1,8 +1,8 @@
 package felloe.shape;
 
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Tolerances;
 import felloe.plate.Note;
 import felloe.plate.Window;
@@ -22,7 +22,7 @@ final class WindowReader {
   private static final String DERIVED = "derived";
   private static final List<String> PLACED = List.of("at", "places", "turn", "mirror");
 
-  private final Reports reports;
+  private final GeometryProblems reports;
   private final FamilyReader families;
   private final Labels labels;
   private final Optional<Contour> outline;
@@ -31,7 +31,8 @@ final class WindowReader {
   private int derived;
   private int segments;
 
-  WindowReader(Reports reports, FamilyReader families, Labels labels, Optional<Contour> outline) {
+  WindowReader(
+      GeometryProblems reports, FamilyReader families, Labels labels, Optional<Contour> outline) {
     this.reports = reports;
     this.families = families;
     this.labels = labels;
@@ -136,7 +137,7 @@ final class WindowReader {
     List<Contour> all = new ArrayList<>();
     for (Contour contour : contours) {
       all.add(contour);
-      all.add(contour.moved(Motion.MIRROR));
+      all.add(contour.moved(RigidTransform.MIRROR));
     }
     return all;
   }

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Combine;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
 import felloe.geometry.Region;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.SegmentIndex;
 import felloe.plate.DemoPlates;
 import felloe.plate.Plate;
@@ -150,7 +150,8 @@ class CompensationTest {
             List.of(Region.of(Contour.circle(Point.ORIGIN, 50))),
             List.of(
                 Region.of(Contour.circle(new Point(20, 0), 15)),
-                Region.of(RandomShapes.roundedRectangle(60, 4, 1).moved(Motion.shift(50, 0)))));
+                Region.of(
+                    RandomShapes.roundedRectangle(60, 4, 1).moved(RigidTransform.shift(50, 0)))));
     return CutPlates.of(ring.get(0).outer());
   }
 

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Arc;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
+import felloe.geometry.RigidTransform;
 import felloe.plate.DemoPlates;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -256,9 +256,9 @@ class CutPlanTest {
     List<Contour> strips = new ArrayList<>();
     for (double side : new double[] {-1, 1}) {
       Contour bar = RandomShapes.roundedRectangle(140, 10, 1);
-      strips.add(bar.moved(Motion.shift(0, side * (30 + 4 + 0.5 + 5))));
+      strips.add(bar.moved(RigidTransform.shift(0, side * (30 + 4 + 0.5 + 5))));
       Contour post = RandomShapes.roundedRectangle(10, 60, 1);
-      strips.add(post.moved(Motion.shift(side * (50 + 4 + 0.5 + 5), 0)));
+      strips.add(post.moved(RigidTransform.shift(side * (50 + 4 + 0.5 + 5), 0)));
     }
     CutPlan alone = router(plate, 4);
     CutPlan held = CutPlan.of(plate, CutSetup.router(plate, 4, 2, FEEDS), strips);
@@ -335,7 +335,7 @@ class CutPlanTest {
       for (int i = 0; i < 4; i++) {
         Point at = Point.polar(70, i * Math.PI / 2);
         Contour window = RandomShapes.contour(1000 * seed + i, 40 + 40 * random.nextDouble());
-        windows.add(window.moved(Motion.shift(at.x(), at.y())));
+        windows.add(window.moved(RigidTransform.shift(at.x(), at.y())));
         Point by = Point.polar(130, (i + random.nextDouble()) * Math.PI / 2);
         holes.add(hole("H" + (i + 1), by.x(), by.y(), 3 + 15 * random.nextDouble()));
       }

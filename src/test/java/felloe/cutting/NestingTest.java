@@ -24,8 +24,8 @@ class NestingTest {
     return new SheetRoom(new Sheet(width, height), 10, List.of());
   }
 
-  private static Part rectangle(double width, double height) {
-    return new Part(
+  private static NestedPart rectangle(double width, double height) {
+    return new NestedPart(
         width + " x " + height,
         Region.of(
             Contour.polygon(
@@ -47,7 +47,7 @@ class NestingTest {
 
   @Test
   void twoRectanglesLieSideBySideAtTheSpacing() {
-    List<Part> parts = List.of(rectangle(50, 30), rectangle(50, 30));
+    List<NestedPart> parts = List.of(rectangle(50, 30), rectangle(50, 30));
     Nesting.Layout layout = Nesting.place(parts, sheet(300, 200), 6, 1);
     double gap =
         layout
@@ -66,7 +66,7 @@ class NestingTest {
   void aSmallPartFindsRoomInTheWindowOfALargeOne() {
     Region ring =
         new Region(Contour.circle(Point.ORIGIN, 140), List.of(Contour.circle(Point.ORIGIN, 100)));
-    Part wheel = new Part("ring", ring, List.of(0.0));
+    NestedPart wheel = new NestedPart("ring", ring, List.of(0.0));
     Nesting.Layout layout = Nesting.place(List.of(rectangle(80, 40), wheel), sheet(305, 305), 5, 1);
     assertEquals(2, layout.placed().size());
     assertTrue(layout.left().isEmpty());
@@ -75,7 +75,7 @@ class NestingTest {
 
   @Test
   void whatFindsNoRoomIsNamed() {
-    List<Part> parts = List.of(rectangle(50, 30), rectangle(500, 30));
+    List<NestedPart> parts = List.of(rectangle(50, 30), rectangle(500, 30));
     Nesting.Layout layout = Nesting.place(parts, sheet(300, 200), 6, 3);
     assertEquals(List.of(parts.get(1)), layout.left());
   }
@@ -90,10 +90,12 @@ class NestingTest {
   @Test
   void seededRandomPartsNeverOverlapAndStayOnTheSheet() {
     for (long seed = 1; seed <= 12; seed++) {
-      List<Part> parts = new ArrayList<>();
+      List<NestedPart> parts = new ArrayList<>();
       for (int i = 0; i < 6; i++) {
         Contour contour = RandomShapes.contour(seed * 100 + i, 60 + 20 * i);
-        parts.add(new Part("p" + i, Region.of(contour), i % 2 == 0 ? Part.HELD : Part.FREE));
+        parts.add(
+            new NestedPart(
+                "p" + i, Region.of(contour), i % 2 == 0 ? NestedPart.HELD : NestedPart.FREE));
       }
       Nesting.Layout layout = Nesting.place(parts, sheet(400, 600), 4, 2);
       assertEquals(parts.size(), layout.placed().size() + layout.left().size(), "seed " + seed);
@@ -108,12 +110,12 @@ class NestingTest {
 
   @Test
   void theDemoPlatesTakeLessOfTheSheetThanTheirBoundingBoxes() {
-    List<Part> parts = new ArrayList<>();
-    List<Part> boxes = new ArrayList<>();
+    List<NestedPart> parts = new ArrayList<>();
+    List<NestedPart> boxes = new ArrayList<>();
     for (String name : List.of("heron", "bittern", "dunlin", "avocet")) {
       Plate plate =
           ShapeFile.read(Path.of("shapes", name + ".yaml"), List.of(), HubCatalogue.here());
-      parts.add(new Part(name, plate.region(), Part.HELD));
+      parts.add(new NestedPart(name, plate.region(), NestedPart.HELD));
       Box box = plate.box();
       boxes.add(rectangle(box.width(), box.height()));
     }
@@ -130,7 +132,7 @@ class NestingTest {
 
   @Test
   void theSamePartsGiveTheSameLayout() {
-    List<Part> parts = List.of(rectangle(50, 30), rectangle(70, 20), rectangle(20, 90));
+    List<NestedPart> parts = List.of(rectangle(50, 30), rectangle(70, 20), rectangle(20, 90));
     assertEquals(
         Nesting.place(parts, sheet(300, 200), 6, 5), Nesting.place(parts, sheet(300, 200), 6, 5));
   }

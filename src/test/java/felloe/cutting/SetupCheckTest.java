@@ -68,7 +68,7 @@ class SetupCheckTest {
   void aCutterWiderThanOneWindowOfTwoIsOnlyMentioned() {
     Contour wide = RandomShapes.roundedRectangle(60, 40, 8);
     Contour slot =
-        RandomShapes.roundedRectangle(30, 5, 2).moved(felloe.geometry.Motion.shift(0, 40));
+        RandomShapes.roundedRectangle(30, 5, 2).moved(felloe.geometry.RigidTransform.shift(0, 40));
     Plate plate = CutPlates.of(RandomShapes.roundedRectangle(200, 120, 20), wide, slot);
     CutPlan plan = CutPlan.of(plate, CutSetup.router(plate, 6, 2, FEEDS));
     assertTrue(plan.notes().stream().anyMatch(n -> n.text().startsWith("W2 is narrower")));

@@ -272,8 +272,9 @@ class ArcFitTest {
     for (int i = 0; i < 400; i++) {
       double off = Math.pow(10, -10 + 11 * r.nextDouble()) * (r.nextBoolean() ? 1 : -1);
       double size = Math.pow(10, 3 * r.nextDouble() - 1);
-      Motion motion =
-          new Motion(r.nextBoolean(), 7 * r.nextDouble(), new Point(90 * r.nextGaussian(), 5));
+      RigidTransform motion =
+          new RigidTransform(
+              r.nextBoolean(), 7 * r.nextDouble(), new Point(90 * r.nextGaussian(), 5));
       Point a = motion.of(Point.ORIGIN);
       Point b = motion.of(new Point(40 * size, 40 * size));
       Point c = motion.of(new Point(off * size, 40 * size));

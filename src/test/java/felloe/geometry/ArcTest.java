@@ -121,8 +121,8 @@ class ArcTest {
               1 + 100 * random.nextDouble(),
               7 * random.nextDouble(),
               (random.nextDouble() - 0.5) * 2 * TURN);
-      Motion motion =
-          new Motion(
+      RigidTransform motion =
+          new RigidTransform(
               random.nextBoolean(), 7 * random.nextDouble(), new Point(random.nextDouble(), 5));
       for (double f = 0; f <= 1; f += 0.25) {
         assertEquals(0, arc.moved(motion).at(f).distance(motion.of(arc.at(f))), 1e-10);

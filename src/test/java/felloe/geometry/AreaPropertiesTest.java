@@ -233,7 +233,9 @@ class AreaPropertiesTest {
     for (int k = 1; k <= 20; k++) {
       Point shift = Point.polar(30 * k, k);
       AreaProperties moved =
-          RandomShapes.contour(5, 200).moved(Motion.shift(shift.x(), shift.y())).properties();
+          RandomShapes.contour(5, 200)
+              .moved(RigidTransform.shift(shift.x(), shift.y()))
+              .properties();
       near(home.central().ixx(), moved.central().ixx(), 1e-10, "ixx");
       near(home.central().ixy(), moved.central().ixy(), 1e-9, "ixy");
       AreaProperties back = moved.about(shift);
@@ -247,7 +249,7 @@ class AreaPropertiesTest {
     for (long seed = 1; seed <= 200; seed++) {
       Contour contour = MoreShapes.region(seed).outer();
       AreaProperties a = contour.properties();
-      AreaProperties b = contour.moved(Motion.turn(seed)).properties();
+      AreaProperties b = contour.moved(RigidTransform.turn(seed)).properties();
       near(a.area(), b.area(), 1e-12, "area, seed " + seed);
       near(a.polar(), b.polar(), 1e-12, "polar, seed " + seed);
       near(
@@ -255,7 +257,7 @@ class AreaPropertiesTest {
           b.ixx() * b.iyy() - b.ixy() * b.ixy(),
           1e-10,
           "determinant, seed " + seed);
-      AreaProperties m = contour.moved(Motion.MIRROR).properties();
+      AreaProperties m = contour.moved(RigidTransform.MIRROR).properties();
       near(a.area(), m.area(), 1e-13, "mirrored area");
       assertEquals(-a.ixy(), m.ixy(), 1e-12 * a.polar());
       assertEquals(-a.centroid().x(), m.centroid().x(), 1e-10);
@@ -277,7 +279,7 @@ class AreaPropertiesTest {
   }
 
   private static double chords(Contour contour, double tolerance) {
-    List<Point> ring = new Chords(tolerance).add(contour, 0);
+    List<Point> ring = new Flattener(tolerance).add(contour, 0);
     double twice = 0;
     for (int i = 0; i < ring.size(); i++) {
       twice += ring.get(i).cross(ring.get((i + 1) % ring.size()));

@@ -62,7 +62,7 @@ class CombineContactsTest {
   @Test
   void boxesThatShareAPartOfAnEdgeUnite() {
     for (int k = 0; k < 90; k++) {
-      Motion turn = Motion.turn(Math.toRadians(k * 4.1));
+      RigidTransform turn = RigidTransform.turn(Math.toRadians(k * 4.1));
       Region a = box(0, 0, 10, 10).moved(turn);
       Region b = box(10, 3, 25, 17).moved(turn);
       List<Region> both = Combine.union(List.of(a, b));

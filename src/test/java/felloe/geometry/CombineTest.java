@@ -48,7 +48,7 @@ class CombineTest {
       Region b =
           Region.of(
               RandomShapes.contour(seed + 5000, 150)
-                  .moved(Motion.shift(seed % 90, (seed * 7) % 60)));
+                  .moved(RigidTransform.shift(seed % 90, (seed * 7) % 60)));
       try {
         double union = area(Combine.union(List.of(a, b)));
         double common = area(Combine.intersection(List.of(a), List.of(b)));

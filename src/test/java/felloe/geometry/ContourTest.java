@@ -135,7 +135,8 @@ class ContourTest {
         Contour.of(before, arc, on, new Line(back, deep), new Line(deep, before.from()));
     assertEquals(5, contour.segments().size());
     for (int k = 0; k < 12; k++) {
-      assertEquals(contour.area(), contour.moved(Motion.turn(k)).area(), 1e-6 * contour.area());
+      assertEquals(
+          contour.area(), contour.moved(RigidTransform.turn(k)).area(), 1e-6 * contour.area());
     }
   }
 
@@ -166,7 +167,7 @@ class ContourTest {
       assertFalse(disc.contains(new Point(20, y)));
     }
     for (int k = 0; k < 360; k++) {
-      Contour turned = disc.moved(Motion.turn(Math.toRadians(k)));
+      Contour turned = disc.moved(RigidTransform.turn(Math.toRadians(k)));
       assertTrue(turned.contains(Point.ORIGIN), "turned " + k);
       assertFalse(turned.contains(new Point(-20, 0)), "turned " + k);
       assertFalse(turned.contains(new Point(-20, 10)), "turned " + k);
@@ -177,7 +178,7 @@ class ContourTest {
   void seededPointsAreInsideJustWhereTheChordsWindRoundThem() {
     for (long seed = 1; seed <= 600; seed++) {
       Contour contour = MoreShapes.region(seed).outer();
-      List<Point> ring = new Chords(1e-4).add(contour, 0);
+      List<Point> ring = new Flattener(1e-4).add(contour, 0);
       Random random = new Random(seed);
       Box box = contour.box().grown(5);
       for (int k = 0; k < 30; k++) {
@@ -210,7 +211,7 @@ class ContourTest {
   void theShortestWayBetweenContoursAgreesWithBruteForce() {
     for (long seed = 1; seed <= 100; seed++) {
       Contour a = MoreShapes.region(seed).outer();
-      Contour b = MoreShapes.region(seed + 1).outer().moved(Motion.shift(260, seed));
+      Contour b = MoreShapes.region(seed + 1).outer().moved(RigidTransform.shift(260, seed));
       Gap gap = a.gap(b);
       double best = Double.POSITIVE_INFINITY;
       for (Segment s : a.segments()) {

@@ -28,7 +28,7 @@ class LargestCircleTest {
   @Test
   void aRectangleHoldsHalfItsShortSide() {
     assertEquals(24, LargestCircle.inside(polygon(0, 0, 130, 0, 130, 48, 0, 48)).radius(), 1e-9);
-    Contour turned = RandomShapes.roundedRectangle(48, 130, 10).moved(Motion.turn(0.4));
+    Contour turned = RandomShapes.roundedRectangle(48, 130, 10).moved(RigidTransform.turn(0.4));
     assertEquals(24, LargestCircle.inside(turned).radius(), 1e-9);
   }
 

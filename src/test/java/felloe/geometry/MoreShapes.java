@@ -194,7 +194,7 @@ final class MoreShapes {
             switch (random.nextInt(3)) {
               case 0 -> Contour.circle(at, r);
               case 1 -> slot(at, at.plus(Point.polar(2 + 20 * random.nextDouble(), i)), r);
-              default -> smooth(seed + i, 3 * r).moved(Motion.shift(at.x(), at.y()));
+              default -> smooth(seed + i, 3 * r).moved(RigidTransform.shift(at.x(), at.y()));
             };
         List<Contour> more = new ArrayList<>(holes);
         more.add(hole);

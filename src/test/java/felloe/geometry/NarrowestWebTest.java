@@ -233,7 +233,8 @@ class NarrowestWebTest {
   @Test
   void movingAndMirroringThePlateMovesTheWebAlong() {
     Region plate = randomPlate(7);
-    Motion motion = Motion.MIRROR.then(Motion.turn(0.7)).then(Motion.shift(30, -12));
+    RigidTransform motion =
+        RigidTransform.MIRROR.then(RigidTransform.turn(0.7)).then(RigidTransform.shift(30, -12));
     Web before = web(plate);
     Web after = web(plate.moved(motion));
     assertEquals(before.width(), after.width(), EXACT);
@@ -246,8 +247,9 @@ class NarrowestWebTest {
     List<Contour> holes = new ArrayList<>();
     int wanted = random.nextInt(7);
     for (int tries = 0; tries < 60 && holes.size() < wanted; tries++) {
-      Motion shift =
-          Motion.shift(200 * (random.nextDouble() - 0.5), 200 * (random.nextDouble() - 0.5));
+      RigidTransform shift =
+          RigidTransform.shift(
+              200 * (random.nextDouble() - 0.5), 200 * (random.nextDouble() - 0.5));
       Contour hole =
           random.nextBoolean()
               ? Contour.circle(Point.ORIGIN, 3 + 20 * random.nextDouble())

@@ -74,7 +74,7 @@ class NumbersTest {
     assertThrows(IllegalArgumentException.class, () -> new Point(value, 0));
     assertThrows(IllegalArgumentException.class, () -> new Point(0, value));
     assertThrows(IllegalArgumentException.class, () -> new Box(0, 0, 1, value));
-    assertThrows(IllegalArgumentException.class, () -> Motion.turn(value));
+    assertThrows(IllegalArgumentException.class, () -> RigidTransform.turn(value));
     assertThrows(IllegalArgumentException.class, () -> Contour.circle(Point.ORIGIN, value));
     assertThrows(
         IllegalArgumentException.class, () -> Offset.of(Contour.circle(Point.ORIGIN, 5), value));

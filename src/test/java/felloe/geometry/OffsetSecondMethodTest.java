@@ -110,7 +110,7 @@ class OffsetSecondMethodTest {
   }
 
   private static LinearRing ring(GeometryFactory factory, Contour contour) {
-    List<Point> ring = new Chords(1e-3).add(contour, 0);
+    List<Point> ring = new Flattener(1e-3).add(contour, 0);
     Coordinate[] at = new Coordinate[ring.size() + 1];
     for (int i = 0; i < at.length; i++) {
       at[i] = new Coordinate(ring.get(i % ring.size()).x(), ring.get(i % ring.size()).y());

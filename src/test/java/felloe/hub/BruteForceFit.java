@@ -1,7 +1,7 @@
 package felloe.hub;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.hub.RigidFit.Round;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -66,7 +66,7 @@ final class BruteForceFit {
   /** The room of the tightest screw is concave in the shift, so thirds of thirds close in on it. */
   private static double bestShift(
       List<Round> screws, List<Round> holes, int[] chosen, double turn, int rounds) {
-    Motion motion = Motion.turn(turn);
+    RigidTransform motion = RigidTransform.turn(turn);
     Point[] at = screws.stream().map(s -> motion.of(s.centre())).toArray(Point[]::new);
     double x = 0;
     double y = 0;

@@ -48,7 +48,7 @@ class HubCatalogueTest {
       String thread = spec.ring().thread().name().toLowerCase(Locale.ROOT).replace('/', '-');
       assertEquals(pattern + "-" + thread, spec.name());
       assertTrue(HubCatalogue.here().names().contains(spec.name()));
-      for (BasedFigure figure : spec.figures()) {
+      for (HubFigure figure : spec.figures()) {
         assertFalse(figure.basis().words().isBlank(), spec.name() + " " + figure.key());
       }
     }

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.plate.BoltCircle;
 import felloe.plate.Face;
 import felloe.plate.Finding;
@@ -143,8 +143,8 @@ class HubFitTest {
     Random random = new Random(SEED);
     HubSpec hub = hub("6x74-m5");
     for (int run = 0; run < 60; run++) {
-      Motion motion =
-          new Motion(false, 7 * random.nextDouble(), new Point(random.nextGaussian(), 1));
+      RigidTransform motion =
+          new RigidTransform(false, 7 * random.nextDouble(), new Point(random.nextGaussian(), 1));
       List<Hole> holes = new ArrayList<>();
       for (Hole h : ring(6, 74, 5.5, UP)) {
         holes.add(new Hole(h.label(), h.role(), motion.of(h.centre()), h.diameter(), h.place()));
@@ -186,7 +186,7 @@ class HubFitTest {
     assertEquals(1, result.cures().size());
     Cure.Slots slots = assertInstanceOf(Cure.Slots.class, result.cures().get(0));
     assertEquals(6, slots.slots().size());
-    Slot first = slots.slots().get(0);
+    SlottedHole first = slots.slots().get(0);
     assertEquals(2, first.travel(), 1e-6);
     assertEquals(7, first.length(), 1e-6);
     assertEquals(-90, Math.toDegrees(first.direction()), 1e-4);
@@ -246,7 +246,7 @@ class HubFitTest {
             .map(Cure.Slots.class::cast)
             .findFirst()
             .orElseThrow();
-    assertEquals(List.of("H3"), slots.slots().stream().map(Slot::hole).toList());
+    assertEquals(List.of("H3"), slots.slots().stream().map(SlottedHole::hole).toList());
     assertEquals(1.5, slots.slots().get(0).travel(), 1e-6);
     assertEquals(-90, Math.toDegrees(slots.slots().get(0).direction()), 1e-3);
   }

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.hub.RigidFit.Round;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -25,7 +25,7 @@ class RigidFitTest {
     return ring;
   }
 
-  private static List<Round> moved(List<Round> rounds, Motion motion) {
+  private static List<Round> moved(List<Round> rounds, RigidTransform motion) {
     return rounds.stream().map(r -> new Round(motion.of(r.centre()), r.diameter())).toList();
   }
 
@@ -37,8 +37,8 @@ class RigidFitTest {
       double screw = 3 + random.nextInt(6);
       double hole = screw + random.nextDouble();
       List<Round> screws = ring(count, 30 + 90 * random.nextDouble(), random.nextDouble(), screw);
-      Motion motion =
-          new Motion(
+      RigidTransform motion =
+          new RigidTransform(
               false,
               20 * random.nextDouble() - 10,
               new Point(random.nextGaussian() * 20, random.nextGaussian() * 20));
@@ -88,7 +88,9 @@ class RigidFitTest {
       screws.add(new Round(Point.polar(35, Math.toRadians(degrees)), 5));
     }
     List<Round> holes =
-        moved(screws, Motion.turn(2)).stream().map(r -> new Round(r.centre(), 5.3)).toList();
+        moved(screws, RigidTransform.turn(2)).stream()
+            .map(r -> new Round(r.centre(), 5.3))
+            .toList();
     RigidFit fit = RigidFit.of(screws, holes);
     assertEquals(List.of(0, 1, 2, 3, 4), fit.holes());
     assertEquals(2, fit.placement().turn(), 1e-6);
@@ -102,7 +104,7 @@ class RigidFitTest {
       screws.add(new Round(Point.polar(35, Math.toRadians(degrees)), 5));
     }
     List<Round> holes =
-        moved(screws, Motion.MIRROR).stream().map(r -> new Round(r.centre(), 5.5)).toList();
+        moved(screws, RigidTransform.MIRROR).stream().map(r -> new Round(r.centre(), 5.5)).toList();
     assertTrue(RigidFit.of(screws, holes).clearance() < -0.5);
   }
 
@@ -128,7 +130,7 @@ class RigidFitTest {
                 5 + random.nextInt(2)));
       }
       List<Round> holes = new ArrayList<>();
-      Motion motion = new Motion(false, 7 * random.nextDouble(), new Point(1, -2));
+      RigidTransform motion = new RigidTransform(false, 7 * random.nextDouble(), new Point(1, -2));
       for (Round r : moved(screws, motion)) {
         holes.add(
             new Round(

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.plate.BoltCircle;
 import felloe.plate.Place;
 import java.util.ArrayList;
@@ -181,8 +181,8 @@ class BoltGroupTest {
       Collections.shuffle(order, random);
       List<Point> shuffled =
           new BoltGroup(order.stream().map(screws::get).toList()).shares(force, at, 5000);
-      Motion turn = Motion.turn(2 * Math.PI * random.nextDouble());
-      Motion all = turn;
+      RigidTransform turn = RigidTransform.turn(2 * Math.PI * random.nextDouble());
+      RigidTransform all = turn;
       List<Point> turned =
           new BoltGroup(screws.stream().map(all::of).toList())
               .shares(turn.of(force), all.of(at), 5000);

@@ -84,7 +84,7 @@ class RandomJointsTest {
   private static void isSound(PlannedJoint joint, String why) {
     assertFalse(joint.holes().isEmpty(), why);
     assertTrue(joint.clamped() > 0, why);
-    double parts = joint.parts().stream().mapToDouble(Part::thickness).sum();
+    double parts = joint.parts().stream().mapToDouble(ClampedPart::thickness).sum();
     assertTrue(joint.clamped() <= parts + 1e-9, why);
     assertTrue(joint.engagement() >= 0 && joint.engagement() <= joint.length(), why);
     assertTrue(joint.torque().low() > 0 && joint.torque().low() < joint.torque().high(), why);

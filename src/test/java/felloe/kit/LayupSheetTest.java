@@ -2,13 +2,13 @@ package felloe.kit;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.drawing.Mark;
+import felloe.drawing.Page;
+import felloe.drawing.Paper;
 import felloe.geometry.Box;
 import felloe.hub.HubCatalogue;
 import felloe.layup.LayupPlan;
 import felloe.layup.MaterialBook;
-import felloe.paper.Mark;
-import felloe.paper.Page;
-import felloe.paper.Paper;
 import felloe.plate.LayupWish;
 import felloe.plate.Plate;
 import felloe.shape.Materials;

@@ -115,7 +115,7 @@ class StripsTest {
   @Test
   void theBoundKeepsItsConfidence() {
     Random random = new Random(SEED);
-    double k = ToleranceFactor.of(5, Sample.SHARE, Sample.CONFIDENCE);
+    double k = ToleranceFactor.of(5, NormalSample.SHARE, NormalSample.CONFIDENCE);
     int kept = 0;
     int trials = 20_000;
     for (int i = 0; i < trials; i++) {
@@ -136,7 +136,7 @@ class StripsTest {
   // Student's t for 4 degrees of freedom, two-sided 95 %: 2.776 (any table).
   @Test
   void aSampleHasItsMeanDeviationIntervalAndBound() {
-    Sample s = Sample.of(List.of(500.0, 510.0, 520.0, 530.0, 540.0));
+    NormalSample s = NormalSample.of(List.of(500.0, 510.0, 520.0, 530.0, 540.0));
     assertEquals(520, s.mean(), 1e-9);
     assertEquals(Math.sqrt(250), s.deviation(), 1e-9);
     assertEquals(500, s.least());
@@ -148,13 +148,13 @@ class StripsTest {
 
   @Test
   void oneStripHasNoBoundAndTwoThatDifferMuchHaveNone() {
-    Sample one = Sample.of(List.of(500.0));
+    NormalSample one = NormalSample.of(List.of(500.0));
     assertEquals(500, one.mean());
     assertTrue(one.lower().isEmpty() && one.interval().isEmpty());
-    Sample two = Sample.of(List.of(450.0, 550.0));
+    NormalSample two = NormalSample.of(List.of(450.0, 550.0));
     holds("20.581", two.factor().getAsDouble());
     assertTrue(two.lower().isEmpty());
-    Sample alike = Sample.of(List.of(500.0, 500.0));
+    NormalSample alike = NormalSample.of(List.of(500.0, 500.0));
     assertEquals(500, alike.lower().getAsDouble(), 1e-9);
   }
 
@@ -165,7 +165,7 @@ class StripsTest {
     assertTrue(odd(0, 5));
     assertTrue(odd(9, 10));
     List<Double> even = List.of(500.0, 505.0, 495.0, 502.0, 498.0);
-    assertTrue(Sample.of(even).outlier(even).isEmpty());
+    assertTrue(NormalSample.of(even).outlier(even).isEmpty());
     assertEquals(1.715, limit(5), 2e-3);
     assertEquals(2.290, limit(10), 2e-3);
   }
@@ -176,7 +176,7 @@ class StripsTest {
     for (int i = 0; i < count; i++) {
       figures.add(i == at ? 900.0 : 500 + (i % 3));
     }
-    return Sample.of(figures).outlier(figures).orElse(-1) == at;
+    return NormalSample.of(figures).outlier(figures).orElse(-1) == at;
   }
 
   /** Residual over deviation at which a figure becomes odd, found by moving it outward. */
@@ -186,13 +186,13 @@ class StripsTest {
     for (int step = 0; step < 60; step++) {
       double middle = (low + high) / 2;
       List<Double> figures = figures(count, middle);
-      if (Sample.of(figures).outlier(figures).isPresent()) {
+      if (NormalSample.of(figures).outlier(figures).isPresent()) {
         high = middle;
       } else {
         low = middle;
       }
     }
-    Sample s = Sample.of(figures(count, high));
+    NormalSample s = NormalSample.of(figures(count, high));
     return (1000 + high - s.mean()) / s.deviation();
   }
 
@@ -251,8 +251,8 @@ class StripsTest {
                 OptionalDouble.empty(),
                 List.of(new Strip.Reading(1, 1)),
                 true));
-    assertThrows(IllegalArgumentException.class, () -> Sample.of(List.of()));
-    assertThrows(IllegalArgumentException.class, () -> Sample.of(List.of(1.0, -1.0)));
+    assertThrows(IllegalArgumentException.class, () -> NormalSample.of(List.of()));
+    assertThrows(IllegalArgumentException.class, () -> NormalSample.of(List.of(1.0, -1.0)));
     assertThrows(IllegalArgumentException.class, () -> ToleranceFactor.of(1, 0.9, 0.95));
     assertThrows(IllegalArgumentException.class, () -> ToleranceFactor.of(5, 1, 0.95));
   }

@@ -11,9 +11,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.geometry.Box;
 import felloe.geometry.Combine;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.geometry.RigidTransform;
 import felloe.plate.BadInput;
 import felloe.plate.LayupWish;
 import java.util.ArrayList;
@@ -68,7 +68,7 @@ class ClothPlanTest {
     LayupPlan plan = plan(disc(250, 2.2), wish().angles(0.0, 45.0, 30.0, -30.0).value());
     for (ClothPiece piece : plan.cloth().pieces()) {
       double angle = plan.stack().plies().get(piece.ply() - 1).angle();
-      Motion motion = piece.fromPlate();
+      RigidTransform motion = piece.fromPlate();
       Point warp = motion.of(Point.polar(1, Math.toRadians(angle))).minus(motion.of(Point.ORIGIN));
       assertTrue(
           Math.abs(Math.abs(warp.y()) - 1) < 1e-9 || Math.abs(Math.abs(warp.x()) - 1) < 1e-9,
@@ -92,7 +92,7 @@ class ClothPlanTest {
     holds(plan, "all one way");
     for (ClothPiece piece : plan.cloth().pieces()) {
       double angle = plan.stack().plies().get(piece.ply() - 1).angle();
-      Motion motion = piece.fromPlate();
+      RigidTransform motion = piece.fromPlate();
       Point warp = motion.of(Point.polar(1, Math.toRadians(angle))).minus(motion.of(Point.ORIGIN));
       assertEquals(1, Math.abs(warp.y()), 1e-9, piece.label());
     }

@@ -12,9 +12,9 @@ import felloe.plate.MaterialKind;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Prices;
+import felloe.plate.Requested;
 import felloe.plate.Stock;
 import felloe.plate.Window;
-import felloe.plate.Wished;
 import java.util.List;
 import java.util.Optional;
 
@@ -87,7 +87,7 @@ final class LayupPlates {
     Wish plies(int plies) {
       return new Wish(
           with(
-              Optional.of(new Wished<>(plies, PLACE)),
+              Optional.of(new Requested<>(plies, PLACE)),
               Optional.empty(),
               value.fraction(),
               value.panel()));
@@ -97,7 +97,7 @@ final class LayupPlates {
       return new Wish(
           with(
               Optional.empty(),
-              Optional.of(new Wished<>(List.of(angles), PLACE)),
+              Optional.of(new Requested<>(List.of(angles), PLACE)),
               value.fraction(),
               value.panel()));
     }
@@ -107,7 +107,7 @@ final class LayupPlates {
           with(
               value.plies(),
               value.angles(),
-              Optional.of(new Wished<>(fraction, PLACE)),
+              Optional.of(new Requested<>(fraction, PLACE)),
               Optional.empty()));
     }
 
@@ -118,14 +118,14 @@ final class LayupPlates {
               value.plies(),
               value.angles(),
               Optional.empty(),
-              Optional.of(new Wished<>(panel, PLACE))));
+              Optional.of(new Requested<>(panel, PLACE))));
     }
 
     private LayupWish with(
-        Optional<Wished<Integer>> plies,
-        Optional<Wished<List<Double>>> angles,
-        Optional<Wished<Double>> fraction,
-        Optional<Wished<LayupWish.Panel>> panel) {
+        Optional<Requested<Integer>> plies,
+        Optional<Requested<List<Double>>> angles,
+        Optional<Requested<Double>> fraction,
+        Optional<Requested<LayupWish.Panel>> panel) {
       return new LayupWish(
           value.cloth(),
           value.process(),
@@ -223,8 +223,8 @@ final class LayupPlates {
       return new Wish(figures.over(value));
     }
 
-    private static <T> Optional<Wished<T>> wished(T value) {
-      return Optional.ofNullable(value).map(v -> new Wished<>(v, PLACE));
+    private static <T> Optional<Requested<T>> wished(T value) {
+      return Optional.ofNullable(value).map(v -> new Requested<>(v, PLACE));
     }
   }
 }

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 
 class DesignSpaceTest {
 
-  private static final Span RIM = new Span("rim", 28, 40);
-  private static final Span THICK = new Span("thick", 3, 6);
+  private static final FigureRange RIM = new FigureRange("rim", 28, 40);
+  private static final FigureRange THICK = new FigureRange("thick", 3, 6);
 
   @Test
   void theGridHoldsEveryCombinationAndBothEnds() {
@@ -73,8 +73,8 @@ class DesignSpaceTest {
 
   @Test
   void spansAndSpacesThatMakeNoSenseAreRefused() {
-    assertThrows(IllegalArgumentException.class, () -> new Span("rim", 5, 5));
-    assertThrows(IllegalArgumentException.class, () -> new Span("rim", Double.NaN, 5));
+    assertThrows(IllegalArgumentException.class, () -> new FigureRange("rim", 5, 5));
+    assertThrows(IllegalArgumentException.class, () -> new FigureRange("rim", Double.NaN, 5));
     assertThrows(IllegalArgumentException.class, () -> new DesignSpace(List.of(), 4));
     assertThrows(IllegalArgumentException.class, () -> new DesignSpace(List.of(RIM), 1));
     IllegalArgumentException many =

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class LoadStudyTest {
 
   private static final double A = 150;
-  private static final Section ALUMINIUM = Section.isotropic(70_000, 0.3, 5, 240);
+  private static final PlateSection ALUMINIUM = PlateSection.isotropic(70_000, 0.3, 5, 240);
   private static final Region RING =
       new Region(Contour.circle(Point.ORIGIN, A), List.of(Contour.circle(Point.ORIGIN, 45)));
 
@@ -130,7 +130,7 @@ class LoadStudyTest {
     // A rod on springs: deflections by unit pushes at three places, symmetric, positive definite.
     double[][] by = {{2, 0.5, 0.1}, {0.5, 1, 0.3}, {0.1, 0.3, 3}};
     double[] free = {-1, 0.2, 0.4};
-    double[] push = new FacePush(j -> by[j]).against(free);
+    double[] push = new UnilateralContact(j -> by[j]).against(free);
     for (int i = 0; i < 3; i++) {
       double gap = free[i];
       for (int j = 0; j < 3; j++) {
@@ -147,7 +147,7 @@ class LoadStudyTest {
   void theFacePushesTheSameWhenItMustBeSwept() {
     // Two places that move alike: their matrix has no factor, so no guess can be worked out.
     double[][] by = {{1, 1}, {1, 1}};
-    double[] push = new FacePush(j -> by[j]).against(new double[] {-1, -1});
+    double[] push = new UnilateralContact(j -> by[j]).against(new double[] {-1, -1});
     assertEquals(1, push[0] + push[1], 1e-9);
     assertTrue(push[0] >= 0 && push[1] >= 0);
   }
@@ -194,7 +194,7 @@ class LoadStudyTest {
    */
   @Test
   void aThickPlateIsToldByItsTransverseShear() {
-    Section thick = Section.isotropic(70_000, 0.3, 30, 240);
+    PlateSection thick = PlateSection.isotropic(70_000, 0.3, 30, 240);
     double thin =
         reckon(RING, new Support.Clamped(90), pull(0, 0, 400)).cases().get(0).shearShare();
     double share =

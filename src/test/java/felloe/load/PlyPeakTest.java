@@ -54,7 +54,7 @@ class PlyPeakTest {
             List.of(new HandForce(new Point(150, 0), 0, 0, 200)),
             0,
             "for the test");
-    Section section = Section.of(laminate(0, 45, 0, 45, 45, 0, 45, 0), 2_700);
+    PlateSection section = PlateSection.of(laminate(0, 45, 0, 45, 45, 0, 45, 0), 2_700);
     LoadResult result =
         new LoadStudy(ring, section, new Support.Clamped(90), List.of(pull))
             .reckon(new LoadStudy.Patience(0.01, 0.05, 1, 20_000));
@@ -71,6 +71,6 @@ class PlyPeakTest {
 
   @Test
   void aPlateWithoutPliesHasNone() {
-    assertEquals(0, Section.isotropic(70_000, 0.3, 5, 240).strength().plies());
+    assertEquals(0, PlateSection.isotropic(70_000, 0.3, 5, 240).strength().plies());
   }
 }

@@ -200,7 +200,7 @@ class RingPlateTest {
   @CsvSource({"0.2, 0.201532", "0.3, 0.138947", "0.5, 0.050455"})
   void transverseShearAddsWhatTheClosedFormSays(double part, double deflection) {
     Ring ring = new Ring(part);
-    Section section = Section.isotropic(70_000, 0.3, 20, 240);
+    PlateSection section = PlateSection.isotropic(70_000, 0.3, 20, 240);
     BitSet held = new BitSet();
     for (int i = 0; i < ring.mesh.nodes(); i++) {
       if (ring.inner(i)) {

@@ -32,9 +32,12 @@ class StockSectionTest {
     for (int i = 0; i < grain.thicknesses().size(); i++) {
       assertEquals(17_500, 1000 * sheet.moduli().get(i) + grain.across().get(i), 1e-6);
     }
-    assertEquals((6105 + 6781) / 2.0, Between.at(grain.thicknesses(), grain.across(), 10.5), 1e-9);
-    assertEquals(4763, Between.at(grain.thicknesses(), grain.across(), 3), 1e-9);
-    assertEquals(7452, Between.at(grain.thicknesses(), grain.across(), 30), 1e-9);
+    assertEquals(
+        (6105 + 6781) / 2.0,
+        TableInterpolation.at(grain.thicknesses(), grain.across(), 10.5),
+        1e-9);
+    assertEquals(4763, TableInterpolation.at(grain.thicknesses(), grain.across(), 3), 1e-9);
+    assertEquals(7452, TableInterpolation.at(grain.thicknesses(), grain.across(), 30), 1e-9);
   }
 
   /** Orthotropic plate: D11 = E1 t^3 / 12 (1 - nu12 nu21), and G t^3 / 12 in twist. */

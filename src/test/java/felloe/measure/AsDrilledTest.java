@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.hub.Cure;
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubSpec;
@@ -40,7 +40,7 @@ class AsDrilledTest {
 
   /** The plate's hub holes, one of them moved, seen turned and shifted. */
   private static List<Point> drilled(int moved, Point by) {
-    Motion seen = new Motion(false, 0.7, new Point(3, -8));
+    RigidTransform seen = new RigidTransform(false, 0.7, new Point(3, -8));
     List<Point> holes = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
       holes.add(seen.of(i == moved ? meant().get(i).plus(by) : meant().get(i)));
@@ -95,7 +95,7 @@ class AsDrilledTest {
       double tx = x + step * random.nextGaussian();
       double ty = y + step * random.nextGaussian();
       double ta = turn + step * random.nextGaussian() / 35;
-      Motion motion = new Motion(false, ta, new Point(tx, ty));
+      RigidTransform motion = new RigidTransform(false, ta, new Point(tx, ty));
       double worst = 0;
       for (int i = 0; i < 6; i++) {
         worst = Math.max(worst, motion.of(holes.get(i)).distance(meant().get(i)));
@@ -115,7 +115,7 @@ class AsDrilledTest {
     AsDrilledResult result = of(drilled(2, new Point(-0.4, 0.35)), 5.3, false);
     assertEquals(Verdict.FAIL, result.verdict());
     assertFalse(result.fit().enters());
-    Openings least = result.openings().get(0);
+    HoleEnlargement least = result.openings().get(0);
     assertEquals(1, least.all().size(), least.toString());
     assertEquals("H3", least.all().get(0).hole());
     assertTrue(least.clearance() >= -1e-6 && least.clearance() < 0.1, least.toString());
@@ -213,16 +213,18 @@ class AsDrilledTest {
       Hole one = holes.get(i);
       labels.add("" + (i + 1));
       Place place = Place.of("plate.yaml", i + 4, 5);
-      readings.add(new Reading(i, i, Optional.empty(), Over.DIAMETER, one.diameter(), 0.05, place));
+      readings.add(
+          new Reading(i, i, Optional.empty(), ReadingKind.DIAMETER, one.diameter(), 0.05, place));
       for (int j = i + 1; j < holes.size(); j++) {
         double between = one.centre().distance(holes.get(j).centre());
-        readings.add(new Reading(i, j, Optional.empty(), Over.CENTRES, between, 0.05, place));
+        readings.add(
+            new Reading(i, j, Optional.empty(), ReadingKind.CENTRES, between, 0.05, place));
       }
     }
     return new Measured(
         "plate.yaml",
         labels,
-        On.HOLES,
+        ContactFeature.HOLES,
         Optional.empty(),
         readings,
         List.of(),
@@ -258,7 +260,7 @@ class AsDrilledTest {
   }
 
   private static double room(List<Hole> holes, double pin, double[] at) {
-    Motion motion = new Motion(false, at[2], new Point(at[0], at[1]));
+    RigidTransform motion = new RigidTransform(false, at[2], new Point(at[0], at[1]));
     double least = Double.MAX_VALUE;
     for (int i = 0; i < holes.size(); i++) {
       double off = motion.of(meant().get(i)).distance(holes.get(i).centre());
@@ -347,7 +349,7 @@ class AsDrilledTest {
   void tooFewReadingsSayWhichPairIsWanted() {
     Calliper few = new Calliper(drilled(-1, Point.ORIGIN), 5.5, 0.05, null).diameter(0);
     for (int i = 0; i < 6; i++) {
-      few.over(Over.OUTSIDE, i, (i + 1) % 6);
+      few.over(ReadingKind.OUTSIDE, i, (i + 1) % 6);
     }
     BadInput bad =
         assertThrows(BadInput.class, () -> AsDrilled.of(PLATE, HUB, few.measured(), false));

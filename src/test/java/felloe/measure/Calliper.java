@@ -39,16 +39,16 @@ final class Calliper {
   }
 
   /** Holes counted from 0. */
-  Calliper over(Over over, int from, int to) {
+  Calliper over(ReadingKind over, int from, int to) {
     double true1 = centres.get(from).distance(centres.get(to)) + over.halves() * size;
     return add(from, to, Optional.empty(), over, true1);
   }
 
   Calliper diameter(int hole) {
-    return add(hole, hole, Optional.empty(), Over.DIAMETER, size);
+    return add(hole, hole, Optional.empty(), ReadingKind.DIAMETER, size);
   }
 
-  Calliper edge(int hole, Edge edge, Over over, double offset) {
+  Calliper edge(int hole, ReferenceEdge edge, ReadingKind over, double offset) {
     double along = edge.inward().dot(centres.get(hole)) + offset;
     return add(hole, hole, Optional.of(edge), over, along + over.halves() * size / 2);
   }
@@ -56,7 +56,7 @@ final class Calliper {
   Calliper allPairs() {
     for (int i = 0; i < centres.size(); i++) {
       for (int j = i + 1; j < centres.size(); j++) {
-        over(Over.OUTSIDE, i, j);
+        over(ReadingKind.OUTSIDE, i, j);
       }
     }
     return this;
@@ -66,10 +66,10 @@ final class Calliper {
   Calliper formPairs() {
     int n = centres.size();
     for (int i = 0; i < n; i++) {
-      over(Over.OUTSIDE, i, (i + 1) % n).over(Over.OUTSIDE, i, (i + 2) % n);
+      over(ReadingKind.OUTSIDE, i, (i + 1) % n).over(ReadingKind.OUTSIDE, i, (i + 2) % n);
     }
     for (int i = 0; i < n / 2 && n % 2 == 0; i++) {
-      over(Over.OUTSIDE, i, i + n / 2);
+      over(ReadingKind.OUTSIDE, i, i + n / 2);
     }
     return this;
   }
@@ -85,7 +85,8 @@ final class Calliper {
     return centres;
   }
 
-  private Calliper add(int from, int to, Optional<Edge> edge, Over over, double truth) {
+  private Calliper add(
+      int from, int to, Optional<ReferenceEdge> edge, ReadingKind over, double truth) {
     Place place = Place.of("hub.yaml", readings.size() + 4, 5);
     readings.add(new Reading(from, to, edge, over, truth + error(), plusMinus, place));
     return this;
@@ -106,10 +107,10 @@ final class Calliper {
   }
 
   Measured measured() {
-    return measured(On.HOLES);
+    return measured(ContactFeature.HOLES);
   }
 
-  Measured measured(On on) {
+  Measured measured(ContactFeature on) {
     List<String> labels = new ArrayList<>();
     for (int i = 1; i <= centres.size(); i++) {
       labels.add("" + i);

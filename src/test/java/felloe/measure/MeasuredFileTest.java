@@ -50,9 +50,9 @@ class MeasuredFileTest {
     assertEquals(3, measured.readings().size());
     assertEquals(0.05, measured.readings().get(0).plusMinus());
     assertEquals(0.1, measured.readings().get(1).plusMinus());
-    assertEquals(Over.INSIDE, measured.readings().get(2).over());
+    assertEquals(ReadingKind.INSIDE, measured.readings().get(2).over());
     assertEquals(4, measured.readings().get(2).to());
-    assertEquals(On.HOLES, measured.on());
+    assertEquals(ContactFeature.HOLES, measured.on());
   }
 
   @Test
@@ -60,9 +60,9 @@ class MeasuredFileTest {
     assertEquals(6, yaml("holes: 6\nhole_diameter: [5, 5, 5, 5, 5, 5.1]").readings().size());
     assertEquals(2, yaml("holes: 6\nhole_diameter: {H1: 5, H3: 5.2}").readings().size());
     Measured one = yaml(readings("hole: 3, over: diameter, reads: 5.52"));
-    assertEquals(Over.DIAMETER, one.readings().get(0).over());
+    assertEquals(ReadingKind.DIAMETER, one.readings().get(0).over());
     Measured screws = yaml("holes: 4\nscrew_diameter: 4.9");
-    assertEquals(On.SCREWS, screws.on());
+    assertEquals(ContactFeature.SCREWS, screws.on());
   }
 
   @Test
@@ -218,7 +218,7 @@ class MeasuredFileTest {
     assertEquals(6, measured.count());
     assertEquals(3, measured.readings().size());
     assertEquals(0.05, measured.readings().get(1).plusMinus());
-    assertEquals(Edge.LEFT, measured.readings().get(2).edge().orElseThrow());
+    assertEquals(ReferenceEdge.LEFT, measured.readings().get(2).edge().orElseThrow());
     assertEquals(1, measured.waiting().size());
   }
 

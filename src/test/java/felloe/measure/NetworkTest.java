@@ -16,7 +16,7 @@ class NetworkTest {
   private static Reading distance(int from, int to, double reads, double sigma) {
     Place place = Place.of("net.yaml", 1, 1);
     return new Reading(
-        from, to, Optional.empty(), Over.CENTRES, reads, Reading.COVERAGE * sigma, place);
+        from, to, Optional.empty(), ReadingKind.CENTRES, reads, Reading.COVERAGE * sigma, place);
   }
 
   private static Equations equations(int count, List<Reading> readings) {
@@ -146,10 +146,10 @@ class NetworkTest {
   @Test
   void tauOfOneIsBoundedByItsFreedom() {
     for (int freedom = 2; freedom < 40; freedom++) {
-      double tau = Slips.tau(freedom, 0.05);
+      double tau = OutlierDetection.tau(freedom, 0.05);
       assertTrue(tau < Math.sqrt(freedom) && tau > 1, freedom + " " + tau);
     }
-    assertEquals(1.96, Slips.tau(100_000, 0.05), 0.001);
+    assertEquals(1.96, OutlierDetection.tau(100_000, 0.05), 0.001);
   }
 
   @Test
@@ -164,6 +164,6 @@ class NetworkTest {
     // Nine distances for nine unknowns, yet on a circle such a network can bend (Bolker and Roth,
     // 1980).
     Adjustment net = adjust(equations(6, readings), holes);
-    assertTrue(!Told.all(net));
+    assertTrue(!ObservabilityTest.all(net));
   }
 }

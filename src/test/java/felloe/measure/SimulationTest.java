@@ -57,9 +57,9 @@ class SimulationTest {
     if (few) {
       int across = n / 2;
       calliper
-          .over(Over.OUTSIDE, 0, across)
-          .over(Over.OUTSIDE, 1, 1 + across == n ? 0 : 1 + across);
-      calliper.over(Over.OUTSIDE, n == 3 ? 2 : 0, n == 3 ? 0 : 1);
+          .over(ReadingKind.OUTSIDE, 0, across)
+          .over(ReadingKind.OUTSIDE, 1, 1 + across == n ? 0 : 1 + across);
+      calliper.over(ReadingKind.OUTSIDE, n == 3 ? 2 : 0, n == 3 ? 0 : 1);
     } else {
       calliper.allPairs();
     }

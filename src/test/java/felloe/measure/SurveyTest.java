@@ -40,9 +40,9 @@ class SurveyTest {
     Calliper calliper =
         new Calliper(Calliper.ring(6, 70), 5.5, 0.1, null)
             .diameter(0)
-            .over(Over.OUTSIDE, 0, 3)
-            .over(Over.OUTSIDE, 1, 4)
-            .over(Over.OUTSIDE, 0, 1);
+            .over(ReadingKind.OUTSIDE, 0, 3)
+            .over(ReadingKind.OUTSIDE, 1, 4)
+            .over(ReadingKind.OUTSIDE, 0, 1);
     SurveyResult result = of(calliper);
     assertTrue(result.even());
     assertEquals(70, result.pattern().orElseThrow().pcd(), 1e-7);
@@ -59,7 +59,7 @@ class SurveyTest {
       while (!result.told() || result.even()) {
         Measured.Pair pair = result.next().get(0);
         order.append(result.measured().holes(pair)).append(' ').append(pair.over()).append("; ");
-        if (pair.over() == Over.DIAMETER) {
+        if (pair.over() == ReadingKind.DIAMETER) {
           calliper.diameter(pair.from());
         } else {
           calliper.over(pair.over(), pair.from(), pair.to());
@@ -76,7 +76,9 @@ class SurveyTest {
     List<Point> centres = Calliper.ring(5, 69);
     Calliper calliper = new Calliper(centres, 5.2, 0.1, null).diameter(0).allPairs();
     for (int i = 0; i < 5; i++) {
-      calliper.edge(i, Edge.LEFT, Over.CENTRES, 60).edge(i, Edge.BOTTOM, Over.NEAR_SIDE, 80);
+      calliper
+          .edge(i, ReferenceEdge.LEFT, ReadingKind.CENTRES, 60)
+          .edge(i, ReferenceEdge.BOTTOM, ReadingKind.NEAR_SIDE, 80);
     }
     SurveyResult result = of(calliper);
     for (int i = 0; i < 5; i++) {
@@ -115,7 +117,7 @@ class SurveyTest {
     List<Point> centres = Calliper.ring(5, 69);
     Calliper calliper = new Calliper(centres, 5.2, 0.1, null).diameter(0).allPairs();
     for (int i = 0; i < 5; i++) {
-      calliper.edge(i, Edge.RIGHT, Over.FAR_SIDE, 60);
+      calliper.edge(i, ReferenceEdge.RIGHT, ReadingKind.FAR_SIDE, 60);
     }
     SurveyResult result = of(calliper);
     for (int i = 0; i < 5; i++) {
@@ -130,7 +132,9 @@ class SurveyTest {
     java.util.Collections.reverse(centres);
     Calliper calliper = new Calliper(centres, 5.2, 0.1, null).diameter(0).allPairs();
     for (int i = 0; i < 5; i++) {
-      calliper.edge(i, Edge.LEFT, Over.CENTRES, 60).edge(i, Edge.TOP, Over.CENTRES, 60);
+      calliper
+          .edge(i, ReferenceEdge.LEFT, ReadingKind.CENTRES, 60)
+          .edge(i, ReferenceEdge.TOP, ReadingKind.CENTRES, 60);
     }
     SurveyResult result = of(calliper);
     assertTrue(result.clockwise());
@@ -141,20 +145,23 @@ class SurveyTest {
   void tooFewReadingsSayWhatToMeasure() {
     SurveyResult none = of(new Calliper(Calliper.ring(6, 70), 5.5, 0.1, null));
     assertFalse(none.told());
-    assertEquals(Over.DIAMETER, none.next().get(0).over());
+    assertEquals(ReadingKind.DIAMETER, none.next().get(0).over());
     // Only neighbours over outside: size and circle cannot be told apart.
     Calliper neighbours = new Calliper(Calliper.ring(6, 70), 5.5, 0.1, null);
     for (int i = 0; i < 6; i++) {
-      neighbours.over(Over.OUTSIDE, i, (i + 1) % 6);
+      neighbours.over(ReadingKind.OUTSIDE, i, (i + 1) % 6);
     }
     assertFalse(of(neighbours).told());
-    assertEquals(Over.DIAMETER, of(neighbours).next().get(0).over());
+    assertEquals(ReadingKind.DIAMETER, of(neighbours).next().get(0).over());
   }
 
   @Test
   void outsideAndInsideOfPairsTellTheSizeWithoutAReadingOfIt() {
     Calliper calliper = new Calliper(Calliper.ring(6, 70), 5.5, 0.1, null);
-    calliper.over(Over.OUTSIDE, 0, 3).over(Over.INSIDE, 0, 3).over(Over.OUTSIDE, 0, 1);
+    calliper
+        .over(ReadingKind.OUTSIDE, 0, 3)
+        .over(ReadingKind.INSIDE, 0, 3)
+        .over(ReadingKind.OUTSIDE, 0, 1);
     SurveyResult result = of(calliper);
     assertEquals(5.5, result.pattern().orElseThrow().size().orElseThrow(), 1e-6);
     assertEquals(70, result.pattern().orElseThrow().pcd(), 1e-6);

@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.cutting.CutPlan;
 import felloe.cutting.CutSetup;
 import felloe.cutting.FeedTable;
-import felloe.geometry.Motion;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
+import felloe.geometry.RigidTransform;
 import felloe.plate.DemoPlates;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -46,7 +46,7 @@ class BadProgramsTest {
         new Window(
             "W1",
             WindowUse.OPEN,
-            RandomShapes.roundedRectangle(30, 14, 4).moved(Motion.shift(-10, 8)),
+            RandomShapes.roundedRectangle(30, 14, 4).moved(RigidTransform.shift(-10, 8)),
             Place.BUILT_IN);
     List<Hole> holes =
         List.of(

@@ -3,9 +3,9 @@ package felloe.out;
 import felloe.geometry.Arc;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
+import felloe.geometry.RigidTransform;
 import felloe.plate.DemoPlates;
 import felloe.plate.Plate;
 import java.util.LinkedHashMap;
@@ -28,8 +28,9 @@ final class CutDrawings {
     for (Plate plate : DemoPlates.all()) {
       CutDrawing finish = CutDrawing.finish(plate);
       all.put(plate.name(), finish.with(CutDrawing.centres(plate, 3)));
-      Motion place =
-          Motion.turn(Math.toRadians(37.3 * count)).then(Motion.shift(400 * count, 123.4));
+      RigidTransform place =
+          RigidTransform.turn(Math.toRadians(37.3 * count))
+              .then(RigidTransform.shift(400 * count, 123.4));
       sheet = sheet.with(finish.moved(place));
       count++;
     }

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.geometry.Arc;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
 import felloe.plate.DemoPlates;
 import felloe.plate.Plate;
@@ -121,7 +121,7 @@ class DxfWriterTest {
     CutDrawing all = new CutDrawing(List.of());
     int count = 0;
     for (CutDrawing drawing : CutDrawings.all().values()) {
-      all = all.with(drawing.moved(Motion.shift(0, 3000.0 * count++)));
+      all = all.with(drawing.moved(RigidTransform.shift(0, 3000.0 * count++)));
     }
     List<String> found = Ezdxf.read(DxfWriter.write(all, CutDrawings.ABOUT), folder);
     assertTrue(found.contains("version AC1009"), found.get(0));
@@ -232,7 +232,8 @@ class DxfWriterTest {
             new Line(new Point(4050, 4100), flat.from()));
     DxfReader reader = read(CutDrawings.of(slice));
     assertSame(slice.segments(), reader.entities.get(0).edges(), "flat arc");
-    Contour knob = RandomShapes.roundedRectangle(40, 24, 8).moved(Motion.shift(9000, -9000));
+    Contour knob =
+        RandomShapes.roundedRectangle(40, 24, 8).moved(RigidTransform.shift(9000, -9000));
     assertSame(
         knob.segments(), read(CutDrawings.of(knob)).entities.get(0).edges(), "far from home");
   }
@@ -280,7 +281,7 @@ class DxfWriterTest {
   void aSheetOfPlatesHoldsEachPlateOnce() {
     Plate plate = DemoPlates.bittern();
     CutDrawing one = CutDrawing.finish(plate);
-    CutDrawing two = one.with(one.moved(Motion.turnAbout(new Point(200, 0), Math.PI)));
+    CutDrawing two = one.with(one.moved(RigidTransform.turnAbout(new Point(200, 0), Math.PI)));
     assertEquals(2 * read(one).entities.size(), read(two).entities.size());
   }
 }

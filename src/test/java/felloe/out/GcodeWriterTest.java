@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.cutting.CutterTool;
 import felloe.cutting.Dialect;
-import felloe.cutting.Height;
+import felloe.cutting.JobHeights;
 import felloe.cutting.Move;
 import felloe.cutting.Operation;
 import felloe.geometry.Arc;
@@ -27,7 +27,7 @@ class GcodeWriterTest {
 
   private static final CutterTool MILL =
       new CutterTool("3 mm end mill", CutterTool.Kind.END_MILL, 3, 2);
-  private static final Height HEIGHT = new Height(8, 1.5, -6);
+  private static final JobHeights HEIGHT = new JobHeights(8, 1.5, -6);
   private static final Dialect PLAIN = Dialects.plain();
 
   @Test

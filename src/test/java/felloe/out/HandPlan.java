@@ -1,7 +1,7 @@
 package felloe.out;
 
 import felloe.cutting.CutterTool;
-import felloe.cutting.Height;
+import felloe.cutting.JobHeights;
 import felloe.cutting.Move;
 import felloe.cutting.Operation;
 import felloe.geometry.Contour;
@@ -25,7 +25,7 @@ import java.util.TreeMap;
  */
 final class HandPlan {
 
-  static final Height HEIGHT = new Height(8, 1.5, -6);
+  static final JobHeights HEIGHT = new JobHeights(8, 1.5, -6);
   static final double STOCK = 5.8;
   private static final CutterTool MILL =
       new CutterTool("3 mm end mill", CutterTool.Kind.END_MILL, 3, 2);

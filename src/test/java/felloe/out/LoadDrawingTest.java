@@ -4,20 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.document.LoadPages;
+import felloe.document.WordBlock;
+import felloe.drawing.Correction;
+import felloe.drawing.Drawing;
+import felloe.drawing.LoadPicture;
+import felloe.drawing.LoadView;
+import felloe.drawing.LoadViews;
+import felloe.drawing.Mark;
+import felloe.drawing.Page;
+import felloe.drawing.Paper;
+import felloe.drawing.Picture;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
-import felloe.paper.Correction;
-import felloe.paper.Drawing;
-import felloe.paper.LoadPages;
-import felloe.paper.LoadPicture;
-import felloe.paper.LoadView;
-import felloe.paper.LoadViews;
-import felloe.paper.Mark;
-import felloe.paper.Page;
-import felloe.paper.Paper;
-import felloe.paper.Picture;
-import felloe.paper.WordBlock;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -74,7 +74,8 @@ class LoadDrawingTest {
             .and(
                 Drawing.of(
                     "word",
-                    List.of(Mark.Label.of("mmm", new Point(2, 2), 4, felloe.paper.Anchor.START))));
+                    List.of(
+                        Mark.Label.of("mmm", new Point(2, 2), 4, felloe.drawing.Anchor.START))));
     Page page = new Page("1", 100, 100, List.of(Page.Placed.of(both)), Correction.NONE);
     try (PDDocument document = Loader.loadPDF(PdfWriter.write(List.of(page), "Ring"))) {
       BufferedImage image = new PDFRenderer(document).renderImage(0, 2, ImageType.RGB);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.drawing.PaperPlates;
 import felloe.drilling.DistanceCheck;
 import felloe.drilling.DrillingPlan;
 import felloe.drilling.SizeCheck;
@@ -12,7 +13,6 @@ import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.measure.Measured;
 import felloe.measure.MeasuredFile;
-import felloe.paper.PaperPlates;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Place;

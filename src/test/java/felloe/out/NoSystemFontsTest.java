@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.paper.Picture;
-import felloe.paper.PictureDrawing;
+import felloe.drawing.Picture;
+import felloe.drawing.PictureDrawing;
 import felloe.plate.DemoPlates;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

@@ -3,20 +3,20 @@ package felloe.out;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.drawing.Paper;
+import felloe.drawing.PaperPlates;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
-import felloe.paper.MarkOut;
-import felloe.paper.PageSet;
-import felloe.paper.Paper;
-import felloe.paper.PaperPlates;
-import felloe.paper.Template;
-import felloe.paper.TemplateOptions;
 import felloe.plate.Face;
 import felloe.plate.MaterialKind;
 import felloe.plate.Plate;
+import felloe.template.MarkOut;
+import felloe.template.PageSet;
+import felloe.template.Template;
+import felloe.template.TemplateOptions;
 import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -58,7 +58,7 @@ class PdfPathsTest {
     Plate plate = PaperPlates.heron();
     Printed set =
         Printed.of(Template.fullSize(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK)));
-    assertEquals(Motion.MIRROR, set.set.motion());
+    assertEquals(RigidTransform.MIRROR, set.set.motion());
     assertLines(plate.outline(), set, CONTOUR);
     plate.holes().forEach(hole -> assertLines(hole.contour(), set, HOLE));
   }
@@ -116,7 +116,7 @@ class PdfPathsTest {
     }
   }
 
-  private static double contourDistance(Contour contour, Motion motion, Point p) {
+  private static double contourDistance(Contour contour, RigidTransform motion, Point p) {
     return contour.moved(motion).distance(p);
   }
 

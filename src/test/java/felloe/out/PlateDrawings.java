@@ -1,12 +1,12 @@
 package felloe.out;
 
+import felloe.drawing.Anchor;
+import felloe.drawing.Drawing;
+import felloe.drawing.LineType;
+import felloe.drawing.Mark;
 import felloe.geometry.Box;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
-import felloe.paper.Anchor;
-import felloe.paper.Drawing;
-import felloe.paper.LineType;
-import felloe.paper.Mark;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;

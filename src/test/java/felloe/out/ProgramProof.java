@@ -1,7 +1,7 @@
 package felloe.out;
 
 import felloe.cutting.CutterTool;
-import felloe.cutting.Height;
+import felloe.cutting.JobHeights;
 import felloe.geometry.Arc;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
@@ -42,7 +42,7 @@ public final class ProgramProof {
   public record Wanted(
       Plate plate,
       double stock,
-      Height height,
+      JobHeights height,
       double stepDown,
       List<CutterTool> tools,
       List<Region> leftOvers,
@@ -52,7 +52,7 @@ public final class ProgramProof {
     public Wanted(
         Plate plate,
         double stock,
-        Height height,
+        JobHeights height,
         List<CutterTool> tools,
         List<Region> leftOvers,
         List<Bridge> bridges) {

@@ -3,7 +3,7 @@ package felloe.out;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.paper.TextWidth;
+import felloe.drawing.TextWidth;
 import java.io.IOException;
 import java.util.List;
 import org.apache.fontbox.ttf.TTFParser;

@@ -3,23 +3,23 @@ package felloe.out;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.drawing.Mark;
+import felloe.drawing.Page;
+import felloe.drawing.Paper;
+import felloe.drawing.PaperPlates;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
-import felloe.paper.BarReading;
-import felloe.paper.Mark;
-import felloe.paper.Page;
-import felloe.paper.PageSet;
-import felloe.paper.Paper;
-import felloe.paper.PaperPlates;
-import felloe.paper.Registration;
-import felloe.paper.Template;
-import felloe.paper.TemplateOptions;
 import felloe.plate.Face;
 import felloe.plate.Place;
 import felloe.plate.Plate;
+import felloe.template.BarReading;
+import felloe.template.PageSet;
+import felloe.template.Registration;
+import felloe.template.Template;
+import felloe.template.TemplateOptions;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -120,13 +120,13 @@ class TrueScaleTest {
       marks.add(marks(set, i, prints.get(i)));
     }
     // Where each page lies on the first one, found from the marks alone.
-    Map<Integer, Motion> laid = new HashMap<>(Map.of(0, Motion.NONE));
+    Map<Integer, RigidTransform> laid = new HashMap<>(Map.of(0, RigidTransform.NONE));
     while (laid.size() < 6) {
       for (int i = 0; i < 6; i++) {
         for (int j = 0; j < 6 && laid.containsKey(i); j++) {
-          Motion onto = laid.get(i);
+          RigidTransform onto = laid.get(i);
           if (!laid.containsKey(j)) {
-            Motion joined = joined(marks.get(j), marks.get(i));
+            RigidTransform joined = joined(marks.get(j), marks.get(i));
             if (joined != null) {
               laid.put(j, joined.then(onto));
             }
@@ -138,7 +138,7 @@ class TrueScaleTest {
     double worst = 0;
     int measured = 0;
     for (int i = 0; i < 6; i++) {
-      Motion back = inverse(laid.get(i));
+      RigidTransform back = inverse(laid.get(i));
       Box clip = clip(set.tiles().get(i));
       for (Sample sample : samples) {
         Point onFirst = sample.at.plus(shift);
@@ -157,7 +157,7 @@ class TrueScaleTest {
   }
 
   /** The motion that lays the marks of one page on those of another; null without two in common. */
-  private static Motion joined(Map<String, Point> from, Map<String, Point> onto) {
+  private static RigidTransform joined(Map<String, Point> from, Map<String, Point> onto) {
     List<String> common = from.keySet().stream().filter(onto::containsKey).sorted().toList();
     if (common.size() < 2) {
       return null;
@@ -168,15 +168,15 @@ class TrueScaleTest {
     Point d = onto.get(common.get(common.size() - 1));
     double turn = d.minus(c).angle() - b.minus(a).angle();
     assertEquals(0, Math.sin(turn), 1e-3);
-    Motion turned = Motion.turn(turn);
+    RigidTransform turned = RigidTransform.turn(turn);
     Point to = c.middle(d).minus(turned.of(a.middle(b)));
-    return turned.then(Motion.shift(to.x(), to.y()));
+    return turned.then(RigidTransform.shift(to.x(), to.y()));
   }
 
-  private static Motion inverse(Motion motion) {
-    Motion turn = Motion.turn(-motion.turn());
+  private static RigidTransform inverse(RigidTransform motion) {
+    RigidTransform turn = RigidTransform.turn(-motion.turn());
     Point back = turn.of(motion.shift());
-    return turn.then(Motion.shift(-back.x(), -back.y()));
+    return turn.then(RigidTransform.shift(-back.x(), -back.y()));
   }
 
   /** The middles of a page's marks as printed, each found from the ink of its arms. */

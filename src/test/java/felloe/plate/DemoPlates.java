@@ -2,11 +2,11 @@ package felloe.plate;
 
 import felloe.geometry.Combine;
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
 import felloe.geometry.Region;
+import felloe.geometry.RigidTransform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -71,7 +71,8 @@ public final class DemoPlates {
     List<Region> parts = new ArrayList<>();
     parts.add(Region.of(Contour.circle(Point.ORIGIN, 48)));
     for (double degrees : new double[] {90, 210, 330}) {
-      parts.add(Region.of(box(0, -17, 200, 17).moved(Motion.turn(Math.toRadians(degrees)))));
+      parts.add(
+          Region.of(box(0, -17, 200, 17).moved(RigidTransform.turn(Math.toRadians(degrees)))));
     }
     List<Region> inset = Offset.of(outline, -24);
     List<Contour> openings = rounded(Combine.difference(inset, Combine.union(parts)), 8);
@@ -174,7 +175,7 @@ public final class DemoPlates {
   }
 
   private static Window window(String label, WindowUse use, Contour contour, double x, double y) {
-    return new Window(label, use, contour.moved(Motion.shift(x, y)), at("dunlin.yaml", 7));
+    return new Window(label, use, contour.moved(RigidTransform.shift(x, y)), at("dunlin.yaml", 7));
   }
 
   private static List<Contour> rounded(List<Region> regions, double radius) {

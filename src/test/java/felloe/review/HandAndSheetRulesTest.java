@@ -8,9 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
+import felloe.geometry.RigidTransform;
 import felloe.plate.Finding;
 import felloe.plate.MaterialKind;
 import felloe.plate.Verdict;
@@ -63,7 +63,8 @@ class HandAndSheetRulesTest {
   void lengthIsMeasuredSquareToTheWayFromTheHubAxis() {
     Contour window = RandomShapes.roundedRectangle(50, 100, 12);
     for (double turn : new double[] {0, 30, 90, 215}) {
-      Contour placed = window.moved(Motion.shift(70, 0).then(Motion.turn(Math.toRadians(turn))));
+      Contour placed =
+          window.moved(RigidTransform.shift(70, 0).then(RigidTransform.turn(Math.toRadians(turn))));
       assertEquals(100, FingerRoom.clearLength(placed, 25), 1e-6);
     }
   }

@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Contour;
 import felloe.geometry.GeometryException;
-import felloe.geometry.Motion;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
+import felloe.geometry.RigidTransform;
 import felloe.plate.BadInput;
 import felloe.plate.DemoPlates;
 import felloe.plate.Figure;
@@ -254,7 +254,7 @@ class ReviewTest {
       } else {
         Contour window =
             RandomShapes.contour(random.nextLong(), 10 + 100 * random.nextDouble())
-                .moved(Motion.shift(x, y));
+                .moved(RigidTransform.shift(x, y));
         next.window(WindowUse.values()[random.nextInt(4)], window);
       }
       try {

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
+import felloe.geometry.RigidTransform;
 import felloe.plate.Finding;
 import felloe.plate.HoleRole;
 import felloe.plate.MaterialKind;
@@ -211,7 +211,7 @@ class WebAndCornerRulesTest {
 
   @Test
   void aSmoothJointIsNoCorner() {
-    Contour round = RandomShapes.roundedRectangle(60, 100, 29).moved(Motion.turn(0.3));
+    Contour round = RandomShapes.roundedRectangle(60, 100, 29).moved(RigidTransform.turn(0.3));
     List<Finding> findings = new Wheel().window(WindowUse.OPEN, round).findings("inside-corner");
     assertEquals(1, findings.size());
     assertEquals(29, findings.get(0).figure().value(), 1e-6);

@@ -1,9 +1,9 @@
 package felloe.review;
 
 import felloe.geometry.Contour;
-import felloe.geometry.Motion;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
+import felloe.geometry.RigidTransform;
 import felloe.plate.Face;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
@@ -90,7 +90,7 @@ final class Wheel {
   Wheel grip(double x, double y, double width, double height, double radius) {
     return window(
         WindowUse.GRIP,
-        RandomShapes.roundedRectangle(width, height, radius).moved(Motion.shift(x, y)));
+        RandomShapes.roundedRectangle(width, height, radius).moved(RigidTransform.shift(x, y)));
   }
 
   Plate plate() {

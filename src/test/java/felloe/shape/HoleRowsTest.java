@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.Contour;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
-import felloe.geometry.Stations;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -94,7 +94,7 @@ class HoleRowsTest {
     double quarter = 110 + 30 * Math.PI / 2 + 60;
     near(new Point(0, 90), row.get(0));
     near(new Point(140, 0), row.get(6));
-    Stations inset = new Stations(FourSided.rectangle(280, 180, 30).contour());
+    ArcLengthIndex inset = new ArcLengthIndex(FourSided.rectangle(280, 180, 30).contour());
     double before = inset.position(row.get(0));
     for (int i = 1; i < 7; i++) {
       double at = inset.position(row.get(i));

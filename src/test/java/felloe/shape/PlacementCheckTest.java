@@ -26,7 +26,8 @@ class PlacementCheckTest {
   private static List<String> complaints(
       Contour outline, List<? extends Contour> windows, List<Hole> holes) {
     Problems problems = new Problems();
-    Reports reports = new Reports(YamlTree.parse("a.yaml", "a: 1").root(), problems);
+    GeometryProblems reports =
+        new GeometryProblems(YamlTree.parse("a.yaml", "a: 1").root(), problems);
     List<Window> named = new ArrayList<>();
     for (int i = 0; i < windows.size(); i++) {
       named.add(

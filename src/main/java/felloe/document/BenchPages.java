@@ -1,0 +1,259 @@
+package felloe.document;
+
+import felloe.document.BenchText.Block;
+import felloe.drawing.Drawing;
+import felloe.drawing.Mark;
+import felloe.drawing.Picture;
+import felloe.drawing.ScaledPicture;
+import felloe.geometry.Box;
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Sets blocks for the bench on as many fields as it takes, from top to bottom: one layouter and one
+ * look for all pages that are read and written on.
+ */
+public final class BenchPages {
+
+  private static final double GAP = 3;
+
+  /** More space above a heading. */
+  private static final double ABOVE = 2;
+
+  /** Between parts of a table that stand side by side. */
+  private static final double ABREAST = 5;
+
+  /** A table with fewer rows than this stays in one part. */
+  private static final int SHORT = 7;
+
+  /** Room for half a line's width at the sides. */
+  private static final double SIDE = 0.5;
+
+  /** Room for accents above the first line and tails below the last. */
+  private static final double END = 1;
+
+  /** Lines longer than this are hard to follow, mm. */
+  private static final double LONGEST = 190;
+
+  /** Room that must be left below a heading, mm. */
+  private static final double FOLLOWS = 30;
+
+  /** A picture that would be smaller than this share of its size goes to the next page. */
+  private static final double LEAST_PICTURE = 0.75;
+
+  /** Higher than any column of words, mm. */
+  private static final double ENDLESS = 1e6;
+
+  private final Box field;
+  private final double width;
+  private final double measure;
+  private final List<Drawing> pages = new ArrayList<>();
+  private Drawing page = new Drawing(List.of());
+  private List<Mark> marks = new ArrayList<>();
+  private double y;
+
+  private BenchPages(Box field) {
+    this.field = field;
+    this.width = field.width();
+    this.measure = Math.min(LONGEST, width);
+    this.y = field.maxY();
+  }
+
+  /**
+   * The pages, as drawings in page coordinates; none without blocks.
+   *
+   * @param field where they may stand on each page, mm
+   */
+  public static List<Drawing> of(List<? extends Block> blocks, Box field) {
+    Box inner =
+        new Box(field.minX() + SIDE, field.minY() + END, field.maxX() - SIDE, field.maxY() - END);
+    BenchPages set = new BenchPages(inner);
+    set.blocks(blocks);
+    return List.copyOf(set.pages);
+  }
+
+  /** The blocks one below the other without end, to stand beside something else. */
+  public static BenchPiece column(List<? extends Block> blocks, double width) {
+    BenchPages set = new BenchPages(new Box(0, -ENDLESS, width, 0));
+    set.blocks(blocks);
+    List<Mark> marks = set.pages.stream().flatMap(page -> page.marks().stream()).toList();
+    double lower = marks.stream().mapToDouble(mark -> mark.box().minY()).min().orElse(0);
+    return new BenchPiece(-lower, GAP, marks);
+  }
+
+  /** Width that a table takes where there is room. */
+  public static double width(BenchText.Rows rows) {
+    return new BenchTable(rows, ENDLESS, ENDLESS).width();
+  }
+
+  private void blocks(List<? extends Block> blocks) {
+    for (int i = 0; i < blocks.size(); i++) {
+      Block block = blocks.get(i);
+      if (block instanceof BenchText.Heading) {
+        heading(blocks, i);
+      }
+      if (block instanceof BenchText.NewPage) {
+        turnOver();
+      } else if (block instanceof BenchText.Rows rows) {
+        rows(new BenchTable(rows, width, field.height()));
+      } else if (block instanceof BenchText.Drawn drawn) {
+        picture(drawn.picture());
+      } else {
+        pieces(block).forEach(this::piece);
+      }
+    }
+    turnOver();
+  }
+
+  private List<BenchPiece> pieces(Block block) {
+    double most = field.height();
+    if (block instanceof BenchText.Heading heading) {
+      return BenchPiece.heading(heading.text(), width, most);
+    } else if (block instanceof BenchText.Words words) {
+      return BenchPiece.words(words.text(), measure, most);
+    } else if (block instanceof BenchText.Steps steps) {
+      return BenchPiece.steps(steps.texts(), measure, most);
+    } else if (block instanceof BenchText.Framed framed) {
+      return BenchPiece.framed(framed.texts(), measure, most);
+    }
+    return List.of();
+  }
+
+  /** Height of a heading with all that stands below it, up to the next one. */
+  private double section(List<? extends Block> blocks, int heading) {
+    double height = 0;
+    boolean told = false;
+    for (int i = heading; i < blocks.size(); i++) {
+      boolean ends = blocks.get(i) instanceof BenchText.Heading && told;
+      if (ends || blocks.get(i) instanceof BenchText.NewPage) {
+        break;
+      }
+      told |= !(blocks.get(i) instanceof BenchText.Heading);
+      height += height(blocks.get(i));
+    }
+    return height - GAP;
+  }
+
+  private double height(Block block) {
+    if (block instanceof BenchText.Rows rows) {
+      BenchTable table = new BenchTable(rows, width, field.height());
+      int abreast = abreast(table);
+      int high = (table.size() + abreast - 1) / abreast;
+      return table.size() == 0 ? 0 : table.height(0, high) + GAP;
+    } else if (block instanceof BenchText.Drawn drawn) {
+      return LEAST_PICTURE * high(drawn.picture()) + GAP;
+    }
+    return pieces(block).stream().mapToDouble(piece -> piece.height() + piece.gap()).sum();
+  }
+
+  private boolean blank() {
+    return marks.isEmpty() && page.layers().isEmpty();
+  }
+
+  private void turnOver() {
+    if (!blank()) {
+      pages.add(marks.isEmpty() ? page : Drawing.of("work", marks).and(page));
+      marks = new ArrayList<>();
+      page = new Drawing(List.of());
+    }
+    y = field.maxY();
+  }
+
+  /** Goes to the next page when less than a height is left, unless this one is still blank. */
+  private void need(double height) {
+    if (y - height < field.minY() - 1e-9 && !blank()) {
+      turnOver();
+    }
+  }
+
+  /** Finds the page for a heading, with its section or at least the beginning of that. */
+  private void heading(List<? extends Block> blocks, int heading) {
+    if (heading > 0 && blocks.get(heading - 1) instanceof BenchText.Heading) {
+      return;
+    }
+    double section = section(blocks, heading);
+    double left = y - field.minY() - ABOVE;
+    boolean together = section <= field.height() / 2 || left <= field.height() / 3;
+    double least = Math.min(section, beginning(blocks, heading));
+    need(ABOVE + (together && section <= field.height() ? section : least));
+    y -= blank() ? 0 : ABOVE;
+  }
+
+  /** Height of headings with so much of what follows as must not be parted from them. */
+  private double beginning(List<? extends Block> blocks, int heading) {
+    int next = heading;
+    double height = 0;
+    while (next < blocks.size() && blocks.get(next) instanceof BenchText.Heading) {
+      height += height(blocks.get(next++));
+    }
+    double first = 0;
+    while (next < blocks.size() && first == 0) {
+      first = first(blocks.get(next++));
+    }
+    return Math.min(field.height(), height + Math.max(FOLLOWS, first));
+  }
+
+  /** Height of what cannot be parted at the beginning of a block. */
+  private double first(Block block) {
+    if (block instanceof BenchText.Rows rows) {
+      BenchTable table = new BenchTable(rows, width, field.height());
+      return table.size() == 0 ? 0 : table.height(0, Math.min(2, table.size()));
+    } else if (block instanceof BenchText.Drawn) {
+      return height(block);
+    }
+    return pieces(block).stream().mapToDouble(BenchPiece::height).findFirst().orElse(0);
+  }
+
+  private void piece(BenchPiece piece) {
+    need(piece.height());
+    marks.addAll(piece.at(new Point(field.minX(), y)));
+    y -= piece.height() + piece.gap();
+  }
+
+  /** Height of a picture on a page of its own. */
+  private double high(Picture picture) {
+    Box box = picture.page();
+    return box.height() * Math.min(1, Math.min(width / box.width(), field.height() / box.height()));
+  }
+
+  private void picture(Picture picture) {
+    double high = high(picture);
+    need(LEAST_PICTURE * high);
+    Box room = new Box(field.minX(), Math.max(field.minY(), y - high), field.maxX(), y);
+    page = page.and(ScaledPicture.in(picture, room));
+    y = room.minY() - GAP;
+  }
+
+  /** How many parts of a table stand side by side. */
+  private int abreast(BenchTable table) {
+    if (!table.abreast() || table.size() < SHORT) {
+      return 1;
+    }
+    return (int) Math.max(1, Math.floor((width + ABREAST) / (table.width() + ABREAST)));
+  }
+
+  private void rows(BenchTable table) {
+    int abreast = abreast(table);
+    int from = 0;
+    while (from < table.size()) {
+      need(table.height(from, Math.min(from + 2, table.size())));
+      int left = table.size() - from;
+      int high = Math.max(1, table.room(from, y - field.minY()));
+      // The last page's parts are of even height.
+      int each = Math.min(high, (left + abreast - 1) / abreast);
+      double lowest = y;
+      for (int i = 0; i < abreast && from < table.size(); i++) {
+        int to = from + Math.min(each, Math.max(1, table.room(from, y - field.minY())));
+        Point corner = new Point(field.minX() + i * (table.width() + ABREAST), y);
+        marks.addAll(table.marks(corner, from, to));
+        lowest = Math.min(lowest, y - table.height(from, to));
+        from = to;
+      }
+      y = lowest - GAP;
+      if (from < table.size()) {
+        turnOver();
+      }
+    }
+  }
+}

@@ -1,0 +1,289 @@
+package felloe.document;
+
+import felloe.document.BenchText.Column;
+import felloe.document.BenchText.Fill;
+import felloe.document.BenchText.Rows;
+import felloe.drawing.Anchor;
+import felloe.drawing.LineType;
+import felloe.drawing.Mark;
+import felloe.drawing.Paragraph;
+import felloe.drawing.TextWidth;
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Line;
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** A table of the bench's pages, its columns fitted to a width. */
+final class BenchTable {
+
+  private static final double TEXT = BenchPiece.TEXT;
+  private static final double PITCH = 3.8;
+  private static final double PAD = 1.4;
+  private static final double SPACE = 0.9;
+  private static final double BLANK = 17;
+  private static final double TICK = 3;
+  private static final double LEAST_WRAPPED = 30;
+
+  /** What sums of widths may be off by, mm. */
+  private static final double HAIR = 0.01;
+
+  /** Height of a row that is written in. */
+  private static final double WRITE = 7;
+
+  /** Height of a row with a box to tick. */
+  private static final double TICKED = 5;
+
+  private final String caption;
+  private final List<Column> columns;
+  private final boolean abreast;
+  private final double[] widths;
+  private final List<List<String>> heads;
+  private final List<List<List<String>>> cells = new ArrayList<>();
+  private final double least;
+
+  /**
+   * @param width that it may take, mm
+   * @param most height that it may take on a page, mm; a row that is higher goes on in another
+   */
+  BenchTable(Rows rows, double width, double most) {
+    this.columns = rows.columns();
+    this.abreast = rows.abreast();
+    this.widths = widths(rows, width);
+    this.caption = rows.caption().isEmpty() ? "" : Paragraph.fit(rows.caption(), TEXT, width - PAD);
+    this.least = has(Fill.BLANK) ? WRITE : has(Fill.TICK) ? TICKED : 0;
+    int headLines = lines(most / 3);
+    List<List<String>> wrapped = cells(columns.stream().map(Column::head).toList());
+    this.heads = wrapped.stream().map(c -> c.subList(0, Math.min(headLines, c.size()))).toList();
+    int highest = lines(most - headHeight() - HAIR);
+    for (List<String> row : rows.rows()) {
+      List<List<String>> texts = cells(row);
+      int high = lines(texts);
+      for (int from = 0; from < high; from += highest) {
+        cells.add(lines(texts, from, from + highest));
+      }
+    }
+  }
+
+  private boolean has(Fill fill) {
+    return columns.stream().anyMatch(column -> column.fill() == fill);
+  }
+
+  /** How many lines have room in a row of some height. */
+  private static int lines(double height) {
+    return (int) Math.max(1, Math.min(1_000_000, Math.floor((height - SPACE) / PITCH)));
+  }
+
+  private static int lines(List<List<String>> texts) {
+    return texts.stream().mapToInt(List::size).max().orElse(1);
+  }
+
+  private static List<List<String>> lines(List<List<String>> texts, int from, int to) {
+    return texts.stream()
+        .map(c -> c.subList(Math.min(from, c.size()), Math.min(to, c.size())))
+        .toList();
+  }
+
+  private List<List<String>> cells(List<String> row) {
+    List<List<String>> texts = new ArrayList<>();
+    for (int i = 0; i < widths.length; i++) {
+      texts.add(Paragraph.wrap(row.get(i), TEXT, widths[i] - 2 * PAD + HAIR));
+    }
+    return texts;
+  }
+
+  private double[] widths(Rows rows, double width) {
+    double[] fixed = new double[columns.size()];
+    int wrapped = 0;
+    for (int i = 0; i < fixed.length; i++) {
+      if (columns.get(i).fill() == Fill.WRAPPED) {
+        wrapped++;
+      } else {
+        fixed[i] = natural(rows, i);
+      }
+    }
+    double sum = Arrays.stream(fixed).sum();
+    // Where there are too many columns, those with long words keep a like share.
+    double share = wrapped == 0 ? 0 : Math.min(LEAST_WRAPPED, width / columns.size());
+    if (sum > width - share * wrapped + HAIR) {
+      fixed = narrowed(fixed, words(rows, fixed), width - share * wrapped);
+      sum = Arrays.stream(fixed).sum();
+    }
+    for (int i = 0; i < fixed.length; i++) {
+      fixed[i] = columns.get(i).fill() == Fill.WRAPPED ? (width - sum) / wrapped : fixed[i];
+    }
+    return fixed;
+  }
+
+  private double natural(Rows rows, int column) {
+    Column kind = columns.get(column);
+    double natural = TextWidth.of(kind.head(), TEXT);
+    if (kind.fill() == Fill.TICK) {
+      return Math.max(natural, TICK) + 2 * PAD;
+    }
+    for (List<String> row : rows.rows()) {
+      natural = Math.max(natural, TextWidth.of(row.get(column), TEXT));
+    }
+    return Math.max(kind.fill() == Fill.BLANK ? BLANK : 0, natural + 2 * PAD);
+  }
+
+  /** What the longest word of each column takes; no column is made wider for it. */
+  private double[] words(Rows rows, double[] natural) {
+    double[] words = new double[natural.length];
+    for (int i = 0; i < words.length; i++) {
+      double longest = TextWidth.widest(List.of(columns.get(i).head().split(" +")), TEXT);
+      for (List<String> row : rows.rows()) {
+        longest = Math.max(longest, TextWidth.widest(List.of(row.get(i).split(" +")), TEXT));
+      }
+      words[i] = Math.min(natural[i], longest + 2 * PAD);
+    }
+    return words;
+  }
+
+  /** Columns cut to a room, the widest first; words are only broken where they must be. */
+  private static double[] narrowed(double[] natural, double[] words, double room) {
+    double spare = room - Arrays.stream(words).sum();
+    if (spare < 0) {
+      double level = level(words, room);
+      return Arrays.stream(words).map(word -> Math.min(word, level)).toArray();
+    }
+    double[] more = new double[natural.length];
+    for (int i = 0; i < more.length; i++) {
+      more[i] = natural[i] - words[i];
+    }
+    double level = level(more, spare);
+    for (int i = 0; i < more.length; i++) {
+      more[i] = words[i] + Math.min(more[i], level);
+    }
+    return more;
+  }
+
+  /** The width at which the widest columns are cut, so that all of them fill a room. */
+  private static double level(double[] widths, double room) {
+    double[] sorted = Arrays.stream(widths).sorted().toArray();
+    double left = room;
+    for (int i = 0; i < sorted.length; i++) {
+      double level = left / (sorted.length - i);
+      if (sorted[i] >= level) {
+        return level;
+      }
+      left -= sorted[i];
+    }
+    return sorted[sorted.length - 1];
+  }
+
+  int size() {
+    return cells.size();
+  }
+
+  /** Whether parts of it may stand side by side. */
+  boolean abreast() {
+    return abreast;
+  }
+
+  /** Its width, mm. */
+  double width() {
+    double caption = this.caption.isEmpty() ? 0 : TextWidth.of(this.caption, TEXT) + PAD;
+    return Math.max(caption, Arrays.stream(widths).sum());
+  }
+
+  private double captionHeight() {
+    return caption.isEmpty() ? 0 : PITCH + SPACE;
+  }
+
+  private double headHeight() {
+    return captionHeight() + lines(heads) * PITCH + SPACE;
+  }
+
+  private double height(int row) {
+    return Math.max(least, lines(cells.get(row)) * PITCH + SPACE);
+  }
+
+  /** Height of rows {@code from} to {@code to} (exclusive) with their heads. */
+  double height(int from, int to) {
+    double height = headHeight();
+    for (int row = from; row < to; row++) {
+      height += height(row);
+    }
+    return height;
+  }
+
+  /** How many rows from one on have room in a height, the heads included. */
+  int room(int from, double height) {
+    double used = headHeight();
+    int row = from;
+    while (row < cells.size() && used + height(row) <= height + 1e-9) {
+      used += height(row++);
+    }
+    return row - from;
+  }
+
+  /** Rows {@code from} to {@code to} (exclusive) with their heads, hanging from a point. */
+  List<Mark> marks(Point corner, int from, int to) {
+    List<Mark> marks = new ArrayList<>();
+    double right = corner.x() + width();
+    double y = corner.y();
+    if (!caption.isEmpty()) {
+      Point at = new Point(corner.x() + PAD, y - TEXT);
+      marks.add(Mark.Label.of(caption, at, TEXT, Anchor.START));
+      y -= captionHeight();
+    }
+    marks.add(rule(corner.x(), right, y, LineType.EDGE));
+    double x = corner.x();
+    for (int i = 0; i < widths.length; i++) {
+      text(heads.get(i), i, x, y, marks);
+      x += widths[i];
+    }
+    y = corner.y() - headHeight();
+    marks.add(rule(corner.x(), right, y, LineType.THIN));
+    for (int row = from; row < to; row++) {
+      double height = height(row);
+      row(cells.get(row), corner.x(), y, height, marks);
+      y -= height;
+      marks.add(rule(corner.x(), right, y, row == to - 1 ? LineType.EDGE : LineType.THIN));
+    }
+    return marks;
+  }
+
+  private void row(List<List<String>> row, double left, double y, double height, List<Mark> marks) {
+    double x = left;
+    // Short words stand in the middle of a row that is made high for the hand.
+    double drop = Math.max(0, height - lines(row) * PITCH - SPACE) / 2;
+    for (int i = 0; i < widths.length; i++) {
+      Fill fill = columns.get(i).fill();
+      if (fill == Fill.BLANK) {
+        marks.add(upright(x, y, y - height));
+        marks.add(upright(x + widths[i], y, y - height));
+      }
+      if (fill != Fill.TICK) {
+        text(row.get(i), i, x, y - drop, marks);
+      } else if (row.get(i).stream().anyMatch(text -> !text.isEmpty())) {
+        double top = y - drop - SPACE - (TEXT - TICK) / 2;
+        Box box = new Box(x + PAD, top - TICK, x + PAD + TICK, top);
+        marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.THIN));
+      }
+      x += widths[i];
+    }
+  }
+
+  private void text(List<String> lines, int column, double left, double top, List<Mark> marks) {
+    boolean figures = columns.get(column).fill() == Fill.FIGURES;
+    double x = figures ? left + widths[column] - PAD : left + PAD;
+    for (int i = 0; i < lines.size(); i++) {
+      if (!lines.get(i).isEmpty()) {
+        Point at = new Point(x, top - i * PITCH - TEXT - SPACE);
+        marks.add(Mark.Label.of(lines.get(i), at, TEXT, figures ? Anchor.END : Anchor.START));
+      }
+    }
+  }
+
+  private static Mark upright(double x, double from, double to) {
+    return Mark.Stroke.of(new Line(new Point(x, from), new Point(x, to)), LineType.THIN);
+  }
+
+  private static Mark rule(double from, double to, double y, LineType type) {
+    return Mark.Stroke.of(new Line(new Point(from, y), new Point(to, y)), type);
+  }
+}

@@ -1,0 +1,58 @@
+package felloe.drawing;
+
+import felloe.geometry.Box;
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The picture of a plate under a load: its maps side by side, and what belongs to them. */
+public final class LoadPicture {
+
+  /** The width or height that one unit of lettering is made for, mm. */
+  private static final double USUAL = 280;
+
+  private static final double LEADING = 1.6;
+
+  private LoadPicture() {}
+
+  /** Draws it. */
+  public static Picture of(LoadView view) {
+    Box plate = view.region().outer().box();
+    double unit = Math.max(plate.width(), plate.height()) / USUAL;
+    Drawing drawing = new Drawing(List.of());
+    Box page = null;
+    for (LoadView.Map map : view.maps()) {
+      Picture picture = LoadMap.of(view, map, unit);
+      double shift = page == null ? 0 : page.maxX() + 6 * unit - picture.page().minX();
+      Point by = new Point(shift, 0);
+      Box moved =
+          new Box(
+              picture.page().minX() + shift,
+              picture.page().minY(),
+              picture.page().maxX() + shift,
+              picture.page().maxY());
+      drawing = drawing.and(ScaledPicture.moved(picture.drawing(), by));
+      page = page == null ? moved : page.union(moved);
+    }
+    double text = LoadMap.TEXT * unit;
+    double left = page.minX() + 6 * unit;
+    double wide = page.width() - 12 * unit;
+    List<Mark> words = new ArrayList<>();
+    Point head = new Point(left, page.maxY() + 2 * unit);
+    words.add(
+        Mark.Label.of(
+            Paragraph.fit(view.title() + ": " + view.load(), 1.4 * text, wide),
+            head,
+            1.4 * text,
+            Anchor.START));
+    double y = page.minY();
+    for (String sentence : view.words()) {
+      for (String line : Paragraph.wrap(sentence, text, wide)) {
+        y -= LEADING * text;
+        words.add(Mark.Label.of(line, new Point(left, y), text, Anchor.START));
+      }
+    }
+    Box all = new Box(page.minX(), y - 5 * unit, page.maxX(), page.maxY() + 12 * unit);
+    return new Picture(drawing.and(Drawing.of("words", words)), all, unit);
+  }
+}

@@ -1,0 +1,205 @@
+package felloe.drawing;
+
+import felloe.geometry.Arc;
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Line;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.plate.BoltCircle;
+import felloe.plate.Finding;
+import felloe.plate.Hole;
+import felloe.plate.Plate;
+import felloe.plate.Window;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The picture of a plate: the part at its true coordinates with its main dimensions, what its holes
+ * and windows are, a scale bar, and the findings of a review marked where they are. Lettering and
+ * pen grow with the plate, so that a picture of a knob and one of a boat's wheel read alike.
+ */
+public final class PictureDrawing {
+
+  /** The size of plate that the picture's units are millimetres for. */
+  private static final double USUAL = 280;
+
+  private static final double MATERIAL = 0.1;
+  private static final double TITLE = 7;
+  private static final double AXIS_BEYOND = 6;
+  private static final double CROSS_BEYOND = 1.6;
+  // A template's lines are thin so as to be cut along; a picture's are to be seen from farther off.
+  private static final double PEN = 1.4;
+  private static final double MARGIN = 8;
+  private static final double LEAST_COLUMN = 120;
+  private static final double CAUTION_WIDTH = 190;
+  private static final String CAUTION =
+      Cautions.USE + " Figures are millimetres. This picture is no template: do not cut by it.";
+
+  private final Plate plate;
+  private final double unit;
+  private final PictureRoom room;
+
+  private PictureDrawing(Plate plate) {
+    this.plate = plate;
+    Box box = plate.box();
+    this.unit = Math.max(box.width(), box.height()) / USUAL;
+    this.room = new PictureRoom(unit, box);
+  }
+
+  /**
+   * The picture of a plate.
+   *
+   * @param findings of a review; cautions and fails are marked, passes are not; may be empty
+   */
+  public static Picture of(Plate plate, List<Finding> findings) {
+    return new PictureDrawing(plate).draw(findings);
+  }
+
+  private Picture draw(List<Finding> findings) {
+    Box box = plate.box();
+    PictureInk material = new PictureInk(unit, room);
+    material.fill(plate.region().contours(), MATERIAL);
+    PictureInk outline = new PictureInk(unit, room);
+    outline.contour(plate.outline(), LineType.EDGE);
+    PictureInk windows = new PictureInk(unit, room);
+    plate.windows().forEach(window -> windows.contour(window.contour(), LineType.EDGE));
+    PictureInk holes = new PictureInk(unit, room);
+    plate.holes().forEach(hole -> holes.contour(hole.contour(), LineType.EDGE));
+    PictureInk centres = new PictureInk(unit, room);
+    centreLines(centres, box);
+
+    PictureInk marked = new PictureInk(unit, room);
+    PictureFindings list = new PictureFindings(marked, findings);
+    list.dots();
+    PictureInk callouts = new PictureInk(unit, room);
+    PictureCallouts kinds = new PictureCallouts(callouts);
+    kinds.draw(plate);
+    PictureInk dimensions = new PictureInk(unit, room);
+    PictureDimensions sizes = new PictureDimensions(dimensions);
+    sizes.overall(plate.outline());
+    sizes.rim(plate);
+    kinds.labels(plate.holes());
+
+    list.balloons();
+    if (!list.isEmpty()) {
+      double x = room.extent().maxX() + 12 * unit;
+      double floor = Math.min(box.minY(), box.maxY() - LEAST_COLUMN * unit);
+      list.list(new Point(x, box.maxY()), floor);
+    }
+    PictureInk notes = new PictureInk(unit, room);
+    words(notes);
+    Box page = room.extent().grown(MARGIN * unit);
+    List<Drawing.Layer> layers = new ArrayList<>();
+    layers.add(material.layer("material"));
+    layers.add(outline.layer("outline"));
+    layers.add(windows.layer("windows"));
+    layers.add(holes.layer("holes"));
+    layers.add(centres.layer("centre-lines"));
+    layers.add(dimensions.layer("dimensions"));
+    layers.add(callouts.layer("callouts"));
+    layers.add(marked.layer("findings"));
+    layers.add(notes.layer("notes"));
+    return new Picture(new Drawing(layers), page, PEN * unit);
+  }
+
+  private void centreLines(PictureInk ink, Box box) {
+    double beyond = AXIS_BEYOND * unit;
+    Box axes = box.union(Box.of(Point.ORIGIN, Point.ORIGIN)).grown(beyond);
+    ink.centreLine(new Line(new Point(axes.minX(), 0), new Point(axes.maxX(), 0)));
+    ink.centreLine(new Line(new Point(0, axes.minY()), new Point(0, axes.maxY())));
+    for (BoltCircle ring : plate.boltCircles()) {
+      ink.centreLine(Arc.circle(Point.ORIGIN, ring.pitchDiameter() / 2));
+    }
+    for (Hole hole : plate.holes()) {
+      cross(ink, hole.centre(), hole.diameter() / 2 + CROSS_BEYOND * unit);
+    }
+    for (Window window : plate.windows()) {
+      window
+          .contour()
+          .asCircle()
+          .ifPresent(circle -> cross(ink, circle.centre(), circle.radius() + CROSS_BEYOND * unit));
+    }
+  }
+
+  private static void cross(PictureInk ink, Point at, double reach) {
+    if (at.norm() > reach) {
+      ink.line(new Point(at.x() - reach, at.y()), new Point(at.x() + reach, at.y()), LineType.THIN);
+      ink.line(new Point(at.x(), at.y() - reach), new Point(at.x(), at.y() + reach), LineType.THIN);
+    }
+  }
+
+  /** Title above everything, scale bar and caution below. */
+  private void words(PictureInk ink) {
+    Box all = room.extent();
+    double width = all.width();
+    List<String> about = TextWrap.lines(facts(), PictureInk.TEXT * unit, width, 3);
+    List<String> title = TextWrap.lines(plate.title(), TITLE * unit, width, 2);
+    double y =
+        all.maxY()
+            + 10 * unit
+            + (about.size() * PictureInk.TEXT + (title.size() - 1) * TITLE)
+                * PictureInk.LEADING
+                * unit;
+    double last = ink.lines(title, new Point(all.minX(), y), TITLE, Anchor.START);
+    ink.lines(
+        about,
+        new Point(all.minX(), last - PictureInk.LEADING * PictureInk.TEXT * unit),
+        PictureInk.TEXT,
+        Anchor.START);
+
+    double below = all.minY() - 12 * unit;
+    double end = scaleBar(ink, new Point(all.minX(), below)) + 16 * unit;
+    double size = PictureInk.SMALL;
+    double wide = Math.min(CAUTION_WIDTH * unit, Math.max(all.maxX() - end, 100 * unit));
+    List<String> caution = TextWrap.lines(CAUTION, size * unit, wide, 6);
+    ink.lines(caution, new Point(end, below), size, Anchor.START);
+  }
+
+  private String facts() {
+    return plate.stock().material().title()
+        + ", "
+        + Numbers.brief(plate.stock().thickness(), 2)
+        + " mm \u00b7 "
+        + Numbers.brief(plate.mass(), plate.mass() < 10 ? 1 : 0)
+        + " g \u00b7 as the driver sees it \u00b7 revision "
+        + plate.revision();
+  }
+
+  /** A bar of a round length in four parts, black and white in turn; returns where it ends. */
+  private double scaleBar(PictureInk ink, Point at) {
+    double length = round(0.36 * USUAL * unit);
+    double part = length / 4;
+    double height = 1.8 * unit;
+    for (int i = 0; i < 4; i++) {
+      double x = at.x() + i * part;
+      Contour block =
+          Contour.polygon(
+              List.of(
+                  new Point(x, at.y()),
+                  new Point(x + part, at.y()),
+                  new Point(x + part, at.y() + height),
+                  new Point(x, at.y() + height)));
+      ink.patch(block, i % 2 == 0 ? 1 : 0);
+      ink.contour(block, LineType.THIN);
+    }
+    double base = at.y() - 5 * unit;
+    String whole = Numbers.brief(length, 3) + " mm";
+    ink.text("0", new Point(at.x(), base), PictureInk.SMALL, 0, Anchor.START);
+    ink.text(
+        Numbers.brief(length / 2, 3),
+        new Point(at.x() + length / 2, base),
+        PictureInk.SMALL,
+        0,
+        Anchor.MIDDLE);
+    ink.text(whole, new Point(at.x() + length, base), PictureInk.SMALL, 0, Anchor.MIDDLE);
+    return at.x() + length;
+  }
+
+  /** The largest of 1, 2, 5 times a power of ten that is not above a length. */
+  private static double round(double length) {
+    double power = Math.pow(10, Math.floor(Math.log10(length)));
+    double lead = length / power;
+    return power * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
+  }
+}

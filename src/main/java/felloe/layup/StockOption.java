@@ -1,0 +1,47 @@
+package felloe.layup;
+
+import felloe.plate.Sheet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One way of getting the stock of the plate.
+ *
+ * @param name the sheet's name, or {@code lay-up}
+ * @param title in words
+ * @param thickness that it comes in, mm
+ * @param mass of the finished plate, g
+ * @param modulus in bending along x, GPa
+ * @param stiffness in bending, against the lay-up: modulus times thickness cubed
+ * @param sheet the smallest size that the plate fits on; empty for a lay-up, and when none does
+ * @param fits whether there is a size that the plate fits on
+ * @param material what the material costs; empty while a price is missing
+ * @param work what the hours on the stock cost; empty without a price of work
+ * @param hours of work before it can be cut
+ * @param waiting hours of waiting before it can be cut, without delivery
+ * @param missing items whose price is not known
+ */
+public record StockOption(
+    String name,
+    String title,
+    double thickness,
+    double mass,
+    double modulus,
+    double stiffness,
+    Optional<Sheet> sheet,
+    boolean fits,
+    OptionalDouble material,
+    OptionalDouble work,
+    double hours,
+    double waiting,
+    List<String> missing) {
+
+  /** What a lay-up is called among the ways. */
+  public static final String LAY_UP = "lay-up";
+
+  /** Copies the list. */
+  public StockOption {
+    missing = List.copyOf(missing);
+  }
+}

@@ -1,0 +1,90 @@
+package felloe.load;
+
+import felloe.laminate.Laminate;
+import felloe.laminate.PlaneStiffness;
+import java.util.List;
+
+/**
+ * A plate through its thickness: how stiff and how strong.
+ *
+ * @param thickness mm
+ * @param a membrane stiffness, N/mm
+ * @param d bending stiffness, N mm
+ * @param shear stiffness against transverse shear, N/mm: five sixths of G t
+ * @param strength what it stands
+ * @param notes what was assumed
+ */
+public record PlateSection(
+    double thickness,
+    PlaneStiffness a,
+    PlaneStiffness d,
+    double shear,
+    Strength strength,
+    List<String> notes) {
+
+  /** Refuses figures that are not above 0. */
+  public PlateSection {
+    PositiveFigure.zero("thickness", thickness);
+    PositiveFigure.zero("shear", shear);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * An isotropic plate.
+   *
+   * @param e modulus of elasticity, MPa
+   * @param nu Poisson's ratio
+   * @param t thickness, mm
+   * @param limit von Mises stress that it stands, MPa
+   */
+  public static PlateSection isotropic(double e, double nu, double t, double limit) {
+    return new PlateSection(
+        t,
+        Isotropic.membrane(e, nu, t),
+        Isotropic.bending(e, nu, t),
+        5.0 / 6 * e / 2 / (1 + nu) * t,
+        new YieldStrength(e, nu, t, limit),
+        List.of());
+  }
+
+  /**
+   * A laminate. One whose stretching and bending are coupled is bent with its reduced bending
+   * stiffness, D - B A^-1 B, which is what a plate has whose middle plane is free to stretch.
+   *
+   * <p>Source of the reduced stiffness: Ashton and Whitney, Theory of Laminated Plates, from
+   * memory.
+   *
+   * @param shearModulus between the plies, MPa
+   */
+  public static PlateSection of(Laminate laminate, double shearModulus) {
+    double t = laminate.thickness();
+    PlaneStiffness d = laminate.isCoupled() ? reduced(laminate) : laminate.d();
+    List<String> notes =
+        laminate.isCoupled()
+            ? List.of(
+                "the stack is not symmetric: bending is reckoned with its reduced stiffness,"
+                    + " and it warps as it cools")
+            : List.of();
+    return new PlateSection(
+        t, laminate.a(), d, 5.0 / 6 * shearModulus * t, PlyStrengths.of(laminate), notes);
+  }
+
+  /** The inverse of the bending part of the whole compliance. */
+  private static PlaneStiffness reduced(Laminate laminate) {
+    double[][] c = new double[3][3];
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        c[i][j] = laminate.compliance(3 + i, 3 + j);
+      }
+    }
+    double m11 = c[1][1] * c[2][2] - c[1][2] * c[1][2];
+    double m12 = c[0][2] * c[1][2] - c[0][1] * c[2][2];
+    double m16 = c[0][1] * c[1][2] - c[0][2] * c[1][1];
+    double m22 = c[0][0] * c[2][2] - c[0][2] * c[0][2];
+    double m26 = c[0][1] * c[0][2] - c[0][0] * c[1][2];
+    double m66 = c[0][0] * c[1][1] - c[0][1] * c[0][1];
+    double whole = c[0][0] * m11 + c[0][1] * m12 + c[0][2] * m16;
+    return new PlaneStiffness(
+        m11 / whole, m12 / whole, m22 / whole, m16 / whole, m26 / whole, m66 / whole);
+  }
+}

@@ -1,0 +1,343 @@
+package felloe.load;
+
+import felloe.geometry.Numbers;
+import felloe.laminate.Laminate;
+import felloe.laminate.Stack;
+import felloe.laminate.StripCalibration;
+import felloe.laminate.TestedStrips;
+import felloe.layup.BasedFigure;
+import felloe.layup.MaterialBook;
+import felloe.layup.PlannedStack;
+import felloe.layup.SheetStock;
+import felloe.plate.BadInput;
+import felloe.plate.LayupWish;
+import felloe.plate.MaterialKind;
+import felloe.plate.Plate;
+import felloe.plate.Prices;
+import felloe.plate.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * The thicknesses that a plate might be made in, each with its stiffness and strength: of a sheet
+ * by its modulus and thickness, of a lay-up by its plies.
+ */
+public final class ThicknessCandidates {
+
+  /** How many thicknesses are tried without being asked for. */
+  private static final int TRIED = 9;
+
+  /** Thicknesses of acrylic sheet, mm: common practice, as shops have them. */
+  private static final List<Double> PLASTIC = List.of(3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0);
+
+  private final Plate plate;
+  private final MaterialBook book;
+  private final LayupWish wish;
+  private final double area;
+  private final Optional<SheetStock> sheet;
+  private final Optional<StockBook.Known> known;
+  private final Optional<StripCalibration> calibration;
+  private final List<BasedFigure> figures = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
+
+  private ThicknessCandidates(
+      Plate plate, LayupWish wish, MaterialBook book, Optional<TestedStrips> tested) {
+    this.plate = plate;
+    this.book = book;
+    this.wish = wish;
+    this.area = plate.region().properties().area();
+    String material = plate.stock().material().name();
+    sheet = book.sheets().values().stream().filter(s -> s.material().equals(material)).findFirst();
+    known = laidUp() ? Optional.empty() : StockBook.builtIn().find(material);
+    boolean cracks = known.filter(k -> k.strength() instanceof StockStrength.Cracks).isPresent();
+    if (!laidUp() && (known.isEmpty() || sheet.isEmpty() && !cracks)) {
+      throw refused(
+          "is a material whose stiffness and strength are not known here",
+          "take one of another kind, or give its modulus with --materials");
+    }
+    calibration = tested.map(t -> calibration(t));
+    tell();
+  }
+
+  /**
+   * The range of a plate.
+   *
+   * @param wish what the call asks of a lay-up, over what the shape file does
+   * @param tested broken strips of the laminate, cut along the plate's x
+   * @throws BadInput when the material's figures are not known, or strips do not suit it
+   */
+  public static ThicknessCandidates of(
+      Plate plate, LayupWish wish, MaterialBook book, Optional<TestedStrips> tested) {
+    return new ThicknessCandidates(plate, wish, book, tested);
+  }
+
+  /** Whether the plate is laid up of plies, and not cut from bought sheet. */
+  public boolean laidUp() {
+    return plate.stock().material().kind() == MaterialKind.LAMINATE
+        && !plate.stock().material().name().endsWith("-sheet");
+  }
+
+  /** What the figures rest on. */
+  public List<BasedFigure> figures() {
+    return List.copyOf(figures);
+  }
+
+  /** What the maker should know of them. */
+  public List<String> notes() {
+    return List.copyOf(notes);
+  }
+
+  /** Whether strength comes from strips that were broken. */
+  public boolean tested() {
+    return calibration.filter(c -> c.strength().isPresent()).isPresent();
+  }
+
+  private BadInput refused(String wanted, String cure) {
+    return new BadInput(
+        new Problem(
+            plate.stock().place(),
+            "stock.material",
+            plate.stock().material().name(),
+            wanted,
+            cure));
+  }
+
+  private StripCalibration calibration(TestedStrips tested) {
+    boolean cloth = known.filter(k -> k.strength() instanceof StockStrength.Cloth).isPresent();
+    if (!laidUp() && !cloth) {
+      throw refused("is no laminate, and strips tell of laminates", "leave --tested out");
+    }
+    return StripCalibration.of(handbook(), tested, 0);
+  }
+
+  /** The plate's stack by the tables. */
+  private Stack handbook() {
+    double t = plate.stock().thickness();
+    return laidUp() ? planned(t).stack() : cloth(t);
+  }
+
+  private Stack cloth(double t) {
+    return ((StockStrength.Cloth) known.orElseThrow().strength()).stack(modulus(t), t);
+  }
+
+  private PlannedStack planned(double t) {
+    PlannedStack planned = PlannedStack.of(plate.stock(), wish, book, t);
+    refuseUnknown(planned);
+    return planned;
+  }
+
+  private void refuseUnknown(PlannedStack planned) {
+    if (planned.choice().cloth().strength().isEmpty()) {
+      throw refused(
+          "is laid up of " + planned.choice().cloth().name() + ", whose strength is not known",
+          "give the cloth a 'strength' in your file of materials");
+    }
+  }
+
+  /** Modulus of the sheet along x, MPa. */
+  private double modulus(double t) {
+    SheetStock stock = sheet.orElseThrow();
+    return 1000 * TableInterpolation.at(stock.thicknesses(), stock.moduli(), t);
+  }
+
+  private void tell() {
+    double t = plate.stock().thickness();
+    if (laidUp()) {
+      tellPlies(planned(t));
+    } else {
+      boolean grain = known.orElseThrow().strength() instanceof StockStrength.Grain;
+      boolean cloth = known.orElseThrow().strength() instanceof StockStrength.Cloth;
+      sheet.ifPresent(
+          s ->
+              figures.add(
+                  new BasedFigure(
+                      grain ? "modulus along the grain" : "modulus",
+                      modulus(t),
+                      "MPa",
+                      s.bases().of("E"))));
+      figures.addAll(known.orElseThrow().figures(t));
+      if (grain) {
+        notes.add(
+            "the face grain is taken to lie along x, left to right: a plate cut the other way"
+                + " bends otherwise");
+        notes.add("in its plane the plywood is taken to be as stiff and as strong as in bending");
+      }
+      if (cloth) {
+        notes.add("the sheet's fibres are taken to lie along x and y");
+      }
+      if (plate.stock().material().kind() == MaterialKind.PLASTIC) {
+        notes.add(
+            "acrylic cracks without warning from any notch, scratch or sharp corner: never for a"
+                + " wheel that is driven with");
+      }
+    }
+    calibration.ifPresent(
+        c -> {
+          figures.add(
+              new BasedFigure(
+                  "modulus of the strips over that of the tables",
+                  c.stiffness(),
+                  "",
+                  "measured on your strips, taken to lie along x"));
+          c.strength()
+              .ifPresent(
+                  s ->
+                      figures.add(
+                          new BasedFigure(
+                              "design strength of the strips over that of the tables",
+                              s,
+                              "",
+                              "measured on your strips, lower bound")));
+          if (c.strength().isEmpty()) {
+            notes.add(
+                "your strips carry no design strength (too few broke, or they scatter too much):"
+                    + " strength is still that of the tables");
+          }
+        });
+  }
+
+  private void tellPlies(PlannedStack planned) {
+    var cloth = planned.choice().cloth();
+    var at = cloth.stiffness().at(planned.plan().fraction());
+    var strength = planned.stack().plies().get(0).material().strength().orElseThrow();
+    String stiffness = cloth.bases().of("stiffness");
+    String strong = cloth.bases().of("strength");
+    figures.add(
+        new BasedFigure(
+            "fibre volume fraction",
+            planned.plan().fraction(),
+            "",
+            planned.choice().fraction().basis()));
+    figures.add(new BasedFigure("ply: modulus along the warp", at.e1() * 1000, "MPa", stiffness));
+    figures.add(new BasedFigure("ply: modulus along the weft", at.e2() * 1000, "MPa", stiffness));
+    figures.add(new BasedFigure("ply: shear modulus", at.g12() * 1000, "MPa", stiffness));
+    figures.add(new BasedFigure("ply: pulled along the warp", strength.xt(), "MPa", strong));
+    figures.add(new BasedFigure("ply: pressed along the warp", strength.xc(), "MPa", strong));
+    figures.add(new BasedFigure("ply: shear", strength.s(), "MPa", strong));
+    notes.add("shear between plies is taken to be as stiff as in the ply: both are the resin's");
+    double planned2 = planned.plan().thickness();
+    if (Math.abs(planned2 - plate.stock().thickness()) > 0.05) {
+      notes.add(
+          "the stack comes to "
+              + Numbers.fixed(planned2, 2)
+              + " mm, and that is what bends, not the stock's "
+              + Numbers.brief(plate.stock().thickness(), 2)
+              + " mm");
+    }
+  }
+
+  /** The plate as its shape file has it. */
+  public Gauge now() {
+    double t = plate.stock().thickness();
+    return laidUp() ? gauge(planned(t)) : sheetGauge(t);
+  }
+
+  /** The plate in another thickness; of a lay-up, with the plies that come nearest. */
+  public Gauge of(double thickness) {
+    if (!laidUp()) {
+      return sheetGauge(thickness);
+    }
+    PlannedStack now = planned(plate.stock().thickness());
+    double each = now.choice().cloth().plyThickness(now.choice().fraction().usual());
+    return ofPlies(Math.max(1, (int) Math.round(thickness / each)));
+  }
+
+  private Gauge ofPlies(int plies) {
+    PlannedStack planned = PlannedStack.ofPlies(plate.stock(), wish, book, plies);
+    refuseUnknown(planned);
+    return gauge(planned);
+  }
+
+  /**
+   * Thicknesses to compare, thinnest first: those that the sheet is sold in, or usual numbers of
+   * plies; about the plate's own, which is among them.
+   */
+  public List<Gauge> usual() {
+    Gauge now = now();
+    return within(now.thickness() / 2.2, now.thickness() * 2.6, TRIED);
+  }
+
+  /**
+   * Such thicknesses in a range, and the plate's own.
+   *
+   * @param thinnest mm
+   * @param thickest mm
+   * @param most how many at most; beyond that, the thickest are left out
+   */
+  public List<Gauge> within(double thinnest, double thickest, int most) {
+    Gauge now = now();
+    List<Gauge> all = new ArrayList<>();
+    if (laidUp()) {
+      PlannedStack planned = planned(plate.stock().thickness());
+      double each = planned.choice().cloth().plyThickness(planned.choice().fraction().usual());
+      int step = planned.step();
+      int first = step * Math.max(1, (int) Math.ceil(thinnest / each / step - 1e-9));
+      for (int n = first; n * each <= thickest && n <= LayupWish.MOST_PLIES; n += step) {
+        if (n != now.plies().getAsInt() && all.size() < most - 1) {
+          all.add(ofPlies(n));
+        }
+      }
+    } else {
+      for (double other : sheet.map(SheetStock::thicknesses).orElse(PLASTIC)) {
+        boolean asked = other >= thinnest && other <= thickest;
+        if (asked && Math.abs(other - now.thickness()) > 1e-9 && all.size() < most - 1) {
+          all.add(sheetGauge(other));
+        }
+      }
+    }
+    all.add(now);
+    all.sort((a, b) -> Double.compare(a.thickness(), b.thickness()));
+    return all;
+  }
+
+  private Gauge gauge(PlannedStack planned) {
+    Stack stack = calibration.map(c -> c.apply(planned.stack())).orElse(planned.stack());
+    PlateSection section =
+        PlateSection.of(Laminate.of(stack), stack.plies().get(0).material().g12());
+    return new Gauge(
+        planned.plan().thickness(),
+        OptionalInt.of(planned.plan().plies().size()),
+        section,
+        area * planned.plan().thickness() * planned.density() / 1000,
+        planned.cost(area));
+  }
+
+  private Gauge sheetGauge(double t) {
+    return new Gauge(
+        t,
+        OptionalInt.empty(),
+        section(t),
+        area * t * plate.stock().material().density() / 1000,
+        cost(t));
+  }
+
+  private PlateSection section(double t) {
+    StockStrength strength = known.orElseThrow().strength();
+    if (strength instanceof StockStrength.Yields yields) {
+      return yields.section(modulus(t), t);
+    }
+    if (strength instanceof StockStrength.Cracks cracks) {
+      return cracks.section(t);
+    }
+    if (strength instanceof StockStrength.Grain grain) {
+      return grain.section(modulus(t), t);
+    }
+    Stack stack = calibration.map(c -> c.apply(cloth(t))).orElseGet(() -> cloth(t));
+    return PlateSection.of(Laminate.of(stack), ((StockStrength.Cloth) strength).between());
+  }
+
+  /** By area of the plate's box; the price is taken to grow with the thickness. */
+  private OptionalDouble cost(double t) {
+    Prices prices = wish.prices().over(plate.stock().layup().prices()).over(book.prices());
+    Optional<Prices.Price> price = sheet.flatMap(s -> prices.find(s.name()));
+    if (price.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    boolean whole = price.get().per().equals(Optional.of(Prices.Per.SHEET));
+    double amount = whole ? 1 : plate.box().width() * plate.box().height() / 1e6;
+    return OptionalDouble.of(price.get().price() * amount * t / plate.stock().thickness());
+  }
+}

@@ -1,0 +1,50 @@
+package felloe.template;
+
+import felloe.document.BenchText;
+import felloe.document.BenchText.Column;
+import felloe.document.BenchText.Fill;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.plate.Hole;
+import java.util.List;
+
+/**
+ * The hole table as it is drawn: label, x, y, radius and angle from the hub axis, diameter, role.
+ * Figures are the plate's own, as the driver sees it, whatever face the template is for.
+ */
+final class HoleTable {
+
+  private static final List<Column> COLUMNS =
+      List.of(
+          new Column("hole", Fill.WORDS),
+          new Column("x", Fill.FIGURES),
+          new Column("y", Fill.FIGURES),
+          new Column("radius", Fill.FIGURES),
+          new Column("angle \u00b0", Fill.FIGURES),
+          new Column("\u00d8", Fill.FIGURES),
+          new Column("for", Fill.WORDS));
+
+  private HoleTable() {}
+
+  /** The table of some holes, in order. */
+  static BenchText.Rows of(List<Hole> holes) {
+    return new BenchText.Rows(
+        "Holes, mm and degrees, from the hub axis, front face",
+        COLUMNS,
+        holes.stream().map(HoleTable::row).toList(),
+        true);
+  }
+
+  private static List<String> row(Hole hole) {
+    Point c = hole.centre();
+    double angle = c.norm() < 1e-9 ? 0 : Math.toDegrees(c.angle());
+    return List.of(
+        hole.label(),
+        Numbers.fixed(c.x(), 2),
+        Numbers.fixed(c.y(), 2),
+        Numbers.fixed(c.norm(), 2),
+        Numbers.fixed(angle < -1e-9 ? angle + 360 : Math.abs(angle), 2),
+        Numbers.brief(hole.diameter(), 2),
+        hole.role().words());
+  }
+}

@@ -1,0 +1,95 @@
+package felloe.template;
+
+import felloe.drawing.Anchor;
+import felloe.drawing.LineType;
+import felloe.drawing.Mark;
+import felloe.drawing.Outlines;
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Line;
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The small map of a page set: where each page lies on the part, and which one this is. */
+final class PageMap {
+
+  private static final double THIS = 0.25;
+
+  private final Grid grid;
+  private final List<Contour> contours;
+  private final Box all;
+
+  PageMap(Grid grid, List<Contour> contours) {
+    this.grid = grid;
+    this.contours = contours;
+    this.all = grid.tile(0, 0).union(grid.tile(grid.rows() - 1, grid.columns() - 1));
+  }
+
+  /**
+   * The map inside a box of the page.
+   *
+   * @param row of the page it is printed on; negative when that page carries no tile
+   */
+  List<Mark> in(Box box, int row, int column) {
+    double words = grid.leftOut().isEmpty() ? 0 : StripText.PITCH;
+    Box free = new Box(box.minX(), box.minY() + words, box.maxX(), box.maxY());
+    double scale = Math.min(free.width() / all.width(), free.height() / all.height());
+    Point shift = free.centre().plus(all.centre(), -scale);
+    List<Mark> marks = new ArrayList<>();
+    if (grid.has(row, column)) {
+      marks.add(
+          new Mark.Fill(
+              List.of(Contour.rectangle(moved(grid.seen(row, column), scale, shift))), THIS));
+    }
+    for (int r = 0; r < grid.rows(); r++) {
+      for (int c = 0; c < grid.columns(); c++) {
+        page(moved(grid.seen(r, c), scale, shift), r, c, marks);
+      }
+    }
+    for (Contour contour : contours) {
+      var small = Outlines.small(contour.segments(), scale, shift);
+      if (small.size() > 2) {
+        marks.add(new Mark.Stroke(small, true, LineType.THIN));
+      }
+    }
+    if (words > 0) {
+      marks.add(
+          Mark.Label.of(
+              "crossed pages are blank, not printed",
+              new Point(box.centre().x(), box.minY()),
+              1.3,
+              Anchor.MIDDLE));
+    }
+    return marks;
+  }
+
+  private void page(Box cell, int row, int column, List<Mark> marks) {
+    boolean printed = grid.has(row, column);
+    marks.add(Mark.Stroke.of(Contour.rectangle(cell), printed ? LineType.THIN : LineType.DASHED));
+    if (!printed) {
+      marks.add(
+          Mark.Stroke.of(
+              new Line(new Point(cell.minX(), cell.minY()), new Point(cell.maxX(), cell.maxY())),
+              LineType.THIN));
+      marks.add(
+          Mark.Stroke.of(
+              new Line(new Point(cell.minX(), cell.maxY()), new Point(cell.maxX(), cell.minY())),
+              LineType.THIN));
+      return;
+    }
+    double height = Math.min(2.5, Math.min(cell.height() / 2, cell.width() / 3));
+    if (height >= 0.9 && grid.rows() * grid.columns() > 1) {
+      Point at = cell.centre().plus(new Point(0, -height / 2));
+      marks.add(Mark.Label.of(Grid.name(row, column), at, height, Anchor.MIDDLE));
+    }
+  }
+
+  private static Box moved(Box box, double scale, Point shift) {
+    return new Box(
+        scale * box.minX() + shift.x(),
+        scale * box.minY() + shift.y(),
+        scale * box.maxX() + shift.x(),
+        scale * box.maxY() + shift.y());
+  }
+}

@@ -1,0 +1,157 @@
+package felloe.template;
+
+import felloe.document.BenchText;
+import felloe.drawing.Correction;
+import felloe.drawing.Paper;
+import felloe.geometry.Box;
+import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
+import felloe.plate.BadInput;
+import felloe.plate.Face;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import java.util.List;
+import java.util.Optional;
+
+/** Lays a plate out on paper at true scale. The front door of this room. */
+public final class Template {
+
+  /** More pages than this are refused: nobody glues them together true. */
+  public static final int MOST_PAGES = 200;
+
+  private final Plate plate;
+  private final TemplateOptions options;
+  private final LaidShape shape;
+
+  private Template(Plate plate, TemplateOptions options) {
+    this.plate = plate;
+    this.options = options;
+    Face face = options.face().orElse(plate.stock().templateFace());
+    this.shape = LaidShape.of(plate, options.markOut(), face);
+  }
+
+  /**
+   * The template on pages of a paper, to be put together by their registration marks.
+   *
+   * @throws BadInput when a reading of the check bars is more than 5 % off, a window is too narrow
+   *     for the pen, or it would take more than {@link #MOST_PAGES} pages
+   */
+  public static PageSet pages(Plate plate, TemplateOptions options) {
+    return new Template(plate, options).tiled(Optional.empty());
+  }
+
+  /**
+   * The drilling sheet: centre marks at true scale on the same pages as the template's, with what
+   * else the shape is, and then pages of what is to be done. How the template marks out does not
+   * count.
+   *
+   * @param work what is to be done, in order
+   * @throws BadInput as for {@link #pages}
+   */
+  public static PageSet drilling(Plate plate, TemplateOptions options, BenchText work) {
+    return new Template(plate, options.withMarkOut(MarkOut.CENTRES)).tiled(Optional.of(work));
+  }
+
+  /**
+   * The template on one page as large as the part, for a plotter or a copy shop. The paper named in
+   * the options does not count.
+   *
+   * @throws BadInput as for {@link #pages}
+   */
+  public static PageSet fullSize(Plate plate, TemplateOptions options) {
+    return new Template(plate, options).onePage();
+  }
+
+  /**
+   * Length of the check bars on pages of a paper, the same both ways: what a reading is compared
+   * with. Upright or across, corrected or not, it depends on paper and margin alone.
+   *
+   * @param margin mm
+   */
+  public static double bar(Paper paper, double margin) {
+    return PageFrame.bar(paper.width(), paper.height(), margin);
+  }
+
+  private StripText text(double turn) {
+    return TemplateWords.strip(plate, shape, turn, options.bars());
+  }
+
+  private Correction correction(double bar) {
+    return options
+        .bars()
+        .map(reading -> reading.against(bar, options.barsPlace()))
+        .orElse(Correction.NONE);
+  }
+
+  private PageSet tiled(Optional<BenchText> work) {
+    Paper paper = options.paper();
+    StripText text = text(0);
+    double bar = bar(paper, options.margin());
+    Correction correction = correction(bar);
+    List<PageFrame> frames =
+        List.of(
+            PageFrame.of(paper.width(), paper.height(), options.margin(), correction, text, bar),
+            PageFrame.of(paper.height(), paper.width(), options.margin(), correction, text, bar));
+    refuseTooMany(frames);
+    GridChoice choice =
+        GridChoice.of(
+            shape.outermost(), shape.holes(), frames, options.overlap(), options.turning());
+    LaidShape turned = choice.turn() == 0 ? shape : shape.moved(RigidTransform.turn(choice.turn()));
+    return new TilePages(turned, choice, text(choice.turn()), correction, paper.title(), work)
+        .set();
+  }
+
+  private void refuseTooMany(List<PageFrame> frames) {
+    long pages =
+        frames.stream()
+            .mapToLong(frame -> GridChoice.pages(shape.box(), frame, options.overlap()))
+            .min()
+            .orElseThrow();
+    if (pages > MOST_PAGES) {
+      throw new BadInput(
+          new Problem(
+              Place.ofOption("--paper", ""),
+              "",
+              options.paper().title(),
+              "would take " + pages + " pages; at most " + MOST_PAGES + " are laid out",
+              "choose a larger paper or the full-size page"));
+    }
+  }
+
+  private PageSet onePage() {
+    PageSet set = onePage(0);
+    for (double below : TilePages.notesHeights(plate, set.grid(), PageSet.FULL_SIZE, set.bar())) {
+      if (set.pages().size() > 1) {
+        set = onePage(below);
+      }
+    }
+    return set;
+  }
+
+  /** The page as large as the part, with some height below it for notes. */
+  private PageSet onePage(double below) {
+    StripText text = text(0);
+    double bar = PageFrame.LONGEST_BAR;
+    Correction correction = correction(bar);
+    Box span = shape.box().grown(Lettering.SURROUND + 1);
+    double margin = options.margin();
+    double inner =
+        Math.max(
+            Math.max(bar + 30, span.width() + PageFrame.COLUMN + PageFrame.SPACE),
+            TilePages.tableWidth(plate) + 20);
+    double strip = PageFrame.BAR_ROW + text.height(inner) + PageFrame.SPACE;
+    double field = Math.max(bar + 3, span.height() + below);
+    double width = Math.ceil(inner * Math.max(1, correction.x()) + 2 * margin);
+    double height = Math.ceil((strip + field) * Math.max(1, correction.y()) + 2 * margin);
+    PageFrame frame = PageFrame.of(width, height, margin, correction, text, bar);
+    Box box = frame.field();
+    double spare = box.height() - span.height() - below;
+    Point corner =
+        new Point(span.centre().x() - box.width() / 2, span.maxY() + Math.max(0, spare / 2));
+    Grid grid = new Grid(1, 1, box.width(), box.height(), options.overlap(), corner, List.of());
+    GridChoice choice = new GridChoice(frame, grid, 0, 0, Double.POSITIVE_INFINITY);
+    return new TilePages(shape, choice, text, correction, PageSet.FULL_SIZE, Optional.empty())
+        .set();
+  }
+}

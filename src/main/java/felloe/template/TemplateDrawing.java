@@ -1,0 +1,165 @@
+package felloe.template;
+
+import felloe.drawing.Drawing;
+import felloe.drawing.LineType;
+import felloe.drawing.Mark;
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Line;
+import felloe.geometry.Point;
+import felloe.plate.Face;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Plate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The template of a plate as one drawing at full size: the finish line of outline and windows, the
+ * rough line, holes with centre crosses, pitch circles, datum axes, and the words and arrows that
+ * belong to them. Layers, bottom first: {@code centre-lines}, {@code rough}, {@code outline},
+ * {@code windows}, {@code holes}, {@code notes}.
+ *
+ * <p>Accuracy: the middle of each line is the plate's own line or arc, moved as the mark-out method
+ * says; it is never flattened.
+ */
+public final class TemplateDrawing {
+
+  /** How far the arms of a centre cross reach beyond the hole, mm. */
+  private static final double ARM = 2;
+
+  /** Size of the circle round a centre mark, to see whether the first drill came out in it, mm. */
+  private static final double TARGET = 2;
+
+  /** Size of a cross in an opening so wide that lines through it would only confuse, mm. */
+  private static final double WIDE = 30;
+
+  private final LaidShape shape;
+  private final FreeSpace ground;
+
+  private TemplateDrawing(LaidShape shape, FreeSpace ground) {
+    this.shape = shape;
+    this.ground = ground;
+  }
+
+  /**
+   * The template as it is to be seen on a face of the stock. A drawing for the back face is
+   * mirrored; its text is not.
+   *
+   * @throws felloe.plate.BadInput when a window is too narrow for the pen
+   */
+  public static Drawing of(Plate plate, MarkOut markOut, Face face) {
+    LaidShape shape = LaidShape.of(plate, markOut, face);
+    TemplateDrawing drawing = on(shape, shape.box().grown(20));
+    return drawing.lines().and(drawing.notes());
+  }
+
+  /** Starts a drawing; the ground knows its lines. Words stay inside the area. */
+  static TemplateDrawing on(LaidShape shape, Box area) {
+    FreeSpace ground = new FreeSpace(area);
+    List<Contour> edges = new ArrayList<>();
+    edges.add(shape.outline());
+    edges.addAll(shape.windows());
+    shape.holes().forEach(hole -> edges.add(hole.contour()));
+    ground.waste(edges);
+    TemplateDrawing drawing = new TemplateDrawing(shape, ground);
+    for (Mark mark : drawing.lines().marks()) {
+      boolean edge = mark instanceof Mark.Stroke stroke && stroke.type() == drawing.edge();
+      ground.mark(mark, edge ? FreeSpace.EDGE : FreeSpace.THIN);
+    }
+    return drawing;
+  }
+
+  FreeSpace ground() {
+    return ground;
+  }
+
+  /** Whether holes are all that is worked by it. */
+  private boolean centres() {
+    return shape.markOut().method() == MarkOut.Method.CENTRES;
+  }
+
+  /** The line of edges: wide where the plate is cut along it. */
+  private LineType edge() {
+    return centres() ? LineType.THIN : LineType.EDGE;
+  }
+
+  /** All lines, without words. */
+  Drawing lines() {
+    List<Mark> windows = new ArrayList<>();
+    shape.windows().forEach(window -> windows.add(Mark.Stroke.of(window, edge())));
+    List<Mark> rough = new ArrayList<>();
+    if (!centres()) {
+      shape.rough().forEach(line -> rough.add(Mark.Stroke.of(line, LineType.ROUGH)));
+    }
+    List<Drawing.Layer> layers = new ArrayList<>();
+    layers.add(new Drawing.Layer("centre-lines", centreLines()));
+    layers.add(new Drawing.Layer("rough", rough));
+    layers.add(new Drawing.Layer("outline", List.of(Mark.Stroke.of(shape.outline(), edge()))));
+    layers.add(new Drawing.Layer("windows", windows));
+    layers.add(new Drawing.Layer("holes", holes()));
+    layers.removeIf(layer -> layer.marks().isEmpty());
+    return new Drawing(layers);
+  }
+
+  private List<Mark> centreLines() {
+    List<Mark> marks = new ArrayList<>();
+    Box box = shape.box();
+    Point origin = shape.motion().of(Point.ORIGIN);
+    if (box.contains(origin)) {
+      // From the origin outward, so that long dashes cross there.
+      for (Point end :
+          List.of(
+              new Point(box.maxX(), origin.y()),
+              new Point(box.minX(), origin.y()),
+              new Point(origin.x(), box.maxY()),
+              new Point(origin.x(), box.minY()))) {
+        if (!end.near(origin, 1)) {
+          marks.add(Mark.Stroke.of(new Line(origin, end), LineType.CENTRE));
+        }
+      }
+    }
+    shape.pitchCircles().forEach(circle -> marks.add(Mark.Stroke.of(circle, LineType.CENTRE)));
+    return marks;
+  }
+
+  private List<Mark> holes() {
+    List<Mark> marks = new ArrayList<>();
+    for (Hole hole : shape.holes()) {
+      marks.add(Mark.Stroke.of(hole.contour(), edge()));
+      if (centres() && hole.diameter() > 2 * TARGET) {
+        marks.add(Mark.Stroke.of(Contour.circle(hole.centre(), TARGET / 2), LineType.THIN));
+      }
+      double arm = hole.diameter() > WIDE ? WIDE / 6 : hole.diameter() / 2 + ARM;
+      Point c = hole.centre();
+      marks.add(
+          Mark.Stroke.of(
+              new Line(c.plus(new Point(-arm, 0)), c.plus(new Point(arm, 0))), LineType.THIN));
+      marks.add(
+          Mark.Stroke.of(
+              new Line(c.plus(new Point(0, -arm)), c.plus(new Point(0, arm))), LineType.THIN));
+    }
+    return marks;
+  }
+
+  /** Words and arrows, each where it covers least; call once, when all lines are on the ground. */
+  Drawing notes() {
+    Lettering lettering = new Lettering(ground, shape);
+    for (Hole hole : shape.holes()) {
+      if (hole.role() != HoleRole.BORE) {
+        lettering.hole(hole);
+      }
+    }
+    shape.holes().stream().filter(h -> h.role() == HoleRole.BORE).forEach(lettering::hole);
+    if (!centres()) {
+      lettering.windows();
+    }
+    lettering.pitchCircles();
+    lettering.up();
+    if (!centres()) {
+      lettering.grain();
+    }
+    lettering.name();
+    return Drawing.of("notes", lettering.marks());
+  }
+}

@@ -1,0 +1,113 @@
+package felloe.template;
+
+import felloe.drawing.Paper;
+import felloe.geometry.Numbers;
+import felloe.plate.Face;
+import felloe.plate.Place;
+import java.util.Optional;
+
+/**
+ * How a template is to be printed and used.
+ *
+ * @param paper what it is printed on
+ * @param margin edge of the paper that the printer cannot print, mm
+ * @param overlap what neighbouring pages share, mm
+ * @param markOut how the shape gets onto the stock
+ * @param face the face it goes on, where that differs from the plate's own
+ * @param turning whether the plate may be turned to save pages
+ * @param bars what was measured on the check bars of an earlier print
+ * @param barsPlace where that reading was given, for messages
+ */
+public record TemplateOptions(
+    Paper paper,
+    double margin,
+    double overlap,
+    MarkOut markOut,
+    Optional<Face> face,
+    boolean turning,
+    Optional<BarReading> bars,
+    Place barsPlace) {
+
+  /** Usual margin: what desktop printers surely print within (common practice), mm. */
+  public static final double MARGIN = 10;
+
+  /** Greatest margin that is taken, mm. */
+  public static final double LARGEST_MARGIN = 25;
+
+  /** Usual overlap, mm. */
+  public static final double OVERLAP = 10;
+
+  /** Least overlap: below it the registration marks have no room, mm. */
+  public static final double LEAST_OVERLAP = 10;
+
+  /** Greatest overlap that is taken, mm. */
+  public static final double LARGEST_OVERLAP = 30;
+
+  /**
+   * Refuses a margin or overlap out of bounds.
+   *
+   * @throws IllegalArgumentException naming the field and what is allowed
+   */
+  public TemplateOptions {
+    within("margin", margin, 0, LARGEST_MARGIN);
+    within("overlap", overlap, LEAST_OVERLAP, LARGEST_OVERLAP);
+  }
+
+  private static void within(String name, double value, double least, double most) {
+    if (!(value >= least && value <= most)) {
+      throw new IllegalArgumentException(
+          name
+              + " must be from "
+              + Numbers.brief(least, 1)
+              + " to "
+              + Numbers.brief(most, 1)
+              + " mm, not "
+              + Numbers.brief(Numbers.finite(name, value), 3));
+    }
+  }
+
+  /** The usual options: stuck on, 10 mm margin and overlap, not turned, not corrected. */
+  public static TemplateOptions on(Paper paper) {
+    return new TemplateOptions(
+        paper,
+        MARGIN,
+        OVERLAP,
+        MarkOut.STUCK_ON,
+        Optional.empty(),
+        false,
+        Optional.empty(),
+        Place.ofOption("--bars", ""));
+  }
+
+  /** The same with another margin, mm. */
+  public TemplateOptions withMargin(double other) {
+    return new TemplateOptions(paper, other, overlap, markOut, face, turning, bars, barsPlace);
+  }
+
+  /** The same with another overlap, mm. */
+  public TemplateOptions withOverlap(double other) {
+    return new TemplateOptions(paper, margin, other, markOut, face, turning, bars, barsPlace);
+  }
+
+  /** The same with another way of marking out. */
+  public TemplateOptions withMarkOut(MarkOut other) {
+    return new TemplateOptions(paper, margin, overlap, other, face, turning, bars, barsPlace);
+  }
+
+  /** The same for a face. */
+  public TemplateOptions withFace(Face other) {
+    return new TemplateOptions(
+        paper, margin, overlap, markOut, Optional.of(other), turning, bars, barsPlace);
+  }
+
+  /** The same with the plate turned where that saves pages. */
+  public TemplateOptions withTurning(boolean other) {
+    return new TemplateOptions(paper, margin, overlap, markOut, face, other, bars, barsPlace);
+  }
+
+  /** The same, corrected for a reading of the check bars. */
+  public TemplateOptions withBars(BarReading reading, Place place) {
+    return new TemplateOptions(
+        paper, margin, overlap, markOut, face, turning, Optional.of(reading), place);
+  }
+}

@@ -1,0 +1,72 @@
+package felloe.template;
+
+import felloe.drawing.Cautions;
+import felloe.geometry.Box;
+import felloe.geometry.Numbers;
+import felloe.plate.Face;
+import felloe.plate.Plate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The sentences that template pages carry. */
+final class TemplateWords {
+
+  private TemplateWords() {}
+
+  static StripText strip(Plate plate, LaidShape shape, double turn, Optional<BarReading> bars) {
+    List<String> facts = new ArrayList<>();
+    facts.add(plate.name() + "  rev " + plate.revision());
+    facts.add(
+        plate.stock().material().title()
+            + ", "
+            + Numbers.brief(plate.stock().thickness(), 2)
+            + " mm");
+    facts.add(
+        shape.face() == Face.FRONT ? "FRONT face, driver's side" : "BACK face, hub side: MIRRORED");
+    facts.add(
+        "Scale 1:1, mm"
+            + (turn == 0 ? "" : ", turned " + Numbers.brief(Math.toDegrees(turn), 1) + "\u00b0"));
+    bars.ifPresent(reading -> facts.add("corrected for bars " + reading.text()));
+    return new StripText(
+        plate.title(),
+        facts,
+        shape.markOut().instruction() + " " + Cautions.all(plate.stock().material().kind()));
+  }
+
+  /** Numbered steps of printing, joining and checking. */
+  static List<String> steps(Plate plate, MarkOut markOut, Grid grid, String paper, double bar) {
+    List<String> steps = new ArrayList<>();
+    String length = Numbers.brief(bar, 1) + " mm";
+    boolean plotted = paper.equals(PageSet.FULL_SIZE);
+    steps.add(
+        (plotted ? "Plot or print" : "Print on " + paper)
+            + " at 100 % (actual size), never \u201cfit to page\u201d.");
+    steps.add(
+        (plotted ? "Measure both check bars" : "Measure both check bars of every page")
+            + " with a steel rule: "
+            + length
+            + " across and up. If a bar is more than 0.5 mm off, give both readings back as"
+            + " ACROSSxUP (such as 149.4x150.3) and print again: the pages will be corrected.");
+    if (grid.count() > 1) {
+      steps.add(
+          "Where a page has a line \u201ctrim here\u201d on its left or upper side, cut along it.");
+      steps.add(
+          "Lay each trimmed edge on the neighbour's dashed glue line so that the halves of each"
+              + " numbered mark make one circle and cross. Join rows first, then row to row; tape"
+              + " over the seams.");
+    }
+    Box box = plate.box();
+    steps.add(
+        "Check the finished sheet: "
+            + (markOut.method() == MarkOut.Method.CENTRES ? "outline " : "finish line ")
+            + Numbers.brief(box.width(), 2)
+            + " mm wide and "
+            + Numbers.brief(box.height(), 2)
+            + " mm high at the most.");
+    steps.add(
+        "Mark out and prick all hole centres before anything is cut; try the pattern on the hub"
+            + " in card or scrap first.");
+    return steps;
+  }
+}

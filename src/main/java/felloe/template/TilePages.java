@@ -1,0 +1,252 @@
+package felloe.template;
+
+import felloe.document.BenchPages;
+import felloe.document.BenchPiece;
+import felloe.document.BenchText;
+import felloe.drawing.Correction;
+import felloe.drawing.Drawing;
+import felloe.drawing.Mark;
+import felloe.drawing.Page;
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Point;
+import felloe.plate.Plate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws the pages once it is settled which part of the template each one carries. */
+final class TilePages {
+
+  private static final String NOTES = "Notes";
+  private static final String WORK = "Work";
+  private static final double STEP = 3;
+  private static final double CLEAR = 2.5;
+  private static final double STEPS_WIDTH = 110;
+
+  private final Plate plate;
+  private final LaidShape shape;
+  private final GridChoice choice;
+  private final StripText text;
+  private final Correction correction;
+  private final String paper;
+  private final Optional<BenchText> work;
+  private final List<Page> pages = new ArrayList<>();
+
+  TilePages(
+      LaidShape shape,
+      GridChoice choice,
+      StripText text,
+      Correction correction,
+      String paper,
+      Optional<BenchText> work) {
+    this.plate = shape.plate();
+    this.shape = shape;
+    this.choice = choice;
+    this.text = text;
+    this.correction = correction;
+    this.paper = paper;
+    this.work = work;
+  }
+
+  /** Heights that steps and table take side by side, and one above the other. */
+  static List<Double> notesHeights(Plate plate, Grid grid, String paper, double bar) {
+    List<BenchText.Block> steps = steps(plate, MarkOut.STUCK_ON, grid, paper, bar);
+    double words = BenchPages.column(steps, stepsWidth(grid)).height();
+    double table = BenchPages.column(table(plate), tableWidth(plate)).height();
+    double space = 3 * CLEAR + STEP;
+    return List.of(Math.max(words, table) + space, words + table + 2 * space);
+  }
+
+  PageSet set() {
+    Grid grid = choice.grid();
+    PageFrame frame = choice.frame();
+    TemplateDrawing template = TemplateDrawing.on(shape, wordsArea(grid));
+    for (int tile : grid.leftOut()) {
+      Box box = grid.tile(tile / grid.columns(), tile % grid.columns());
+      template.ground().block(box.grown(-grid.overlap()), FreeSpace.TAKEN);
+    }
+    Seams seams = new Seams(grid, template.ground());
+    Drawing drawing = template.lines().and(template.notes());
+    List<BenchText.Block> words = steps(plate, shape.markOut(), grid, paper, frame.bar());
+    BenchPiece steps = BenchPages.column(words, stepsWidth(grid));
+    BenchPiece table = BenchPages.column(table(plate), tableWidth(plate));
+    boolean bare = plate.holes().isEmpty();
+    Free free = new Free(grid, drawing, shape.outline());
+    Optional<Block> tableBlock =
+        bare ? Optional.empty() : free.find(tableWidth(plate), table.height());
+    Optional<Block> stepsBlock = free.find(stepsWidth(grid), steps.height());
+    boolean onTiles = stepsBlock.isPresent() && (tableBlock.isPresent() || bare);
+    Box field = frame.field();
+    List<BenchText.Block> both = new ArrayList<>(words);
+    both.addAll(table(plate));
+    List<Drawing> notes = onTiles ? List.of() : BenchPages.of(both, field);
+    List<Drawing> bench = work.map(text -> BenchPages.of(text.blocks(), field)).orElse(List.of());
+    int total = grid.count() + notes.size() + bench.size();
+    for (int row = 0; row < grid.rows(); row++) {
+      for (int column = 0; column < grid.columns(); column++) {
+        if (grid.has(row, column)) {
+          List<Mark> extra = new ArrayList<>();
+          if (onTiles) {
+            if (tableBlock.isPresent() && tableBlock.get().on(row, column)) {
+              extra.addAll(table.at(tableBlock.get().corner()));
+            }
+            if (stepsBlock.get().on(row, column)) {
+              extra.addAll(steps.at(stepsBlock.get().corner()));
+            }
+          }
+          tile(
+              row,
+              column,
+              drawing.and(seams.of(row, column)).and(Drawing.of("table", extra)),
+              total);
+        }
+      }
+    }
+    for (int i = 0; i < notes.size(); i++) {
+      String name = notes.size() == 1 ? NOTES : NOTES + " " + (i + 1);
+      add(name, -1, -1, total, List.of(Page.Placed.of(notes.get(i))));
+    }
+    for (int i = 0; i < bench.size(); i++) {
+      String name = WORK + " " + (i + 1);
+      add(name, -1, -1, total, List.of(Page.Placed.of(bench.get(i))));
+    }
+    String what = work.map(BenchText::title).orElse("template");
+    return new PageSet(
+        plate.title() + " - " + what + " " + paper,
+        paper,
+        pages,
+        grid,
+        shape.motion(),
+        drawing,
+        seams.marks(),
+        frame.bar(),
+        choice.cut(),
+        choice.distance());
+  }
+
+  /** Where words may stand: round the part, and on paper. */
+  private Box wordsArea(Grid grid) {
+    Box round = shape.box().grown(20);
+    Box paper = grid.tile(0, 0).union(grid.tile(grid.rows() - 1, grid.columns() - 1));
+    return new Box(
+        Math.max(round.minX(), paper.minX()),
+        Math.max(round.minY(), paper.minY()),
+        Math.min(round.maxX(), paper.maxX()),
+        Math.min(round.maxY(), paper.maxY()));
+  }
+
+  private static List<BenchText.Block> steps(
+      Plate plate, MarkOut markOut, Grid grid, String paper, double bar) {
+    String title = grid.count() > 1 ? "Print, join, check" : "Print and check";
+    return List.of(
+        new BenchText.Heading(title),
+        new BenchText.Steps(TemplateWords.steps(plate, markOut, grid, paper, bar)));
+  }
+
+  private static double stepsWidth(Grid grid) {
+    return Math.min(STEPS_WIDTH, grid.tileWidth() - 6);
+  }
+
+  private static List<BenchText.Block> table(Plate plate) {
+    return List.of(HoleTable.of(plate.holes()));
+  }
+
+  /** Width of a plate's hole table, mm. */
+  static double tableWidth(Plate plate) {
+    return BenchPages.width(HoleTable.of(plate.holes()));
+  }
+
+  private void tile(int row, int column, Drawing all, int total) {
+    Box tile = choice.grid().tile(row, column);
+    Box field = choice.frame().field();
+    Point shift = new Point(field.minX() - tile.minX(), field.maxY() - tile.maxY());
+    Page.Placed part = new Page.Placed(all.within(tile), shift, Optional.of(field));
+    add(Grid.name(row, column), row, column, total, List.of(part));
+  }
+
+  private void add(String name, int row, int column, int total, List<Page.Placed> parts) {
+    List<Contour> contours = new ArrayList<>();
+    contours.add(shape.outline());
+    contours.addAll(shape.windows());
+    PageMap map = new PageMap(choice.grid(), contours);
+    String count = "page " + (pages.size() + 1) + " of " + total;
+    Drawing furniture =
+        new Furniture(choice.frame(), text).draw(name, count, box -> map.in(box, row, column));
+    List<Page.Placed> all = new ArrayList<>(parts);
+    all.add(Page.Placed.of(furniture));
+    pages.add(new Page(name, choice.frame().width(), choice.frame().height(), all, correction));
+  }
+
+  /** Where a table or text hangs: on one tile, from its upper left corner. */
+  private record Block(int row, int column, Point corner) {
+    boolean on(int r, int c) {
+      return r == row && c == column;
+    }
+
+    Box box(double width, double height) {
+      return new Box(corner.x(), corner.y() - height, corner.x() + width, corner.y());
+    }
+  }
+
+  /** Room on the tiles outside of the part. */
+  private static final class Free {
+    private final Grid grid;
+    private final Contour outline;
+    private final List<FreeSpace.Free> frees = new ArrayList<>();
+    private final List<Box> taken = new ArrayList<>();
+
+    Free(Grid grid, Drawing drawing, Contour outline) {
+      this.grid = grid;
+      this.outline = outline;
+      for (int i = 0; i < grid.rows() * grid.columns(); i++) {
+        Box seen = inner(grid, i / grid.columns(), i % grid.columns());
+        FreeSpace ground = new FreeSpace(seen);
+        drawing.within(seen).marks().forEach(mark -> ground.mark(mark, FreeSpace.EDGE));
+        frees.add(ground.free());
+      }
+    }
+
+    /** The part of a tile that no neighbour shares. */
+    private static Box inner(Grid grid, int row, int column) {
+      Box tile = grid.tile(row, column);
+      double keep = grid.overlap() + 1;
+      return new Box(
+          tile.minX() + (grid.has(row, column - 1) ? keep : 0),
+          tile.minY() + (grid.has(row + 1, column) ? keep : 0),
+          tile.maxX() - (grid.has(row, column + 1) ? keep : 0),
+          tile.maxY() - (grid.has(row - 1, column) ? keep : 0));
+    }
+
+    Optional<Block> find(double width, double height) {
+      for (int i = 0; i < frees.size(); i++) {
+        int row = i / grid.columns();
+        int column = i % grid.columns();
+        if (grid.has(row, column)) {
+          Optional<Block> found = find(width, height, row, column, frees.get(i));
+          if (found.isPresent()) {
+            taken.add(found.get().box(width, height).grown(4));
+            return found;
+          }
+        }
+      }
+      return Optional.empty();
+    }
+
+    private Optional<Block> find(
+        double width, double height, int row, int column, FreeSpace.Free free) {
+      Box area = inner(grid, row, column);
+      for (double y = area.maxY() - CLEAR; y - height >= area.minY() + CLEAR; y -= STEP) {
+        for (double x = area.minX() + CLEAR; x + width <= area.maxX() - CLEAR; x += STEP) {
+          Box box = new Box(x, y - height, x + width, y);
+          if (free.is(box.grown(CLEAR))
+              && taken.stream().noneMatch(box::touches)
+              && !outline.contains(box.centre())) {
+            return Optional.of(new Block(row, column, new Point(x, y)));
+          }
+        }
+      }
+      return Optional.empty();
+    }
+  }
+}
