@@ -86,25 +86,7 @@ public record Contour(List<Segment> segments) {
   }
 
   private static void refuseSelfMeeting(List<Segment> chain) {
-    int n = chain.size();
-    if (n == 1) {
-      return;
-    }
-    SegmentIndex index = new SegmentIndex(chain);
-    index
-        .firstClash(
-            (i, j) -> {
-              Segment a = chain.get(i);
-              Segment b = chain.get(j);
-              boolean neighbours = j == i + 1 || (i == 0 && j == n - 1);
-              if (neighbours) {
-                return neighbourClash(a, b);
-              }
-              Gap gap = Gap.between(a, b);
-              return gap.distance() <= Tolerances.SAME_POINT
-                  ? Optional.of(gap.from())
-                  : Optional.empty();
-            })
+    SelfMeeting.first(chain)
         .ifPresent(
             clash -> {
               throw new GeometryException(
@@ -115,43 +97,6 @@ public record Contour(List<Segment> segments) {
                       + " cross or touch",
                   clash.where());
             });
-  }
-
-  /** A point that neighbours share other than their common ends. */
-  private static Optional<Point> neighbourClash(Segment a, Segment b) {
-    if (doublesBack(a.from(), b)) {
-      return Optional.of(a.from());
-    }
-    if (doublesBack(b.to(), a)) {
-      return Optional.of(b.to());
-    }
-    Curve onA = Curve.of(a);
-    Curve onB = Curve.of(b);
-    if (onA.same(onB, Tolerances.SAME_POINT)) {
-      // With both ends in common, the ends cannot tell the other half from the way back.
-      Point middle = a.at(0.5);
-      return b.distance(middle) <= Tolerances.SAME_POINT ? Optional.of(middle) : Optional.empty();
-    }
-    // Where two curves part by less than SAME_POINT near a tangent joint, a computed meeting there
-    // is the joint itself. Two lines meet nowhere else.
-    double bend = Math.abs(a.curvature() - b.curvature());
-    double blur = 4 * Math.sqrt(Tolerances.SAME_POINT / bend);
-    for (Point p : Gap.meetings(a, b)) {
-      boolean atJoint =
-          (a.to().equals(b.from()) && p.near(a.to(), blur))
-              || (b.to().equals(a.from()) && p.near(a.from(), blur));
-      if (!atJoint) {
-        return Optional.of(p);
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** Whether the free end of a segment touches its neighbour. */
-  private static boolean doublesBack(Point end, Segment neighbour) {
-    return !end.equals(neighbour.from())
-        && !end.equals(neighbour.to())
-        && neighbour.distance(end) <= Tolerances.SAME_POINT;
   }
 
   private static List<Segment> reverse(List<Segment> chain) {
