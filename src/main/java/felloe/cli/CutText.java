@@ -6,6 +6,7 @@ import felloe.kit.CutAnswer;
 import felloe.kit.CutJob;
 import felloe.plate.Finding;
 import felloe.plate.Note;
+import felloe.plate.SourcedFigure;
 import felloe.plate.Verdict;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -197,7 +198,7 @@ final class CutText {
             + (proof.deepest() < 0 ? ", deepest " + Figures.of(proof.deepest(), "mm") + "." : "."));
   }
 
-  private void figures(List<CutJob.Based> figures) {
+  private void figures(List<SourcedFigure> figures) {
     if (figures.isEmpty()) {
       return;
     }
@@ -205,7 +206,7 @@ final class CutText {
     screen.line("To start from; listen, look and adjust:");
     Map<String, Integer> sources = new LinkedHashMap<>();
     Table table = new Table("lrll");
-    for (CutJob.Based figure : figures) {
+    for (SourcedFigure figure : figures) {
       boolean brief = figure.basis().length() <= 40;
       String basis =
           brief

@@ -1,6 +1,7 @@
 package felloe.hub;
 
 import felloe.geometry.Numbers;
+import felloe.plate.Basis;
 
 /**
  * A way to make the hub holes in the plate, and how true it is.

@@ -1,5 +1,6 @@
 package felloe.hub;
 
+import felloe.plate.Basis;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
 import java.util.List;
@@ -41,7 +42,7 @@ public record HubPractice(
     double centre = fit.length("centre").positive().required();
     double slot = fit.number("slot").positive().required();
     double web = fit.number("web").positive().required();
-    Optional<Basis> basis = Basis.read(fit.entry("basis"));
+    Optional<Basis> basis = BasisEntry.read(fit.entry("basis"));
     top.done();
     problems.throwIfAny();
     return new HubPractice(drilling, turn, centre, slot, web, basis.orElseThrow());
@@ -51,7 +52,7 @@ public record HubPractice(
     String name = f.text("name").required();
     String title = f.text("title").required();
     double zone = f.length("zone").notNegative().required();
-    Optional<Basis> basis = Basis.read(f.entry("basis"));
+    Optional<Basis> basis = BasisEntry.read(f.entry("basis"));
     return f.build(() -> new DrillingMethod(name, title, zone, basis.orElseThrow()));
   }
 

@@ -2,6 +2,7 @@ package felloe.hub;
 
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
+import felloe.plate.Basis;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
@@ -110,11 +111,11 @@ final class HubReader {
     Map<String, Basis> bases = new TreeMap<>();
     if (entry.kind() == Entry.Kind.MAPPING) {
       Fields group = entry.mapping().required();
-      Optional<Basis> all = Basis.read(group.entry("all"));
+      Optional<Basis> all = BasisEntry.read(group.entry("all"));
       List<String> without = new ArrayList<>();
       for (String key : keys) {
         String first = key.substring(key.indexOf('.') + 1);
-        Basis basis = Basis.read(group.entry(key)).orElse(null);
+        Basis basis = BasisEntry.read(group.entry(key)).orElse(null);
         if (basis == null && !group.has(key)) {
           basis = bases.getOrDefault(first, all.orElse(null));
         }
@@ -136,7 +137,7 @@ final class HubReader {
       entry.text().required();
       return bases;
     }
-    Optional<Basis> basis = Basis.read(entry);
+    Optional<Basis> basis = BasisEntry.read(entry);
     for (String key : keys) {
       basis.ifPresent(b -> bases.put(key, b));
     }

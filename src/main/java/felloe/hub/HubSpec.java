@@ -1,10 +1,14 @@
 package felloe.hub;
 
 import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.plate.Basis;
 import felloe.plate.HubPattern;
 import felloe.plate.Place;
+import felloe.plate.SourcedFigure;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,6 +64,23 @@ public record HubSpec(
     return rings;
   }
 
+  /**
+   * The ring whose circle is nearest to a place on the plate: its screws go through a hole there.
+   */
+  public HubRing ringAt(Point place) {
+    HubRing nearest = ring;
+    for (HubRing one : rings()) {
+      if (off(one, place) < off(nearest, place)) {
+        nearest = one;
+      }
+    }
+    return nearest;
+  }
+
+  private static double off(HubRing ring, Point place) {
+    return Math.abs(ring.pitchDiameter() / 2 - place.norm());
+  }
+
   /** The sets of rings that a plate may be bolted to: one set, or two where either ring will do. */
   public List<List<HubRing>> choices() {
     if (use == RingUse.BOTH || second.isEmpty()) {
@@ -74,18 +95,21 @@ public record HubSpec(
         name, ring.count(), ring.pitchDiameter(), ring.plateHole(), ring.firstAngle(), bore);
   }
 
-  /** Every figure with its basis, in the order of the file. */
-  public List<HubFigure> figures() {
-    List<HubFigure> figures = new ArrayList<>();
+  /**
+   * Every figure with its basis, by its key in the file, such as {@code second.pcd}, in the order
+   * of the file; angles in degrees.
+   */
+  public Map<String, SourcedFigure> figures() {
+    Map<String, SourcedFigure> figures = new LinkedHashMap<>();
     add(figures, "", ring);
     pilot.ifPresent(d -> add(figures, "pilot", "pilot diameter", d, "mm"));
     bore.ifPresent(d -> add(figures, "bore", "usual bore in the plate", d, "mm"));
     add(figures, "position-tolerance", "hole position tolerance", positionTolerance, "mm");
     second.ifPresent(two -> add(figures, "second.", two));
-    return List.copyOf(figures);
+    return Collections.unmodifiableMap(figures);
   }
 
-  private void add(List<HubFigure> figures, String prefix, HubRing of) {
+  private void add(Map<String, SourcedFigure> figures, String prefix, HubRing of) {
     add(figures, prefix + "count", "number of screws", of.count(), "");
     add(figures, prefix + "pcd", "pitch circle diameter", of.pitchDiameter(), "mm");
     String thread = "thread diameter (" + of.thread().name() + ")";
@@ -94,7 +118,8 @@ public record HubSpec(
     add(figures, prefix + "plate-hole", "usual hole in the plate", of.plateHole(), "mm");
   }
 
-  private void add(List<HubFigure> figures, String key, String what, double value, String unit) {
-    figures.add(new HubFigure(key, what, value, unit, bases.get(key)));
+  private void add(
+      Map<String, SourcedFigure> figures, String key, String what, double value, String unit) {
+    figures.put(key, new SourcedFigure(what, value, unit, bases.get(key).words()));
   }
 }

@@ -1,6 +1,7 @@
 package felloe.hub;
 
 import felloe.geometry.Numbers;
+import felloe.plate.Basis;
 
 /**
  * A screw thread with its clearance holes.

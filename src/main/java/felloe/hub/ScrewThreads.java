@@ -1,5 +1,6 @@
 package felloe.hub;
 
+import felloe.plate.Basis;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
 import java.util.ArrayList;
@@ -43,7 +44,7 @@ public final class ScrewThreads {
     double fine = f.length("fine").moreThan(diameter).required();
     double medium = f.length("medium").moreThan(fine).required();
     double coarse = f.length("coarse").moreThan(medium).required();
-    Optional<Basis> basis = Basis.read(f.entry("basis"));
+    Optional<Basis> basis = BasisEntry.read(f.entry("basis"));
     f.done();
     problems.throwIfAny();
     return new ScrewThread(name, diameter, pitch, fine, medium, coarse, basis.orElseThrow());

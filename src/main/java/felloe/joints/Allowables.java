@@ -1,5 +1,7 @@
 package felloe.joints;
 
+import felloe.plate.SourcedFigure;
+
 /**
  * Strength of a plate at a screw, MPa: estimates to judge a joint by.
  *
@@ -9,7 +11,7 @@ package felloe.joints;
  * @param face pressure under a head that the face stands for long
  */
 public record Allowables(
-    BasedValue bearing, BasedValue shear, BasedValue tension, BasedValue face) {
+    SourcedFigure bearing, SourcedFigure shear, SourcedFigure tension, SourcedFigure face) {
 
   /**
    * Refuses strengths that are not above zero.

@@ -7,6 +7,7 @@ import felloe.plate.Joint.Tapped;
 import felloe.plate.Joint.Washer;
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
+import felloe.plate.SourcedFigure;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
@@ -39,11 +40,11 @@ public final class Fasteners {
   private final Map<Boolean, List<Double>> lengths = new LinkedHashMap<>();
   private final Map<Boolean, String> lengthBases = new LinkedHashMap<>();
   private final Map<Surface, NutFactor> factors = new LinkedHashMap<>();
-  private final Map<Tapped, BasedValue> engagements = new LinkedHashMap<>();
-  private final Map<String, BasedValue> loads = new LinkedHashMap<>();
+  private final Map<Tapped, SourcedFigure> engagements = new LinkedHashMap<>();
+  private final Map<String, SourcedFigure> loads = new LinkedHashMap<>();
   private final Map<String, Allowables> allowables = new LinkedHashMap<>();
-  private final BasedValue preload;
-  private final BasedValue partFace;
+  private final SourcedFigure preload;
+  private final SourcedFigure partFace;
 
   /** The program's own tables. */
   public static Fasteners standard() {
@@ -74,7 +75,7 @@ public final class Fasteners {
     }
     top.done();
     Fields practice = top(problems, "practice");
-    preload = based(practice.mapping("preload").required());
+    preload = based(practice, "preload", "part of the proof load that a screw is tightened to", "");
     Fields surfaces = practice.mapping("surface").required();
     for (Surface surface : Surface.values()) {
       Fields f = surfaces.mapping(Entry.nameOf(surface)).required();
@@ -84,12 +85,13 @@ public final class Fasteners {
     }
     Fields least = practice.mapping("engagement").required();
     for (Tapped tapped : Tapped.values()) {
-      engagements.put(tapped, based(least.mapping(Entry.nameOf(tapped)).required()));
+      String material = Entry.nameOf(tapped);
+      engagements.put(tapped, based(least, material, "least engagement in " + material, "d"));
     }
     Fields hands = practice.mapping("loads").required();
-    for (String load : new String[] {"torque", "pull", "push"}) {
-      loads.put(load, based(hands.mapping(load).required()));
-    }
+    loads.put("torque", based(hands, "torque", "torque about the hub axis", "N m"));
+    loads.put("pull", based(hands, "pull", "pull in the plane of the plate", "N"));
+    loads.put("push", based(hands, "push", "push square to the plate", "N"));
     practice.done();
     Fields strengths = top(problems, "allowables");
     Fields materials = strengths.mapping("materials").required();
@@ -98,12 +100,12 @@ public final class Fasteners {
       allowables.put(
           material,
           new Allowables(
-              based(f.mapping("bearing").required()),
-              based(f.mapping("shear").required()),
-              based(f.mapping("tension").required()),
-              based(f.mapping("face").required())));
+              based(f, "bearing", "bearing", "MPa"),
+              based(f, "shear", "shear", "MPa"),
+              based(f, "tension", "tension", "MPa"),
+              based(f, "face", "face", "MPa")));
     }
-    partFace = based(strengths.mapping("part-face").required());
+    partFace = based(strengths, "part-face", "face of a clamped part", "MPa");
     strengths.done();
     problems.throwIfAny();
   }
@@ -116,8 +118,10 @@ public final class Fasteners {
     }
   }
 
-  private static BasedValue based(Fields f) {
-    return new BasedValue(f.number("value").required(), f.text("basis").required());
+  private static SourcedFigure based(Fields f, String key, String name, String unit) {
+    Fields figure = f.mapping(key).required();
+    return new SourcedFigure(
+        name, figure.number("value").required(), unit, figure.text("basis").required());
   }
 
   /** Tables of sizes by kind and thread; each table with its standard and the basis of columns. */
@@ -221,7 +225,7 @@ public final class Fasteners {
   }
 
   /** The part of its proof load that a screw is tightened to at most. */
-  public BasedValue preload() {
+  public SourcedFigure preload() {
     return preload;
   }
 
@@ -231,27 +235,27 @@ public final class Fasteners {
   }
 
   /** The engagement that a screw's length is chosen by, in thread diameters. */
-  public BasedValue engagement(Tapped tapped) {
+  public SourcedFigure engagement(Tapped tapped) {
     return engagements.get(tapped);
   }
 
   /** The usual torque about the hub axis, N m. */
-  public BasedValue torque() {
+  public SourcedFigure torque() {
     return loads.get("torque");
   }
 
   /** The usual pull in the plane of the plate, N. */
-  public BasedValue pull() {
+  public SourcedFigure pull() {
     return loads.get("pull");
   }
 
   /** The usual push square to the plate, N. */
-  public BasedValue push() {
+  public SourcedFigure push() {
     return loads.get("push");
   }
 
   /** Pressure that a clamped part of unknown material stands, MPa. */
-  public BasedValue partFace() {
+  public SourcedFigure partFace() {
     return partFace;
   }
 

@@ -9,6 +9,7 @@ import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Joint.HandLoads;
 import felloe.plate.Plate;
+import felloe.plate.SourcedFigure;
 import felloe.plate.Window;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,7 +84,7 @@ final class GroupLoads {
         torque, pull, push, reach, basis, fasteners.allowables(plate.stock().material()), screws);
   }
 
-  private static String basis(String name, Optional<Double> own, BasedValue usual) {
+  private static String basis(String name, Optional<Double> own, SourcedFigure usual) {
     return name + ": " + (own.isPresent() ? "set in the shape file" : usual.basis());
   }
 

@@ -1,7 +1,6 @@
 package felloe.joints;
 
 import felloe.hub.ClearanceSeries;
-import felloe.hub.HubRing;
 import felloe.hub.HubSpec;
 import felloe.hub.ScrewThread;
 import felloe.hub.ScrewThreads;
@@ -24,7 +23,7 @@ final class ThreadChoice {
   /** The hub's thread for a hub hole; else the largest metric one that has room in the hole. */
   Optional<ScrewThread> of(Hole hole) {
     if (hole.role() == HoleRole.BOLT && hub.isPresent()) {
-      return Optional.of(ring(hub.get(), hole).thread());
+      return Optional.of(hub.get().ringAt(hole.centre()).thread());
     }
     Optional<ScrewThread> found = Optional.empty();
     for (ScrewThread thread : metric()) {
@@ -34,21 +33,6 @@ final class ThreadChoice {
       }
     }
     return found;
-  }
-
-  /** The ring whose circle is nearest to the hole. */
-  private static HubRing ring(HubSpec hub, Hole hole) {
-    HubRing nearest = hub.ring();
-    for (HubRing ring : hub.rings()) {
-      if (off(ring, hole) < off(nearest, hole)) {
-        nearest = ring;
-      }
-    }
-    return nearest;
-  }
-
-  private static double off(HubRing ring, Hole hole) {
-    return Math.abs(ring.pitchDiameter() / 2 - hole.centre().norm());
   }
 
   private List<ScrewThread> metric() {

@@ -8,6 +8,7 @@ import felloe.cutting.OperationFigures;
 import felloe.cutting.StartingFeed;
 import felloe.plate.Note;
 import felloe.plate.Plate;
+import felloe.plate.SourcedFigure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,8 +60,8 @@ final class CutFigures {
   }
 
   /** What the paths were made with. */
-  List<CutJob.Based> figures(CutPlan plan, double cutter) {
-    List<CutJob.Based> figures = new ArrayList<>();
+  List<SourcedFigure> figures(CutPlan plan, double cutter) {
+    List<SourcedFigure> figures = new ArrayList<>();
     CutSetup setup = plan.setup();
     if (order.process() != CutProcess.ROUTER) {
       String basis =
@@ -78,9 +79,9 @@ final class CutFigures {
     figures.add(based("spindle speed", rates.speed(), "1/min", "--speed", start.basis()));
     figures.add(based("feed", rates.feed(), "mm/min", "--feed", start.basis()));
     double chip = rates.feed() / (rates.speed() * setup.flutes());
-    figures.add(new CutJob.Based("chip load", chip, "mm", "feed / (speed x flutes)"));
+    figures.add(new SourcedFigure("chip load", chip, "mm", "feed / (speed x flutes)"));
     double surface = Math.PI * cutter * rates.speed() / 1000;
-    figures.add(new CutJob.Based("surface speed", surface, "m/min", "pi x cutter x speed"));
+    figures.add(new SourcedFigure("surface speed", surface, "m/min", "pi x cutter x speed"));
     figures.add(based("step-down", setup.depths().stepDown(), "mm", "--step-down", start.basis()));
     double ramp = Math.toDegrees(setup.entry().ramp());
     figures.add(based("ramp", ramp, "deg", "--ramp", start.basis()));
@@ -99,7 +100,7 @@ final class CutFigures {
     return figures;
   }
 
-  private CutJob.Based based(String name, double value, String unit, String option, String basis) {
-    return new CutJob.Based(name, value, unit, order.asked(option) ? "as asked for" : basis);
+  private SourcedFigure based(String name, double value, String unit, String option, String basis) {
+    return new SourcedFigure(name, value, unit, order.asked(option) ? "as asked for" : basis);
   }
 }

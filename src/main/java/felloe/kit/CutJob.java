@@ -4,6 +4,7 @@ import felloe.geometry.Box;
 import felloe.geometry.Point;
 import felloe.plate.Note;
 import felloe.plate.Place;
+import felloe.plate.SourcedFigure;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +37,7 @@ public record CutJob(
     List<WasteHole> wasteHoles,
     List<Note> notes,
     Optional<Proof> proof,
-    List<Based> figures,
+    List<SourcedFigure> figures,
     List<String> cautions,
     Optional<Layout> layout) {
 
@@ -103,16 +104,6 @@ public record CutJob(
           decimals);
     }
   }
-
-  /**
-   * A figure to start from.
-   *
-   * @param name what it is
-   * @param value how much
-   * @param unit its unit
-   * @param basis where it comes from
-   */
-  public record Based(String name, double value, String unit, String basis) {}
 
   /**
    * How parts lie on a sheet, from its lower left corner.

@@ -5,6 +5,7 @@ import felloe.out.FindingsJson;
 import felloe.out.Json;
 import felloe.plate.Note;
 import felloe.plate.Place;
+import felloe.plate.SourcedFigure;
 import felloe.plate.Verdict;
 
 /** The answer about cut files as JSON. */
@@ -99,7 +100,7 @@ final class CutJson {
         .with("decimals", proof.decimals());
   }
 
-  private static Json based(CutJob.Based figure) {
+  private static Json based(SourcedFigure figure) {
     return Json.object()
         .with("name", figure.name())
         .with("value", figure.value(), DECIMALS)

@@ -2,9 +2,10 @@ package felloe.kit;
 
 import felloe.hub.CalliperFigures;
 import felloe.hub.CalliperReading;
-import felloe.hub.HubFigure;
 import felloe.hub.HubRing;
 import felloe.hub.HubSpec;
+import felloe.plate.Basis;
+import felloe.plate.SourcedFigure;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,14 +39,14 @@ public record HubCard(
    */
   public record Based(
       String key, String name, double value, String unit, String kind, String basis) {
-    static Based of(HubFigure figure) {
+    static Based of(String key, SourcedFigure figure) {
       return new Based(
-          figure.key(),
+          key,
           figure.name(),
           figure.value(),
           figure.unit(),
-          figure.basis().kind().words(),
-          figure.basis().words());
+          Basis.of(figure.basis()).orElseThrow().kind().words(),
+          figure.basis());
     }
   }
 
@@ -100,7 +101,7 @@ public record HubCard(
     return new HubCard(
         spec.name(),
         spec.title(),
-        spec.figures().stream().map(Based::of).toList(),
+        spec.figures().entrySet().stream().map(e -> Based.of(e.getKey(), e.getValue())).toList(),
         tables(spec.rings()));
   }
 

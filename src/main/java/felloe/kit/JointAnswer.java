@@ -1,7 +1,6 @@
 package felloe.kit;
 
 import felloe.geometry.Numbers;
-import felloe.joints.BasedValue;
 import felloe.joints.ClampedPart;
 import felloe.joints.GroupLoad;
 import felloe.joints.JointPlan;
@@ -11,6 +10,7 @@ import felloe.joints.StartingTorque;
 import felloe.plate.Hole;
 import felloe.plate.Joint.InNut;
 import felloe.plate.Joint.InTapped;
+import felloe.plate.SourcedFigure;
 import felloe.yaml.Entry;
 import java.util.ArrayList;
 import java.util.List;
@@ -162,7 +162,7 @@ public record JointAnswer(
       double push,
       double reach,
       List<String> basis,
-      List<Strength> strengths,
+      List<SourcedFigure> strengths,
       List<Screw> screws) {
 
     /** Copies the lists. */
@@ -172,15 +172,6 @@ public record JointAnswer(
       screws = List.copyOf(screws);
     }
   }
-
-  /**
-   * A strength of the plate.
-   *
-   * @param name {@code bearing}, {@code shear} or {@code tension}
-   * @param value MPa
-   * @param basis where it comes from
-   */
-  public record Strength(String name, double value, String basis) {}
 
   /**
    * A hub screw under load.
@@ -293,15 +284,8 @@ public record JointAnswer(
         load.push(),
         load.reach(),
         load.basis(),
-        List.of(
-            strength("bearing", load.strength().bearing()),
-            strength("shear", load.strength().shear()),
-            strength("tension", load.strength().tension())),
+        List.of(load.strength().bearing(), load.strength().shear(), load.strength().tension()),
         load.screws().stream().map(JointAnswer::screw).toList());
-  }
-
-  private static Strength strength(String name, BasedValue value) {
-    return new Strength(name, value.value(), value.basis());
   }
 
   private static Screw screw(ScrewLoad screw) {

@@ -2,7 +2,6 @@ package felloe.kit;
 
 import felloe.geometry.Box;
 import felloe.laminate.SheetModuli;
-import felloe.layup.BasedFigure;
 import felloe.layup.BlankPlan;
 import felloe.layup.ClothPiece;
 import felloe.layup.ClothPlan;
@@ -16,6 +15,7 @@ import felloe.layup.TestStrips;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
 import felloe.out.ShapeJson;
+import felloe.plate.SourcedFigure;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -249,7 +249,7 @@ final class LayupJson {
     return Json.maybe(value, v -> Json.number(v, DECIMALS));
   }
 
-  private static Json figure(BasedFigure figure) {
+  private static Json figure(SourcedFigure figure) {
     return Json.object()
         .with("name", figure.name())
         .with("value", figure.value(), DECIMALS)

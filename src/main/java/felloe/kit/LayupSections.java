@@ -2,7 +2,6 @@ package felloe.kit;
 
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
-import felloe.layup.BasedFigure;
 import felloe.layup.ClothPiece;
 import felloe.layup.LayupPlan;
 import felloe.layup.PotPlan;
@@ -11,6 +10,7 @@ import felloe.layup.ResinPlan;
 import felloe.layup.StackPlan;
 import felloe.layup.StockOption;
 import felloe.layup.TestStrips;
+import felloe.plate.SourcedFigure;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -370,7 +370,7 @@ final class LayupSections {
   LayupSection sources() {
     List<List<String>> rows = new ArrayList<>();
     row(rows, "figure", "value", "", "assumed", "where it comes from");
-    for (BasedFigure figure : plan.figures()) {
+    for (SourcedFigure figure : plan.figures()) {
       row(
           rows,
           figure.name(),

@@ -5,7 +5,6 @@ import felloe.hub.HubFitResult;
 import felloe.hub.HubSpec;
 import felloe.hub.ScrewFit;
 import felloe.joints.JointPlan;
-import felloe.layup.BasedFigure;
 import felloe.load.CaseBook;
 import felloe.load.CasePlan;
 import felloe.load.HubHold;
@@ -23,6 +22,7 @@ import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
 import felloe.plate.Requested;
+import felloe.plate.SourcedFigure;
 import felloe.yaml.Problems;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -104,11 +104,11 @@ final class LoadBench {
     ThicknessCandidates range =
         ThicknessCandidates.of(plate, LayupWish.NONE, order.book(), order.tested());
     CaseBook book = CaseBook.builtIn();
-    BasedFigure factor = factor(plate, book, range);
+    SourcedFigure factor = factor(plate, book, range);
     HubHold hold = HubHold.of(plate, order.hold(), joints, screwed);
     Place asked = order.cases().isEmpty() ? Place.BUILT_IN : LoadOrder.CASE;
     CasePlan cases = CasePlan.of(plate, book, hold, factor.value(), order.cases(), asked);
-    List<BasedFigure> figures = new ArrayList<>(range.figures());
+    List<SourcedFigure> figures = new ArrayList<>(range.figures());
     figures.add(factor);
     if (cases.cases().stream().anyMatch(c -> !c.own())) {
       figures.add(book.strong());
@@ -132,12 +132,13 @@ final class LoadBench {
     }
   }
 
-  private static BasedFigure factor(Plate plate, CaseBook book, ThicknessCandidates range) {
+  private static SourcedFigure factor(Plate plate, CaseBook book, ThicknessCandidates range) {
     return plate
         .load()
         .factor()
         .map(
-            own -> new BasedFigure("factor on the loads", own.value(), "", "set in the shape file"))
+            own ->
+                new SourcedFigure("factor on the loads", own.value(), "", "set in the shape file"))
         .orElseGet(() -> book.factor(plate.stock().material().kind(), range.tested()));
   }
 

@@ -5,6 +5,7 @@ import felloe.hub.HubFit;
 import felloe.hub.HubFitResult;
 import felloe.hub.HubSpec;
 import felloe.joints.JointPlan;
+import felloe.layup.LaidUp;
 import felloe.plate.BadInput;
 import felloe.plate.Finding;
 import felloe.plate.Place;
@@ -62,10 +63,10 @@ final class Reading {
   /** The plate of a shape, not reviewed. */
   static Plate plate(ShapeSource source, Path folder) {
     if (source instanceof ShapeSource.OfFile file) {
-      return ShapeFile.read(file.file(), file.sets(), hubs(source, folder));
+      return LaidUp.of(ShapeFile.read(file.file(), file.sets(), hubs(source, folder)));
     }
     ShapeSource.OfText text = (ShapeSource.OfText) source;
-    return ShapeFile.parse(text.name(), text.text(), text.sets(), hubs(source, folder));
+    return LaidUp.of(ShapeFile.parse(text.name(), text.text(), text.sets(), hubs(source, folder)));
   }
 
   /** The hub that a plate's shape file names. */

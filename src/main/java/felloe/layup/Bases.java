@@ -1,5 +1,6 @@
 package felloe.layup;
 
+import felloe.plate.Basis;
 import felloe.yaml.Fields;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,14 +27,7 @@ public record Bases(Map<String, String> words) {
 
   /** Whether the figure of a key rests on memory or on the trade's habit, and not on a source. */
   public boolean assumed(String key) {
-    return isAssumed(of(key));
-  }
-
-  /** Whether a basis speaks of memory or of the trade's habit. */
-  static boolean isAssumed(String basis) {
-    return basis.contains("from memory")
-        || basis.contains("common practice")
-        || basis.contains("not stated");
+    return Basis.isAssumed(of(key));
   }
 
   /**

@@ -1,6 +1,7 @@
 package felloe.layup;
 
 import felloe.plate.Material;
+import felloe.plate.SourcedFigure;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -12,7 +13,7 @@ final class LayupFigures {
 
   private static final String PRACTICE = "common practice";
 
-  private final List<BasedFigure> figures = new ArrayList<>();
+  private final List<SourcedFigure> figures = new ArrayList<>();
 
   private LayupFigures() {}
 
@@ -22,7 +23,7 @@ final class LayupFigures {
    * @param sheets what can be bought
    * @param materials of sheet, by name
    */
-  static List<BasedFigure> of(
+  static List<SourcedFigure> of(
       LayupChoice choice,
       Collection<SheetStock> sheets,
       Function<String, Optional<Material>> materials) {
@@ -36,7 +37,7 @@ final class LayupFigures {
   }
 
   private void add(String name, double value, String unit, String basis) {
-    figures.add(new BasedFigure(name, value, unit, basis));
+    figures.add(new SourcedFigure(name, value, unit, basis));
   }
 
   private void cloth(LayupChoice choice) {

@@ -9,6 +9,7 @@ import felloe.plate.LayupWish;
 import felloe.plate.Material;
 import felloe.plate.Plate;
 import felloe.plate.Sheet;
+import felloe.plate.SourcedFigure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -52,7 +53,7 @@ public record LayupPlan(
     double hours,
     List<StockOption> ways,
     List<Purchase> purchases,
-    List<BasedFigure> figures,
+    List<SourcedFigure> figures,
     List<String> notes,
     List<String> cautions) {
 
@@ -61,9 +62,6 @@ public record LayupPlan(
 
   /** Beyond this a stack heats itself, mm: common practice. */
   private static final double THICK = 10;
-
-  /** Share by which two densities may differ before it is told. */
-  private static final double DENSITY = 0.03;
 
   /** Copies the lists. */
   public LayupPlan {
@@ -97,9 +95,7 @@ public record LayupPlan(
     PotPlan pots = PotPlan.of(need, stack.plies().size(), blank.area(), choice);
     ResinPlan resin = ResinPlan.of(need, pots, choice, blank.area());
     MouldPlan mould = MouldPlan.of(blank, choice.process());
-    double density =
-        stack.fraction() * choice.cloth().fibre().density()
-            + (1 - stack.fraction()) * choice.resin().density();
+    double density = LaidUp.density(plate.stock(), choice, stack.fraction());
     double hours =
         choice.process().ready()
             + cloth.pieces().size() * CUTTING / 60
@@ -128,7 +124,7 @@ public record LayupPlan(
         all,
         Purchases.of(choice, stack, cloth, resin, pots, mould),
         LayupFigures.of(choice, book.sheets().values(), materials),
-        notes(plate, choice, stack, blank, cloth, pots, density),
+        notes(plate, choice, stack, blank, cloth, pots),
         LayupCautions.ALL);
   }
 
@@ -143,8 +139,7 @@ public record LayupPlan(
       StackPlan stack,
       BlankPlan blank,
       ClothPlan cloth,
-      PotPlan pots,
-      double density) {
+      PotPlan pots) {
     List<String> notes = new ArrayList<>(blank.notes());
     notes.addAll(cloth.notes());
     if (pots.coarseScale()) {
@@ -155,18 +150,6 @@ public record LayupPlan(
               + Numbers.brief(100 * pots.ratioError(), 1)
               + " %, and 2 % is the most; use one that reads to 0.1 g, and say so with --scale"
               + " 0.1");
-    }
-    double reviewed = plate.stock().material().density();
-    if (plate.stock().material().name().endsWith("-laminate")
-        && Math.abs(density / reviewed - 1) > DENSITY) {
-      notes.add(
-          "this laminate comes to "
-              + Numbers.brief(density, 2)
-              + " g/cm3, and the shape file's stock counts as "
-              + Numbers.brief(reviewed, 2)
-              + "; write stock.density: "
-              + Numbers.brief(density, 2)
-              + " and the review weighs it so");
     }
     plate
         .stock()

@@ -1,6 +1,7 @@
 package felloe.layup;
 
 import felloe.geometry.Box;
+import felloe.plate.Weights;
 
 /**
  * What the blank is laid up on.
@@ -39,7 +40,6 @@ public record MouldPlan(
   /** More than this is never piled up as weights, kPa. */
   private static final double MOST_BY_WEIGHT = 20;
 
-  private static final double GRAVITY = 9.80665;
   private static final double STEP = 10;
   private static final double GRID = 50;
 
@@ -56,7 +56,7 @@ public record MouldPlan(
         COATS,
         BETWEEN,
         process.pressure(),
-        newtons / GRAVITY,
+        newtons / Weights.GRAVITY,
         process.pressure() <= MOST_BY_WEIGHT,
         GRID);
   }

@@ -29,9 +29,7 @@ public record PlannedStack(LayupChoice choice, StackPlan plan, Stack stack, doub
   public static PlannedStack of(Stock stock, LayupWish wish, MaterialBook book, double thickness) {
     LayupChoice choice = LayupChoice.of(stock, wish.over(stock.layup()), book);
     StackPlan plan = StackPlan.of(choice, thickness, stock.place());
-    double density =
-        plan.fraction() * choice.cloth().fibre().density()
-            + (1 - plan.fraction()) * choice.resin().density();
+    double density = LaidUp.density(stock, choice, plan.fraction());
     return new PlannedStack(choice, plan, LayupLaminate.of(plan, choice.cloth()), density);
   }
 
@@ -62,9 +60,7 @@ public record PlannedStack(LayupChoice choice, StackPlan plan, Stack stack, doub
             all.prices());
     LayupChoice counts = LayupChoice.of(stock, counted, book);
     StackPlan plan = StackPlan.of(counts, thickness, stock.place());
-    double density =
-        plan.fraction() * choice.cloth().fibre().density()
-            + (1 - plan.fraction()) * choice.resin().density();
+    double density = LaidUp.density(stock, counts, plan.fraction());
     return new PlannedStack(counts, plan, LayupLaminate.of(plan, choice.cloth()), density);
   }
 

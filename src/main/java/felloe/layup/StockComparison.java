@@ -8,6 +8,7 @@ import felloe.plate.Plate;
 import felloe.plate.Prices;
 import felloe.plate.Problem;
 import felloe.plate.Sheet;
+import felloe.plate.Weights;
 import felloe.yaml.Nearest;
 import felloe.yaml.Problems;
 import java.util.ArrayList;
@@ -121,7 +122,7 @@ final class StockComparison {
         StockOption.LAY_UP,
         "laid up: " + choice.cloth().title(),
         stack.thickness(),
-        area * stack.thickness() * density / 1000,
+        Weights.sheet(area, stack.thickness(), density),
         modulus,
         1,
         Optional.empty(),
@@ -189,7 +190,7 @@ final class StockComparison {
         stock.name(),
         stock.title(),
         thickness,
-        area * thickness * material.density() / 1000,
+        Weights.sheet(area, thickness, material.density()),
         modulus,
         modulus * cube(thickness) / (layup.modulus() * cube(layup.thickness())),
         size,

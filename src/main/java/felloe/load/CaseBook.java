@@ -1,7 +1,7 @@
 package felloe.load;
 
-import felloe.layup.BasedFigure;
 import felloe.plate.MaterialKind;
+import felloe.plate.SourcedFigure;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
 import felloe.yaml.YamlTree;
@@ -20,10 +20,10 @@ public final class CaseBook {
 
   private static final String RESOURCE = "/felloe/load/cases.yaml";
 
-  private final BasedFigure breadth;
-  private final BasedFigure rim;
-  private final BasedFigure strong;
-  private final Map<String, BasedFigure> factors = new LinkedHashMap<>();
+  private final SourcedFigure breadth;
+  private final SourcedFigure rim;
+  private final SourcedFigure strong;
+  private final Map<String, SourcedFigure> factors = new LinkedHashMap<>();
   private final List<Usual> cases;
 
   /**
@@ -81,12 +81,12 @@ public final class CaseBook {
     }
   }
 
-  private static BasedFigure figure(Fields top, String key, String name, String unit) {
+  private static SourcedFigure figure(Fields top, String key, String name, String unit) {
     Fields f = top.group(key);
     double value = f.number("value").positive().required();
     String basis = f.text("basis").required();
     f.done();
-    return new BasedFigure(name, Double.isNaN(value) ? 1 : value, unit, basis);
+    return new SourcedFigure(name, Double.isNaN(value) ? 1 : value, unit, basis);
   }
 
   private static Optional<Usual> usual(Fields f) {
@@ -122,22 +122,22 @@ public final class CaseBook {
   }
 
   /** Diameter of the patch that a hand presses on, mm. */
-  public BasedFigure breadth() {
+  public SourcedFigure breadth() {
     return breadth;
   }
 
   /** The widest rim that a hand closes about, mm. */
-  public BasedFigure rim() {
+  public SourcedFigure rim() {
     return rim;
   }
 
   /** What a strong driver does over the 5th percentile man. */
-  public BasedFigure strong() {
+  public SourcedFigure strong() {
     return strong;
   }
 
   /** The usual factor on loads. */
-  public BasedFigure factor(MaterialKind kind, boolean tested) {
+  public SourcedFigure factor(MaterialKind kind, boolean tested) {
     return factors.get(tested ? "tested" : kind.name().toLowerCase(Locale.ROOT));
   }
 

@@ -4,6 +4,7 @@ import felloe.geometry.AreaProperties;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.plate.Weights;
 
 /**
  * A fall that the plate's own springing takes up.
@@ -12,9 +13,6 @@ import felloe.geometry.Region;
  * @param mass that falls with the plate, kg
  */
 public record Fall(double height, double mass) {
-
-  /** Standard gravity, m/s². */
-  private static final double GRAVITY = 9.80665;
 
   /** Refuses figures that are not finite. */
   public Fall {
@@ -36,7 +34,7 @@ public record Fall(double height, double mass) {
    */
   double force(double plate, double inertia, double reach, double stiffness) {
     double felt = 1 / (1 / (plate + mass) + reach * reach / inertia);
-    double weight = felt * GRAVITY;
+    double weight = felt * Weights.GRAVITY;
     return weight + Math.sqrt(weight * weight + 2 * stiffness * weight * height);
   }
 

@@ -1,11 +1,11 @@
 package felloe.load;
 
 import felloe.geometry.Region;
-import felloe.layup.BasedFigure;
 import felloe.plate.Hole;
 import felloe.plate.LoadWish;
 import felloe.plate.Plate;
 import felloe.plate.Requested;
+import felloe.plate.SourcedFigure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,7 +35,7 @@ public record LoadPlan(
     List<String> leftOut,
     Wanted wanted,
     List<Trial> trials,
-    List<BasedFigure> figures,
+    List<SourcedFigure> figures,
     List<String> notes) {
 
   /** Share of transverse shear above which a plate is too thick for the model. */
@@ -152,7 +152,7 @@ public record LoadPlan(
       List<Gauge> others,
       HubHold hold,
       CasePlan plan,
-      List<BasedFigure> figures) {
+      List<SourcedFigure> figures) {
     return of(plate, range, others, hold, plan, figures, PATIENCE);
   }
 
@@ -167,7 +167,7 @@ public record LoadPlan(
       List<Gauge> others,
       HubHold hold,
       CasePlan plan,
-      List<BasedFigure> figures,
+      List<SourcedFigure> figures,
       LoadStudy.Patience patience) {
     Region region = plate.region();
     Gauge gauge = range.now();

@@ -1,6 +1,6 @@
 package felloe.load;
 
-import felloe.layup.BasedFigure;
+import felloe.plate.SourcedFigure;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
@@ -30,7 +30,7 @@ final class StockBook {
   record Known(StockStrength strength, List<Listed> figures) {
 
     /** The figures of a thickness, mm. */
-    List<BasedFigure> figures(double thickness) {
+    List<SourcedFigure> figures(double thickness) {
       return figures.stream().map(f -> f.at(thickness, strength)).toList();
     }
   }
@@ -45,12 +45,12 @@ final class StockBook {
    */
   record Listed(String name, List<Double> values, String unit, String basis) {
 
-    BasedFigure at(double thickness, StockStrength strength) {
+    SourcedFigure at(double thickness, StockStrength strength) {
       double value =
           values.size() > 1 && strength instanceof StockStrength.Grain grain
               ? TableInterpolation.at(grain.thicknesses(), values, thickness)
               : values.get(0);
-      return new BasedFigure(name, value, unit, basis);
+      return new SourcedFigure(name, value, unit, basis);
     }
   }
 

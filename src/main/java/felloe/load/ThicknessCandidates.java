@@ -5,7 +5,7 @@ import felloe.laminate.Laminate;
 import felloe.laminate.Stack;
 import felloe.laminate.StripCalibration;
 import felloe.laminate.TestedStrips;
-import felloe.layup.BasedFigure;
+import felloe.layup.LaidUp;
 import felloe.layup.MaterialBook;
 import felloe.layup.PlannedStack;
 import felloe.layup.SheetStock;
@@ -15,6 +15,8 @@ import felloe.plate.MaterialKind;
 import felloe.plate.Plate;
 import felloe.plate.Prices;
 import felloe.plate.Problem;
+import felloe.plate.SourcedFigure;
+import felloe.plate.Weights;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +42,7 @@ public final class ThicknessCandidates {
   private final Optional<SheetStock> sheet;
   private final Optional<StockBook.Known> known;
   private final Optional<StripCalibration> calibration;
-  private final List<BasedFigure> figures = new ArrayList<>();
+  private final List<SourcedFigure> figures = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
 
   private ThicknessCandidates(
@@ -76,12 +78,11 @@ public final class ThicknessCandidates {
 
   /** Whether the plate is laid up of plies, and not cut from bought sheet. */
   public boolean laidUp() {
-    return plate.stock().material().kind() == MaterialKind.LAMINATE
-        && !plate.stock().material().name().endsWith("-sheet");
+    return LaidUp.is(plate.stock());
   }
 
   /** What the figures rest on. */
-  public List<BasedFigure> figures() {
+  public List<SourcedFigure> figures() {
     return List.copyOf(figures);
   }
 
@@ -153,7 +154,7 @@ public final class ThicknessCandidates {
       sheet.ifPresent(
           s ->
               figures.add(
-                  new BasedFigure(
+                  new SourcedFigure(
                       grain ? "modulus along the grain" : "modulus",
                       modulus(t),
                       "MPa",
@@ -177,7 +178,7 @@ public final class ThicknessCandidates {
     calibration.ifPresent(
         c -> {
           figures.add(
-              new BasedFigure(
+              new SourcedFigure(
                   "modulus of the strips over that of the tables",
                   c.stiffness(),
                   "",
@@ -186,7 +187,7 @@ public final class ThicknessCandidates {
               .ifPresent(
                   s ->
                       figures.add(
-                          new BasedFigure(
+                          new SourcedFigure(
                               "design strength of the strips over that of the tables",
                               s,
                               "",
@@ -206,17 +207,17 @@ public final class ThicknessCandidates {
     String stiffness = cloth.bases().of("stiffness");
     String strong = cloth.bases().of("strength");
     figures.add(
-        new BasedFigure(
+        new SourcedFigure(
             "fibre volume fraction",
             planned.plan().fraction(),
             "",
             planned.choice().fraction().basis()));
-    figures.add(new BasedFigure("ply: modulus along the warp", at.e1() * 1000, "MPa", stiffness));
-    figures.add(new BasedFigure("ply: modulus along the weft", at.e2() * 1000, "MPa", stiffness));
-    figures.add(new BasedFigure("ply: shear modulus", at.g12() * 1000, "MPa", stiffness));
-    figures.add(new BasedFigure("ply: pulled along the warp", strength.xt(), "MPa", strong));
-    figures.add(new BasedFigure("ply: pressed along the warp", strength.xc(), "MPa", strong));
-    figures.add(new BasedFigure("ply: shear", strength.s(), "MPa", strong));
+    figures.add(new SourcedFigure("ply: modulus along the warp", at.e1() * 1000, "MPa", stiffness));
+    figures.add(new SourcedFigure("ply: modulus along the weft", at.e2() * 1000, "MPa", stiffness));
+    figures.add(new SourcedFigure("ply: shear modulus", at.g12() * 1000, "MPa", stiffness));
+    figures.add(new SourcedFigure("ply: pulled along the warp", strength.xt(), "MPa", strong));
+    figures.add(new SourcedFigure("ply: pressed along the warp", strength.xc(), "MPa", strong));
+    figures.add(new SourcedFigure("ply: shear", strength.s(), "MPa", strong));
     notes.add("shear between plies is taken to be as stiff as in the ply: both are the resin's");
     double planned2 = planned.plan().thickness();
     if (Math.abs(planned2 - plate.stock().thickness()) > 0.05) {
@@ -301,7 +302,7 @@ public final class ThicknessCandidates {
         planned.plan().thickness(),
         OptionalInt.of(planned.plan().plies().size()),
         section,
-        area * planned.plan().thickness() * planned.density() / 1000,
+        Weights.sheet(area, planned.plan().thickness(), planned.density()),
         planned.cost(area));
   }
 
@@ -310,7 +311,7 @@ public final class ThicknessCandidates {
         t,
         OptionalInt.empty(),
         section(t),
-        area * t * plate.stock().material().density() / 1000,
+        Weights.sheet(area, t, plate.stock().material().density()),
         cost(t));
   }
 

@@ -2,15 +2,14 @@ package felloe.measure;
 
 import felloe.geometry.GeometryException;
 import felloe.geometry.Point;
-import felloe.hub.Basis;
 import felloe.hub.DrillingMethod;
 import felloe.hub.FastenerFormula;
 import felloe.hub.HubFit;
 import felloe.hub.HubFitResult;
 import felloe.hub.HubPractice;
-import felloe.hub.HubRing;
 import felloe.hub.HubSpec;
 import felloe.plate.BadInput;
+import felloe.plate.Basis;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
@@ -19,7 +18,7 @@ import felloe.plate.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Proves a drilled plate against its hub: the holes where the readings have them, as large as they
@@ -76,10 +75,9 @@ public final class AsDrilled {
     Alignment aligned = Alignment.of(only(found), bolts, only(more), !measuredFromBothEdges());
     Numbering.check(measured, labels(), only(found), bolts, aligned);
     List<Point> at = found.stream().map(aligned::of).toList();
-    double tolerance = fixed();
     List<DrilledHole> holes = new ArrayList<>();
     for (int i = 0; i < meant.size(); i++) {
-      holes.add(drilled(i, survey.holes().get(i), at.get(i), tolerance));
+      holes.add(drilled(i, survey.holes().get(i), at.get(i)));
     }
     double zone = zone(survey);
     DrillingMethod method =
@@ -98,8 +96,8 @@ public final class AsDrilled {
         holes,
         fit,
         verdict(survey, holes, placed),
-        tolerance,
-        FastenerFormula.floatingTolerance(smallest(), largestScrew()),
+        least(this::fixed),
+        least(hole -> FastenerFormula.floatingTolerance(hole.diameter(), screw(hole))),
         bonus,
         openings,
         notes(survey, placed));
@@ -137,20 +135,17 @@ public final class AsDrilled {
     return only(meant.stream().map(Hole::label).toList());
   }
 
-  private Stream<HubRing> rings() {
-    return hub.choices().get(0).stream();
+  /** The screw that goes through a hole: that of the ring which is nearest to it, mm. */
+  private double screw(Hole hole) {
+    return hub.ringAt(hole.centre()).thread().diameter();
   }
 
-  private double largestScrew() {
-    return rings().mapToDouble(r -> r.thread().diameter()).max().orElseThrow();
+  private double least(ToDoubleFunction<Hole> tolerance) {
+    return only(meant).stream().mapToDouble(tolerance).min().orElseThrow();
   }
 
-  private double smallest() {
-    return only(meant).stream().mapToDouble(Hole::diameter).min().orElseThrow();
-  }
-
-  private double fixed() {
-    return FastenerFormula.fixedRest(smallest(), largestScrew(), hub.positionTolerance());
+  private double fixed(Hole hole) {
+    return FastenerFormula.fixedRest(hole.diameter(), screw(hole), hub.positionTolerance());
   }
 
   private double bonus(Hole hole, FoundHole found) {
@@ -158,7 +153,7 @@ public final class AsDrilled {
     return asked ? Math.max(0, found.size().orElse(hole.diameter()) - hole.diameter()) : 0;
   }
 
-  private DrilledHole drilled(int i, FoundHole found, Point at, double tolerance) {
+  private DrilledHole drilled(int i, FoundHole found, Point at) {
     Hole hole = meant.get(i);
     double diameter = found.size().orElse(hole.diameter());
     boolean bolt = hole.role() == HoleRole.BOLT;
@@ -170,7 +165,7 @@ public final class AsDrilled {
         found.size().isPresent(),
         2 * at.distance(hole.centre()),
         found.within(),
-        bolt ? tolerance + more : Double.NaN,
+        bolt ? fixed(hole) + more : Double.NaN,
         more);
   }
 

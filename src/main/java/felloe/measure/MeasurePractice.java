@@ -1,6 +1,6 @@
 package felloe.measure;
 
-import felloe.hub.Basis;
+import felloe.plate.Basis;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
 import felloe.yaml.YamlTree;

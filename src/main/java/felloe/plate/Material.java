@@ -13,6 +13,14 @@ import felloe.geometry.Numbers;
  */
 public record Material(String name, String title, MaterialKind kind, double density, String basis) {
 
+  /** The basis of a density that the maker wrote. */
+  public static final String OWN = "the shape file";
+
+  /** Whether the density is the maker's own. */
+  public boolean own() {
+    return basis.equals(OWN);
+  }
+
   /**
    * Refuses a density that is not above zero.
    *

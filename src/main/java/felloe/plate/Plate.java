@@ -142,8 +142,38 @@ public record Plate(
     return outline.box();
   }
 
-  /** Mass of the finished plate, grams. */
+  /** Mass of the finished plate, grams: the only place where it is reckoned. */
   public double mass() {
-    return region().properties().area() * stock.thickness() * stock.material().density() / 1000;
+    return stock.mass(region().properties().area());
+  }
+
+  /** The same plate of another stock. */
+  public Plate with(Stock other) {
+    return with(other, notes);
+  }
+
+  /** The same plate with one thing more that the maker should know. */
+  public Plate with(Note note) {
+    List<Note> more = new ArrayList<>(notes);
+    more.add(note);
+    return with(stock, more);
+  }
+
+  private Plate with(Stock stock, List<Note> notes) {
+    return new Plate(
+        name,
+        title,
+        revision,
+        outline,
+        windows,
+        holes,
+        boltCircles,
+        hub,
+        stock,
+        making,
+        limits,
+        notes,
+        joints,
+        load);
   }
 }

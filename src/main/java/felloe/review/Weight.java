@@ -4,10 +4,9 @@ import felloe.geometry.AreaProperties;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.plate.Finding;
-import felloe.plate.Hole;
 import felloe.plate.Limit.Sense;
 import felloe.plate.Plate;
-import felloe.plate.Window;
+import felloe.plate.Weights;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,9 +26,6 @@ enum Weight implements Rule {
       "The plate's own weight turns a wheel that is let go.",
       "N m",
       "greatest torque by its own weight");
-
-  /** Standard acceleration of gravity, m/s² (CGPM 1901, ISO 80000-3). */
-  static final double GRAVITY = 9.80665;
 
   private final String id;
   private final String why;
@@ -58,29 +54,17 @@ enum Weight implements Rule {
     return unit;
   }
 
-  private static AreaProperties properties(Plate plate) {
-    AreaProperties rest = plate.outline().properties();
-    for (Window window : plate.windows()) {
-      rest = rest.less(window.contour().properties());
-    }
-    for (Hole hole : plate.holes()) {
-      rest = rest.less(hole.contour().properties());
-    }
-    return rest;
-  }
-
   @Override
   public List<Finding> check(Plate plate, Limits limits) {
-    AreaProperties properties = properties(plate);
-    double grams =
-        properties.area() * plate.stock().thickness() * plate.stock().material().density() / 1000;
+    AreaProperties properties = plate.region().properties();
+    double grams = plate.mass();
     Point centroid = properties.centroid();
     double offset = centroid.norm();
     double value =
         switch (this) {
           case MASS -> grams;
           case CENTROID_OFFSET -> offset;
-          case HANG_TORQUE -> grams / 1000 * GRAVITY * offset / 1000;
+          case HANG_TORQUE -> grams / 1000 * Weights.GRAVITY * offset / 1000;
         };
     String advice =
         this == MASS

@@ -45,10 +45,7 @@ final class StockReader {
 
   private static Material own(Material material, Optional<Double> density) {
     return density
-        .map(
-            d ->
-                new Material(
-                    material.name(), material.title(), material.kind(), d, "the shape file"))
+        .map(d -> new Material(material.name(), material.title(), material.kind(), d, Material.OWN))
         .orElse(material);
   }
 

@@ -1,6 +1,7 @@
 package felloe.yaml;
 
 import felloe.geometry.Numbers;
+import felloe.plate.Weights;
 import felloe.yaml.YamlValue.Scalar;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -62,9 +63,6 @@ enum Quantity {
 
   // A pound-force of 4.4482216152605 N on a square inch (NIST SP 811), in MPa.
   private static final double KSI = 4.4482216152605e3 / (25.4 * 25.4);
-
-  // Standard gravity, m/s2 (ISO 80000-3).
-  private static final double GRAVITY = 9.80665;
 
   // YAML 1.2.2, 10.3.2 (core schema), decimal forms only.
   private static final String NUMBER_FORM =
@@ -237,7 +235,7 @@ enum Quantity {
     return switch (name) {
       case "N" -> checked(value);
       case "kN" -> checked(value * 1e3);
-      case "kg" -> checked(value * GRAVITY);
+      case "kg" -> checked(value * Weights.GRAVITY);
       default -> wrong("'" + name + "' is no unit of force here; write N, kN or kg");
     };
   }

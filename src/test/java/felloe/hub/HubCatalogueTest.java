@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Numbers;
 import felloe.plate.BadInput;
+import felloe.plate.Basis;
 import felloe.plate.HubPattern;
 import felloe.plate.Place;
+import felloe.plate.SourcedFigure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -48,8 +50,8 @@ class HubCatalogueTest {
       String thread = spec.ring().thread().name().toLowerCase(Locale.ROOT).replace('/', '-');
       assertEquals(pattern + "-" + thread, spec.name());
       assertTrue(HubCatalogue.here().names().contains(spec.name()));
-      for (HubFigure figure : spec.figures()) {
-        assertFalse(figure.basis().words().isBlank(), spec.name() + " " + figure.key());
+      for (SourcedFigure figure : spec.figures().values()) {
+        assertFalse(figure.basis().isBlank(), spec.name() + " " + figure.name());
       }
     }
   }

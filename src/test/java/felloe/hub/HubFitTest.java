@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
+import felloe.plate.Basis;
 import felloe.plate.BoltCircle;
 import felloe.plate.Face;
 import felloe.plate.Finding;

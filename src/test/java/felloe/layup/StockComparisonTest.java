@@ -16,6 +16,7 @@ import felloe.plate.Prices;
 import felloe.plate.Prices.Per;
 import felloe.plate.Prices.Price;
 import felloe.plate.Sheet;
+import felloe.plate.SourcedFigure;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -138,7 +139,7 @@ class StockComparisonTest {
     assertTrue(
         plan.figures().stream()
             .anyMatch(f -> f.name().equals("modulus of a ply along its warp") && !f.assumed()));
-    for (BasedFigure figure : plan.figures()) {
+    for (SourcedFigure figure : plan.figures()) {
       assertFalse(figure.basis().isBlank() || figure.basis().equals("not stated"), figure.name());
     }
   }

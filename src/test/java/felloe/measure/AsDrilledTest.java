@@ -10,6 +10,7 @@ import felloe.geometry.RigidTransform;
 import felloe.hub.Cure;
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubSpec;
+import felloe.hub.RingUse;
 import felloe.plate.BadInput;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -64,6 +65,31 @@ class AsDrilledTest {
       assertTrue(hole.at().near(hole.meant().centre(), 1e-6));
     }
     assertTrue(result.openings().isEmpty());
+  }
+
+  /** A hub with M6 on a first ring and M5 on a second one: the plate goes on the second. */
+  @Test
+  void eachHoleIsJudgedByTheScrewOfItsOwnRing() {
+    HubSpec wide = HUBS.spec("6x101-m6", Place.BUILT_IN);
+    HubSpec both =
+        new HubSpec(
+            "two-rings",
+            "M6 on a wide ring, M5 on a narrow one",
+            wide.ring(),
+            Optional.of(HUB.ring()),
+            RingUse.EITHER,
+            Optional.empty(),
+            Optional.empty(),
+            HUB.positionTolerance(),
+            HUB.bases(),
+            Place.BUILT_IN);
+    Calliper calliper =
+        new Calliper(drilled(-1, Point.ORIGIN), 5.5, 0.05, null).diameter(0).allPairs();
+    AsDrilledResult one = AsDrilled.of(PLATE, HUB, calliper.measured(), false);
+    AsDrilledResult two = AsDrilled.of(PLATE, both, calliper.measured(), false);
+    assertEquals(one.fixed(), two.fixed(), 1e-12);
+    assertEquals(one.holes().get(0).tolerance(), two.holes().get(0).tolerance(), 1e-12);
+    assertEquals(Verdict.PASS, two.verdict());
   }
 
   @Test

@@ -1,6 +1,5 @@
-package felloe.hub;
+package felloe.plate;
 
-import felloe.yaml.Entry;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -35,7 +34,8 @@ public record Basis(Kind kind, String words) {
     }
   }
 
-  static final String WANTED =
+  /** What a text must be to state a basis. */
+  public static final String WANTED =
       "a text that begins with standard, measured, common practice or from memory";
 
   /** The basis that a text states; empty when it begins with none of the kinds. */
@@ -49,13 +49,10 @@ public record Basis(Kind kind, String words) {
     return Optional.empty();
   }
 
-  /** Reads a basis; empty, and reported, when it is none. A missing one is not reported. */
-  static Optional<Basis> read(Entry entry) {
-    Optional<String> text = entry.text().optional();
-    Optional<Basis> basis = text.isPresent() ? of(text.get()) : Optional.empty();
-    if (text.isPresent() && basis.isEmpty()) {
-      entry.problem("must be " + WANTED, "say how you know the figure, such as: measured");
-    }
-    return basis;
+  /** Whether words speak of memory or of the trade's habit, and not of a source. */
+  public static boolean isAssumed(String basis) {
+    return basis.contains("from memory")
+        || basis.contains("common practice")
+        || basis.contains("not stated");
   }
 }
