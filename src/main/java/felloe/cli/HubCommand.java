@@ -4,6 +4,7 @@ import felloe.kit.HubCard;
 import felloe.kit.Kit;
 import felloe.kit.MeasureAnswer;
 import felloe.plate.Place;
+import felloe.plate.Problem;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.Charset;
@@ -144,11 +145,15 @@ final class HubCommand implements Command {
     MeasureTalk talk = new MeasureTalk(in, screen, kit);
     Optional<MeasureAnswer> answer = talk.talk();
     screen.say("");
-    if (answer.isEmpty() || answer.get().holes().isEmpty()) {
+    if (answer.isEmpty()) {
       screen.say("These readings are too few to find the holes.");
-      answer
-          .flatMap(a -> a.next().stream().findFirst())
-          .ifPresent(next -> screen.say("Next would have been " + next.words() + "."));
+      return Exit.WRONG;
+    }
+    if (!answer.get().refusals().isEmpty()) {
+      for (Problem problem : answer.get().refusals()) {
+        screen.say("These readings " + problem.wanted() + ".");
+        screen.say("Next: " + problem.cure() + ".");
+      }
       return Exit.WRONG;
     }
     show(answer.get(), format, screen);

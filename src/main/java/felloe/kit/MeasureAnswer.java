@@ -1,7 +1,6 @@
 package felloe.kit;
 
 import felloe.drawing.Cautions;
-import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.hub.HubSpec;
 import felloe.measure.Candidate;
@@ -39,6 +38,7 @@ import java.util.Optional;
  * @param candidates known hubs, the likeliest first
  * @param next readings to take next, the most useful first
  * @param waiting how many readings the file asks for that have not been taken
+ * @param refusals why the readings tell no circle; empty when they do
  * @param cautions sentences that go with it
  */
 public record MeasureAnswer(
@@ -55,6 +55,7 @@ public record MeasureAnswer(
     List<CandidateRow> candidates,
     List<NextRow> next,
     int waiting,
+    List<Problem> refusals,
     List<String> cautions) {
 
   private static final String FIRST =
@@ -68,6 +69,7 @@ public record MeasureAnswer(
     readings = List.copyOf(readings);
     candidates = List.copyOf(candidates);
     next = List.copyOf(next);
+    refusals = List.copyOf(refusals);
     cautions = List.copyOf(cautions);
   }
 
@@ -274,6 +276,7 @@ public record MeasureAnswer(
         Candidates.of(survey, hubs).stream().map(CandidateRow::of).toList(),
         next(survey),
         measured.waiting().size(),
+        survey.noCircle(),
         List.of(FIRST, Cautions.USE));
   }
 
@@ -303,30 +306,15 @@ public record MeasureAnswer(
   }
 
   /**
-   * Refuses readings that do not tell where the holes are, and says what to measure.
+   * Refuses readings that tell no circle, and says what to measure.
    *
-   * @throws BadInput naming the next readings
+   * @throws BadInput with what is wrong
    */
   MeasureAnswer orRefused() {
-    if (!holes.isEmpty()) {
-      return this;
+    if (!refusals.isEmpty()) {
+      throw new BadInput(refusals);
     }
-    throw tooFew(file, next, waiting, "find the " + count + " holes");
-  }
-
-  static BadInput tooFew(String file, List<NextRow> next, int waiting, String aim) {
-    String blank =
-        waiting == 0 ? "" : " (" + Numbers.brief(waiting, 0) + " of those it asks for are blank)";
-    List<String> words = next.stream().map(NextRow::words).toList();
-    return new BadInput(
-        new Problem(
-            Place.ofFile(file),
-            "readings",
-            "",
-            "are too few to " + aim + blank,
-            words.isEmpty()
-                ? "take distances from two edges at right angles as well, or measure more finely"
-                : "measure " + String.join(", then ", words)));
+    return this;
   }
 
   /** The answer as JSON text; its shape is told in {@code docs/}. */

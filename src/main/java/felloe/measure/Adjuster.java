@@ -1,5 +1,6 @@
 package felloe.measure;
 
+import org.hipparchus.exception.LocalizedCoreFormats;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.MatrixUtils;
@@ -35,11 +36,10 @@ final class Adjuster {
    * @param start the first guess of the layout's figures
    */
   static Adjustment adjust(Equations equations, Layout layout, double[] start) {
-    Adjuster adjuster = new Adjuster(equations, layout, start);
-    return new Adjustment(equations, layout, adjuster.search());
+    return new Adjuster(equations, layout, start).search();
   }
 
-  private double[] search() {
+  private Adjustment search() {
     int rows = equations.count() + motions.length;
     if (rows < start.length) {
       // The method wants at least as many rows as unknowns; rows of nothing change nothing.
@@ -53,25 +53,31 @@ final class Adjuster {
       target[k] = reading.reads() / reading.sigma();
     }
     try {
-      return new LevenbergMarquardtOptimizer()
-          .withCostRelativeTolerance(TOLERANCE)
-          .withParameterRelativeTolerance(TOLERANCE)
-          .withOrthoTolerance(TOLERANCE)
-          .optimize(
-              new LeastSquaresBuilder()
-                  .start(start)
-                  .model(model)
-                  .target(target)
-                  .maxEvaluations(ROUNDS)
-                  .maxIterations(ROUNDS)
-                  .build())
-          .getPoint()
-          .toArray();
-    } catch (MathRuntimeException tooFine) {
-      // It says so when it can get no better, and when it has no more rounds: another guess is
-      // tried then, and the best of all is kept.
-      return last;
+      double[] found =
+          new LevenbergMarquardtOptimizer()
+              .withCostRelativeTolerance(TOLERANCE)
+              .withParameterRelativeTolerance(TOLERANCE)
+              .withOrthoTolerance(TOLERANCE)
+              .optimize(
+                  new LeastSquaresBuilder()
+                      .start(start)
+                      .model(model)
+                      .target(target)
+                      .maxEvaluations(ROUNDS)
+                      .maxIterations(ROUNDS)
+                      .build())
+              .getPoint()
+              .toArray();
+      return new Adjustment(equations, layout, found, true);
+    } catch (MathRuntimeException end) {
+      // It ends so when rounding lets it get no better, which is an end as good as any; and when it
+      // has no more rounds, which is none.
+      return new Adjustment(equations, layout, last, !outOfRounds(end));
     }
+  }
+
+  private static boolean outOfRounds(MathRuntimeException end) {
+    return end.getSpecifier() == LocalizedCoreFormats.MAX_COUNT_EXCEEDED;
   }
 
   private double[] last;

@@ -1,7 +1,6 @@
 package felloe.measure;
 
 import java.util.List;
-import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
@@ -32,9 +31,15 @@ final class Adjustment {
   private final RealMatrix held;
   private final double cost;
   private final int rank;
+  private final boolean settled;
 
-  /** The adjustment whose figures are those that the search found. */
-  Adjustment(Equations equations, Layout layout, double[] figures) {
+  /**
+   * The adjustment whose figures are those that the search found.
+   *
+   * @param settled whether the search ended where no step makes the squares less
+   */
+  Adjustment(Equations equations, Layout layout, double[] figures, boolean settled) {
+    this.settled = settled;
     this.equations = equations;
     this.layout = layout;
     this.z = layout.all(figures);
@@ -54,18 +59,15 @@ final class Adjustment {
     cost = sum;
     int n = layout.size();
     RealMatrix normal = m == 0 ? MatrixUtils.createRealMatrix(n, n) : normal(rows, n);
-    EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(normal);
-    double[] values = eigen.getEigenvalues();
-    double limit = NOTHING * Math.max(values[0], Double.MIN_NORMAL);
+    SymmetricEigen eigen = SymmetricEigen.of(normal);
+    double limit = NOTHING * Math.max(eigen.value(0), Double.MIN_NORMAL);
     RealMatrix inverse = MatrixUtils.createRealMatrix(n, n);
     RealMatrix loose = MatrixUtils.createRealMatrix(n, n);
     int kept = 0;
     for (int e = 0; e < n; e++) {
-      boolean holds = values[e] > limit;
+      boolean holds = eigen.value(e) > limit;
       kept += holds ? 1 : 0;
-      double[] vector = eigen.getEigenvector(e).toArray();
-      RealMatrix into = holds ? inverse : loose;
-      add(into, vector, holds ? 1 / values[e] : 1);
+      add(holds ? inverse : loose, eigen.vector(e), holds ? 1 / eigen.value(e) : 1);
     }
     rank = kept;
     redundancies = new double[m];
@@ -149,6 +151,29 @@ final class Adjustment {
   /** All unknowns; see {@link Unknowns}. */
   double[] z() {
     return z.clone();
+  }
+
+  /** Whether the search for the figures ended; if not, they are no answer. */
+  boolean settled() {
+    return settled;
+  }
+
+  /** The least size of a hole that the readings tell, mm; endless when they tell none. */
+  double leastSize() {
+    Unknowns unknowns = equations.unknowns();
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < unknowns.holes(); i++) {
+      double size = z[unknowns.size(i)];
+      if (size < least && (size > 0 || ObservabilityTest.size(this, i))) {
+        least = size;
+      }
+    }
+    return least;
+  }
+
+  /** Whether every hole has a size above zero, as far as the readings tell it. */
+  boolean possible() {
+    return leastSize() > 0;
   }
 
   List<Reading> readings() {

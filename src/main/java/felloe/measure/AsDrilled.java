@@ -13,7 +13,6 @@ import felloe.plate.Basis;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
-import felloe.plate.Problem;
 import felloe.plate.Verdict;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,7 +63,7 @@ public final class AsDrilled {
     List<Point> places = meant.stream().map(Hole::centre).toList();
     SurveyResult survey = Survey.about(places, measured, practice);
     if (!survey.told()) {
-      throw tooFew(survey);
+      throw new BadInput(survey.refusals());
     }
     List<Point> found = survey.holes().stream().map(FoundHole::at).toList();
     List<Point> bolts = only(places);
@@ -264,22 +263,5 @@ public final class AsDrilled {
       notes.add("Scrap: nothing mends it for this hub.");
     }
     return notes;
-  }
-
-  private BadInput tooFew(SurveyResult survey) {
-    List<String> words = survey.next().stream().map(measured::words).toList();
-    int blank = measured.waiting().size();
-    return new BadInput(
-        new Problem(
-            measured.place(),
-            "readings",
-            "",
-            "are too few to find the "
-                + measured.count()
-                + " holes"
-                + (blank == 0 ? "" : " (" + blank + " are blank)"),
-            words.isEmpty()
-                ? "take distances from two edges at right angles as well, or measure more finely"
-                : "measure " + String.join(", then ", words)));
   }
 }

@@ -32,7 +32,10 @@ public enum CircleFit {
   GEOMETRIC;
 
   private static final int ROUNDS = 100;
-  private static final double STILL = 1e-13;
+  private static final double STILL = 1e-12;
+  private static final double GROWN = 1 + 1e-9;
+  private static final double LEAST_PART = 1e-3;
+  private static final double ONE_SPOT = 1e-9;
   private static final double FLAT = 1e-9;
 
   /**
@@ -46,23 +49,36 @@ public enum CircleFit {
   /**
    * The circle for points.
    *
-   * @return empty for fewer than three points, and for points on one line
+   * @return empty for fewer than three points, for points on one line or on one spot, and where the
+   *     search for the geometric one does not come to rest: it has no answer then
    */
   public Optional<Circle> of(List<Point> points) {
-    if (points.size() < 3 || flat(points)) {
+    double size = spread(points);
+    if (points.size() < 3 || size < ONE_SPOT || flat(points)) {
       return Optional.empty();
     }
     Point middle = this == UNIT_NORM ? Point.ORIGIN : middle(points);
-    List<Point> about = points.stream().map(p -> p.minus(middle)).toList();
-    Circle circle =
+    // The condition of this one alone depends on the unit.
+    double unit = this == UNIT_NORM ? 1 : size;
+    List<Point> about = points.stream().map(p -> p.minus(middle).times(1 / unit)).toList();
+    Optional<Circle> circle =
         switch (this) {
-          case KASA -> kasa(about);
-          case PRATT -> points.size() == 3 ? taubin(about) : pratt(about);
-          case TAUBIN -> taubin(about);
-          case UNIT_NORM -> points.size() == 3 ? taubin(about) : smallest(about);
+          case KASA -> Optional.of(kasa(about));
+          case PRATT -> Optional.of(points.size() == 3 ? taubin(about) : pratt(about));
+          case TAUBIN -> Optional.of(taubin(about));
+          case UNIT_NORM -> Optional.of(points.size() == 3 ? taubin(about) : smallest(about));
           case GEOMETRIC -> geometric(about, kasa(about));
         };
-    return Optional.of(new Circle(circle.centre().plus(middle), circle.radius()));
+    return circle.map(c -> new Circle(c.centre().times(unit).plus(middle), c.radius() * unit));
+  }
+
+  /** How far the points lie from their middle, by the root of the mean square, mm. */
+  private static double spread(List<Point> points) {
+    if (points.isEmpty()) {
+      return 0;
+    }
+    Point middle = middle(points);
+    return Math.sqrt(points.stream().mapToDouble(p -> square(p.minus(middle))).average().orElse(0));
   }
 
   private static Point middle(List<Point> points) {
@@ -174,37 +190,64 @@ public enum CircleFit {
     return of(f[0], f[1], f[2], f[3]);
   }
 
-  private static Circle geometric(List<Point> points, Circle start) {
-    Point centre = start.centre();
-    double radius = start.radius();
+  /** By Gauss and Newton; a step that makes the sum larger is halved until it does not. */
+  private static Optional<Circle> geometric(List<Point> points, Circle start) {
+    Circle circle = start;
     for (int round = 0; round < ROUNDS; round++) {
-      double[][] sum = new double[3][3];
-      double[] right = new double[3];
-      for (Point p : points) {
-        double distance = p.distance(centre);
-        double[] row = {
-          distance == 0 ? 0 : (p.x() - centre.x()) / distance,
-          distance == 0 ? 0 : (p.y() - centre.y()) / distance,
-          1
-        };
-        for (int i = 0; i < 3; i++) {
-          right[i] += row[i] * (distance - radius);
-          for (int j = 0; j < 3; j++) {
-            sum[i][j] += row[i] * row[j];
-          }
+      double[] step = step(points, circle);
+      if (step.length == 0) {
+        return Optional.empty();
+      }
+      double before = squares(points, circle);
+      Circle next = moved(circle, step, 1);
+      double part = 1;
+      while (squares(points, next) > before * GROWN && part > LEAST_PART) {
+        part /= 2;
+        next = moved(circle, step, part);
+      }
+      double length = Math.abs(step[0]) + Math.abs(step[1]) + Math.abs(step[2]);
+      if (length < STILL * circle.radius()) {
+        return Optional.of(next);
+      }
+      circle = next;
+    }
+    return Optional.empty();
+  }
+
+  private static Circle moved(Circle circle, double[] step, double part) {
+    Point centre = circle.centre().plus(new Point(step[0], step[1]), part);
+    return new Circle(centre, circle.radius() + part * step[2]);
+  }
+
+  private static double squares(List<Point> points, Circle circle) {
+    double sum = 0;
+    for (Point p : points) {
+      sum += Math.pow(p.distance(circle.centre()) - circle.radius(), 2);
+    }
+    return sum;
+  }
+
+  /** The step that would be the last one if all were linear; none when it is not told. */
+  private static double[] step(List<Point> points, Circle circle) {
+    double[][] sum = new double[3][3];
+    double[] right = new double[3];
+    for (Point p : points) {
+      double distance = p.distance(circle.centre());
+      double[] row = {
+        distance == 0 ? 0 : (p.x() - circle.centre().x()) / distance,
+        distance == 0 ? 0 : (p.y() - circle.centre().y()) / distance,
+        1
+      };
+      for (int i = 0; i < 3; i++) {
+        right[i] += row[i] * (distance - circle.radius());
+        for (int j = 0; j < 3; j++) {
+          sum[i][j] += row[i] * row[j];
         }
       }
-      LUDecomposition parts = new LUDecomposition(MatrixUtils.createRealMatrix(sum));
-      if (!parts.getSolver().isNonSingular()) {
-        break;
-      }
-      double[] step = parts.getSolver().solve(MatrixUtils.createRealVector(right)).toArray();
-      centre = centre.plus(new Point(step[0], step[1]));
-      radius += step[2];
-      if (Math.abs(step[0]) + Math.abs(step[1]) + Math.abs(step[2]) < STILL * radius) {
-        break;
-      }
     }
-    return new Circle(centre, radius);
+    LUDecomposition parts = new LUDecomposition(MatrixUtils.createRealMatrix(sum));
+    return parts.getSolver().isNonSingular()
+        ? parts.getSolver().solve(MatrixUtils.createRealVector(right)).toArray()
+        : new double[0];
   }
 }

@@ -49,6 +49,11 @@ record Equations(Unknowns unknowns, List<Reading> readings) {
         unknowns, readings.stream().filter(r -> left.stream().noneMatch(l -> l == r)).toList());
   }
 
+  /** The same with another reading in the place of one. */
+  Equations with(Reading old, Reading other) {
+    return new Equations(unknowns, readings.stream().map(r -> r == old ? other : r).toList());
+  }
+
   /** How the distance of two centres changes with each unknown. */
   double[] pair(int i, int j, double[] z) {
     return gradient(

@@ -141,7 +141,7 @@ record OutlierDetection(Adjustment adjustment, List<Suspect> suspects) {
   }
 
   /** The same over its standard error: what the standardised residual was with it. */
-  private static double missedBy(Adjustment adjustment, Reading reading) {
+  static double missedBy(Adjustment adjustment, Reading reading) {
     double[] row = adjustment.equations().gradient(reading, adjustment.z());
     double error = Math.hypot(reading.sigma(), adjustment.standardError(row));
     return off(adjustment, reading) / error;
@@ -155,6 +155,9 @@ record OutlierDetection(Adjustment adjustment, List<Suspect> suspects) {
     double[] z = adjustment.z();
     Unknowns unknowns = adjustment.equations().unknowns();
     double sizes = (z[unknowns.size(reading.from())] + z[unknowns.size(reading.to())]) / 2;
+    if (sizes <= 0) {
+      return "";
+    }
     for (ReadingKind over :
         new ReadingKind[] {ReadingKind.OUTSIDE, ReadingKind.CENTRES, ReadingKind.INSIDE}) {
       double shift = (over.halves() - reading.over().halves()) * sizes;

@@ -44,6 +44,11 @@ public record Reading(
     return plusMinus / COVERAGE;
   }
 
+  /** The same, taken over something else. */
+  Reading over(ReadingKind other) {
+    return new Reading(from, to, edge, other, reads, plusMinus, place);
+  }
+
   /** Whether it was taken between two holes. */
   public boolean isPair() {
     return edge.isEmpty() && from != to;

@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
-import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
 
 /**
@@ -72,10 +71,16 @@ final class Solver {
   }
 
   private static Adjustment better(Adjustment old, Adjustment next) {
-    return old == null || next.cost() < old.cost() * BETTER ? next : old;
+    if (old == null || next.settled() != old.settled()) {
+      return old == null || next.settled() ? next : old;
+    }
+    return next.cost() < old.cost() * BETTER ? next : old;
   }
 
   private static boolean good(Adjustment adjustment) {
+    if (!adjustment.settled()) {
+      return false;
+    }
     if (near(adjustment)) {
       return true;
     }
@@ -233,12 +238,12 @@ final class Solver {
         b[i][j] = -(d[i][j] * d[i][j] - mean[i] - mean[j] + all) / 2;
       }
     }
-    EigenDecompositionSymmetric eigen =
-        new EigenDecompositionSymmetric(MatrixUtils.createRealMatrix(b));
+    SymmetricEigen eigen = SymmetricEigen.of(MatrixUtils.createRealMatrix(b));
     for (int axis = 0; axis < 2; axis++) {
-      double root = Math.sqrt(Math.max(0, eigen.getEigenvalue(axis)));
+      double root = Math.sqrt(Math.max(0, eigen.value(axis)));
+      double[] vector = eigen.vector(axis);
       for (int i = 0; i < n; i++) {
-        z[2 * i + axis] = root * eigen.getEigenvector(axis).getEntry(i);
+        z[2 * i + axis] = root * vector[i];
       }
     }
     rest(equations, z);

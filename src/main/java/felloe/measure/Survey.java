@@ -3,9 +3,11 @@ package felloe.measure;
 import felloe.geometry.Point;
 import felloe.measure.Layout.Free;
 import felloe.measure.Measured.Pair;
+import felloe.plate.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 
 /**
@@ -70,24 +72,78 @@ public final class Survey {
     Adjustment free = Solver.free(equations, first);
     if (ObservabilityTest.all(free)) {
       double[] start = free.z();
-      OutlierDetection slips =
-          OutlierDetection.of(equations, e -> e == equations ? free : again(e, start, first));
+      Function<Equations, Adjustment> adjust = e -> e == equations ? free : again(e, start, first);
+      OutlierDetection slips = resolved(OutlierDetection.of(equations, adjust), adjust);
       Adjustment kept = slips.adjustment();
       Optional<Adjustment> ring =
           Optional.of(kept.equations() == equations ? even : Solver.even(kept.equations()))
-              .filter(ObservabilityTest::all);
+              .filter(one -> ObservabilityTest.all(one) && one.settled() && one.possible());
       List<Suspect> suspects = new ArrayList<>(slips.suspects());
       if (suspects.isEmpty() && meant.isEmpty()) {
         suspects.addAll(ifEven(kept));
       }
-      return told(kept, ring, suspects);
+      return toldIf(kept, ring, suspects, adjust);
     }
     if (ObservabilityTest.all(even) && meant.isEmpty()) {
-      OutlierDetection slips =
-          OutlierDetection.of(equations, e -> e == equations ? even : Solver.even(e));
-      return told(slips.adjustment(), Optional.empty(), slips.suspects());
+      Function<Equations, Adjustment> adjust = e -> e == equations ? even : Solver.even(e);
+      OutlierDetection slips = resolved(OutlierDetection.of(equations, adjust), adjust);
+      return toldIf(slips.adjustment(), Optional.empty(), slips.suspects(), adjust);
     }
-    return untold(free);
+    return untold(free, List.of());
+  }
+
+  /**
+   * Where several readings may be the slip, or the holes come out with no size: the one that, taken
+   * over something else, makes all agree, if it is the only one.
+   */
+  private OutlierDetection resolved(
+      OutlierDetection slips, Function<Equations, Adjustment> adjust) {
+    boolean several = slips.suspects().stream().anyMatch(s -> !s.alone());
+    Adjustment adjustment = slips.adjustment();
+    if (!several && adjustment.possible()) {
+      return slips;
+    }
+    List<Reading> asked =
+        several && adjustment.possible()
+            ? slips.suspects().stream().map(Suspect::reading).toList()
+            : adjustment.readings();
+    Optional<MixUp> one = MixUp.only(MixUp.of(adjustment.equations(), asked, adjust));
+    if (one.isEmpty()) {
+      return slips;
+    }
+    Reading reading = one.get().reading();
+    Adjustment without = adjust.apply(adjustment.equations().without(List.of(reading)));
+    if (!ObservabilityTest.all(without) || !without.possible() || !without.settled()) {
+      return slips;
+    }
+    List<Suspect> suspects = new ArrayList<>();
+    suspects.add(one.get().suspect(without));
+    slips.suspects().stream()
+        .filter(s -> s.alone() && s.reading() != reading)
+        .forEach(suspects::add);
+    return new OutlierDetection(without, List.copyOf(suspects));
+  }
+
+  /** What is told, if the search came to rest at holes that can be. */
+  private SurveyResult toldIf(
+      Adjustment kept,
+      Optional<Adjustment> ring,
+      List<Suspect> suspects,
+      Function<Equations, Adjustment> adjust) {
+    if (!kept.settled()) {
+      return untold(kept, List.of(Refusals.unsettled(measured, next(kept))));
+    }
+    if (!kept.possible()) {
+      Equations all = kept.equations();
+      return untold(
+          kept,
+          Refusals.size(
+              measured,
+              kept.leastSize(),
+              MixUp.of(all, all.readings(), adjust),
+              MixUp.all(all, adjust)));
+    }
+    return told(kept, ring, suspects);
   }
 
   private double[] start(List<Point> meant) {
@@ -175,10 +231,15 @@ public final class Survey {
         scatter.large(),
         scatter.factor(),
         frame.clockwise(),
-        next(adjustment));
+        next(adjustment),
+        List.of());
   }
 
-  private SurveyResult untold(Adjustment free) {
+  /**
+   * @param why it is not told; empty when the readings are too few
+   */
+  private SurveyResult untold(Adjustment free, List<Problem> why) {
+    List<Pair> next = next(free);
     return new SurveyResult(
         measured,
         List.of(),
@@ -190,7 +251,8 @@ public final class Survey {
         false,
         1,
         false,
-        next(free));
+        next,
+        why.isEmpty() ? List.of(Refusals.tooFew(measured, next)) : why);
   }
 
   private List<Pair> next(Adjustment adjustment) {
@@ -198,7 +260,7 @@ public final class Survey {
     Adjustment about =
         adjustment.layout() instanceof Free
             ? adjustment
-            : new Adjustment(adjustment.equations(), new Free(equations.unknowns()), z);
+            : new Adjustment(adjustment.equations(), new Free(equations.unknowns()), z, true);
     return NextReadings.of(about, NEXT, practice.pair() / Reading.COVERAGE);
   }
 }

@@ -1,6 +1,7 @@
 package felloe.measure;
 
 import felloe.measure.Measured.Pair;
+import felloe.plate.Problem;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param clockwise whether the holes are numbered clockwise; only edges at right angles tell it,
  *     without them counter-clockwise is taken for granted
  * @param next readings that would make it surer, or that are wanted, the most useful first
+ * @param refusals why the readings do not tell where the holes are; empty when they do
  */
 public record SurveyResult(
     Measured measured,
@@ -32,14 +34,20 @@ public record SurveyResult(
     boolean scattered,
     double scatter,
     boolean clockwise,
-    List<Pair> next) {
+    List<Pair> next,
+    List<Problem> refusals) {
 
-  /** Copies the lists. */
   public SurveyResult {
     holes = List.copyOf(holes);
     suspects = List.copyOf(suspects);
     readings = List.copyOf(readings);
     next = List.copyOf(next);
+    refusals = List.copyOf(refusals);
+  }
+
+  /** Why the readings tell no circle; empty when they do. */
+  public List<Problem> noCircle() {
+    return told() && pattern.isEmpty() ? List.of(Refusals.noCircle(this)) : refusals;
   }
 
   /** Whether the readings tell where the holes are. */

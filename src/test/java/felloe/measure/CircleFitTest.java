@@ -100,4 +100,32 @@ class CircleFitTest {
       assertTrue(fit.of(line.subList(0, 2)).isEmpty());
     }
   }
+
+  /**
+   * No circle is best for these: it grows without end. The search must say so, not give a last one.
+   */
+  @Test
+  void aSearchThatFindsNoRestGivesNoCircle() {
+    List<Point> wave =
+        List.of(new Point(-30, 1), new Point(-10, -1), new Point(10, 1), new Point(30, -1));
+    CircleFit.GEOMETRIC
+        .of(wave)
+        .ifPresent(
+            circle -> {
+              double cost = cost(wave, circle);
+              for (double step : new double[] {-1e-4, 1e-4}) {
+                Point x = circle.centre().plus(new Point(step * circle.radius(), 0));
+                assertTrue(cost(wave, new Circle(x, circle.radius())) >= cost, circle.toString());
+              }
+            });
+    List<Point> spot = List.of(new Point(3, 3), new Point(3, 3), new Point(3, 3));
+    assertTrue(CircleFit.GEOMETRIC.of(spot).isEmpty());
+    assertTrue(CircleFit.KASA.of(spot).isEmpty());
+  }
+
+  private static double cost(List<Point> points, Circle circle) {
+    return points.stream()
+        .mapToDouble(p -> Math.pow(p.distance(circle.centre()) - circle.radius(), 2))
+        .sum();
+  }
 }
