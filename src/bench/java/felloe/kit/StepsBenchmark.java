@@ -1,5 +1,6 @@
 package felloe.kit;
 
+import felloe.drawing.Stamp;
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubFit;
 import felloe.hub.HubSpec;
@@ -74,6 +75,6 @@ public class StepsBenchmark {
   /** The best layout on A4, and what is drawn on each page. Aim: under 50 ms. */
   @Benchmark
   public Object tile() {
-    return Template.pages(plate, TemplateOptions.on(Paper.A4));
+    return Template.pages(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
   }
 }

@@ -107,12 +107,22 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Lab
    * @param height height of the capital letters, mm
    * @param turn angle of the base line, radians counter-clockwise
    * @param anchor which end stands at the point
+   * @param hollow whether only the edges of the letters are drawn, so that lines below stay seen
    */
-  record Label(String text, Point at, double height, double turn, Anchor anchor) implements Mark {
+  record Label(String text, Point at, double height, double turn, Anchor anchor, boolean hollow)
+      implements Mark {
+    /** Width of the line round hollow letters, mm: the narrow line of {@link LineType}. */
+    public static final double HOLLOW_LINE = 0.18;
+
     /** Refuses figures that are not finite. */
     public Label {
       Numbers.finite("height", height);
       Numbers.finite("turn", turn);
+    }
+
+    /** Full letters. */
+    public Label(String text, Point at, double height, double turn, Anchor anchor) {
+      this(text, at, height, turn, anchor, false);
     }
 
     /** Upright text. */

@@ -87,6 +87,7 @@ public final class PictureDrawing {
       double floor = Math.min(box.minY(), box.maxY() - LEAST_COLUMN * unit);
       list.list(new Point(x, box.maxY()), floor);
     }
+    List<Mark> stamp = stamp(Stamp.of(Stamp.Act.CUT, findings));
     PictureInk notes = new PictureInk(unit, room);
     words(notes);
     Box page = room.extent().grown(MARGIN * unit);
@@ -100,7 +101,39 @@ public final class PictureDrawing {
     layers.add(callouts.layer("callouts"));
     layers.add(marked.layer("findings"));
     layers.add(notes.layer("notes"));
+    if (!stamp.isEmpty()) {
+      layers.add(new Drawing.Layer("stamp", stamp));
+    }
     return new Picture(new Drawing(layers), page, PEN * unit);
+  }
+
+  /** The stamp of a plate that fails, across it where it covers least, its lines hollow. */
+  private List<Mark> stamp(Stamp stamp) {
+    if (stamp.isNone()) {
+      return List.of();
+    }
+    Box box = plate.box();
+    List<Mark> best = List.of();
+    double least = Double.POSITIVE_INFINITY;
+    for (double share : new double[] {1, 0.6, 0.4}) {
+      List<String> lines = stamp.lines(share * box.width() / unit, 2);
+      double scale = Math.min(unit, box.height() / (Stamp.height(lines) + 4));
+      double w = scale * (TextWidth.widest(lines, Stamp.LETTER) / 2 + 1);
+      double h = scale * (Stamp.height(lines) / 2 + 2);
+      for (double y = box.minY() + h; y <= box.maxY() - h; y += 4 * unit) {
+        for (double x = box.minX() + w; x <= box.maxX() - w; x += 4 * unit) {
+          Point middle = new Point(x, y);
+          double cost =
+              room.cost(new Box(x - w, y - h, x + w, y + h))
+                  + 0.1 * box.centre().distance(middle) / unit;
+          if (cost < least) {
+            least = cost;
+            best = Stamp.labels(lines, middle.plus(new Point(0, h - 2 * scale)), scale, true);
+          }
+        }
+      }
+    }
+    return best;
   }
 
   private void centreLines(PictureInk ink, Box box) {

@@ -63,7 +63,12 @@ public final class ScaledPicture {
     }
     Mark.Label label = (Mark.Label) mark;
     return new Mark.Label(
-        label.text(), point(label.at()), scale * label.height(), label.turn(), label.anchor());
+        label.text(),
+        point(label.at()),
+        scale * label.height(),
+        label.turn(),
+        label.anchor(),
+        label.hollow());
   }
 
   private Contour contour(Contour contour) {

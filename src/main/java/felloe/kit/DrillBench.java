@@ -1,5 +1,6 @@
 package felloe.kit;
 
+import felloe.drawing.Stamp;
 import felloe.drilling.DrillingPlan;
 import felloe.joints.ClampedPart;
 import felloe.joints.PlannedJoint;
@@ -72,7 +73,9 @@ final class DrillBench {
     KitNames names = new KitNames(plate.name());
     DrillingPlan plan = plan(studied);
     DrillAnswer answer = answer(studied, plan);
-    PageSet pages = Template.drilling(plate, options, DrillText.of(answer));
+    PageSet pages =
+        Template.drilling(
+            plate, options, DrillText.of(answer), answer.cautions(), stamp(studied, plan));
     List<KitFile> made = new ArrayList<>();
     made.add(new KitFile(names.drill(options.paper().title()), PdfWriter.write(pages)));
     made.add(new KitFile(names.drillSteps(), StepCsv.write(plan)));
@@ -87,6 +90,13 @@ final class DrillBench {
       }
     }
     return new DrillSheetAnswer(answer, studied.answer(), files.write(made), kept);
+  }
+
+  /** What speaks against drilling: what fails, or that the screws do not enter. */
+  private static Stamp stamp(Reading.Studied studied, DrillingPlan plan) {
+    Stamp stamp = Stamp.of(Stamp.Act.DRILL, studied.answer().findings());
+    boolean stops = stamp.isNone() && plan.stop().isPresent();
+    return stops ? new Stamp(Stamp.Act.DRILL, 0, List.of("misses the hub")) : stamp;
   }
 
   /** Whether there is a file that says something else, or that cannot be read. */

@@ -287,7 +287,7 @@ public final class Kit {
     if (printCheck) {
       files.add(workshop.printCheck());
     }
-    reading.each(studied, plate -> files.addAll(workshop.templates(plate.plate())));
+    reading.each(studied, plate -> files.addAll(workshop.templates(plate.answer())));
     List<Path> written = new LooseFiles(out, disk).write(files);
     return new TemplateAnswer(written, studied.stream().map(Reading.Studied::answer).toList());
   }

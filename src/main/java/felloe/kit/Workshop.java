@@ -5,6 +5,7 @@ import felloe.drawing.Drawing;
 import felloe.drawing.Page;
 import felloe.drawing.Picture;
 import felloe.drawing.PictureDrawing;
+import felloe.drawing.Stamp;
 import felloe.geometry.Box;
 import felloe.out.About;
 import felloe.out.FindingsJson;
@@ -60,13 +61,14 @@ final class Workshop {
   Prepared kit(Reading.Studied studied, Easel easel) {
     Plate plate = studied.plate();
     CheckAnswer check = studied.answer();
+    Stamp stamp = Stamp.of(Stamp.Act.CUT, check.findings());
     KitNames names = new KitNames(plate.name());
-    Future<KitFile> drawing = easel.draw(() -> new KitFile(names.svg(), drawing(plate)));
+    Future<KitFile> drawing = easel.draw(() -> new KitFile(names.svg(), drawing(plate, stamp)));
     Future<KitFile> picture =
         easel.draw(() -> new KitFile(names.picture(), picture(plate, check.findings())));
-    PageSet tiled = Template.pages(plate, options);
+    PageSet tiled = Template.pages(plate, options, stamp);
     KitFile template = new KitFile(names.template(options.paper().title()), PdfWriter.write(tiled));
-    KitFile plot = new KitFile(names.plot(), plot(plate));
+    KitFile plot = new KitFile(names.plot(), plot(plate, stamp));
     KitFile holes = new KitFile(names.holes(), HoleCsv.write(plate));
     List<KitFile> files =
         new ArrayList<>(List.of(Easel.done(drawing), template, plot, holes, Easel.done(picture)));
@@ -78,13 +80,15 @@ final class Workshop {
   }
 
   /** The templates of a plate alone. */
-  List<KitFile> templates(Plate plate) {
+  List<KitFile> templates(CheckAnswer check) {
+    Plate plate = check.plate();
+    Stamp stamp = Stamp.of(Stamp.Act.CUT, check.findings());
     KitNames names = new KitNames(plate.name());
-    PageSet tiled = Template.pages(plate, options);
+    PageSet tiled = Template.pages(plate, options, stamp);
     return List.of(
         new KitFile(names.template(options.paper().title()), PdfWriter.write(tiled)),
-        new KitFile(names.plot(), plot(plate)),
-        new KitFile(names.svg(), drawing(plate)));
+        new KitFile(names.plot(), plot(plate, stamp)),
+        new KitFile(names.svg(), drawing(plate, stamp)));
   }
 
   /** The sheet that proves a printer's scale before paper is spent. */
@@ -100,7 +104,7 @@ final class Workshop {
    * The full-size page. A reading of the bars belongs to the printer that printed them, so it does
    * not change what goes to a plotter.
    */
-  private byte[] plot(Plate plate) {
+  private byte[] plot(Plate plate, Stamp stamp) {
     TemplateOptions uncorrected =
         new TemplateOptions(
             options.paper(),
@@ -111,13 +115,13 @@ final class Workshop {
             options.turning(),
             Optional.empty(),
             options.barsPlace());
-    return PdfWriter.write(Template.fullSize(plate, uncorrected));
+    return PdfWriter.write(Template.fullSize(plate, uncorrected, stamp));
   }
 
   /** The drawing. Its finish line is never moved for a pen: a machine may follow it. */
-  private byte[] drawing(Plate plate) {
+  private byte[] drawing(Plate plate, Stamp stamp) {
     Face face = options.face().orElse(plate.stock().templateFace());
-    Drawing drawing = TemplateDrawing.of(plate, MarkOut.STUCK_ON, face);
+    Drawing drawing = TemplateDrawing.of(plate, MarkOut.STUCK_ON, face, stamp);
     return SvgWriter.write(drawing, page(drawing, plate), about(plate, "template"));
   }
 

@@ -84,6 +84,9 @@ final class PdfContent {
         tone(tone);
       } else if (mark instanceof Mark.Label label) {
         label(label);
+        if (label.hollow()) {
+          last = null;
+        }
       }
     }
   }
@@ -147,15 +150,21 @@ final class PdfContent {
     double cos = Math.cos(label.turn());
     double sin = Math.sin(label.turn());
     Point start = label.at().plus(new Point(cos, sin), -back);
+    if (label.hollow()) {
+      number(Mark.Label.HOLLOW_LINE);
+      out.append("w [] 0 d 1 J\n");
+    }
     out.append("BT /F1 ");
     number(size);
-    out.append("Tf ");
+    out.append(label.hollow() ? "Tf 1 Tr " : "Tf ");
     number(cos);
     number(sin);
     number(-sin);
     number(cos);
     point(start);
-    out.append("Tm ").append(text.hex(label.text())).append(" Tj ET\n");
+    out.append("Tm ")
+        .append(text.hex(label.text()))
+        .append(label.hollow() ? " Tj 0 Tr ET\n" : " Tj ET\n");
   }
 
   private void point(Point p) {

@@ -144,14 +144,21 @@ final class SvgDocument {
       return area(SvgPath.ofRings(tone.rings()), ToneColour.of(tone.tone()).hex());
     }
     Mark.Label label = (Mark.Label) mark;
-    return lettering.element(
-        document,
-        new Mark.Label(
-            TextWidth.shown(label.text()),
-            label.at(),
-            label.height(),
-            label.turn(),
-            label.anchor()));
+    Element element =
+        lettering.element(
+            document,
+            new Mark.Label(
+                TextWidth.shown(label.text()),
+                label.at(),
+                label.height(),
+                label.turn(),
+                label.anchor()));
+    if (label.hollow()) {
+      element.setAttribute("fill", "none");
+      element.setAttribute("stroke", "#000000");
+      element.setAttribute("stroke-width", SvgPath.number(Mark.Label.HOLLOW_LINE * pen));
+    }
+    return element;
   }
 
   private Element stroke(Mark.Stroke stroke) {

@@ -151,6 +151,18 @@ final class FreeSpace {
     return lines * cell + 0.3 * waste * cell * cell + (inside(box) ? 0 : 10 * TAKEN);
   }
 
+  /** Whether a box would cover a line or a text. */
+  boolean covers(Box box) {
+    for (int row = row(box.minY()); row <= row(box.maxY()); row++) {
+      for (int column = column(box.minX()); column <= column(box.maxX()); column++) {
+        if (cells[row * columns + column] > WASTE) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   /** Answers in a fixed time whether a box is free, as the ground is now. */
   Free free() {
     int[] sums = new int[(columns + 1) * (rows + 1)];

@@ -5,12 +5,14 @@ import felloe.document.BenchText.Column;
 import felloe.document.BenchText.Fill;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
+import felloe.plate.Face;
 import felloe.plate.Hole;
 import java.util.List;
 
 /**
  * The hole table as it is drawn: label, x, y, radius and angle from the hub axis, diameter, role.
- * Figures are the plate's own, as the driver sees it, whatever face the template is for.
+ * Figures are those of the face that the page shows: on the back face x has the other sign.
  */
 final class HoleTable {
 
@@ -26,17 +28,18 @@ final class HoleTable {
 
   private HoleTable() {}
 
-  /** The table of some holes, in order. */
-  static BenchText.Rows of(List<Hole> holes) {
+  /** The table of some holes as they lie on a face, in order. */
+  static BenchText.Rows of(List<Hole> holes, Face face) {
     return new BenchText.Rows(
-        "Holes, mm and degrees, from the hub axis, front face",
+        "Holes, mm and degrees, from the hub axis, "
+            + (face == Face.FRONT ? "front face" : "BACK FACE: MIRRORED"),
         COLUMNS,
-        holes.stream().map(HoleTable::row).toList(),
+        holes.stream().map(hole -> row(hole, face)).toList(),
         true);
   }
 
-  private static List<String> row(Hole hole) {
-    Point c = hole.centre();
+  private static List<String> row(Hole hole, Face face) {
+    Point c = face == Face.FRONT ? hole.centre() : RigidTransform.MIRROR.of(hole.centre());
     double angle = c.norm() < 1e-9 ? 0 : Math.toDegrees(c.angle());
     return List.of(
         hole.label(),

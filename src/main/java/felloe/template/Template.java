@@ -1,8 +1,10 @@
 package felloe.template;
 
 import felloe.document.BenchText;
+import felloe.drawing.Cautions;
 import felloe.drawing.Correction;
 import felloe.drawing.Paper;
+import felloe.drawing.Stamp;
 import felloe.geometry.Box;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
@@ -11,6 +13,7 @@ import felloe.plate.Face;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,9 +26,23 @@ public final class Template {
   private final Plate plate;
   private final TemplateOptions options;
   private final LaidShape shape;
+  private final Stamp stamp;
+  private final List<String> cautions;
 
-  private Template(Plate plate, TemplateOptions options) {
+  private Template(Plate plate, TemplateOptions options, Stamp stamp) {
+    this(plate, options, stamp, cautions(plate));
+  }
+
+  private static List<String> cautions(Plate plate) {
+    List<String> cautions = new ArrayList<>(List.of(Cautions.USE));
+    cautions.addAll(Cautions.cutting(plate.stock().material().kind()));
+    return cautions;
+  }
+
+  private Template(Plate plate, TemplateOptions options, Stamp stamp, List<String> cautions) {
+    this.cautions = List.copyOf(cautions);
     this.plate = plate;
+    this.stamp = stamp;
     this.options = options;
     Face face = options.face().orElse(plate.stock().templateFace());
     this.shape = LaidShape.of(plate, options.markOut(), face);
@@ -34,11 +51,12 @@ public final class Template {
   /**
    * The template on pages of a paper, to be put together by their registration marks.
    *
+   * @param stamp printed across every page of a plate that fails
    * @throws BadInput when a reading of the check bars is more than 5 % off, a window is too narrow
    *     for the pen, or it would take more than {@link #MOST_PAGES} pages
    */
-  public static PageSet pages(Plate plate, TemplateOptions options) {
-    return new Template(plate, options).tiled(Optional.empty());
+  public static PageSet pages(Plate plate, TemplateOptions options, Stamp stamp) {
+    return new Template(plate, options, stamp).tiled(Optional.empty());
   }
 
   /**
@@ -47,20 +65,25 @@ public final class Template {
    * count.
    *
    * @param work what is to be done, in order
+   * @param cautions all that go with drilling; they stand on the pages with the crosses
+   * @param stamp printed across every page of a plate that must not be drilled
    * @throws BadInput as for {@link #pages}
    */
-  public static PageSet drilling(Plate plate, TemplateOptions options, BenchText work) {
-    return new Template(plate, options.withMarkOut(MarkOut.CENTRES)).tiled(Optional.of(work));
+  public static PageSet drilling(
+      Plate plate, TemplateOptions options, BenchText work, List<String> cautions, Stamp stamp) {
+    TemplateOptions centres = options.withMarkOut(MarkOut.CENTRES);
+    return new Template(plate, centres, stamp, cautions).tiled(Optional.of(work));
   }
 
   /**
    * The template on one page as large as the part, for a plotter or a copy shop. The paper named in
    * the options does not count.
    *
+   * @param stamp printed across it when the plate fails
    * @throws BadInput as for {@link #pages}
    */
-  public static PageSet fullSize(Plate plate, TemplateOptions options) {
-    return new Template(plate, options).onePage();
+  public static PageSet fullSize(Plate plate, TemplateOptions options, Stamp stamp) {
+    return new Template(plate, options, stamp).onePage();
   }
 
   /**
@@ -74,7 +97,7 @@ public final class Template {
   }
 
   private StripText text(double turn) {
-    return TemplateWords.strip(plate, shape, turn, options.bars());
+    return TemplateWords.strip(shape, turn, options.bars(), stamp, cautions);
   }
 
   private Correction correction(double bar) {
@@ -98,7 +121,8 @@ public final class Template {
         GridChoice.of(
             shape.outermost(), shape.holes(), frames, options.overlap(), options.turning());
     LaidShape turned = choice.turn() == 0 ? shape : shape.moved(RigidTransform.turn(choice.turn()));
-    return new TilePages(turned, choice, text(choice.turn()), correction, paper.title(), work)
+    return new TilePages(
+            turned, choice, text(choice.turn()), correction, paper.title(), work, stamp)
         .set();
   }
 
@@ -121,7 +145,8 @@ public final class Template {
 
   private PageSet onePage() {
     PageSet set = onePage(0);
-    for (double below : TilePages.notesHeights(plate, set.grid(), PageSet.FULL_SIZE, set.bar())) {
+    for (double below :
+        TilePages.notesHeights(shape, set.grid(), PageSet.FULL_SIZE, set.bar(), stamp)) {
       if (set.pages().size() > 1) {
         set = onePage(below);
       }
@@ -151,7 +176,8 @@ public final class Template {
         new Point(span.centre().x() - box.width() / 2, span.maxY() + Math.max(0, spare / 2));
     Grid grid = new Grid(1, 1, box.width(), box.height(), options.overlap(), corner, List.of());
     GridChoice choice = new GridChoice(frame, grid, 0, 0, Double.POSITIVE_INFINITY);
-    return new TilePages(shape, choice, text, correction, PageSet.FULL_SIZE, Optional.empty())
+    return new TilePages(
+            shape, choice, text, correction, PageSet.FULL_SIZE, Optional.empty(), stamp)
         .set();
   }
 }

@@ -3,6 +3,7 @@ package felloe.template;
 import felloe.drawing.Drawing;
 import felloe.drawing.LineType;
 import felloe.drawing.Mark;
+import felloe.drawing.Stamp;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
@@ -44,14 +45,18 @@ public final class TemplateDrawing {
 
   /**
    * The template as it is to be seen on a face of the stock. A drawing for the back face is
-   * mirrored; its text is not.
+   * mirrored; its text is not, and says so in large letters.
    *
+   * @param stamp printed across it when the plate fails
    * @throws felloe.plate.BadInput when a window is too narrow for the pen
    */
-  public static Drawing of(Plate plate, MarkOut markOut, Face face) {
+  public static Drawing of(Plate plate, MarkOut markOut, Face face, Stamp stamp) {
     LaidShape shape = LaidShape.of(plate, markOut, face);
     TemplateDrawing drawing = on(shape, shape.box().grown(20));
-    return drawing.lines().and(drawing.notes());
+    Drawing plain = drawing.lines().and(drawing.notes());
+    List<Mark> large =
+        new LargeWords(drawing.ground()).in(shape.box(), shape.outline(), face, stamp);
+    return large.isEmpty() ? plain : plain.and(Drawing.of("stamp", large));
   }
 
   /** Starts a drawing; the ground knows its lines. Words stay inside the area. */

@@ -1,6 +1,6 @@
 package felloe.template;
 
-import felloe.drawing.Cautions;
+import felloe.drawing.Stamp;
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
 import felloe.plate.Face;
@@ -14,7 +14,9 @@ final class TemplateWords {
 
   private TemplateWords() {}
 
-  static StripText strip(Plate plate, LaidShape shape, double turn, Optional<BarReading> bars) {
+  static StripText strip(
+      LaidShape shape, double turn, Optional<BarReading> bars, Stamp stamp, List<String> cautions) {
+    Plate plate = shape.plate();
     List<String> facts = new ArrayList<>();
     facts.add(plate.name() + "  rev " + plate.revision());
     facts.add(
@@ -31,12 +33,19 @@ final class TemplateWords {
     return new StripText(
         plate.title(),
         facts,
-        shape.markOut().instruction() + " " + Cautions.all(plate.stock().material().kind()));
+        (stamp.isNone() ? shape.markOut().instruction() : stamp.sentence())
+            + " "
+            + String.join(" ", cautions));
   }
 
   /** Numbered steps of printing, joining and checking. */
-  static List<String> steps(Plate plate, MarkOut markOut, Grid grid, String paper, double bar) {
+  static List<String> steps(LaidShape shape, Grid grid, String paper, double bar, Stamp stamp) {
+    Plate plate = shape.plate();
+    MarkOut markOut = shape.markOut();
     List<String> steps = new ArrayList<>();
+    if (!stamp.isNone()) {
+      steps.add(stamp.sentence() + " Mend the shape file and print again.");
+    }
     String length = Numbers.brief(bar, 1) + " mm";
     boolean plotted = paper.equals(PageSet.FULL_SIZE);
     steps.add(
@@ -64,9 +73,11 @@ final class TemplateWords {
             + " mm wide and "
             + Numbers.brief(box.height(), 2)
             + " mm high at the most.");
-    steps.add(
-        "Mark out and prick all hole centres before anything is cut; try the pattern on the hub"
-            + " in card or scrap first.");
+    if (stamp.isNone()) {
+      steps.add(
+          "Mark out and prick all hole centres before anything is cut; try the pattern on the hub"
+              + " in card or scrap first.");
+    }
     return steps;
   }
 }

@@ -7,19 +7,24 @@ import felloe.drawing.Correction;
 import felloe.drawing.Drawing;
 import felloe.drawing.Mark;
 import felloe.drawing.Page;
+import felloe.drawing.Stamp;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
+import felloe.plate.Face;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Draws the pages once it is settled which part of the template each one carries. */
 final class TilePages {
 
   private static final String NOTES = "Notes";
   private static final String WORK = "Work";
+  private static final String STAMP = "stamp";
   private static final double STEP = 3;
   private static final double CLEAR = 2.5;
   private static final double STEPS_WIDTH = 110;
@@ -31,6 +36,7 @@ final class TilePages {
   private final Correction correction;
   private final String paper;
   private final Optional<BenchText> work;
+  private final Stamp stamp;
   private final List<Page> pages = new ArrayList<>();
 
   TilePages(
@@ -39,7 +45,9 @@ final class TilePages {
       StripText text,
       Correction correction,
       String paper,
-      Optional<BenchText> work) {
+      Optional<BenchText> work,
+      Stamp stamp) {
+    this.stamp = stamp;
     this.plate = shape.plate();
     this.shape = shape;
     this.choice = choice;
@@ -50,10 +58,11 @@ final class TilePages {
   }
 
   /** Heights that steps and table take side by side, and one above the other. */
-  static List<Double> notesHeights(Plate plate, Grid grid, String paper, double bar) {
-    List<BenchText.Block> steps = steps(plate, MarkOut.STUCK_ON, grid, paper, bar);
+  static List<Double> notesHeights(
+      LaidShape shape, Grid grid, String paper, double bar, Stamp stamp) {
+    List<BenchText.Block> steps = steps(shape, grid, paper, bar, stamp);
     double words = BenchPages.column(steps, stepsWidth(grid)).height();
-    double table = BenchPages.column(table(plate), tableWidth(plate)).height();
+    double table = BenchPages.column(table(shape), tableWidth(shape.plate())).height();
     double space = 3 * CLEAR + STEP;
     return List.of(Math.max(words, table) + space, words + table + 2 * space);
   }
@@ -68,20 +77,24 @@ final class TilePages {
     }
     Seams seams = new Seams(grid, template.ground());
     Drawing drawing = template.lines().and(template.notes());
-    List<BenchText.Block> words = steps(plate, shape.markOut(), grid, paper, frame.bar());
+    List<BenchText.Block> words = steps(shape, grid, paper, frame.bar(), stamp);
     BenchPiece steps = BenchPages.column(words, stepsWidth(grid));
-    BenchPiece table = BenchPages.column(table(plate), tableWidth(plate));
+    BenchPiece table = BenchPages.column(table(shape), tableWidth(plate));
     boolean bare = plate.holes().isEmpty();
-    Free free = new Free(grid, drawing, shape.outline());
+    Map<Integer, List<Mark>> large = large(grid, template.ground());
+    List<Mark> taken = large.values().stream().flatMap(List::stream).toList();
+    Free free = new Free(grid, drawing.and(Drawing.of(STAMP, taken)), shape.outline());
     Optional<Block> tableBlock =
         bare ? Optional.empty() : free.find(tableWidth(plate), table.height());
     Optional<Block> stepsBlock = free.find(stepsWidth(grid), steps.height());
     boolean onTiles = stepsBlock.isPresent() && (tableBlock.isPresent() || bare);
     Box field = frame.field();
     List<BenchText.Block> both = new ArrayList<>(words);
-    both.addAll(table(plate));
-    List<Drawing> notes = onTiles ? List.of() : BenchPages.of(both, field);
-    List<Drawing> bench = work.map(text -> BenchPages.of(text.blocks(), field)).orElse(List.of());
+    both.addAll(table(shape));
+    Box below = LargeWords.below(field, stamp);
+    List<Drawing> notes = onTiles ? List.of() : BenchPages.of(both, below);
+    List<Drawing> bench = work.map(text -> BenchPages.of(text.blocks(), below)).orElse(List.of());
+    Drawing head = Drawing.of(STAMP, stamp.isNone() ? List.of() : LargeWords.head(field, stamp));
     int total = grid.count() + notes.size() + bench.size();
     for (int row = 0; row < grid.rows(); row++) {
       for (int column = 0; column < grid.columns(); column++) {
@@ -98,18 +111,21 @@ final class TilePages {
           tile(
               row,
               column,
-              drawing.and(seams.of(row, column)).and(Drawing.of("table", extra)),
+              drawing
+                  .and(seams.of(row, column))
+                  .and(Drawing.of("table", extra))
+                  .and(Drawing.of(STAMP, large.get(row * grid.columns() + column))),
               total);
         }
       }
     }
     for (int i = 0; i < notes.size(); i++) {
       String name = notes.size() == 1 ? NOTES : NOTES + " " + (i + 1);
-      add(name, -1, -1, total, List.of(Page.Placed.of(notes.get(i))));
+      add(name, -1, -1, total, List.of(Page.Placed.of(notes.get(i).and(head))));
     }
     for (int i = 0; i < bench.size(); i++) {
       String name = WORK + " " + (i + 1);
-      add(name, -1, -1, total, List.of(Page.Placed.of(bench.get(i))));
+      add(name, -1, -1, total, List.of(Page.Placed.of(bench.get(i).and(head))));
     }
     String what = work.map(BenchText::title).orElse("template");
     return new PageSet(
@@ -125,6 +141,21 @@ final class TilePages {
         choice.distance());
   }
 
+  /** What each page says in large letters, by its place in the grid. */
+  private Map<Integer, List<Mark>> large(Grid grid, FreeSpace ground) {
+    Map<Integer, List<Mark>> large = new TreeMap<>();
+    LargeWords words = new LargeWords(ground);
+    for (int row = 0; row < grid.rows(); row++) {
+      for (int column = 0; column < grid.columns(); column++) {
+        if (grid.has(row, column)) {
+          List<Mark> marks = words.in(grid.seen(row, column), shape.outline(), shape.face(), stamp);
+          large.put(row * grid.columns() + column, marks);
+        }
+      }
+    }
+    return large;
+  }
+
   /** Where words may stand: round the part, and on paper. */
   private Box wordsArea(Grid grid) {
     Box round = shape.box().grown(20);
@@ -137,24 +168,24 @@ final class TilePages {
   }
 
   private static List<BenchText.Block> steps(
-      Plate plate, MarkOut markOut, Grid grid, String paper, double bar) {
+      LaidShape shape, Grid grid, String paper, double bar, Stamp stamp) {
     String title = grid.count() > 1 ? "Print, join, check" : "Print and check";
     return List.of(
         new BenchText.Heading(title),
-        new BenchText.Steps(TemplateWords.steps(plate, markOut, grid, paper, bar)));
+        new BenchText.Steps(TemplateWords.steps(shape, grid, paper, bar, stamp)));
   }
 
   private static double stepsWidth(Grid grid) {
     return Math.min(STEPS_WIDTH, grid.tileWidth() - 6);
   }
 
-  private static List<BenchText.Block> table(Plate plate) {
-    return List.of(HoleTable.of(plate.holes()));
+  private static List<BenchText.Block> table(LaidShape shape) {
+    return List.of(HoleTable.of(shape.plate().holes(), shape.face()));
   }
 
   /** Width of a plate's hole table, mm. */
   static double tableWidth(Plate plate) {
-    return BenchPages.width(HoleTable.of(plate.holes()));
+    return BenchPages.width(HoleTable.of(plate.holes(), Face.BACK));
   }
 
   private void tile(int row, int column, Drawing all, int total) {

@@ -10,12 +10,14 @@ import felloe.document.BenchText.Fill;
 import felloe.document.BenchText.Heading;
 import felloe.document.BenchText.Rows;
 import felloe.document.BenchText.Words;
+import felloe.drawing.Cautions;
 import felloe.drawing.Drawing;
 import felloe.drawing.LineType;
 import felloe.drawing.Mark;
 import felloe.drawing.Paper;
 import felloe.drawing.PaperPlates;
 import felloe.drawing.Picture;
+import felloe.drawing.Stamp;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
@@ -377,10 +379,14 @@ class BenchPagesTest {
   void centreMarksLieOnTheTemplatesTilesInThinLinesOnly() {
     for (Paper paper : List.of(Paper.A4, Paper.A5, Paper.LETTER)) {
       TemplateOptions options = TemplateOptions.on(paper);
-      PageSet template = Template.pages(PaperPlates.bittern(), options);
+      PageSet template = Template.pages(PaperPlates.bittern(), options, Stamp.NONE);
       BenchText work = new BenchText("drilling sheet", List.of(new Words("Drill.")));
-      PageSet sheet = Template.drilling(PaperPlates.bittern(), options, work);
-      assertEquals(template.grid(), sheet.grid());
+      PageSet sheet =
+          Template.drilling(
+              PaperPlates.bittern(), options, work, List.of(Cautions.USE), Stamp.NONE);
+      assertEquals(template.grid().columns(), sheet.grid().columns());
+      assertEquals(template.grid().rows(), sheet.grid().rows());
+      assertEquals(template.grid().leftOut(), sheet.grid().leftOut());
       assertEquals(template.marks().size(), sheet.marks().size());
       assertEquals(template.bar(), sheet.bar(), 0);
       assertEquals("Work 1", sheet.pages().get(sheet.pages().size() - 1).name());

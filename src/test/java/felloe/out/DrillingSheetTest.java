@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.document.BenchText;
+import felloe.drawing.Cautions;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
 import felloe.drawing.PaperPlates;
+import felloe.drawing.Stamp;
 import felloe.geometry.Point;
 import felloe.plate.Face;
 import felloe.plate.Hole;
@@ -45,7 +47,13 @@ class DrillingSheetTest {
       Assumptions.abort("pdftoppm is not on the PATH");
     }
     Plate plate = PaperPlates.withHoles(300, 210, new Random(SEED));
-    PageSet set = Template.drilling(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK), WORK);
+    PageSet set =
+        Template.drilling(
+            plate,
+            TemplateOptions.on(Paper.A4).withFace(Face.BACK),
+            WORK,
+            List.of(Cautions.USE),
+            Stamp.NONE);
     byte[] pdf = PdfWriter.write(set);
     Set<String> found = new HashSet<>();
     for (int i = 0; i < set.tiles().size(); i++) {
@@ -62,7 +70,7 @@ class DrillingSheetTest {
     TemplateOptions options =
         TemplateOptions.on(Paper.LETTER)
             .withBars(new BarReading(bar * 0.97, bar * 1.02), Place.BUILT_IN);
-    PageSet set = Template.drilling(plate, options, WORK);
+    PageSet set = Template.drilling(plate, options, WORK, List.of(Cautions.USE), Stamp.NONE);
     byte[] pdf = PdfWriter.write(set);
     Set<String> found = new HashSet<>();
     for (int i = 0; i < set.tiles().size(); i++) {

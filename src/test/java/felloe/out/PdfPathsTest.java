@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.drawing.Paper;
 import felloe.drawing.PaperPlates;
+import felloe.drawing.Stamp;
 import felloe.geometry.Contour;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
@@ -46,7 +47,7 @@ class PdfPathsTest {
             PaperPlates.dunlin(),
             PaperPlates.rail(400),
             PaperPlates.bittern(1200, 700, MaterialKind.METAL))) {
-      Printed set = Printed.of(Template.fullSize(plate, TemplateOptions.on(Paper.A4)));
+      Printed set = Printed.of(Template.fullSize(plate, TemplateOptions.on(Paper.A4), Stamp.NONE));
       assertLines(plate.outline(), set, CONTOUR);
       plate.windows().forEach(window -> assertLines(window.contour(), set, CONTOUR));
       plate.holes().forEach(hole -> assertLines(hole.contour(), set, HOLE));
@@ -57,7 +58,8 @@ class PdfPathsTest {
   void theBackFaceIsMirrored() throws IOException {
     Plate plate = PaperPlates.heron();
     Printed set =
-        Printed.of(Template.fullSize(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK)));
+        Printed.of(
+            Template.fullSize(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE));
     assertEquals(RigidTransform.MIRROR, set.set.motion());
     assertLines(plate.outline(), set, CONTOUR);
     plate.holes().forEach(hole -> assertLines(hole.contour(), set, HOLE));
@@ -69,7 +71,8 @@ class PdfPathsTest {
     for (MarkOut.InkEdge edge : MarkOut.InkEdge.values()) {
       MarkOut pen = MarkOut.traced(0.7, edge);
       Printed set =
-          Printed.of(Template.fullSize(plate, TemplateOptions.on(Paper.A4).withMarkOut(pen)));
+          Printed.of(
+              Template.fullSize(plate, TemplateOptions.on(Paper.A4).withMarkOut(pen), Stamp.NONE));
       double out = edge == MarkOut.InkEdge.PLATE_SIDE ? 0.35 : -0.35;
       assertLines(Offset.of(plate.outline(), out).get(0).outer(), set, CONTOUR);
       for (var window : plate.windows()) {

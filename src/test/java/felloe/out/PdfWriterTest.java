@@ -12,6 +12,7 @@ import felloe.drawing.Mark;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
 import felloe.drawing.PaperPlates;
+import felloe.drawing.Stamp;
 import felloe.geometry.Point;
 import felloe.template.PageSet;
 import felloe.template.Template;
@@ -44,7 +45,7 @@ class PdfWriterTest {
   }
 
   private static void assertBoxes(Paper paper, double width, double height) throws IOException {
-    PageSet set = Template.pages(PaperPlates.bittern(), TemplateOptions.on(paper));
+    PageSet set = Template.pages(PaperPlates.bittern(), TemplateOptions.on(paper), Stamp.NONE);
     try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(set))) {
       assertEquals(set.pages().size(), pdf.getNumberOfPages());
       for (PDPage page : pdf.getPages()) {
@@ -146,6 +147,7 @@ class PdfWriterTest {
   }
 
   private static byte[] bittern() {
-    return PdfWriter.write(Template.pages(PaperPlates.bittern(), TemplateOptions.on(Paper.A4)));
+    return PdfWriter.write(
+        Template.pages(PaperPlates.bittern(), TemplateOptions.on(Paper.A4), Stamp.NONE));
   }
 }

@@ -7,6 +7,7 @@ import felloe.drawing.Mark;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
 import felloe.drawing.PaperPlates;
+import felloe.drawing.Stamp;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
@@ -43,7 +44,7 @@ class TrueScaleTest {
   @Test
   void outlineWindowsAndHolesLieWithinADotWhenPdfBoxDrawsThem() throws IOException {
     Plate plate = PaperPlates.heron();
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4));
+    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     int measured = 0;
@@ -58,7 +59,8 @@ class TrueScaleTest {
       throws IOException, InterruptedException {
     needPoppler();
     Plate plate = PaperPlates.bittern();
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.LETTER).withFace(Face.BACK));
+    PageSet set =
+        Template.pages(plate, TemplateOptions.on(Paper.LETTER).withFace(Face.BACK), Stamp.NONE);
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     int measured = 0;
@@ -72,7 +74,7 @@ class TrueScaleTest {
   @Test
   void aSmallPlateOnOnePageOfItsOwnSizeIsTrue() throws IOException {
     Plate plate = PaperPlates.dunlin();
-    PageSet set = Template.fullSize(plate, TemplateOptions.on(Paper.A4));
+    PageSet set = Template.fullSize(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertEquals(1, set.pages().size());
@@ -83,7 +85,7 @@ class TrueScaleTest {
   @Test
   void aPlateOfMoreThanAMetreIsTrueOnAllItsPages() throws IOException {
     Plate plate = PaperPlates.bittern(1200, 700, felloe.plate.MaterialKind.WOOD);
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4));
+    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertTrue(set.tiles().size() > 20);
@@ -100,7 +102,7 @@ class TrueScaleTest {
     TemplateOptions plain = TemplateOptions.on(Paper.A4);
     double bar = Template.bar(Paper.A4, plain.margin());
     BarReading reading = new BarReading(bar * 0.962, bar * 1.03);
-    PageSet set = Template.pages(plate, plain.withBars(reading, Place.BUILT_IN));
+    PageSet set = Template.pages(plate, plain.withBars(reading, Place.BUILT_IN), Stamp.NONE);
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertTrue(measure(samples, set, 0, PrintedPage.byPdfBox(pdf, 0, DPI, 0.962, 1.03)) > 100);
@@ -109,7 +111,7 @@ class TrueScaleTest {
   @Test
   void tilesPutTogetherByTheirPrintedMarksGiveTheOutlineBack() throws IOException {
     Plate plate = PaperPlates.bittern();
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A5));
+    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A5), Stamp.NONE);
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertEquals(6, set.tiles().size());

@@ -8,6 +8,7 @@ import felloe.drawing.Mark;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
 import felloe.drawing.PaperPlates;
+import felloe.drawing.Stamp;
 import felloe.plate.Face;
 import felloe.plate.Place;
 import felloe.plate.Plate;
@@ -50,8 +51,8 @@ class DrawingStandardsTest {
     List<Page> pages = new ArrayList<>();
     for (Plate plate : List.of(PaperPlates.heron(), PaperPlates.bittern())) {
       TemplateOptions options = TemplateOptions.on(Paper.A4).withFace(Face.FRONT);
-      pages.addAll(Template.pages(plate, options).pages());
-      pages.addAll(Template.fullSize(plate, options).pages());
+      pages.addAll(Template.pages(plate, options, Stamp.NONE).pages());
+      pages.addAll(Template.fullSize(plate, options, Stamp.NONE).pages());
     }
     pages.add(CheckSheet.of(Paper.A4, 10, Optional.empty(), Place.ofOption("--bars", "")));
     int letters = 0;

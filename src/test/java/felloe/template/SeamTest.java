@@ -10,6 +10,7 @@ import felloe.drawing.Mark;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
 import felloe.drawing.PaperPlates;
+import felloe.drawing.Stamp;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
@@ -50,7 +51,7 @@ class SeamTest {
       Plate plate = PaperPlates.withHoles(width, 0.7 * width, random);
       Paper paper = PAPERS[random.nextInt(PAPERS.length)];
       String which = "round " + round + ", " + paper + ", width " + width;
-      PageSet set = Template.pages(plate, TemplateOptions.on(paper));
+      PageSet set = Template.pages(plate, TemplateOptions.on(paper), Stamp.NONE);
       Grid grid = set.grid();
       Box span = plate.outline().box().grown(2 + plate.making().roughAllowance());
       int cut = count(plate, set.motion(), grid.seamsAcross(), grid.seamsUp());
@@ -126,7 +127,7 @@ class SeamTest {
   void tilesCoverThePlateAndNeighboursShareTheOverlap() {
     for (Plate plate : plates()) {
       for (Paper paper : PAPERS) {
-        Grid grid = Template.pages(plate, TemplateOptions.on(paper)).grid();
+        Grid grid = Template.pages(plate, TemplateOptions.on(paper), Stamp.NONE).grid();
         Box all = grid.tile(0, 0).union(grid.tile(grid.rows() - 1, grid.columns() - 1));
         Box box = plate.outline().box().grown(plate.making().roughAllowance());
         assertTrue(all.contains(new Point(box.minX(), box.minY())));
@@ -146,7 +147,7 @@ class SeamTest {
   @Test
   void aPageIsLeftOutOnlyWhereNothingIsDrawnAndTheRestHoldsTogether() {
     Plate round = PaperPlates.rail(1000);
-    PageSet set = Template.pages(round, TemplateOptions.on(Paper.A5));
+    PageSet set = Template.pages(round, TemplateOptions.on(Paper.A5), Stamp.NONE);
     Grid grid = set.grid();
     assertFalse(grid.leftOut().isEmpty(), "a circle leaves its corners blank");
     double reach = 500 + round.making().roughAllowance();
@@ -164,7 +165,7 @@ class SeamTest {
   @Test
   void bothPagesOfASeamPrintTheSameMarkAtTheSamePlace() {
     for (Plate plate : plates()) {
-      PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A5));
+      PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A5), Stamp.NONE);
       Set<String> labels = new HashSet<>();
       for (Registration mark : set.marks()) {
         assertTrue(labels.add(mark.label()), "label twice");
@@ -217,7 +218,7 @@ class SeamTest {
 
   @Test
   void everyTrimLineHasItsGlueLineAtTheSamePlace() {
-    PageSet set = Template.pages(PaperPlates.bittern(), TemplateOptions.on(Paper.A5));
+    PageSet set = Template.pages(PaperPlates.bittern(), TemplateOptions.on(Paper.A5), Stamp.NONE);
     List<String> trims = new ArrayList<>();
     List<String> glues = new ArrayList<>();
     for (Page page : set.tiles()) {
@@ -240,7 +241,7 @@ class SeamTest {
     assertEquals("B3", Grid.name(1, 2));
     assertEquals("Z10", Grid.name(25, 9));
     assertEquals("AA1", Grid.name(26, 0));
-    PageSet set = Template.pages(PaperPlates.rail(330), TemplateOptions.on(Paper.A4));
+    PageSet set = Template.pages(PaperPlates.rail(330), TemplateOptions.on(Paper.A4), Stamp.NONE);
     assertEquals(List.of("A1", "A2", "B1", "B2"), set.tiles().stream().map(Page::name).toList());
   }
 
@@ -248,8 +249,8 @@ class SeamTest {
   void turningIsTriedOnlyWhereAskedForAndSavesPages() {
     Plate tall = PaperPlates.bittern(170, 480, MaterialKind.METAL);
     TemplateOptions plain = TemplateOptions.on(Paper.A3);
-    PageSet asItStands = Template.pages(tall, plain);
-    PageSet turned = Template.pages(tall, plain.withTurning(true));
+    PageSet asItStands = Template.pages(tall, plain, Stamp.NONE);
+    PageSet turned = Template.pages(tall, plain.withTurning(true), Stamp.NONE);
     assertEquals(0, asItStands.motion().turn());
     assertTrue(turned.tiles().size() <= asItStands.tiles().size());
     // A slender bar on the slant: no page holds it as it stands, one does when it is turned.
@@ -257,8 +258,8 @@ class SeamTest {
         PaperPlates.rounded(0, 0, 260, 40, 10).moved(RigidTransform.turn(Math.toRadians(40)));
     Plate slant = PaperPlates.of(bar, List.of());
     TemplateOptions a4 = TemplateOptions.on(Paper.A4);
-    assertTrue(Template.pages(slant, a4).tiles().size() > 1);
-    assertEquals(1, Template.pages(slant, a4.withTurning(true)).tiles().size());
+    assertTrue(Template.pages(slant, a4, Stamp.NONE).tiles().size() > 1);
+    assertEquals(1, Template.pages(slant, a4.withTurning(true), Stamp.NONE).tiles().size());
   }
 
   @Test
@@ -269,7 +270,8 @@ class SeamTest {
       holes.add(new Hole("H" + (i + 6), HoleRole.OTHER, new Point(7.3 * i, 0), 6, Place.BUILT_IN));
     }
     Plate plate = PaperPlates.of(PaperPlates.rounded(0, 0, 340, 120, 20), holes);
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK));
+    PageSet set =
+        Template.pages(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE);
     assertEquals(0, set.cutHoles());
     assertTrue(set.seamDistance() >= 3, "seam " + set.seamDistance());
   }

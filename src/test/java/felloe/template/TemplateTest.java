@@ -13,6 +13,7 @@ import felloe.drawing.Mark;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
 import felloe.drawing.PaperPlates;
+import felloe.drawing.Stamp;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Offset;
@@ -48,9 +49,9 @@ class TemplateTest {
     List<PageSet> sets = new ArrayList<>();
     for (Plate plate : plates()) {
       for (Paper paper : Paper.values()) {
-        sets.add(Template.pages(plate, TemplateOptions.on(paper)));
+        sets.add(Template.pages(plate, TemplateOptions.on(paper), Stamp.NONE));
       }
-      sets.add(Template.fullSize(plate, TemplateOptions.on(Paper.A4)));
+      sets.add(Template.fullSize(plate, TemplateOptions.on(Paper.A4), Stamp.NONE));
     }
     return sets;
   }
@@ -65,10 +66,12 @@ class TemplateTest {
           BarReading reading = new BarReading(bar * off[0], bar * off[1]);
           TemplateOptions options =
               TemplateOptions.on(paper).withMargin(margin).withBars(reading, BARS);
-          assertInside(Template.pages(plate, options), margin);
+          assertInside(Template.pages(plate, options, Stamp.NONE), margin);
           assertInside(
               Template.fullSize(
-                  plate, options.withBars(new BarReading(150 * off[0], 150 * off[1]), BARS)),
+                  plate,
+                  options.withBars(new BarReading(150 * off[0], 150 * off[1]), BARS),
+                  Stamp.NONE),
               margin);
         }
       }
@@ -139,7 +142,7 @@ class TemplateTest {
       double bar = Template.bar(paper, 10);
       assertEquals(paper == Paper.A5 ? 80 : 150, bar, 0, paper.title());
       for (Plate plate : plates()) {
-        assertEquals(bar, Template.pages(plate, TemplateOptions.on(paper)).bar(), 0);
+        assertEquals(bar, Template.pages(plate, TemplateOptions.on(paper), Stamp.NONE).bar(), 0);
       }
     }
     for (double margin = 0; margin <= 25; margin += 2.5) {
@@ -183,7 +186,7 @@ class TemplateTest {
   @Test
   void everyHoleHasACrossOnItsCentreACircleALabelAndARowOfTheTable() {
     Plate plate = PaperPlates.bittern();
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4));
+    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
     List<Mark> holes = SeamTest.layer(set.drawing(), "holes");
     String texts = String.join("", set.pages().stream().map(SeamTest::texts).toList());
     for (Hole hole : plate.holes()) {
@@ -203,7 +206,8 @@ class TemplateTest {
   @Test
   void theBackFaceIsMirroredAndSaysSoWhileItsTextCanBeRead() {
     Plate plate = PaperPlates.heron();
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK));
+    PageSet set =
+        Template.pages(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE);
     assertTrue(set.motion().mirrored());
     Point first = plate.holes().get(0).centre();
     Point mirrored = new Point(-first.x(), first.y());
@@ -222,7 +226,7 @@ class TemplateTest {
   @Test
   void upAndFibreFollowThePlateWhenItIsTurned() {
     Plate tall = PaperPlates.bittern(300, 210, MaterialKind.LAMINATE);
-    Drawing drawing = TemplateDrawing.of(tall, MarkOut.STUCK_ON, Face.FRONT);
+    Drawing drawing = TemplateDrawing.of(tall, MarkOut.STUCK_ON, Face.FRONT, Stamp.NONE);
     String texts =
         String.join(
             " ",
@@ -234,11 +238,15 @@ class TemplateTest {
     assertTrue(texts.contains("0\u00b0 fibre"), texts);
     String wood =
         SeamTest.texts(
-            Template.fullSize(PaperPlates.heron(), TemplateOptions.on(Paper.A4)).pages().get(0));
+            Template.fullSize(PaperPlates.heron(), TemplateOptions.on(Paper.A4), Stamp.NONE)
+                .pages()
+                .get(0));
     assertTrue(wood.contains("face grain"), wood);
     String metal =
         SeamTest.texts(
-            Template.fullSize(PaperPlates.rail(200), TemplateOptions.on(Paper.A4)).pages().get(0));
+            Template.fullSize(PaperPlates.rail(200), TemplateOptions.on(Paper.A4), Stamp.NONE)
+                .pages()
+                .get(0));
     assertFalse(metal.contains("fibre"), metal);
     assertFalse(metal.contains("grain"), metal);
   }
@@ -246,7 +254,7 @@ class TemplateTest {
   @Test
   void theRoughLineLiesAtItsAllowanceOutsideThePlateAndInsideItsWindows() {
     Plate plate = PaperPlates.bittern();
-    Drawing drawing = TemplateDrawing.of(plate, MarkOut.STUCK_ON, Face.FRONT);
+    Drawing drawing = TemplateDrawing.of(plate, MarkOut.STUCK_ON, Face.FRONT, Stamp.NONE);
     List<Mark> rough = SeamTest.layer(drawing, "rough");
     assertEquals(1 + plate.windows().size(), rough.size());
     for (int i = 0; i < rough.size(); i++) {
@@ -293,7 +301,7 @@ class TemplateTest {
   }
 
   private static String notes(TemplateOptions options) {
-    return SeamTest.texts(Template.pages(PaperPlates.heron(), options).pages().get(0))
+    return SeamTest.texts(Template.pages(PaperPlates.heron(), options, Stamp.NONE).pages().get(0))
         .replace('\n', ' ');
   }
 
@@ -302,11 +310,12 @@ class TemplateTest {
     Plate plate = PaperPlates.slotted(0.9);
     MarkOut brush = MarkOut.traced(2.5, MarkOut.InkEdge.PLATE_SIDE);
     BadInput refused =
-        assertThrows(BadInput.class, () -> TemplateDrawing.of(plate, brush, Face.FRONT));
+        assertThrows(
+            BadInput.class, () -> TemplateDrawing.of(plate, brush, Face.FRONT, Stamp.NONE));
     assertTrue(refused.lines().get(0).contains("window W1"), refused.lines().get(0));
     assertTrue(refused.lines().get(0).contains("take a finer pen"), refused.lines().get(0));
     // A rough line has no room in it either; the window is then drilled and filed.
-    Drawing drawing = TemplateDrawing.of(plate, MarkOut.STUCK_ON, Face.FRONT);
+    Drawing drawing = TemplateDrawing.of(plate, MarkOut.STUCK_ON, Face.FRONT, Stamp.NONE);
     assertEquals(1, SeamTest.layer(drawing, "rough").size());
   }
 
@@ -315,7 +324,8 @@ class TemplateTest {
     Plate plate = PaperPlates.heron();
     TemplateOptions options =
         TemplateOptions.on(Paper.A4).withBars(new BarReading(142.4, 157.6), BARS);
-    BadInput refused = assertThrows(BadInput.class, () -> Template.pages(plate, options));
+    BadInput refused =
+        assertThrows(BadInput.class, () -> Template.pages(plate, options, Stamp.NONE));
     assertEquals(
         List.of(
             "--bars the horizontal bar: '142.4' must be within 5 % of 150 mm (142.5 to 157.5 mm);"
@@ -338,7 +348,8 @@ class TemplateTest {
   void aCorrectedPageSaysForWhichReading() {
     BarReading reading = new BarReading(149.4, 150.3);
     PageSet set =
-        Template.pages(PaperPlates.heron(), TemplateOptions.on(Paper.A4).withBars(reading, BARS));
+        Template.pages(
+            PaperPlates.heron(), TemplateOptions.on(Paper.A4).withBars(reading, BARS), Stamp.NONE);
     for (Page page : set.pages()) {
       assertTrue(SeamTest.texts(page).contains("corrected for bars 149.4x150.3"));
       assertEquals(150 / 149.4, page.correction().x(), 1e-12);
@@ -350,7 +361,8 @@ class TemplateTest {
   void moreThanTwoHundredPagesAreRefused() {
     Plate huge = PaperPlates.rail(5000);
     BadInput refused =
-        assertThrows(BadInput.class, () -> Template.pages(huge, TemplateOptions.on(Paper.A5)));
+        assertThrows(
+            BadInput.class, () -> Template.pages(huge, TemplateOptions.on(Paper.A5), Stamp.NONE));
     assertTrue(refused.lines().get(0).contains("larger paper"), refused.lines().get(0));
   }
 
@@ -370,7 +382,7 @@ class TemplateTest {
   @Test
   void aLongHoleListGoesOverSeveralColumnsAndPagesWithoutLosingAHole() {
     Plate plate = PaperPlates.sieve(140);
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A5));
+    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A5), Stamp.NONE);
     String texts = String.join("", set.pages().stream().map(SeamTest::texts).toList());
     for (Hole hole : plate.holes()) {
       assertTrue(texts.contains("\n" + hole.label() + "\n"), hole.label());
@@ -381,7 +393,7 @@ class TemplateTest {
   @Test
   void theFullSizePageIsOneAndNotMuchLargerThanThePart() {
     for (Plate plate : plates()) {
-      PageSet set = Template.fullSize(plate, TemplateOptions.on(Paper.A4));
+      PageSet set = Template.fullSize(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
       assertEquals(1, set.pages().size(), plate.name());
       Page page = set.pages().get(0);
       assertTrue(page.width() <= Math.max(220, plate.box().width() + 70), plate.name());
