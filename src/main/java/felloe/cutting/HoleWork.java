@@ -25,10 +25,11 @@ final class HoleWork {
     this.setup = setup;
   }
 
-  /** Whether a hole is drilled. */
+  /** Whether a hole is drilled; a slotted one is cut along its edge. */
   boolean drilled(Hole hole) {
     List<Double> sizes = setup.drills().sizes();
     return setup.process() == CutProcess.ROUTER
+        && !hole.isSlotted()
         && hole.diameter() <= setup.drills().largest() + 1e-9
         && (sizes.isEmpty()
             || sizes.stream().anyMatch(d -> Math.abs(d - hole.diameter()) <= SAME_SIZE));

@@ -63,16 +63,20 @@ final class Cures {
     List<Round> screws = trial.screws();
     List<ScrewThread> threads = trial.threads();
     List<Round> bolts = RingTrial.rounds(trial.bolts());
-    List<Integer> pairs = RigidFit.of(RingTrial.centres(screws), RingTrial.centres(bolts)).holes();
+    boolean slotted = trial.bolts().stream().anyMatch(Hole::isSlotted);
+    List<Integer> pairs =
+        slotted
+            ? trial.fit().orElseThrow().holes()
+            : RigidFit.of(RingTrial.centres(screws), RingTrial.centres(bolts)).holes();
     List<Cure.OpenHoles> found = new ArrayList<>();
     for (ClearanceSeries series :
         List.of(ClearanceSeries.FINE, ClearanceSeries.MEDIUM, ClearanceSeries.COARSE)) {
-      List<Round> opened = new ArrayList<>();
+      List<Hole> opened = new ArrayList<>();
       List<Opening> openings = new ArrayList<>();
       for (int i = 0; i < pairs.size(); i++) {
         Hole hole = trial.bolts().get(pairs.get(i));
         double to = Math.max(hole.diameter(), threads.get(i).hole(series));
-        opened.add(new Round(hole.centre(), to));
+        opened.add(hole.withDiameter(to));
         if (to > hole.diameter() + ClearanceSeries.SAME_DIAMETER) {
           openings.add(new Opening(hole.label(), hole.diameter(), to));
         }
@@ -81,7 +85,7 @@ final class Cures {
         continue;
       }
       openings.sort((a, b) -> LabelOrder.compare(a.hole(), b.hole()));
-      double clearance = RigidFit.of(screws, opened).clearance();
+      double clearance = SlottedFit.of(screws, opened).clearance();
       double worst = clearance - allowance;
       if (worst >= -HubFit.ROUNDING) {
         found.add(new Cure.OpenHoles(openings, series, clearance, worst));
@@ -103,7 +107,7 @@ final class Cures {
       List<Hole> holes = new ArrayList<>(used);
       others.remove(i);
       holes.remove(i);
-      RigidFit rest = RigidFit.of(others, RingTrial.rounds(holes));
+      RigidFit rest = SlottedFit.of(others, holes);
       // Paired in another order round the circle, this hole is not the one that is off.
       if (rest.clearance() >= -HubFit.ROUNDING && inOrder(rest)) {
         Optional<SlottedHole> slot = slot(screws.get(i), used.get(i), rest.placement());
@@ -142,7 +146,9 @@ final class Cures {
     SlottedHole slot =
         new SlottedHole(hole.label(), hole.centre(), placement.of(screw.centre()), width);
     boolean fits =
-        slot.travel() > HubFit.ROUNDING && slot.travel() <= practice.slot() * hole.diameter();
+        !hole.isSlotted()
+            && slot.travel() > HubFit.ROUNDING
+            && slot.travel() <= practice.slot() * hole.diameter();
     return fits ? Optional.of(slot) : Optional.empty();
   }
 

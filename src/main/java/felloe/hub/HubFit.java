@@ -28,6 +28,9 @@ import java.util.Optional;
  * point the worst way at once. A drilled hole counts at its nominal diameter: drills cut over size,
  * not under.
  *
+ * <p>A slotted hole takes its screw anywhere along its middle line: see {@link SlottedFit}. A zone
+ * of T2 about each place of that line is counted like that of a round hole.
+ *
  * @param practice figures of the trade
  * @param drilling how the plate's holes are made
  */
@@ -44,9 +47,21 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     return new HubFit(practice, practice.drilling().get(0));
   }
 
-  /** Fits a plate to a hub with the standard figures. */
+  /**
+   * With the program's own figures and the way of drilling that a plate's maker means to use; the
+   * usual one when the shape file says nothing.
+   */
+  public static HubFit standard(Plate plate) {
+    HubPractice practice = HubPractice.standard();
+    DrillingMethod usual = practice.drilling().get(0);
+    return new HubFit(
+        practice,
+        plate.making().position().flatMap(p -> practice.drilling(p.word())).orElse(usual));
+  }
+
+  /** Fits a plate to a hub with the standard figures and the plate's own way of drilling. */
   public static HubFitResult of(Plate plate, HubSpec hub) {
-    return standard().fit(plate, hub);
+    return standard(plate).fit(plate, hub);
   }
 
   /** Fits holes to a hub with the standard figures; see {@link #fit(List, HubSpec)}. */
@@ -98,7 +113,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
       if (bore.role() == HoleRole.BORE && bore.diameter() >= pilot) {
         List<Round> screws = new ArrayList<>(trial.screws());
         screws.add(new Round(Point.ORIGIN, pilot));
-        List<Round> holes = new ArrayList<>(RingTrial.rounds(trial.used()));
+        List<Round> holes = new ArrayList<>(trial.usedRounds());
         holes.add(new Round(bore.centre(), bore.diameter()));
         RigidFit both = RigidFit.of(screws, holes);
         int last = screws.size() - 1;
@@ -209,7 +224,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
               thread,
               at,
               hole,
-              at.distance(hole.centre()),
+              at.distance(hole.nearest(at)),
               clearance,
               clearance - allowance,
               ClearanceSeries.of(thread, hole.diameter())));

@@ -51,7 +51,7 @@ record HubSurroundings(List<Hole> holes, Optional<Contour> outline, List<Window>
     Web web = Web.ENDLESS;
     for (Point p : centres) {
       for (Hole hole : holes) {
-        double between = p.distance(hole.centre()) - hole.diameter() / 2;
+        double between = p.distance(hole.nearest(p)) - hole.diameter() / 2;
         web = web.lesser(between - diameter / 2, hole.label());
       }
       if (outline.isPresent()) {
@@ -72,9 +72,9 @@ record HubSurroundings(List<Hole> holes, Optional<Contour> outline, List<Window>
   PilotFit pilot(double pilot, Point axis) {
     PilotFit best = new PilotFit(pilot, Optional.empty(), Optional.empty(), Optional.empty());
     for (Hole hole : holes) {
-      double room = (hole.diameter() - pilot) / 2 - hole.centre().distance(axis);
+      double room = (hole.diameter() - pilot) / 2 - hole.nearest(axis).distance(axis);
       boolean round =
-          hole.role() == HoleRole.BORE || hole.centre().distance(axis) < hole.diameter() / 2;
+          hole.role() == HoleRole.BORE || hole.nearest(axis).distance(axis) < hole.diameter() / 2;
       if (round && room > best.clearance().orElse(Double.NEGATIVE_INFINITY)) {
         best =
             new PilotFit(

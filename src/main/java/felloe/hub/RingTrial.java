@@ -24,10 +24,23 @@ record RingTrial(List<HubRing> rings, List<Hole> bolts, Optional<RigidFit> fit) 
         bolts,
         bolts.size() < screws.size()
             ? Optional.empty()
-            : Optional.of(RigidFit.of(screws, rounds(bolts))));
+            : Optional.of(SlottedFit.of(screws, bolts)));
   }
 
-  /** The holes as they are. */
+  /** The holes as round ones; a slotted one where its screw stands at the best placement. */
+  List<Round> usedRounds() {
+    RigidFit best = fit.orElseThrow();
+    List<Round> screws = screws();
+    List<Hole> used = used();
+    List<Round> rounds = new ArrayList<>(used.size());
+    for (int i = 0; i < used.size(); i++) {
+      Point at = used.get(i).nearest(best.placement().of(screws.get(i).centre()));
+      rounds.add(new Round(at, used.get(i).diameter()));
+    }
+    return rounds;
+  }
+
+  /** The holes as round ones about their middles. */
   static List<Round> rounds(List<Hole> holes) {
     List<Round> rounds = new ArrayList<>(holes.size());
     for (Hole hole : holes) {

@@ -10,7 +10,6 @@ import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.RigidTransform;
 import felloe.kit.CutOrder.SheetOrder;
-import felloe.plate.Hole;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
@@ -229,16 +228,7 @@ record CutSheet(List<Plate> plates, Sheet size, CutJob.Layout layout) {
         plate.windows().stream()
             .map(w -> new Window(before + w.label(), w.use(), w.contour().moved(motion), w.place()))
             .toList(),
-        plate.holes().stream()
-            .map(
-                h ->
-                    new Hole(
-                        before + h.label(),
-                        h.role(),
-                        motion.of(h.centre()),
-                        h.diameter(),
-                        h.place()))
-            .toList(),
+        plate.holes().stream().map(h -> h.moved(motion).named(before + h.label())).toList(),
         // Rings of holes stand about the hub axis, which is the origin no longer.
         List.of(),
         plate.hub(),

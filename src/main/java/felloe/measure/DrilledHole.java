@@ -1,6 +1,7 @@
 package felloe.measure;
 
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.plate.Hole;
 
 /**
@@ -48,6 +49,7 @@ public record DrilledHole(
 
   /** The hole as drilled. */
   Hole hole() {
-    return new Hole(meant.label(), meant.role(), at, diameter, meant.place());
+    RigidTransform shift = new RigidTransform(false, 0, at.minus(meant.centre()));
+    return meant.moved(shift).withDiameter(diameter);
   }
 }

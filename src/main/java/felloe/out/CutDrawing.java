@@ -124,7 +124,7 @@ public record CutDrawing(List<CutLayer> layers) {
       case BOLT -> CutRole.BOLT_HOLES;
       case BORE -> CutRole.BORE;
       case GRIP -> CutRole.GRIP_HOLES;
-      case OTHER -> CutRole.HOLES;
+      case OTHER, WINDOW -> CutRole.HOLES;
     };
   }
 

@@ -117,7 +117,12 @@ public final class ShapeJson {
         .with("role", word(hole.role()))
         .with("x", hole.centre().x(), DECIMALS)
         .with("y", hole.centre().y(), DECIMALS)
-        .with("diameter", hole.diameter(), DECIMALS);
+        .with("diameter", hole.diameter(), DECIMALS)
+        .with("length", hole.length(), DECIMALS)
+        .with(
+            "direction",
+            hole.slot().map(slot -> Math.toDegrees(slot.direction())).orElse(0.0),
+            DECIMALS);
   }
 
   private static Json boltCircle(BoltCircle circle) {

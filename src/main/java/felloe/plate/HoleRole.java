@@ -9,7 +9,12 @@ public enum HoleRole {
   /** Takes a screw through a grip. */
   GRIP("grip screw"),
   /** Any other hole that is drilled. */
-  OTHER("hole");
+  OTHER("hole"),
+  /**
+   * A round window that is drilled or sawn like a hole. No hole of a plate has this role; {@link
+   * Plate#benchHoles} gives it to round windows.
+   */
+  WINDOW("round opening");
 
   private final String words;
 

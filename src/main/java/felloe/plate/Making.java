@@ -1,6 +1,8 @@
 package felloe.plate;
 
 import felloe.geometry.Numbers;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * How the maker means to work, as far as the shape depends on it.
@@ -9,8 +11,16 @@ import felloe.geometry.Numbers;
  *     mm
  * @param roughAllowance distance from the finish line out to the rough line, mm
  * @param gripScale thickness of the grip scale on each face, mm; 0 for a bare plate
+ * @param position how the hub holes get their position; empty when nothing is said, which counts as
+ *     {@link HolePosition#TEMPLATE}
+ * @param edges what is done to the edges
  */
-public record Making(double cutterDiameter, double roughAllowance, double gripScale) {
+public record Making(
+    double cutterDiameter,
+    double roughAllowance,
+    double gripScale,
+    Optional<HolePosition> position,
+    EdgeFinish edges) {
 
   /**
    * Refuses figures below zero.
@@ -23,5 +33,12 @@ public record Making(double cutterDiameter, double roughAllowance, double gripSc
         || Numbers.finite("gripScale", gripScale) < 0) {
       throw new IllegalArgumentException("making figures must not be below zero");
     }
+    Objects.requireNonNull(position, "position");
+    Objects.requireNonNull(edges, "edges");
+  }
+
+  /** Work of which nothing is said about hole positions and edges. */
+  public Making(double cutterDiameter, double roughAllowance, double gripScale) {
+    this(cutterDiameter, roughAllowance, gripScale, Optional.empty(), EdgeFinish.NONE);
   }
 }

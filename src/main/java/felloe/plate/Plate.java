@@ -3,6 +3,7 @@ package felloe.plate;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Region;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +17,7 @@ import java.util.Optional;
  * @param revision eight hexadecimal digits that change when the shape file changes; no date
  * @param outline its outer edge
  * @param windows openings cut through it
- * @param holes round holes: bolt holes, bore, grip screws and others
+ * @param holes round and slotted holes: bolt holes, bore, grip screws and others
  * @param boltCircles the rings that its bolt holes stand on
  * @param hub name of the hub spec it is to meet, if the shape file names one
  * @param stock what it is cut from
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param notes what the maker should know about how it came about
  * @param joints what the maker says of its joints; holes that none of them names have the usual one
  * @param load what the maker says of loads on it
+ * @param engravings texts and marks cut shallow into a face
  */
 public record Plate(
     String name,
@@ -40,7 +42,42 @@ public record Plate(
     List<LimitOverride> limits,
     List<Note> notes,
     List<Joint> joints,
-    LoadWish load) {
+    LoadWish load,
+    List<Engraving> engravings) {
+
+  /** A plate without engravings. */
+  public Plate(
+      String name,
+      String title,
+      String revision,
+      Contour outline,
+      List<Window> windows,
+      List<Hole> holes,
+      List<BoltCircle> boltCircles,
+      Optional<String> hub,
+      Stock stock,
+      Making making,
+      List<LimitOverride> limits,
+      List<Note> notes,
+      List<Joint> joints,
+      LoadWish load) {
+    this(
+        name,
+        title,
+        revision,
+        outline,
+        windows,
+        holes,
+        boltCircles,
+        hub,
+        stock,
+        making,
+        limits,
+        notes,
+        joints,
+        load,
+        List.of());
+  }
 
   /** A plate of which nothing is said about loads. */
   public Plate(
@@ -117,6 +154,7 @@ public record Plate(
     limits = List.copyOf(limits);
     notes = List.copyOf(notes);
     joints = List.copyOf(joints);
+    engravings = List.copyOf(engravings);
     regionOf(outline, windows, holes);
   }
 
@@ -135,6 +173,24 @@ public record Plate(
   /** The holes with a role, in order. */
   public List<Hole> holes(HoleRole role) {
     return holes.stream().filter(hole -> hole.role() == role).toList();
+  }
+
+  /**
+   * All holes that are drilled, sawn or slotted at the bench: the holes in their order, then the
+   * round windows as holes of the role {@link HoleRole#WINDOW}, under their own labels.
+   *
+   * @param largestSaw diameter of the largest hole saw or cutter, mm; wider windows are cut along
+   *     their line like any other
+   */
+  public List<Hole> benchHoles(double largestSaw) {
+    List<Hole> all = new ArrayList<>(holes);
+    for (Window window : windows) {
+      window
+          .asHole()
+          .filter(hole -> hole.diameter() <= largestSaw + Tolerances.SAME_POINT)
+          .ifPresent(all::add);
+    }
+    return List.copyOf(all);
   }
 
   /** The smallest upright box round the plate. */

@@ -1,5 +1,7 @@
 package felloe.review;
 
+import felloe.geometry.Gap;
+import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
@@ -56,10 +58,22 @@ record EdgeDistance() implements Rule {
     return findings;
   }
 
+  /** From where the screw may stand: the centre, or any place along a slotted hole. */
+  private static double distance(NamedContour edge, Hole hole) {
+    if (!hole.isSlotted()) {
+      return edge.contour().distance(hole.centre());
+    }
+    Line axis = new Line(hole.ends().get(0), hole.ends().get(1));
+    return edge.contour().segments().stream()
+        .mapToDouble(segment -> Gap.between(axis, segment).distance())
+        .min()
+        .orElseThrow();
+  }
+
   private void add(Hole hole, List<NamedContour> edges, LimitPair bounds, List<Finding> findings) {
     List<Reach> reaches =
         edges.stream()
-            .map(edge -> new Reach(edge, LimitPair.rounded(edge.contour().distance(hole.centre()))))
+            .map(edge -> new Reach(edge, LimitPair.rounded(distance(edge, hole))))
             .sorted(Comparator.comparingDouble(Reach::distance))
             .toList();
     for (Reach reach : reaches) {
@@ -74,7 +88,7 @@ record EdgeDistance() implements Rule {
                 ratio,
                 Optional.of(hole.centre()),
                 hole.place(),
-                "its centre lies "
+                (hole.isSlotted() ? "its middle line lies " : "its centre lies ")
                     + Numbers.brief(reach.distance(), 2)
                     + " mm from the edge; "
                     + Numbers.brief(wanted, 2)

@@ -21,7 +21,12 @@ record HolePitch() implements Rule {
 
   private record Pair(Hole a, Hole b) {
     double pitch() {
-      return LimitPair.rounded(a.centre().distance(b.centre()));
+      if (!a.isSlotted() && !b.isSlotted()) {
+        return LimitPair.rounded(a.centre().distance(b.centre()));
+      }
+      // The nearest that the screws may come to stand, by the edges of the holes.
+      double web = a.contour().gap(b.contour()).distance();
+      return LimitPair.rounded(web + (a.diameter() + b.diameter()) / 2);
     }
 
     double diameter() {

@@ -49,7 +49,7 @@ record NamedContour(String label, Contour contour, Place place) {
   /** Whether a hole takes a fastener, so that its edge distance and pitch matter. */
   static boolean takesFastener(Hole hole, Limits limits) {
     return switch (hole.role()) {
-      case BORE -> false;
+      case BORE, WINDOW -> false;
       case BOLT, GRIP -> true;
       case OTHER -> hole.diameter() <= limits.figure("fastener-hole");
     };

@@ -4,6 +4,7 @@ import felloe.geometry.Contour;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
 import felloe.plate.BoltCircle;
@@ -108,6 +109,8 @@ final class HoleReader {
     double pcd = figure(f.length("pcd").positive(), own, hub.pitchDiameter());
     double diameter = figure(f.length("diameter").atLeast(SMALLEST), own, hub.holeDiameter());
     double first = Math.toRadians(f.angle("first").or(Math.toDegrees(hub.firstAngle())));
+    List<SlotWish> slots =
+        f.list("slots").atMost(MOST_ON_A_CIRCLE).each(g -> SlotWish.read(g, diameter, count));
     String label = Labels.read(f);
     f.build(
             () ->
@@ -122,7 +125,7 @@ final class HoleReader {
         .ifPresent(
             circle -> {
               boltCircles.add(circle);
-              add(f, label, HoleRole.BOLT, circle.holeDiameter(), circle.centres());
+              add(f, label, HoleRole.BOLT, circle.holeDiameter(), circle.centres(), slots);
             });
   }
 
@@ -130,15 +133,23 @@ final class HoleReader {
     return required ? field.required() : field.or(standard);
   }
 
-  private void add(Fields f, String label, HoleRole role, double diameter, List<Point> centres) {
+  private void add(
+      Fields f,
+      String label,
+      HoleRole role,
+      double diameter,
+      List<Point> centres,
+      List<SlotWish> slots) {
     if (holes.size() <= MOST_HOLES && holes.size() + centres.size() > MOST_HOLES) {
       f.problem("makes more than " + MOST_HOLES + " holes in all", "take some out");
     }
     String wish = labels.wish(f, label, centres.size());
-    for (Point centre : centres.subList(0, Math.min(centres.size(), MOST_HOLES + 1))) {
-      if (holes.size() <= MOST_HOLES) {
-        holes.add(new Hole(wish, role, centre, diameter, f.place()));
+    for (int i = 0; i < centres.size() && holes.size() <= MOST_HOLES; i++) {
+      Hole hole = new Hole(wish, role, centres.get(i), diameter, f.place());
+      for (SlotWish slot : slots) {
+        hole = slot.applied(hole, i + 1);
       }
+      holes.add(hole);
     }
   }
 
@@ -151,7 +162,7 @@ final class HoleReader {
       Point at = f.point("at").or(Point.ORIGIN);
       String label = Labels.read(f);
       if (f.done()) {
-        add(f, label, HoleRole.BORE, diameter, List.of(at));
+        add(f, label, HoleRole.BORE, diameter, List.of(at), List.of());
       }
     } else {
       entry
@@ -175,9 +186,29 @@ final class HoleReader {
     boolean mirror = f.bool("mirror").or(false);
     Optional<String> layout = f.exactlyOneOf("at", "places", "line", "arc", "edge");
     List<Point> centres = layout.map(key -> centres(f, key)).orElse(List.of());
+    List<SlotWish> slots =
+        f.has("slot") ? SlotWish.read(f.group("slot"), diameter, 0).stream().toList() : List.of();
     if (f.done()) {
-      add(f, label, role, diameter, mirror ? withImages(f, centres) : centres);
+      int own = centres.size();
+      int before = holes.size();
+      add(f, label, role, diameter, mirror ? withImages(f, centres) : centres, slots);
+      // The image of a slotted hole is slotted the other way round.
+      for (int i = before + own; mirror && !slots.isEmpty() && i < holes.size(); i++) {
+        Hole image = holes.get(before + imageOf(centres, i - before - own));
+        holes.set(i, image.moved(RigidTransform.MIRROR));
+      }
     }
+  }
+
+  /** The number of the centre whose image has a number among the images. */
+  private static int imageOf(List<Point> centres, int image) {
+    int left = image;
+    for (int i = 0; i < centres.size(); i++) {
+      if (Math.abs(centres.get(i).x()) > Tolerances.SAME_POINT && left-- == 0) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no image " + image);
   }
 
   private static List<Point> withImages(Fields f, List<Point> centres) {

@@ -89,9 +89,9 @@ final class Labels {
             case BOLT -> granted(h.label(), "H");
             case BORE -> bore(h.label());
             case GRIP -> granted(h.label(), "G");
-            case OTHER -> granted(h.label(), "D");
+            case OTHER, WINDOW -> granted(h.label(), "D");
           };
-      named.add(new Hole(label, h.role(), h.centre(), h.diameter(), h.place()));
+      named.add(h.named(label));
     }
     return List.copyOf(named);
   }
@@ -102,7 +102,8 @@ final class Labels {
     return plain ? "B" : granted(wish, "B");
   }
 
-  private String granted(String wish, String kind) {
+  /** A label that was wished for, or the next of its kind. */
+  String granted(String wish, String kind) {
     if (!wish.isEmpty() && !wish.endsWith(NUMBER)) {
       return wish;
     }

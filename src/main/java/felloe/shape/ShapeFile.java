@@ -3,6 +3,7 @@ package felloe.shape;
 import felloe.geometry.Contour;
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
+import felloe.plate.Engraving;
 import felloe.plate.Hole;
 import felloe.plate.HubPatterns;
 import felloe.plate.Joint;
@@ -30,12 +31,6 @@ public final class ShapeFile {
 
   /** The version of the shape file that this program reads. */
   public static final int VERSION = 1;
-
-  /** Diameter of the cutter or burr that finishes inside corners when the file names none, mm. */
-  private static final double CUTTER = 4;
-
-  /** Allowance of the rough line when the file names none, mm: common practice for a jigsaw. */
-  private static final double ROUGH = 2;
 
   private final Problems problems = new Problems();
   private final YamlTree tree;
@@ -88,14 +83,20 @@ public final class ShapeFile {
     holeReader.read(top);
     Optional<String> hub = hub(holeReader);
     Optional<Stock> stock = StockReader.read(top);
-    Optional<Making> making = making();
+    Optional<Making> making = MakingReader.read(top, stock);
     List<LimitOverride> limits = limits();
     List<Window> windows = labels.windows(wishingWindows);
     List<Hole> holes = labels.holes(holeReader.holes());
     List<Joint> joints = new JointReader(holes).read(top);
     Optional<LoadWish> load = LoadReader.read(top);
+    EngravingReader engravingReader = new EngravingReader(reports, labels);
+    List<Engraving> engravings = engravingReader.read(top, stock);
     top.done();
-    outline.ifPresent(edge -> new PlacementCheck(reports, edge).check(windows, holes));
+    outline.ifPresent(
+        edge -> {
+          new PlacementCheck(reports, edge).check(windows, holes);
+          engravingReader.check(edge, windows, holes);
+        });
     problems.throwIfAny();
     List<Note> notes = new ArrayList<>(windowReader.notes());
     return new Plate(
@@ -112,7 +113,8 @@ public final class ShapeFile {
         limits,
         notes,
         joints,
-        load.orElseThrow());
+        load.orElseThrow(),
+        engravings);
   }
 
   private void checkVersion() {
@@ -161,14 +163,6 @@ public final class ShapeFile {
     Optional<String> named = top.text("hub").optional();
     named.ifPresent(name -> HoleReader.findHub(hubs, top.entry("hub"), name));
     return named.or(holes::hub);
-  }
-
-  private Optional<Making> making() {
-    Fields f = top.group("making");
-    double cutter = f.length("cutter").notNegative().atMost(50).or(CUTTER);
-    double rough = f.length("rough").notNegative().atMost(50).or(ROUGH);
-    double scale = f.length("grip-scale").notNegative().atMost(100).or(0);
-    return f.build(() -> new Making(cutter, rough, scale));
   }
 
   private List<LimitOverride> limits() {

@@ -109,9 +109,7 @@ record LaidShape(
         outline.moved(more),
         windows.stream().map(window -> window.moved(more)).toList(),
         rough.stream().map(line -> line.moved(more)).toList(),
-        holes.stream()
-            .map(h -> new Hole(h.label(), h.role(), more.of(h.centre()), h.diameter(), h.place()))
-            .toList());
+        holes.stream().map(h -> h.moved(more)).toList());
   }
 
   /** The outermost line. */

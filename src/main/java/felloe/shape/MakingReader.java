@@ -1,0 +1,52 @@
+package felloe.shape;
+
+import felloe.geometry.Numbers;
+import felloe.plate.EdgeFinish;
+import felloe.plate.HolePosition;
+import felloe.plate.Making;
+import felloe.plate.Stock;
+import felloe.yaml.Fields;
+import java.util.Optional;
+
+/** Reads how the maker means to work. */
+final class MakingReader {
+
+  /** Diameter of the cutter or burr that finishes inside corners when the file names none, mm. */
+  private static final double CUTTER = 4;
+
+  /** Allowance of the rough line when the file names none, mm: common practice for a jigsaw. */
+  private static final double ROUGH = 2;
+
+  private MakingReader() {}
+
+  /**
+   * Reads the group {@code making}.
+   *
+   * @param stock tells how thick an edge is, when it was read well
+   */
+  static Optional<Making> read(Fields top, Optional<Stock> stock) {
+    Fields f = top.group("making");
+    double cutter = f.length("cutter").notNegative().atMost(50).or(CUTTER);
+    double rough = f.length("rough").notNegative().atMost(50).or(ROUGH);
+    double scale = f.length("grip-scale").notNegative().atMost(100).or(0);
+    Optional<HolePosition> position = f.oneOf("position", HolePosition.class).optional();
+    double edgeBreak = f.length("edge_break").notNegative().atMost(10).or(0);
+    double chamfer = f.length("chamfer").notNegative().atMost(20).or(0);
+    if (f.good() && edgeBreak > 0 && chamfer > 0) {
+      f.problem("edge_break", "cannot stand beside chamfer", "keep one of them");
+    }
+    for (String key : new String[] {"edge_break", "chamfer"}) {
+      double size = key.equals("chamfer") ? chamfer : edgeBreak;
+      if (f.good() && stock.isPresent() && 2 * size >= stock.get().thickness()) {
+        f.problem(
+            key,
+            "must be less than "
+                + Numbers.brief(stock.get().thickness() / 2, 3)
+                + " mm here (half the thickness), since it is on both faces",
+            "lower it");
+      }
+    }
+    return f.build(
+        () -> new Making(cutter, rough, scale, position, new EdgeFinish(edgeBreak, chamfer)));
+  }
+}
