@@ -132,7 +132,6 @@ class ArchitectureTest {
     onlyIn("org.apache.pdfbox", "felloe.out");
     onlyIn("org.apache.fontbox", "felloe.out");
     onlyIn("org.tinfour", "felloe.mesh.Delaunay");
-    onlyIn("org.ejml", "felloe.load.SparseSystem");
     onlyIn("org.hipparchus", "felloe.measure", "felloe.laminate");
   }
 

@@ -5,11 +5,12 @@ import felloe.mesh.PlateMesh;
 import java.util.BitSet;
 
 /**
- * A meshed thin plate in bending, held and ready to be loaded: the stiffness is assembled and
- * factored once, and then solved for each load.
+ * A meshed plate in bending, held and ready to be loaded: the stiffness is assembled and factored
+ * once, and then solved for each load.
  *
- * <p>Unknowns of node i: deflection w at 3 i, positive toward the driver, and its slopes w,x at 3 i
- * + 1 and w,y at 3 i + 2. Loads go by the same numbers: N and N mm. Immutable once built.
+ * <p>Unknowns of node i: deflection w at 3 i, positive toward the driver, and the slopes of its
+ * cross-sections gx at 3 i + 1 and gy at 3 i + 2, which are w,x and w,y where shear gives nothing.
+ * Loads go by the same numbers: N and N mm. Immutable once built.
  */
 public final class BendingModel {
 
@@ -18,21 +19,40 @@ public final class BendingModel {
 
   private static final double FAR = 1.0 / 6;
 
+  private static final int SIZE = ShearTriangle.UNKNOWNS;
+
   private final PlateMesh mesh;
   private final PlaneStiffness d;
+  private final double shear;
   private final BitSet held;
   private final SparseSystem system;
-  private final boolean sound;
+
+  /** The stiffness of all triangles, one after another. */
+  private final double[] stiffness;
+
+  private final BlockFactor factor;
 
   /**
-   * Builds and factors.
+   * Builds and factors a thin plate, which does not give in shear.
    *
    * @param d bending stiffness, N mm
    * @param held unknowns that are held at zero
    */
   public BendingModel(PlateMesh mesh, PlaneStiffness d, BitSet held) {
+    this(mesh, d, Double.POSITIVE_INFINITY, held);
+  }
+
+  /**
+   * Builds and factors.
+   *
+   * @param d bending stiffness, N mm
+   * @param shear stiffness against shear across the thickness, N/mm
+   * @param held unknowns that are held at zero
+   */
+  public BendingModel(PlateMesh mesh, PlaneStiffness d, double shear, BitSet held) {
     this.mesh = mesh;
     this.d = d;
+    this.shear = shear;
     this.held = (BitSet) held.clone();
     double[] x = new double[mesh.nodes()];
     double[] y = new double[mesh.nodes()];
@@ -50,18 +70,17 @@ public final class BendingModel {
         elements[3 * t + c] = mesh.corner(t, c);
       }
     }
-    system = new SparseSystem(x, y, 3, elements, 3, fixed);
-    KirchhoffTriangle triangle = new KirchhoffTriangle();
-    double[] k = new double[KirchhoffTriangle.UNKNOWNS * KirchhoffTriangle.UNKNOWNS];
+    system = new SparseSystem(x, y, 3, elements, 3, fixed, new int[0]);
+    ShearTriangle triangle = new ShearTriangle(d, shear);
+    stiffness = new double[SIZE * SIZE * mesh.triangles()];
     for (int t = 0; t < mesh.triangles(); t++) {
       place(triangle, t);
-      triangle.stiffness(d, k);
-      system.add(t, k);
+      triangle.stiffness(stiffness, SIZE * SIZE * t);
     }
-    sound = system.factor();
+    factor = system.factor(stiffness);
   }
 
-  private void place(KirchhoffTriangle triangle, int t) {
+  private void place(ShearTriangle triangle, int t) {
     int a = mesh.corner(t, 0);
     int b = mesh.corner(t, 1);
     int c = mesh.corner(t, 2);
@@ -70,7 +89,7 @@ public final class BendingModel {
 
   /** Whether the supports hold the plate: without that nothing can be solved. */
   public boolean isHeld() {
-    return sound;
+    return factor.sound();
   }
 
   /** Unknowns that were solved for. */
@@ -80,7 +99,7 @@ public final class BendingModel {
 
   /** The unknowns under a load. */
   public double[] solve(double[] load) {
-    return system.solve(load);
+    return factor.solve(load);
   }
 
   /** The load that a uniform pressure toward the driver makes, lumped at the nodes. */
@@ -97,16 +116,12 @@ public final class BendingModel {
   /** What the supports give, and at free unknowns the load itself: the stiffness times them. */
   public double[] forces(double[] unknowns) {
     double[] forces = new double[unknowns.length];
-    KirchhoffTriangle triangle = new KirchhoffTriangle();
-    int size = KirchhoffTriangle.UNKNOWNS;
-    double[] k = new double[size * size];
     for (int t = 0; t < mesh.triangles(); t++) {
-      place(triangle, t);
-      triangle.stiffness(d, k);
-      for (int i = 0; i < size; i++) {
+      int base = SIZE * SIZE * t;
+      for (int i = 0; i < SIZE; i++) {
         double sum = 0;
-        for (int j = 0; j < size; j++) {
-          sum += k[size * i + j] * unknowns[3 * mesh.corner(t, j / 3) + j % 3];
+        for (int j = 0; j < SIZE; j++) {
+          sum += stiffness[base + SIZE * i + j] * unknowns[3 * mesh.corner(t, j / 3) + j % 3];
         }
         forces[3 * mesh.corner(t, i / 3) + i % 3] += sum;
       }
@@ -114,9 +129,29 @@ public final class BendingModel {
     return forces;
   }
 
+  /** The energy of shear across the thickness over that of bending. */
+  public double shearShare(double[] unknowns) {
+    ShearTriangle triangle = new ShearTriangle(d, shear);
+    double[] own = new double[SIZE];
+    double sheared = 0;
+    for (int t = 0; t < mesh.triangles() && shear < Double.POSITIVE_INFINITY; t++) {
+      place(triangle, t);
+      for (int i = 0; i < SIZE; i++) {
+        own[i] = unknowns[3 * mesh.corner(t, i / 3) + i % 3];
+      }
+      sheared += triangle.shearEnergy(own);
+    }
+    double[] forces = forces(unknowns);
+    double all = 0;
+    for (int i = 0; i < forces.length; i++) {
+      all += forces[i] * unknowns[i] / 2;
+    }
+    return sheared == 0 ? 0 : sheared / (all - sheared);
+  }
+
   /**
-   * Curvatures at the nodes, 1/mm, three a node: -w,xx, -w,yy, -2 w,xy. See {@link NodalRecovery},
-   * and along clamped edges {@link ClampedEdge}; 0 where all about a node is held.
+   * Curvatures at the nodes, 1/mm, three a node: -gx,x, -gy,y, -(gx,y + gy,x). See {@link
+   * NodalRecovery}, and along clamped edges {@link ClampedEdge}; 0 where all about a node is held.
    */
   public double[] curvatures(double[] unknowns) {
     return curvatures(unknowns, forces(unknowns));
@@ -124,8 +159,8 @@ public final class BendingModel {
 
   /** The same, from forces that are known already. */
   double[] curvatures(double[] unknowns, double[] forces) {
-    KirchhoffTriangle triangle = new KirchhoffTriangle();
-    double[] own = new double[KirchhoffTriangle.UNKNOWNS];
+    ShearTriangle triangle = new ShearTriangle(d, shear);
+    double[] own = new double[SIZE];
     double[] found = new double[3];
     int count = mesh.triangles();
     boolean[] idle = new boolean[count];

@@ -20,8 +20,8 @@ import java.util.List;
  * @param worstAt where
  * @param bolts forces of the bolts; empty when the plate is clamped
  * @param hub what the hub gives in all
- * @param shearShare by how much transverse shear, which the model leaves out, would add to the
- *     deflection, as a part of it
+ * @param shearShare energy of shear across the thickness over that of bending: about what part of
+ *     the deflection it is
  */
 public record CaseField(
     LoadCase load,

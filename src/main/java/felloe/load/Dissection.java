@@ -1,10 +1,13 @@
 package felloe.load;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
- * An order of points in which a sparse factor stays small: the plane is cut in two, both halves
- * come before the points that part them, and so on within each half.
+ * Parts of points in which a sparse factor stays small: the plane is cut in two, both halves come
+ * before the points that part them, and so on within each half. The parts make a tree, whose root
+ * comes last.
  *
  * <p>Source: George, Nested dissection of a regular finite element mesh, SIAM J. Numer. Anal. 10
  * (1973) 345, from memory; the cut is by place, which meshes in the plane allow.
@@ -12,45 +15,61 @@ import java.util.Arrays;
 final class Dissection {
 
   /** Parts this small are left as they are. */
-  private static final int SMALL = 16;
+  private static final int SMALL = 20;
+
+  /**
+   * A part.
+   *
+   * @param points that are its own
+   * @param children numbers of the parts that come just before it in its tree
+   */
+  record Part(int[] points, int[] children) {}
 
   private final double[] x;
   private final double[] y;
   private final int[] start;
   private final int[] neighbours;
-  private final int[] order;
   private final byte[] side;
-  private int next;
+  private final List<Part> parts = new ArrayList<>();
 
   private Dissection(double[] x, double[] y, int[] start, int[] neighbours) {
     this.x = x;
     this.y = y;
     this.start = start;
     this.neighbours = neighbours;
-    this.order = new int[x.length];
     this.side = new byte[x.length];
   }
 
   /**
-   * The points in their order.
+   * The parts, children before parents, the root last.
    *
    * @param start where the neighbours of each point start; one entry more than points
    * @param neighbours the neighbours of all points
+   * @param last points that are to be the root's own
    */
-  static int[] order(double[] x, double[] y, int[] start, int[] neighbours) {
+  static List<Part> parts(double[] x, double[] y, int[] start, int[] neighbours, int[] last) {
     Dissection dissection = new Dissection(x, y, start, neighbours);
-    int[] all = new int[x.length];
-    Arrays.setAll(all, i -> i);
-    dissection.part(all);
-    return dissection.order;
+    boolean[] kept = new boolean[x.length];
+    for (int p : last) {
+      kept[p] = true;
+    }
+    int[] rest = new int[x.length - last.length];
+    int n = 0;
+    for (int p = 0; p < x.length; p++) {
+      if (!kept[p]) {
+        rest[n++] = p;
+      }
+    }
+    int below = dissection.part(rest);
+    if (last.length > 0) {
+      dissection.parts.add(new Part(last.clone(), new int[] {below}));
+    }
+    return dissection.parts;
   }
 
-  private void part(int[] points) {
+  private int part(int[] points) {
     if (points.length <= SMALL) {
-      for (int p : points) {
-        order[next++] = p;
-      }
-      return;
+      return leaf(points);
     }
     double[] along = wider(points);
     double cut = middle(points, along);
@@ -76,16 +95,17 @@ final class Dissection {
       side[p] = 0;
     }
     if (lows == 0 || highs == 0) {
-      for (int p : points) {
-        order[next++] = p;
-      }
-      return;
+      return leaf(points);
     }
-    part(Arrays.copyOf(low, lows));
-    part(Arrays.copyOf(high, highs));
-    for (int i = 0; i < betweens; i++) {
-      order[next++] = between[i];
-    }
+    int one = part(Arrays.copyOf(low, lows));
+    int two = part(Arrays.copyOf(high, highs));
+    parts.add(new Part(Arrays.copyOf(between, betweens), new int[] {one, two}));
+    return parts.size() - 1;
+  }
+
+  private int leaf(int[] points) {
+    parts.add(new Part(points, new int[0]));
+    return parts.size() - 1;
   }
 
   private boolean touchesLow(int point) {

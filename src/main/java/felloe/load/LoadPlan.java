@@ -38,9 +38,6 @@ public record LoadPlan(
     List<SourcedFigure> figures,
     List<String> notes) {
 
-  /** Share of transverse shear above which a plate is too thick for the model. */
-  public static final double THICK = 0.05;
-
   /** As long as a maker waits: 1 % of deflections, 5 % of highest uses, three meshes. */
   private static final LoadStudy.Patience PATIENCE = new LoadStudy.Patience(0.01, 0.05, 3, 12_000);
 

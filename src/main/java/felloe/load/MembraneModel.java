@@ -12,10 +12,16 @@ import java.util.BitSet;
  */
 public final class MembraneModel {
 
+  private static final int SIZE = MembraneTriangle.UNKNOWNS;
+
   private final PlateMesh mesh;
   private final PlaneStiffness a;
   private final SparseSystem system;
-  private final boolean sound;
+
+  /** The stiffness of all triangles, one after another. */
+  private final double[] stiffness;
+
+  private final BlockFactor factor;
 
   /**
    * Builds and factors.
@@ -42,15 +48,14 @@ public final class MembraneModel {
         elements[6 * t + p] = point(t, p);
       }
     }
-    system = new SparseSystem(x, y, 2, elements, 6, fixed);
+    system = new SparseSystem(x, y, 2, elements, 6, fixed, new int[0]);
     MembraneTriangle triangle = new MembraneTriangle();
-    double[] k = new double[MembraneTriangle.UNKNOWNS * MembraneTriangle.UNKNOWNS];
+    stiffness = new double[SIZE * SIZE * mesh.triangles()];
     for (int t = 0; t < mesh.triangles(); t++) {
       place(triangle, t);
-      triangle.stiffness(a, k);
-      system.add(t, k);
+      triangle.stiffness(a, stiffness, SIZE * SIZE * t);
     }
-    sound = system.factor();
+    factor = system.factor(stiffness);
   }
 
   private int point(int triangle, int p) {
@@ -65,7 +70,7 @@ public final class MembraneModel {
 
   /** Whether the supports hold the plate. */
   public boolean isHeld() {
-    return sound;
+    return factor.sound();
   }
 
   /** Unknowns that were solved for. */
@@ -75,22 +80,18 @@ public final class MembraneModel {
 
   /** The displacements under a load. */
   public double[] solve(double[] load) {
-    return system.solve(load);
+    return factor.solve(load);
   }
 
   /** What the supports give, and at free unknowns the load itself. */
   public double[] forces(double[] unknowns) {
     double[] forces = new double[unknowns.length];
-    MembraneTriangle triangle = new MembraneTriangle();
-    int size = MembraneTriangle.UNKNOWNS;
-    double[] k = new double[size * size];
     for (int t = 0; t < mesh.triangles(); t++) {
-      place(triangle, t);
-      triangle.stiffness(a, k);
-      for (int i = 0; i < size; i++) {
+      int base = SIZE * SIZE * t;
+      for (int i = 0; i < SIZE; i++) {
         double sum = 0;
-        for (int j = 0; j < size; j++) {
-          sum += k[size * i + j] * unknowns[2 * point(t, j / 2) + j % 2];
+        for (int j = 0; j < SIZE; j++) {
+          sum += stiffness[base + SIZE * i + j] * unknowns[2 * point(t, j / 2) + j % 2];
         }
         forces[2 * point(t, i / 2) + i % 2] += sum;
       }

@@ -56,9 +56,9 @@ final class MembraneTriangle {
     }
   }
 
-  /** The stiffness, row by row. */
-  void stiffness(PlaneStiffness a, double[] k) {
-    Arrays.fill(k, 0);
+  /** Puts the stiffness into an array, row by row, from a place on. */
+  void stiffness(PlaneStiffness a, double[] k, int from) {
+    Arrays.fill(k, from, from + UNKNOWNS * UNKNOWNS, 0);
     for (double[] point : POINTS) {
       at(point[0], point[1], point[2]);
       double weight = jacobian / 6;
@@ -69,7 +69,7 @@ final class MembraneTriangle {
         double vx = weight * a.x(0, ny[i], nx[i]);
         double vy = weight * a.y(0, ny[i], nx[i]);
         double vs = weight * a.shear(0, ny[i], nx[i]);
-        int row = 2 * i * UNKNOWNS;
+        int row = from + 2 * i * UNKNOWNS;
         for (int j = 0; j < 6; j++) {
           k[row + 2 * j] += ux * nx[j] + us * ny[j];
           k[row + 2 * j + 1] += uy * ny[j] + us * nx[j];

@@ -43,7 +43,7 @@ final class PlateOnHub {
             ? CompletableFuture.supplyAsync(
                 () -> new MembraneModel(mesh, section.a(), held.membrane()))
             : CompletableFuture.completedFuture(null);
-    bending = new BendingModel(mesh, section.d(), held.bending());
+    bending = new BendingModel(mesh, section.d(), section.shear(), held.bending());
     membrane = flat.join();
     if (!bending.isHeld() || (membrane != null && !membrane.isHeld())) {
       throw new LoadException("support", "the plate can move freely on it");
@@ -195,12 +195,7 @@ final class PlateOnHub {
         mesh.point(worst),
         reaction.bolts(given.out(), given.flat()),
         HubReaction.balancing(load),
-        TransverseShear.share(mesh, section, held.bending(), k, hub()));
-  }
-
-  /** Where the hub's face ends and a thickness more: beyond, the shear is that of a plate. */
-  private double hub() {
-    return support instanceof Support.Bolted bolted ? bolted.face() / 2 + section.thickness() : 0;
+        bending.shearShare(bent));
   }
 
   /** How far the patch of a force moves along it, mm. */

@@ -1,28 +1,39 @@
 package felloe.load;
 
 import java.util.Arrays;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.data.DMatrixSparseCSC;
-import org.ejml.interfaces.linsol.LinearSolverSparse;
-import org.ejml.sparse.FillReducing;
-import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
+import java.util.List;
 
 /**
  * A symmetric sparse system over points, each with the same number of unknowns, some of them held
- * at zero: assembled from elements, factored once, solved for many loads. The only user of EJML.
+ * at zero: laid out and ordered once, factored for given element matrices, solved for many loads.
+ *
+ * <p>The factor is made in dense fronts, one a part of the {@link Dissection}: a part takes in its
+ * elements and what is left of its children, eliminates its own unknowns, and hands on the rest.
+ * Source: Duff and Reid, The multifrontal solution of indefinite sparse symmetric linear systems,
+ * ACM TOMS 9 (1983) 302, from memory; here positive definite, so without pivoting.
  */
 final class SparseSystem {
 
   private final int perPoint;
   private final int perElement;
   private final int[] elements;
+
+  /** For each unknown its place in the order of elimination, or -1 when held. */
   private final int[] row;
+
   private final int free;
-  private final DMatrixSparseCSC matrix;
-  private LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver;
+  private final List<Dissection.Part> parts;
+
+  /** For each part its equations in order, its own first. */
+  private final int[][] rows;
+
+  private final int[] own;
+
+  /** For each part the elements that it takes in. */
+  private final int[][] taken;
 
   /**
-   * Lays the pattern out.
+   * Lays the system out.
    *
    * @param x abscissas of the points, for a good order
    * @param y ordinates of the points
@@ -30,92 +41,168 @@ final class SparseSystem {
    * @param elements the points of all elements, one element after another
    * @param perElement points of an element
    * @param held for each unknown whether it is held at zero
+   * @param last points that are eliminated last
    */
   SparseSystem(
-      double[] x, double[] y, int perPoint, int[] elements, int perElement, boolean[] held) {
+      double[] x,
+      double[] y,
+      int perPoint,
+      int[] elements,
+      int perElement,
+      boolean[] held,
+      int[] last) {
     this.perPoint = perPoint;
     this.perElement = perElement;
     this.elements = elements;
     int points = x.length;
-    long[] pairs = pairs(points);
     int[] start = new int[points + 1];
-    int[] neighbours = neighbours(pairs, points, start);
-    int[] order = Dissection.order(x, y, start, neighbours);
+    int[] neighbours = neighbours(points, start);
+    parts = Dissection.parts(x, y, start, neighbours, last);
     row = new int[points * perPoint];
+    int[] partOf = new int[points];
+    int[] place = new int[points];
     int next = 0;
-    for (int p : order) {
-      for (int u = 0; u < perPoint; u++) {
-        row[perPoint * p + u] = held[perPoint * p + u] ? -1 : next++;
+    int at = 0;
+    for (int k = 0; k < parts.size(); k++) {
+      for (int p : parts.get(k).points()) {
+        partOf[p] = k;
+        place[p] = at++;
+        for (int u = 0; u < perPoint; u++) {
+          row[perPoint * p + u] = held[perPoint * p + u] ? -1 : next++;
+        }
       }
     }
     free = next;
-    matrix = pattern(order, start, neighbours);
+    own = new int[parts.size()];
+    rows = fronts(start, neighbours, place, partOf);
+    taken = taken(partOf, place);
   }
 
-  /** Each pair of points of a common element once, both ways, and each point with itself. */
-  private long[] pairs(int points) {
-    long[] pairs = new long[elements.length * perElement];
-    int n = 0;
-    for (int e = 0; e < elements.length; e += perElement) {
-      for (int i = 0; i < perElement; i++) {
-        for (int j = 0; j < perElement; j++) {
-          pairs[n++] = (long) elements[e + i] * points + elements[e + j];
-        }
-      }
-    }
-    Arrays.sort(pairs);
-    int kept = 0;
-    for (int i = 0; i < pairs.length; i++) {
-      if (i == 0 || pairs[i] != pairs[i - 1]) {
-        pairs[kept++] = pairs[i];
-      }
-    }
-    return Arrays.copyOf(pairs, kept);
-  }
-
-  private static int[] neighbours(long[] pairs, int points, int[] start) {
-    int[] neighbours = new int[pairs.length];
-    for (int i = 0; i < pairs.length; i++) {
-      neighbours[i] = (int) (pairs[i] % points);
-      start[(int) (pairs[i] / points) + 1]++;
+  /** The points that share an element with each point, without itself. */
+  private int[] neighbours(int points, int[] start) {
+    int count = elements.length / perElement;
+    int[] first = new int[points + 1];
+    for (int p : elements) {
+      first[p + 1]++;
     }
     for (int p = 0; p < points; p++) {
-      start[p + 1] += start[p];
+      first[p + 1] += first[p];
     }
-    return neighbours;
-  }
-
-  /** The upper triangle, columns in the order of elimination, rows sorted. */
-  private DMatrixSparseCSC pattern(int[] order, int[] start, int[] neighbours) {
-    int[] column = new int[free + 1];
-    int[] rows = new int[neighbours.length * perPoint * perPoint];
-    int n = 0;
-    for (int p : order) {
-      for (int u = 0; u < perPoint; u++) {
-        int c = row[perPoint * p + u];
-        if (c < 0) {
-          continue;
-        }
-        int from = n;
-        for (int i = start[p]; i < start[p + 1]; i++) {
-          for (int v = 0; v < perPoint; v++) {
-            int r = row[perPoint * neighbours[i] + v];
-            if (r >= 0 && r <= c) {
-              rows[n++] = r;
-            }
-          }
-        }
-        Arrays.sort(rows, from, n);
-        column[c + 1] = n;
+    int[] about = new int[elements.length];
+    int[] fill = Arrays.copyOf(first, points);
+    for (int e = 0; e < count; e++) {
+      for (int i = 0; i < perElement; i++) {
+        about[fill[elements[perElement * e + i]]++] = e;
       }
     }
-    DMatrixSparseCSC laid = new DMatrixSparseCSC(free, free, n);
-    laid.nz_length = n;
-    laid.nz_rows = Arrays.copyOf(rows, n);
-    laid.nz_values = new double[n];
-    laid.col_idx = column;
-    laid.indicesSorted = true;
-    return laid;
+    int[] found = new int[elements.length * perElement];
+    int[] seen = new int[points];
+    int n = 0;
+    for (int p = 0; p < points; p++) {
+      seen[p] = p + 1;
+      for (int k = first[p]; k < first[p + 1]; k++) {
+        for (int i = 0; i < perElement; i++) {
+          int q = elements[perElement * about[k] + i];
+          if (seen[q] != p + 1) {
+            seen[q] = p + 1;
+            found[n++] = q;
+          }
+        }
+      }
+      start[p + 1] = n;
+    }
+    return Arrays.copyOf(found, n);
+  }
+
+  private int[][] fronts(int[] start, int[] neighbours, int[] place, int[] partOf) {
+    int[] pointAt = new int[place.length];
+    for (int p = 0; p < place.length; p++) {
+      pointAt[place[p]] = p;
+    }
+    int[][] later = new int[parts.size()][];
+    int[][] result = new int[parts.size()][];
+    int[] seen = new int[place.length];
+    for (int k = 0; k < parts.size(); k++) {
+      Dissection.Part part = parts.get(k);
+      int[] found = new int[place.length];
+      int n = 0;
+      for (int p : part.points()) {
+        for (int i = start[p]; i < start[p + 1]; i++) {
+          int q = neighbours[i];
+          if (partOf[q] > k && seen[q] != k + 1) {
+            seen[q] = k + 1;
+            found[n++] = place[q];
+          }
+        }
+      }
+      for (int child : part.children()) {
+        for (int at : later[child]) {
+          int q = pointAt[at];
+          if (partOf[q] > k && seen[q] != k + 1) {
+            seen[q] = k + 1;
+            found[n++] = at;
+          }
+        }
+      }
+      later[k] = Arrays.copyOf(found, n);
+      Arrays.sort(later[k]);
+      int[] equations = new int[perPoint * (part.points().length + n)];
+      int m = 0;
+      for (int p : part.points()) {
+        m = equations(p, equations, m);
+      }
+      own[k] = m;
+      for (int at : later[k]) {
+        m = equations(pointAt[at], equations, m);
+      }
+      result[k] = Arrays.copyOf(equations, m);
+    }
+    return result;
+  }
+
+  private int equations(int point, int[] into, int from) {
+    int n = from;
+    for (int u = 0; u < perPoint; u++) {
+      if (row[perPoint * point + u] >= 0) {
+        into[n++] = row[perPoint * point + u];
+      }
+    }
+    return n;
+  }
+
+  /** Each element goes to the part of the first of its points that is not held. */
+  private int[][] taken(int[] partOf, int[] place) {
+    int count = elements.length / perElement;
+    int[] where = new int[count];
+    int[] size = new int[parts.size()];
+    for (int e = 0; e < count; e++) {
+      where[e] = -1;
+      int least = Integer.MAX_VALUE;
+      for (int i = 0; i < perElement; i++) {
+        int p = elements[perElement * e + i];
+        boolean moves = false;
+        for (int u = 0; u < perPoint; u++) {
+          moves |= row[perPoint * p + u] >= 0;
+        }
+        if (moves && place[p] < least) {
+          least = place[p];
+          where[e] = partOf[p];
+        }
+      }
+      if (where[e] >= 0) {
+        size[where[e]]++;
+      }
+    }
+    int[][] result = new int[parts.size()][];
+    for (int k = 0; k < result.length; k++) {
+      result[k] = new int[size[k]];
+    }
+    for (int e = count - 1; e >= 0; e--) {
+      if (where[e] >= 0) {
+        result[where[e]][--size[where[e]]] = e;
+      }
+    }
+    return result;
   }
 
   /** Unknowns that are not held. */
@@ -123,61 +210,56 @@ final class SparseSystem {
     return free;
   }
 
-  /** Adds the matrix of an element, row by row. */
-  void add(int element, double[] k) {
-    int size = perElement * perPoint;
-    for (int i = 0; i < size; i++) {
-      int c = row(element, i);
-      if (c < 0) {
-        continue;
-      }
-      for (int j = 0; j < size; j++) {
-        int r = row(element, j);
-        if (r >= 0 && r <= c) {
-          int at = Arrays.binarySearch(matrix.nz_rows, matrix.col_idx[c], matrix.col_idx[c + 1], r);
-          matrix.nz_values[at] += k[size * i + j];
-        }
-      }
-    }
+  /** The equation of an unknown of a point, or -1 when it is held. */
+  int equation(int unknown) {
+    return row[unknown];
   }
 
-  private int row(int element, int unknown) {
+  /** Figures of the factor. */
+  long figures() {
+    long sum = 0;
+    for (int k = 0; k < own.length; k++) {
+      sum += (long) own[k] * rows[k].length - (long) own[k] * (own[k] - 1) / 2;
+    }
+    return sum;
+  }
+
+  /**
+   * Factors.
+   *
+   * @param k the matrices of all elements, one after another, each row by row
+   * @return the factor; not {@link BlockFactor#sound()} when something can move freely
+   */
+  BlockFactor factor(double[] k) {
+    return new BlockFactor(this, k);
+  }
+
+  List<Dissection.Part> parts() {
+    return parts;
+  }
+
+  int[] rows(int part) {
+    return rows[part];
+  }
+
+  int own(int part) {
+    return own[part];
+  }
+
+  int[] taken(int part) {
+    return taken[part];
+  }
+
+  int elementSize() {
+    return perElement * perPoint;
+  }
+
+  int elementRow(int element, int unknown) {
     int point = elements[element * perElement + unknown / perPoint];
     return row[perPoint * point + unknown % perPoint];
   }
 
-  /**
-   * Factors the matrix.
-   *
-   * @return false when it is not positive definite: something can move freely
-   */
-  boolean factor() {
-    if (free == 0) {
-      return true;
-    }
-    solver = LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
-    return solver.setA(matrix);
-  }
-
-  /** The unknowns under some loads, held ones 0; both numbered by point and unknown. */
-  double[] solve(double[] load) {
-    double[] unknowns = new double[row.length];
-    if (free == 0) {
-      return unknowns;
-    }
-    DMatrixRMaj right = new DMatrixRMaj(free, 1);
-    for (int i = 0; i < row.length; i++) {
-      if (row[i] >= 0) {
-        right.data[row[i]] = load[i];
-      }
-    }
-    DMatrixRMaj solution = new DMatrixRMaj(free, 1);
-    solver.solve(right, solution);
-    for (int i = 0; i < row.length; i++) {
-      if (row[i] >= 0) {
-        unknowns[i] = solution.data[row[i]];
-      }
-    }
-    return unknowns;
+  int unknowns() {
+    return row.length;
   }
 }
