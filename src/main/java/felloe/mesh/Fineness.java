@@ -12,9 +12,23 @@ import java.util.List;
  * @param growth how much an edge may be longer than another, for each millimetre between them
  * @param spots places where edges are to be shorter than all that asks for
  * @param most the most nodes that a mesh may have
+ * @param rows distances from the edges of the material, mm, at which rows of nodes follow them,
+ *     nearest first: there stresses change within less than the plate's thickness
  */
 public record Fineness(
-    double edge, double across, int round, double growth, List<Spot> spots, int most) {
+    double edge,
+    double across,
+    int round,
+    double growth,
+    List<Spot> spots,
+    int most,
+    List<Double> rows) {
+
+  /** Without rows. */
+  public Fineness(
+      double edge, double across, int round, double growth, List<Spot> spots, int most) {
+    this(edge, across, round, growth, spots, most, List.of());
+  }
 
   /**
    * A place that wants short edges.
@@ -41,6 +55,8 @@ public record Fineness(
       throw new IllegalArgumentException("most must be at least 3");
     }
     spots = List.copyOf(spots);
+    rows = List.copyOf(rows);
+    rows.forEach(row -> positive(row, "row"));
   }
 
   /**
@@ -55,12 +71,17 @@ public record Fineness(
   public Fineness times(double factor) {
     List<Spot> scaled = spots.stream().map(s -> new Spot(s.at(), s.edge() * factor)).toList();
     int ring = Math.max(6, (int) Math.round(round / factor));
-    return new Fineness(edge * factor, across / factor, ring, growth, scaled, most);
+    return new Fineness(edge * factor, across / factor, ring, growth, scaled, most, rows);
   }
 
   /** The same with other spots. */
   public Fineness withSpots(List<Spot> others) {
-    return new Fineness(edge, across, round, growth, others, most);
+    return new Fineness(edge, across, round, growth, others, most, rows);
+  }
+
+  /** The same with rows of nodes along the edges of the material. */
+  public Fineness withRows(List<Double> distances) {
+    return new Fineness(edge, across, round, growth, spots, most, distances);
   }
 
   private static void positive(double value, String name) {

@@ -28,6 +28,10 @@ public final class PlateMesher {
   private final Fineness fineness;
   private final NodeList nodes;
   private final List<int[]> rings = new ArrayList<>();
+
+  /** Where the nodes of each contour stand along it. */
+  private final List<List<Double>> places = new ArrayList<>();
+
   private final Map<Long, Point> edgeMiddles = new HashMap<>();
 
   private PlateMesher(Region region, Fineness fineness) {
@@ -82,6 +86,10 @@ public final class PlateMesher {
       }
     }
     circles.forEach(circle -> circle(circle, narrow, sizes));
+    EdgeRows rows = new EdgeRows(region, narrow, nodes);
+    for (int c = 0; c < places.size(); c++) {
+      rows.add(narrow.courses().get(c), c == 0, places.get(c), fineness.rows());
+    }
     int fixed = nodes.count();
     new Filling(region, narrow.index(), sizes, nodes).fill();
     Relaxation relaxation = new Relaxation(nodes, fixed, rings, sizes, fineness.edge(), narrow);
@@ -105,6 +113,7 @@ public final class PlateMesher {
         }
       }
       List<Double> places = NodeRing.nodes(course, sizes, stops, 6);
+      this.places.add(places);
       int[] ring = new int[places.size()];
       for (int i = 0; i < ring.length; i++) {
         ring[i] = nodes.add(course.at(places.get(i)));

@@ -84,7 +84,10 @@ class LoadCommandTest {
     throw new AssertionError("no case " + name);
   }
 
-  /** Hub-clamped ring, one force on its rim: closed form by Fourier sum, nu 0.3. */
+  /**
+   * Hub-clamped ring, one force on its rim: closed form of a thin plate by Fourier sum, nu 0.3. What
+   * shear adds is told beside it: with one force its part of the energy is its part of the way.
+   */
   @ParameterizedTest
   @CsvSource({"60, 0.17916, 1.6111", "90, 0.12645, 1.2349", "150, 0.05626, 0.8693"})
   void aRingClampedAtItsHubBendsAsTheHandbooksRing(double bore, double k, double moment)
@@ -102,7 +105,9 @@ class LoadCommandTest {
                 "--set",
                 "load.clamp_diameter=" + inner),
             "pull");
-    double exact = k * 400 * 150 * 150 / D;
+    double share = pull.get("shear_share").asDouble();
+    assertTrue(share > 0 && share < 0.025, "share " + share);
+    double exact = k * 400 * 150 * 150 / D * (1 + share);
     assertEquals(exact, pull.get("deflection_at_load").asDouble(), 0.01 * exact);
     assertEquals(exact, pull.get("peak_deflection").asDouble(), 0.01 * exact);
     assertEquals(400 / exact, pull.get("stiffness").asDouble(), 0.01 * 400 / exact);
@@ -123,7 +128,7 @@ class LoadCommandTest {
   @Test
   void aRingPushedAndPulledBendsAsTheHandbooksRing() throws IOException {
     JsonNode both = one(json(godwit, 0, "--case", "both"), "both");
-    double exact = 0.12706 * 300 * 150 * 150 / D;
+    double exact = 0.12706 * 300 * 150 * 150 / D * (1 + both.get("shear_share").asDouble());
     for (JsonNode at : both.get("deflections_at_loads")) {
       assertEquals(exact, at.asDouble(), 0.01 * exact);
     }
@@ -142,10 +147,10 @@ class LoadCommandTest {
     for (JsonNode other : answer) {
       double ratio = 5 / other.get("thickness").asDouble();
       double cubed = own * Math.pow(ratio, 3);
-      assertEquals(cubed, other.get("deflection").asDouble(), 1e-6 * cubed);
+      // Shear across the plate does not go with the cube: some 1 % of 5 mm, 4 % of 10 mm.
+      assertEquals(cubed, other.get("deflection").asDouble(), 0.04 * cubed);
       double squared = ownUse * ratio * ratio;
-      // The worst place lies a thickness away from the force, so it is another in each.
-      assertEquals(squared, 1 / (1 + other.get("margin").asDouble()), 1e-4 * squared);
+      assertEquals(squared, 1 / (1 + other.get("margin").asDouble()), 0.05 * squared);
     }
   }
 
@@ -226,11 +231,9 @@ class LoadCommandTest {
   @Test
   void theAnswerSaysWhereTheModelEnds() throws IOException {
     JsonNode thick = json(godwit, 0, "--case", "pull", "--set", "stock.thickness=30");
-    String words = one(thick, "pull").get("warnings").toString();
-    assertTrue(words.contains("too thick for a thin-plate model"), words);
     assertTrue(one(thick, "pull").get("shear_share").asDouble() > 0.05);
     JsonNode thin = json(godwit, 1, "--case", "pull", "--set", "stock.thickness=3");
-    words = one(thin, "pull").get("warnings").toString();
+    String words = one(thin, "pull").get("warnings").toString();
     assertTrue(words.contains("more than half its thickness"), words);
     assertEquals(0, one(json(godwit, 0, "--case", "pull"), "pull").get("warnings").size());
   }
