@@ -74,17 +74,10 @@ public final class BendingModel {
     ShearTriangle triangle = new ShearTriangle(d, shear);
     stiffness = new double[SIZE * SIZE * mesh.triangles()];
     for (int t = 0; t < mesh.triangles(); t++) {
-      place(triangle, t);
+      triangle.on(mesh, t);
       triangle.stiffness(stiffness, SIZE * SIZE * t);
     }
     factor = system.factor(stiffness);
-  }
-
-  private void place(ShearTriangle triangle, int t) {
-    int a = mesh.corner(t, 0);
-    int b = mesh.corner(t, 1);
-    int c = mesh.corner(t, 2);
-    triangle.on(mesh.x(a), mesh.y(a), mesh.x(b), mesh.y(b), mesh.x(c), mesh.y(c));
   }
 
   /** Whether the supports hold the plate: without that nothing can be solved. */
@@ -135,7 +128,7 @@ public final class BendingModel {
     double[] own = new double[SIZE];
     double sheared = 0;
     for (int t = 0; t < mesh.triangles() && shear < Double.POSITIVE_INFINITY; t++) {
-      place(triangle, t);
+      triangle.on(mesh, t);
       for (int i = 0; i < SIZE; i++) {
         own[i] = unknowns[3 * mesh.corner(t, i / 3) + i % 3];
       }
@@ -168,7 +161,7 @@ public final class BendingModel {
     double[] py = new double[3 * count];
     double[][] values = new double[3][3 * count];
     for (int t = 0; t < count; t++) {
-      place(triangle, t);
+      triangle.on(mesh, t);
       boolean moves = false;
       for (int i = 0; i < own.length; i++) {
         own[i] = unknowns[3 * mesh.corner(t, i / 3) + i % 3];

@@ -82,7 +82,8 @@ public record LoadStudy(
     for (int i = 0; i < patience.meshes(); i++) {
       double across = ACROSS / Math.pow(FINER, i);
       int round = (int) Math.round(ROUND / Math.pow(FINER, i));
-      Fineness fineness = new Fineness(edge, across, round, GROWTH, spots, patience.nodes());
+      Fineness fineness =
+          new Fineness(edge, across, round, GROWTH, spots, patience.nodes(), section.edgeRows());
       PlateMesh mesh;
       try {
         mesh = PlateMesher.mesh(region, fineness, points(), circles());

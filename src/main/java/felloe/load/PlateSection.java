@@ -22,11 +22,28 @@ public record PlateSection(
     Strength strength,
     List<String> notes) {
 
+  private static final double FIRST_ROW = 0.7;
+  private static final double SECOND_ROW = 1.9;
+
   /** Refuses figures that are not above 0. */
   public PlateSection {
     PositiveFigure.zero("thickness", thickness);
     PositiveFigure.zero("shear", shear);
     notes = List.copyOf(notes);
+  }
+
+  /**
+   * Within how much of a free edge a twist of the plate dies away, mm: the square root of the
+   * stiffness in twist over that in shear. Source: the edge effect in Reissner's theory of plates.
+   */
+  double edgeLayer() {
+    return Math.sqrt(d.m66() / shear);
+  }
+
+  /** Where nodes are to follow free edges so that the layer is seen, mm. */
+  List<Double> edgeRows() {
+    double layer = edgeLayer();
+    return layer < 0.02 * thickness ? List.of() : List.of(FIRST_ROW * layer, SECOND_ROW * layer);
   }
 
   /**

@@ -1,6 +1,7 @@
 package felloe.load;
 
 import felloe.laminate.PlaneStiffness;
+import felloe.mesh.PlateMesh;
 import java.util.Arrays;
 
 /**
@@ -37,6 +38,7 @@ final class ShearTriangle {
   /** Shear strain along the sides: [side][unknown]. */
   private final double[][] along = new double[3][UNKNOWNS];
 
+  private final boolean[] free = new boolean[3];
   private final double[] sx = new double[3];
   private final double[] sy = new double[3];
 
@@ -61,8 +63,21 @@ final class ShearTriangle {
     this.shear = shear;
   }
 
-  /** Takes the corners of a triangle, counter-clockwise. */
-  void on(double x1, double y1, double x2, double y2, double x3, double y3) {
+  /**
+   * Takes a triangle of a mesh. Along a side beside a free edge the slope is straight: there shear
+   * balances the twist that ends at the edge, and not the moment along it.
+   */
+  void on(PlateMesh mesh, int t) {
+    int p = mesh.corner(t, 0);
+    int q = mesh.corner(t, 1);
+    int r = mesh.corner(t, 2);
+    free[0] = mesh.besideEdge(q) && mesh.besideEdge(r);
+    free[1] = mesh.besideEdge(r) && mesh.besideEdge(p);
+    free[2] = mesh.besideEdge(p) && mesh.besideEdge(q);
+    on(mesh.x(p), mesh.y(p), mesh.x(q), mesh.y(q), mesh.x(r), mesh.y(r));
+  }
+
+  private void on(double x1, double y1, double x2, double y2, double x3, double y3) {
     x[0] = x1;
     y[0] = y1;
     x[1] = x2;
@@ -102,8 +117,9 @@ final class ShearTriangle {
     Arrays.fill(g, 0);
     // What w,s lies above the mean slope, shared between a curved slope and shear.
     double[] gap = {-1 / length, -cx / 2, -cy / 2};
-    double bend = 1.5 / (1 + phi);
-    double slip = phi / (1 + phi);
+    boolean straight = free[opposite] && shear < Double.POSITIVE_INFINITY;
+    double bend = straight ? 0 : 1.5 / (1 + phi);
+    double slip = straight ? 1 : phi / (1 + phi);
     for (int end : new int[] {i, j}) {
       for (int u = 0; u < 3; u++) {
         double part = u == 0 && end == j ? -gap[0] : gap[u];

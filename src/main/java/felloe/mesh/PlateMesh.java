@@ -17,6 +17,7 @@ public final class PlateMesh {
   private final int[] middles;
   private final int nodes;
   private final boolean[] edge;
+  private final boolean[] beside;
 
   /**
    * Takes finished arrays, which it then owns.
@@ -27,14 +28,23 @@ public final class PlateMesh {
    * @param corners three node numbers a triangle
    * @param middles three numbers of middles a triangle: of the sides opposite the corners
    * @param edge for each node whether it lies on an edge of the material
+   * @param beside for each node whether it lies there or in a row along it
    */
-  PlateMesh(double[] x, double[] y, int nodes, int[] corners, int[] middles, boolean[] edge) {
+  PlateMesh(
+      double[] x,
+      double[] y,
+      int nodes,
+      int[] corners,
+      int[] middles,
+      boolean[] edge,
+      boolean[] beside) {
     this.x = x;
     this.y = y;
     this.nodes = nodes;
     this.corners = corners;
     this.middles = middles;
     this.edge = edge;
+    this.beside = beside;
   }
 
   /** How many nodes. */
@@ -70,6 +80,11 @@ public final class PlateMesh {
   /** Whether a node lies on an edge of the material. */
   public boolean onEdge(int node) {
     return edge[node];
+  }
+
+  /** Whether a node lies on an edge of the material or in a row that follows it. */
+  public boolean besideEdge(int node) {
+    return beside[node];
   }
 
   /** The node at a corner (0 to 2) of a triangle. */

@@ -86,6 +86,7 @@ public final class PlateMesher {
       }
     }
     circles.forEach(circle -> circle(circle, narrow, sizes));
+    int firstRow = nodes.count();
     EdgeRows rows = new EdgeRows(region, narrow, nodes);
     for (int c = 0; c < places.size(); c++) {
       rows.add(narrow.courses().get(c), c == 0, places.get(c), fineness.rows());
@@ -94,7 +95,7 @@ public final class PlateMesher {
     new Filling(region, narrow.index(), sizes, nodes).fill();
     Relaxation relaxation = new Relaxation(nodes, fixed, rings, sizes, fineness.edge(), narrow);
     int[] triangles = relaxation.relax(edgeMiddles.keySet());
-    return finished(triangles, edgeNodes);
+    return finished(triangles, edgeNodes, firstRow, fixed);
   }
 
   private static Point on(Circle circle, double part) {
@@ -148,7 +149,7 @@ public final class PlateMesher {
     }
   }
 
-  private PlateMesh finished(int[] triangles, int edgeNodes) {
+  private PlateMesh finished(int[] triangles, int edgeNodes, int firstRow, int lastRow) {
     int count = nodes.count();
     double[] x = Arrays.copyOf(nodes.x(), count + triangles.length);
     double[] y = Arrays.copyOf(nodes.y(), count + triangles.length);
@@ -173,7 +174,9 @@ public final class PlateMesher {
     }
     boolean[] edge = new boolean[count];
     Arrays.fill(edge, 0, edgeNodes, true);
+    boolean[] beside = edge.clone();
+    Arrays.fill(beside, firstRow, lastRow, true);
     return new PlateMesh(
-        Arrays.copyOf(x, next), Arrays.copyOf(y, next), count, triangles, middles, edge);
+        Arrays.copyOf(x, next), Arrays.copyOf(y, next), count, triangles, middles, edge, beside);
   }
 }

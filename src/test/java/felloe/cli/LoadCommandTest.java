@@ -85,8 +85,9 @@ class LoadCommandTest {
   }
 
   /**
-   * Hub-clamped ring, one force on its rim: closed form of a thin plate by Fourier sum, nu 0.3. What
-   * shear adds is told beside it: with one force its part of the energy is its part of the way.
+   * Hub-clamped ring, one force on its rim: closed form of a thin plate by Fourier sum, nu 0.3.
+   * What shear adds is told beside it: with one force its part of the energy is its part of the
+   * way.
    */
   @ParameterizedTest
   @CsvSource({"60, 0.17916, 1.6111", "90, 0.12645, 1.2349", "150, 0.05626, 0.8693"})

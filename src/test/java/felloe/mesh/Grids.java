@@ -62,6 +62,6 @@ public final class Grids {
       int r = i / (n + 1);
       edge[i] = c == 0 || r == 0 || c == n || r == n;
     }
-    return new PlateMesh(px, py, nodes, corners, middles, edge);
+    return new PlateMesh(px, py, nodes, corners, middles, edge, edge);
   }
 }
