@@ -133,6 +133,7 @@ class ArchitectureTest {
     onlyIn("org.apache.fontbox", "felloe.out");
     onlyIn("org.tinfour", "felloe.mesh.Delaunay");
     onlyIn("org.hipparchus", "felloe.measure", "felloe.laminate");
+    onlyIn("de.siegmar.fastcsv", "felloe.measure.MeasuredCsv");
   }
 
   private static void onlyIn(String library, String... homes) {

@@ -6,6 +6,7 @@ import felloe.kit.DrilledAnswer.HoleRow;
 import felloe.kit.DrilledAnswer.OpeningRow;
 import felloe.kit.DrilledAnswer.Way;
 import felloe.kit.HubAnswer;
+import felloe.plate.Finding;
 import felloe.plate.Verdict;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,19 +27,26 @@ final class DrilledText {
   }
 
   void show(DrilledAnswer answer) {
-    CheckAnswer check = answer.check();
-    new CheckText(screen, all, sources).show(check);
     HubAnswer fit = answer.fit();
-    screen.line("");
     screen.line("As drilled, by " + answer.file());
     paragraph(sentence(answer, fit));
+    for (Finding finding : answer.findings()) {
+      if (!finding.advice().isEmpty()) {
+        String word = finding.verdict() == Verdict.FAIL ? "FAIL     " : "caution  ";
+        paragraph(word + finding.rule() + ", " + finding.subject() + ": " + finding.advice());
+      }
+    }
     screen.line("");
     holes(answer);
     paragraph(tolerance(answer));
     screws(fit);
     MeasureText.suspects(screen, answer.suspects());
-    cures(answer, fit);
+    cures(answer);
     answer.notes().forEach(note -> paragraph("Note: " + note));
+    screen.line("");
+    screen.line("As drawn");
+    CheckAnswer check = answer.check();
+    new CheckText(screen, all, sources).show(check);
   }
 
   private static String sentence(DrilledAnswer answer, HubAnswer fit) {
@@ -54,7 +62,10 @@ final class DrilledText {
         switch (answer.verdict()) {
           case PASS -> "pass     It goes on the hub " + fit.hub().name();
           case CAUTION -> "caution  It goes on the hub " + fit.hub().name() + ", but see below";
-          case FAIL -> "FAIL     It does not go on the hub " + fit.hub().name();
+          case FAIL ->
+              fit.enters()
+                  ? "FAIL     Its screws enter the hub " + fit.hub().name() + ", but see below"
+                  : "FAIL     It does not go on the hub " + fit.hub().name();
         };
     return word + room + ".";
   }
@@ -109,7 +120,10 @@ final class DrilledText {
     table.lines().forEach(screen::line);
   }
 
-  private void cures(DrilledAnswer answer, HubAnswer fit) {
+  private void cures(DrilledAnswer answer) {
+    answer
+        .cures()
+        .forEach(cure -> paragraph((cure.works() ? "Cure: " : "No cure: ") + cure.words()));
     for (Way way : answer.openings()) {
       List<String> holes = new ArrayList<>();
       for (OpeningRow o : way.holes()) {
@@ -124,11 +138,6 @@ final class DrilledText {
               + " mm all round as measured, "
               + mm(way.worst())
               + " mm at the worst.");
-    }
-    if (answer.openings().isEmpty()) {
-      for (HubAnswer.Remedy cure : fit.cures()) {
-        paragraph((cure.works() ? "Cure: " : "No cure: ") + cure.words());
-      }
     }
     if (answer.verdict() == Verdict.FAIL) {
       paragraph("Do not force screws in, and do not file threads: mend the plate, or scrap it.");

@@ -154,13 +154,18 @@ final class HubCommand implements Command {
         screen.say("These readings " + problem.wanted() + ".");
         screen.say("Next: " + problem.cure() + ".");
       }
+      keep(talk, screen);
       return Exit.WRONG;
     }
     show(answer.get(), format, screen);
+    keep(talk, screen);
+    return Exit.WELL;
+  }
+
+  private static void keep(MeasureTalk talk, Screen screen) {
     screen.say("");
     screen.say("To keep the readings, save these lines as readings.yaml:");
     screen.say("");
     talk.text().lines().forEach(screen::say);
-    return Exit.WELL;
   }
 }

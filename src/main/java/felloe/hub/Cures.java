@@ -31,12 +31,20 @@ final class Cures {
     this.allowance = allowance;
   }
 
-  /** Cures for screws that do not enter as drawn. */
-  List<Cure> all() {
+  /**
+   * Cures for screws that do not enter as drawn, each proved by the fit of the plate with it.
+   *
+   * @param odd labels of holes that are known to be the odd ones out
+   */
+  List<Cure> all(List<String> odd) {
     List<Cure> cures = new ArrayList<>();
     if (trial.fit().isPresent()) {
-      cures.addAll(openings());
-      if (cures.isEmpty()) {
+      if (!odd.isEmpty()) {
+        without(odd).ifPresent(cures::add);
+      }
+      List<Cure.OpenHoles> openings = openings();
+      cures.addAll(openings);
+      if (openings.isEmpty() && cures.isEmpty()) {
         slots().ifPresent(cures::add);
       }
     } else {
@@ -100,22 +108,14 @@ final class Cures {
 
   /** One slot when all but one screw enter; else a slot for each screw that does not. */
   private Optional<Cure> slots() {
-    List<Round> screws = trial.screws();
     List<Hole> used = trial.used();
-    for (int i = 0; i < screws.size() && screws.size() > 2; i++) {
-      List<Round> others = new ArrayList<>(screws);
-      List<Hole> holes = new ArrayList<>(used);
-      others.remove(i);
-      holes.remove(i);
-      RigidFit rest = SlottedFit.of(others, holes);
-      // Paired in another order round the circle, this hole is not the one that is off.
-      if (rest.clearance() >= -HubFit.ROUNDING && inOrder(rest)) {
-        Optional<SlottedHole> slot = slot(screws.get(i), used.get(i), rest.placement());
-        if (slot.isPresent()) {
-          return Optional.of(new Cure.Slots(List.of(slot.get())));
-        }
+    for (Hole hole : used) {
+      Optional<Cure> one = used.size() > 2 ? without(List.of(hole.label())) : Optional.empty();
+      if (one.isPresent()) {
+        return one;
       }
     }
+    List<Round> screws = trial.screws();
     List<SlottedHole> slots = new ArrayList<>();
     RigidFit fit = trial.fit().orElseThrow();
     for (int i = 0; i < screws.size(); i++) {
@@ -127,8 +127,56 @@ final class Cures {
         slots.add(slot.get());
       }
     }
+    return proved(slots);
+  }
+
+  /** Slots for some holes alone, where the others let their screws in. */
+  private Optional<Cure> without(List<String> labels) {
+    List<Round> screws = trial.screws();
+    List<Hole> used = trial.used();
+    List<Round> others = new ArrayList<>();
+    List<Hole> holes = new ArrayList<>();
+    for (int i = 0; i < screws.size(); i++) {
+      if (!labels.contains(used.get(i).label())) {
+        others.add(screws.get(i));
+        holes.add(used.get(i));
+      }
+    }
+    if (others.size() < 2) {
+      return Optional.empty();
+    }
+    RigidFit rest = SlottedFit.of(others, holes);
+    // Paired in another order round the circle, these holes are not the ones that are off.
+    if (rest.clearance() < -HubFit.ROUNDING || !inOrder(rest)) {
+      return Optional.empty();
+    }
+    List<SlottedHole> slots = new ArrayList<>();
+    for (int i = 0; i < screws.size(); i++) {
+      if (labels.contains(used.get(i).label())) {
+        Optional<SlottedHole> slot = slot(screws.get(i), used.get(i), rest.placement());
+        if (slot.isEmpty()) {
+          return Optional.empty();
+        }
+        slots.add(slot.get());
+      }
+    }
+    return proved(slots);
+  }
+
+  /** The slots, if the plate with them lets all screws in. */
+  private Optional<Cure> proved(List<SlottedHole> slots) {
+    if (slots.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Hole> cut = new ArrayList<>(trial.bolts());
+    for (SlottedHole slot : slots) {
+      cut.replaceAll(hole -> hole.label().equals(slot.hole()) ? slot.of(hole) : hole);
+    }
+    RigidFit fit = SlottedFit.of(trial.screws(), cut);
     slots.sort((a, b) -> LabelOrder.compare(a.hole(), b.hole()));
-    return slots.isEmpty() ? Optional.empty() : Optional.of(new Cure.Slots(slots));
+    return fit.clearance() >= -HubFit.ROUNDING
+        ? Optional.of(new Cure.Slots(slots))
+        : Optional.empty();
   }
 
   private static boolean inOrder(RigidFit fit) {
@@ -201,6 +249,7 @@ final class Cures {
     return Double.isInfinite(width) ? Optional.empty() : Optional.of(width);
   }
 
+  /** New holes, as large as the largest screw asks for, beside those there are. */
   private Cure.DrillHoles drill(List<Point> centres, double turn) {
     double diameter = trial.rings().stream().mapToDouble(HubRing::plateHole).max().orElseThrow();
     HubSurroundings.Web web = around.web(centres, diameter);

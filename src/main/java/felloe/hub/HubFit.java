@@ -71,7 +71,17 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
 
   /** Fits a plate to a hub. */
   public HubFitResult fit(Plate plate, HubSpec hub) {
-    return fit(HubSurroundings.of(plate), hub);
+    return fit(plate, hub, List.of());
+  }
+
+  /**
+   * Fits a plate to a hub.
+   *
+   * @param odd labels of holes that are known to be the odd ones out: curing them alone is tried
+   *     first
+   */
+  public HubFitResult fit(Plate plate, HubSpec hub, List<String> odd) {
+    return fit(HubSurroundings.of(plate), hub, odd);
   }
 
   /**
@@ -80,10 +90,15 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
    * @param holes all holes of the plate; screws go into those whose role is {@link HoleRole#BOLT}
    */
   public HubFitResult fit(List<Hole> holes, HubSpec hub) {
-    return fit(HubSurroundings.of(holes), hub);
+    return fit(holes, hub, List.of());
   }
 
-  private HubFitResult fit(HubSurroundings around, HubSpec hub) {
+  /** The same, with odd holes as above. */
+  public HubFitResult fit(List<Hole> holes, HubSpec hub, List<String> odd) {
+    return fit(HubSurroundings.of(holes), hub, odd);
+  }
+
+  private HubFitResult fit(HubSurroundings around, HubSpec hub, List<String> odd) {
     RingTrial trial = null;
     for (List<HubRing> rings : hub.choices()) {
       RingTrial next = RingTrial.of(rings, around.bolts());
@@ -94,7 +109,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     if (hub.pilot().isPresent()) {
       trial = withPilot(trial, around, hub.pilot().get());
     }
-    return result(trial, around, hub);
+    return result(trial, around, hub, odd);
   }
 
   /**
@@ -125,7 +140,8 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     return trial;
   }
 
-  private HubFitResult result(RingTrial trial, HubSurroundings around, HubSpec hub) {
+  private HubFitResult result(
+      RingTrial trial, HubSurroundings around, HubSpec hub, List<String> odd) {
     double allowance = (hub.positionTolerance() + drilling.zone()) / 2;
     Optional<RigidFit> fit = trial.fit();
     Optional<PilotFit> pilot = Optional.empty();
@@ -138,7 +154,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     Cures possible = new Cures(trial, around, practice, allowance);
     if (trial.clearance() < -ROUNDING) {
       mismatches.addAll(Mismatches.of(trial));
-      cures.addAll(possible.all());
+      cures.addAll(possible.all(odd));
     } else if (trial.clearance() - allowance < -ROUNDING) {
       for (Cure.OpenHoles open : possible.openings()) {
         if (open.worst() >= -ROUNDING) {

@@ -13,7 +13,7 @@ import java.util.List;
  * where the screw stands nearest, the screws are placed anew, and so on. Each step leaves the
  * tightest screw no less room than the one before.
  */
-final class SlottedFit {
+public final class SlottedFit {
 
   private static final int ROUNDS = 400;
   private static final double SETTLED = 1e-9;
@@ -27,7 +27,7 @@ final class SlottedFit {
    * @param screws at least one
    * @param holes at least as many as there are screws
    */
-  static RigidFit of(List<Round> screws, List<Hole> holes) {
+  public static RigidFit of(List<Round> screws, List<Hole> holes) {
     RigidFit best = RigidFit.of(screws, RingTrial.rounds(holes));
     if (holes.stream().noneMatch(Hole::isSlotted)) {
       return best;

@@ -1,6 +1,8 @@
 package felloe.hub;
 
 import felloe.geometry.Point;
+import felloe.plate.Hole;
+import java.util.Optional;
 
 /**
  * A hole of the plate made long.
@@ -11,6 +13,17 @@ import felloe.geometry.Point;
  * @param width across the slot, mm
  */
 public record SlottedHole(String hole, Point from, Point to, double width) {
+
+  /** The hole of the plate, so made long. */
+  public Hole of(Hole hole) {
+    return new Hole(
+        hole.label(),
+        hole.role(),
+        from.middle(to),
+        width,
+        Optional.of(new Hole.Slot(travel(), direction())),
+        hole.place());
+  }
 
   /** How far the end is moved, mm. */
   public double travel() {

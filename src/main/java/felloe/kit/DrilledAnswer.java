@@ -8,10 +8,13 @@ import felloe.measure.AsDrilledResult;
 import felloe.measure.DrilledHole;
 import felloe.measure.HoleEnlargement;
 import felloe.measure.Measured;
+import felloe.measure.OddHole;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
+import felloe.plate.Finding;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,12 +24,15 @@ import java.util.Optional;
  * @param check the review of the drawing
  * @param file where the readings are from
  * @param verdict of the plate as drilled
+ * @param odd holes that are the odd ones out
  * @param fit the hub fit with holes as measured
+ * @param findings what is worse than it was drawn
  * @param holes each with its position deviation
  * @param fixed zone that each may have by the formula for fixed fasteners
  * @param floating the same for floating fasteners
  * @param withBonus whether the bonus of ISO 2692 was counted
  * @param openings ways to open holes, the least first
+ * @param cures what else would mend it
  * @param suspects readings that look like slips
  * @param notes what the maker should know
  */
@@ -34,19 +40,24 @@ public record DrilledAnswer(
     CheckAnswer check,
     String file,
     Verdict verdict,
+    List<String> odd,
     HubAnswer fit,
+    List<Finding> findings,
     List<HoleRow> holes,
     double fixed,
     double floating,
     boolean withBonus,
     List<Way> openings,
+    List<HubAnswer.Remedy> cures,
     List<MeasureAnswer.SuspectRow> suspects,
     List<String> notes) {
 
   private static final int DECIMALS = 6;
 
-  /** Copies the lists. */
   public DrilledAnswer {
+    odd = List.copyOf(odd);
+    findings = List.copyOf(findings);
+    cures = List.copyOf(cures);
     holes = List.copyOf(holes);
     openings = List.copyOf(openings);
     suspects = List.copyOf(suspects);
@@ -81,7 +92,7 @@ public record DrilledAnswer(
           hole.diameter(),
           hole.position(),
           hole.unsure(),
-          hole.counts() ? Optional.of(hole.tolerance()) : Optional.empty(),
+          hole.tolerance(),
           hole.keeps(),
           hole.misses());
     }
@@ -118,17 +129,27 @@ public record DrilledAnswer(
   static DrilledAnswer of(
       CheckAnswer check, Plate plate, HubSpec hub, Measured measured, boolean bonus) {
     AsDrilledResult result = AsDrilled.of(plate, hub, measured, bonus);
+    List<Finding> findings = DrilledReview.of(check.findings(), plate, hub, result);
+    Verdict verdict =
+        findings.stream()
+            .map(Finding::verdict)
+            .filter(v -> v.compareTo(result.verdict()) > 0)
+            .max(Comparator.naturalOrder())
+            .orElse(result.verdict());
     HubFitResult fit = result.fit();
     return new DrilledAnswer(
         check,
         measured.file(),
-        result.verdict(),
+        verdict,
+        result.odd().stream().map(OddHole::label).toList(),
         HubAnswer.of(fit),
+        findings,
         result.holes().stream().map(HoleRow::of).toList(),
         result.fixed(),
         result.floating(),
         result.withBonus(),
         result.openings().stream().map(Way::of).toList(),
+        result.cures().stream().map(HubAnswer.Remedy::of).toList(),
         result.survey().suspects().stream().map(s -> MeasureAnswer.suspect(measured, s)).toList(),
         result.notes());
   }

@@ -39,6 +39,15 @@ record Alignment(RigidTransform first, RigidTransform second, double worst) {
     return mirrored.worst < straight.worst ? mirrored : straight;
   }
 
+  /** Lays them so, seen mirrored or not as told. */
+  static Alignment laid(List<Point> found, List<Point> meant, List<Double> more, boolean mirrored) {
+    return one(found, meant, more, mirrored);
+  }
+
+  boolean mirrored() {
+    return first.mirrored();
+  }
+
   /** How far the worst place is off when they are laid on each other by least squares, mm. */
   static double bySquares(List<Point> found, List<Point> meant) {
     RigidTransform motion = squares(found, meant, false);
@@ -81,7 +90,7 @@ record Alignment(RigidTransform first, RigidTransform second, double worst) {
     return new RigidTransform(false, -there.turn(), turn.of(there.shift()).times(-1));
   }
 
-  private static RigidTransform squares(List<Point> found, List<Point> meant, boolean mirror) {
+  static RigidTransform squares(List<Point> found, List<Point> meant, boolean mirror) {
     Point a = Point.ORIGIN;
     Point b = Point.ORIGIN;
     int n = found.size();

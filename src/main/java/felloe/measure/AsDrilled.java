@@ -2,6 +2,7 @@ package felloe.measure;
 
 import felloe.geometry.GeometryException;
 import felloe.geometry.Point;
+import felloe.hub.Cure;
 import felloe.hub.DrillingMethod;
 import felloe.hub.FastenerFormula;
 import felloe.hub.HubFit;
@@ -10,6 +11,7 @@ import felloe.hub.HubPractice;
 import felloe.hub.HubSpec;
 import felloe.plate.BadInput;
 import felloe.plate.Basis;
+import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
@@ -60,6 +62,7 @@ public final class AsDrilled {
   }
 
   private AsDrilledResult result() {
+    new KindSlips(measured, meant).refuse(practice, Numbering.FAR);
     List<Point> places = meant.stream().map(Hole::centre).toList();
     SurveyResult survey = Survey.about(places, measured, practice);
     if (!survey.told()) {
@@ -71,13 +74,30 @@ public final class AsDrilled {
     for (int i = 0; i < meant.size(); i++) {
       more.add(bonus(meant.get(i), survey.holes().get(i)));
     }
-    Alignment aligned = Alignment.of(only(found), bolts, only(more), !measuredFromBothEdges());
-    Numbering.check(measured, labels(), only(found), bolts, aligned);
-    List<Point> at = found.stream().map(aligned::of).toList();
+    Alignment all = Alignment.of(only(found), bolts, only(more), !measuredFromBothEdges());
+    Numbering.check(measured, labels(), only(found), bolts, all);
+    List<Integer> odd = odd(survey, all, only(found), bolts);
+    Alignment aligned =
+        odd.isEmpty()
+            ? all
+            : Alignment.laid(
+                without(only(found), odd),
+                without(bolts, odd),
+                without(only(more), odd),
+                all.mirrored());
     List<DrilledHole> holes = new ArrayList<>();
     for (int i = 0; i < meant.size(); i++) {
-      holes.add(drilled(i, survey.holes().get(i), at.get(i)));
+      holes.add(drilled(i, survey.holes().get(i), aligned.of(found.get(i))));
     }
+    List<OddHole> odds = new ArrayList<>();
+    for (int i : odd) {
+      DrilledHole hole = only(holes).get(i);
+      odds.add(new OddHole(hole.meant().label(), hole.at().minus(hole.meant().centre())));
+    }
+    return result(survey, holes, odds);
+  }
+
+  private AsDrilledResult result(SurveyResult survey, List<DrilledHole> holes, List<OddHole> odds) {
     double zone = zone(survey);
     DrillingMethod method =
         new DrillingMethod(
@@ -85,29 +105,81 @@ public final class AsDrilled {
             "as measured; 95 % bounds of the readings counted in the worst case",
             zone,
             Basis.of("measured with a calliper").orElseThrow());
-    Placed placed = fit(new HubFit(hubPractice, method), holes);
+    List<String> odd = odds.stream().map(OddHole::label).toList();
+    Placed placed = fit(new HubFit(hubPractice, method), holes, odd);
     HubFitResult fit = placed.fit();
     double allowance = (hub.positionTolerance() + zone) / 2;
     List<HoleEnlargement> openings =
-        HoleEnlargement.of(fit, holes, allowance, practice.drillStep());
+        HoleEnlargement.of(fit, holes, odd, allowance, practice.drillStep());
+    List<Finding> findings = new DrilledFindings(practice).of(holes, odds);
     return new AsDrilledResult(
-        survey,
-        holes,
+        verdict(survey, holes, placed, findings),
+        odds,
         fit,
-        verdict(survey, holes, placed),
+        openings,
+        cures(fit, openings, odd),
+        findings,
+        holes,
         least(this::fixed),
         least(hole -> FastenerFormula.floatingTolerance(hole.diameter(), screw(hole))),
         bonus,
-        openings,
+        survey,
+        placed.plate(),
         notes(survey, placed));
+  }
+
+  /** Holes that lie elsewhere than the others have them; none when all keep their zones. */
+  private List<Integer> odd(
+      SurveyResult survey, Alignment all, List<Point> found, List<Point> bolts) {
+    List<FoundHole> holes = only(survey.holes());
+    List<Hole> drawn = only(meant);
+    List<Double> reach = new ArrayList<>();
+    List<Point> seen = new ArrayList<>();
+    double floor = 0;
+    boolean keep = true;
+    for (int i = 0; i < drawn.size(); i++) {
+      double zone = fixed(drawn.get(i)) + bonus(drawn.get(i), holes.get(i));
+      double along = drawn.get(i).slot().map(slot -> slot.travel() / 2).orElse(0.0);
+      reach.add(Math.max(zone / 2, practice.even()) + holes.get(i).within() + along);
+      floor = Math.max(floor, holes.get(i).within() / 2);
+      keep &= all.of(found.get(i)).distance(bolts.get(i)) <= reach.get(i);
+      seen.add(all.first().of(found.get(i)));
+    }
+    return keep ? List.of() : OddHoles.of(seen, bolts, reach, floor);
+  }
+
+  private static <T> List<T> without(List<T> all, List<Integer> odd) {
+    List<T> rest = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      if (!odd.contains(i)) {
+        rest.add(all.get(i));
+      }
+    }
+    return rest;
+  }
+
+  /**
+   * What else would mend it: a slot of the odd hole where no drill reaches it alone, or all that
+   * the fit offers where no drill does it at all.
+   */
+  private static List<Cure> cures(
+      HubFitResult fit, List<HoleEnlargement> openings, List<String> odd) {
+    if (openings.isEmpty()) {
+      return fit.cures();
+    }
+    boolean alone = odd.isEmpty() || openings.get(0).opensOnly(odd);
+    return alone || fit.enters()
+        ? List.of()
+        : fit.cures().stream().filter(Cure.Slots.class::isInstance).toList();
   }
 
   /**
    * How the hub meets the plate as drilled.
    *
+   * @param plate as drilled; empty when it is broken
    * @param broken which holes run into each other or out of the plate; empty when none does
    */
-  private record Placed(HubFitResult fit, Optional<String> broken) {}
+  private record Placed(HubFitResult fit, Optional<Plate> plate, Optional<String> broken) {}
 
   private boolean measuredFromBothEdges() {
     boolean across = false;
@@ -161,10 +233,10 @@ public final class AsDrilled {
         hole,
         at,
         diameter,
-        found.size().isPresent(),
-        2 * at.distance(hole.centre()),
+        found.size().map(size -> Reading.COVERAGE * found.sizeError()),
+        2 * at.distance(hole.nearest(at)),
         found.within(),
-        bolt ? fixed(hole) + more : Double.NaN,
+        bolt ? Optional.of(fixed(hole) + more) : Optional.empty(),
         more);
   }
 
@@ -177,7 +249,7 @@ public final class AsDrilled {
     return 2 * most;
   }
 
-  private Placed fit(HubFit fit, List<DrilledHole> drilled) {
+  private Placed fit(HubFit fit, List<DrilledHole> drilled, List<String> odd) {
     List<Hole> holes = new ArrayList<>();
     for (Hole hole : plate.holes()) {
       Optional<Hole> one =
@@ -202,24 +274,30 @@ public final class AsDrilled {
               plate.stock(),
               plate.making(),
               plate.limits(),
-              plate.notes());
-      return new Placed(fit.fit(as, hub), Optional.empty());
+              plate.notes(),
+              plate.joints(),
+              plate.load(),
+              plate.engravings());
+      return new Placed(fit.fit(as, hub, odd), Optional.of(as), Optional.empty());
     } catch (GeometryException overlap) {
       // Then there is no plate to look round in, but the screws can still be laid on the holes.
-      return new Placed(fit.fit(holes, hub), Optional.of(overlap.getMessage()));
+      return new Placed(
+          fit.fit(holes, hub, odd), Optional.empty(), Optional.of(overlap.getMessage()));
     }
   }
 
-  private Verdict verdict(SurveyResult survey, List<DrilledHole> holes, Placed placed) {
+  private Verdict verdict(
+      SurveyResult survey, List<DrilledHole> holes, Placed placed, List<Finding> findings) {
     HubFitResult fit = placed.fit();
-    if (!fit.enters() || placed.broken().isPresent()) {
+    if (!fit.enters() || placed.broken().isPresent() || fit.verdict() == Verdict.FAIL) {
       return Verdict.FAIL;
     }
     boolean sure = fit.worst().orElse(-1.0) >= -ROUNDING;
     boolean keeps = holes.stream().noneMatch(DrilledHole::misses);
     boolean trusted = survey.suspects().isEmpty() && survey.freedom() > 0 && !survey.scattered();
     boolean sized = survey.holes().stream().noneMatch(h -> h.size().isEmpty());
-    return sure && keeps && trusted && sized && !another() ? Verdict.PASS : Verdict.CAUTION;
+    boolean good = fit.verdict() == Verdict.PASS && findings.isEmpty();
+    return sure && keeps && trusted && sized && good && !another() ? Verdict.PASS : Verdict.CAUTION;
   }
 
   /** Whether the readings say that they are of another plate, or of another state of this one. */
@@ -259,7 +337,7 @@ public final class AsDrilled {
     if (survey.scattered()) {
       notes.add("The readings differ more than their plus and minus allows.");
     }
-    if (!fit.enters() && fit.cures().stream().noneMatch(felloe.hub.Cure::works)) {
+    if (!fit.enters() && fit.cures().stream().noneMatch(Cure::works)) {
       notes.add("Scrap: nothing mends it for this hub.");
     }
     return notes;

@@ -7,12 +7,17 @@ import felloe.hub.HubRing;
 import felloe.hub.RigidFit;
 import felloe.hub.RigidFit.Round;
 import felloe.hub.ScrewThread;
+import felloe.hub.SlottedFit;
+import felloe.plate.Hole;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Which holes to open, to which drill, so that all screws enter. Each step opens the one hole whose
- * next drill helps most; none is opened beyond its screw's coarse clearance hole.
+ * Which holes to open, to which drill, so that all screws enter: the odd ones alone if that does
+ * it, else one hole alone, else two, else each step the one hole whose next drill helps most. None
+ * is opened beyond its screw's coarse clearance hole. Each way is the fit run again with the holes
+ * as large as it says.
  *
  * @param all the holes that grow
  * @param clearance room of the tightest screw after that, as measured, mm
@@ -20,7 +25,6 @@ import java.util.List;
  */
 public record HoleEnlargement(List<Opening> all, double clearance, double worst) {
 
-  /** Copies the list. */
   public HoleEnlargement {
     all = List.copyOf(all);
   }
@@ -38,11 +42,15 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
   private static final double ROUNDING = 1e-6;
   private static final int MOST_STEPS = 120;
 
+  /** Up to so many screws all pairs of holes are tried. */
+  private static final int MOST_FOR_PAIRS = 12;
+
   private static final class Bench {
     private final List<Round> screws = new ArrayList<>();
     private final List<ScrewThread> threads = new ArrayList<>();
     private final List<DrilledHole> holes;
     private final double[] sizes;
+    private final double[] largest;
     private final double step;
 
     Bench(HubFitResult fit, List<DrilledHole> holes, double step) {
@@ -55,18 +63,101 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
         }
       }
       sizes = this.holes.stream().mapToDouble(DrilledHole::diameter).toArray();
+      largest = sizes.clone();
+      RigidFit now = fit();
+      for (int s = 0; s < screws.size(); s++) {
+        int hole = now.holes().get(s);
+        largest[hole] = Math.max(sizes[hole], drill(drills(threads.get(s).coarse())));
+      }
     }
 
     RigidFit fit() {
-      List<Round> rounds = new ArrayList<>();
+      List<Hole> opened = new ArrayList<>();
       for (int i = 0; i < sizes.length; i++) {
-        rounds.add(new Round(holes.get(i).at(), sizes[i]));
+        opened.add(holes.get(i).hole().withDiameter(sizes[i]));
       }
-      return RigidFit.of(screws, rounds);
+      return SlottedFit.of(screws, opened);
+    }
+
+    /** The number of the drill that is no larger than this. */
+    private long drills(double size) {
+      return (long) Math.floor(size / step + 1e-6);
+    }
+
+    private double drill(long number) {
+      return Math.rint(number * step * 1e6) / 1e6;
     }
 
     double next(double size) {
-      return Math.rint(Math.floor(size / step + 1 + 1e-6) * step * 1e6) / 1e6;
+      return drill(drills(size) + 1);
+    }
+
+    /** Opens these holes alone, as little as will do; false, and none opened, when that fails. */
+    boolean alone(List<Integer> which, double wanted) {
+      double[] before = sizes.clone();
+      for (int hole : which) {
+        sizes[hole] = largest[hole];
+      }
+      if (fit().clearance() < wanted - ROUNDING) {
+        System.arraycopy(before, 0, sizes, 0, sizes.length);
+        return false;
+      }
+      for (int hole : which) {
+        long low = drills(before[hole]);
+        long high = drills(largest[hole]);
+        while (high - low > 1) {
+          long middle = (low + high) / 2;
+          sizes[hole] = drill(middle);
+          if (fit().clearance() >= wanted - ROUNDING) {
+            high = middle;
+          } else {
+            low = middle;
+          }
+        }
+        sizes[hole] = Math.max(before[hole], drill(high));
+      }
+      return true;
+    }
+
+    /** One hole alone, or two: the way that opens least. */
+    boolean few(int count, double wanted) {
+      double[] before = sizes.clone();
+      double[] best = null;
+      double least = Double.POSITIVE_INFINITY;
+      for (List<Integer> which : choices(count)) {
+        if (alone(which, wanted)) {
+          double grown = 0;
+          for (int i = 0; i < sizes.length; i++) {
+            grown += sizes[i] - before[i];
+          }
+          if (grown < least - ROUNDING) {
+            least = grown;
+            best = sizes.clone();
+          }
+          System.arraycopy(before, 0, sizes, 0, sizes.length);
+        }
+      }
+      if (best != null) {
+        System.arraycopy(best, 0, sizes, 0, sizes.length);
+      }
+      return best != null;
+    }
+
+    private List<List<Integer>> choices(int count) {
+      List<List<Integer>> all = new ArrayList<>();
+      for (int i = 0; i < sizes.length; i++) {
+        if (largest[i] > sizes[i]) {
+          for (int k = i + 1; count == 2 && k < sizes.length; k++) {
+            if (largest[k] > sizes[k]) {
+              all.add(List.of(i, k));
+            }
+          }
+          if (count == 1) {
+            all.add(List.of(i));
+          }
+        }
+      }
+      return all;
     }
 
     /** Opens holes until the tightest screw has so much room; false when no drill does it. */
@@ -82,7 +173,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
           int hole = fit.holes().get(s);
           double old = sizes[hole];
           boolean tight = fit.clearances().get(s) < fit.clearance() + step;
-          if (tight && next(old) <= threads.get(s).coarse() + ROUNDING) {
+          if (tight && next(old) <= largest[hole] + ROUNDING) {
             sizes[hole] = next(old);
             double clearance = fit().clearance();
             if (clearance > most + ROUNDING) {
@@ -99,31 +190,62 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
       }
       return false;
     }
+
+    /** Whether there is any hope: all holes as large as they may be. */
+    boolean hopeless(double wanted) {
+      double[] before = sizes.clone();
+      System.arraycopy(largest, 0, sizes, 0, sizes.length);
+      double most = fit().clearance();
+      System.arraycopy(before, 0, sizes, 0, sizes.length);
+      return most < wanted - ROUNDING;
+    }
   }
 
   /**
    * The ways to open holes, the least first.
    *
+   * @param odd labels of the odd holes
    * @param allowance what the worst case takes from the room, mm
    * @param step of the drills that are to be had, mm
    */
   static List<HoleEnlargement> of(
-      HubFitResult fit, List<DrilledHole> holes, double allowance, double step) {
+      HubFitResult fit, List<DrilledHole> holes, List<String> odd, double allowance, double step) {
     List<HoleEnlargement> ways = new ArrayList<>();
     if (fit.clearance().isEmpty()) {
       return ways;
     }
     for (double wanted : new double[] {0, allowance}) {
-      Bench bench = new Bench(fit, holes, step);
-      if (fit.clearance().get() < wanted - ROUNDING && bench.open(wanted)) {
-        double clearance = bench.fit().clearance();
-        HoleEnlargement way = new HoleEnlargement(opened(bench), clearance, clearance - allowance);
-        if (ways.stream().noneMatch(w -> w.all().equals(way.all()))) {
-          ways.add(way);
-        }
+      if (fit.clearance().get() >= wanted - ROUNDING) {
+        continue;
       }
+      way(new Bench(fit, holes, step), odd, wanted, allowance)
+          .filter(way -> ways.stream().noneMatch(w -> w.all().equals(way.all())))
+          .ifPresent(ways::add);
     }
     return ways;
+  }
+
+  private static Optional<HoleEnlargement> way(
+      Bench bench, List<String> odd, double wanted, double allowance) {
+    if (bench.hopeless(wanted)) {
+      return Optional.empty();
+    }
+    List<Integer> which = new ArrayList<>();
+    for (int i = 0; i < bench.holes.size(); i++) {
+      if (odd.contains(bench.holes.get(i).meant().label())) {
+        which.add(i);
+      }
+    }
+    boolean done =
+        (!which.isEmpty() && bench.alone(which, wanted))
+            || bench.few(1, wanted)
+            || (bench.screws.size() <= MOST_FOR_PAIRS && bench.few(2, wanted))
+            || bench.open(wanted);
+    if (!done) {
+      return Optional.empty();
+    }
+    double clearance = bench.fit().clearance();
+    return Optional.of(new HoleEnlargement(opened(bench), clearance, clearance - allowance));
   }
 
   private static List<Opening> opened(Bench bench) {
@@ -139,5 +261,10 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
       }
     }
     return all;
+  }
+
+  /** Whether it opens no other holes than these. */
+  boolean opensOnly(List<String> labels) {
+    return all.stream().allMatch(opening -> labels.contains(opening.hole()));
   }
 }

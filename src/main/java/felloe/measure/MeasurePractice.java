@@ -18,6 +18,7 @@ import java.io.UncheckedIOException;
  * @param screwUnder how far a real screw may be under its nominal diameter, mm
  * @param threadOver how far a threaded hole may be over its smallest size, as a part of the pitch
  * @param even holes that keep within this of an even ring count as even, mm
+ * @param oversize how far a hole may be over its drawn size before it counts as another drill's, mm
  * @param basis where the figures come from
  */
 public record MeasurePractice(
@@ -27,6 +28,7 @@ public record MeasurePractice(
     double screwUnder,
     double threadOver,
     double even,
+    double oversize,
     Basis basis) {
 
   private static final String RESOURCE = "/felloe/measure-practice.yaml";
@@ -42,10 +44,12 @@ public record MeasurePractice(
     double under = top.length("screw-under").notNegative().required();
     double over = top.number("thread-over").notNegative().required();
     double even = top.length("even").positive().required();
+    double oversize = top.length("oversize").positive().required();
     String basis = top.text("basis").required();
     top.done();
     problems.throwIfAny();
-    return new MeasurePractice(pair, edge, step, under, over, even, Basis.of(basis).orElseThrow());
+    return new MeasurePractice(
+        pair, edge, step, under, over, even, oversize, Basis.of(basis).orElseThrow());
   }
 
   private static YamlTree tree() {

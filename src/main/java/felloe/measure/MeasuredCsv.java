@@ -1,16 +1,23 @@
 package felloe.measure;
 
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
 import felloe.yaml.YamlTree;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * A measured file as a table after RFC 4180 with the columns {@code from,to,over,reads,plus_minus}.
  * The last column may be left out. A row over {@code diameter} has no {@code to}. The holes are
- * those that the rows name. Blank lines and lines that start with {@code #} are passed over.
+ * those that the rows name. Blank lines and lines that start with {@code #} are passed over. A
+ * value may stand in quotation marks; what it holds is then read as it is, commas too.
  *
  * <p>The table is written as the same readings in YAML, line for line, so that both are read by one
  * reader; columns in messages are brought back to those of the table.
@@ -23,102 +30,159 @@ final class MeasuredCsv {
   private final String text;
   private final List<Problem> problems = new ArrayList<>();
   private final List<List<int[]>> columns = new ArrayList<>();
+  private final List<String> lines;
   private int holes;
   private int width = COLUMNS.size();
 
   MeasuredCsv(String name, String text) {
     this.name = name;
     this.text = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    this.lines = this.text.lines().toList();
   }
 
   Measured read() {
-    StringBuilder yaml = new StringBuilder();
-    boolean headed = false;
-    int number = 0;
-    for (String line : text.split("\r\n|\r|\n", -1)) {
-      number++;
+    int last = lines.size() + 1;
+    String[] yaml = new String[last + 1];
+    Arrays.fill(yaml, "");
+    for (int i = 0; i <= last; i++) {
       columns.add(new ArrayList<>());
-      if (!line.isBlank() && !line.startsWith("#")) {
-        if (!headed) {
-          headed = true;
-          head(line, number);
-          yaml.append("readings:");
-        } else {
-          row(line, number, yaml);
-        }
-      }
-      yaml.append('\n');
     }
-    if (!headed) {
+    boolean headed = false;
+    for (Row row : rows()) {
+      if (!headed) {
+        headed = true;
+        head(row);
+        yaml[row.line() - 1] = "readings:";
+      } else {
+        yaml[row.line() - 1] = row(row);
+      }
+    }
+    if (!headed && problems.isEmpty()) {
       problem(1, 1, "", "has no table", "the first line is " + String.join(",", COLUMNS));
     }
     if (headed && problems.isEmpty() && columns.stream().allMatch(List::isEmpty)) {
       problem(1, 1, "", "has no readings", "write a line for each below the columns");
     }
     if (holes > 0) {
-      yaml.append("holes: ").append(holes);
+      yaml[last] = "holes: " + holes;
     }
     if (!problems.isEmpty()) {
       throw new BadInput(problems);
     }
     try {
-      return new MeasuredReader(YamlTree.parse(name, yaml.toString()), holes == 0).read();
+      YamlTree tree = YamlTree.parse(name, String.join("\n", yaml));
+      return new MeasuredReader(tree, holes == 0).read();
     } catch (BadInput bad) {
       throw new BadInput(bad.problems().stream().map(this::back).toList(), bad.more());
     }
   }
 
-  private void head(String line, int number) {
-    List<String> names = List.of(line.replace("\"", "").strip().split("\\s*,\\s*"));
+  /**
+   * A row of the table.
+   *
+   * @param line where it starts, from 1
+   * @param cells without quotes and without blanks round them
+   */
+  private record Row(int line, List<String> cells) {
+    String text() {
+      return String.join(",", cells);
+    }
+  }
+
+  private List<Row> rows() {
+    List<Row> rows = new ArrayList<>();
+    CsvReader<CsvRecord> reader =
+        CsvReader.builder()
+            .commentStrategy(CommentStrategy.SKIP)
+            .skipEmptyLines(true)
+            .trimWhitespacesAroundQuotes(true)
+            .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+            .ofCsvRecord(text);
+    try {
+      for (CsvRecord record : reader) {
+        List<String> cells = record.getFields().stream().map(String::strip).toList();
+        if (cells.size() > 1 || !cells.get(0).isEmpty()) {
+          rows.add(new Row((int) record.getStartingLineNumber(), cells));
+        }
+        if (rows.size() > Measured.MOST_READINGS + 2) {
+          break;
+        }
+      }
+    } catch (CsvParseException odd) {
+      int line = rows.isEmpty() ? 1 : rows.get(rows.size() - 1).line() + 1;
+      problem(
+          line,
+          1,
+          "",
+          "is no table from here on: a quotation mark is not closed, or stands within a value",
+          "take the quotation marks away");
+    }
+    return rows;
+  }
+
+  private void head(Row row) {
+    List<String> names = row.cells();
     if (names.equals(COLUMNS.subList(0, COLUMNS.size() - 1))) {
       width = names.size();
     } else if (!names.equals(COLUMNS)) {
       String wanted = "must be the line of columns " + String.join(",", COLUMNS);
-      problem(number, 1, line, wanted, "write that line at the top");
+      problem(row.line(), 1, row.text(), wanted, "write that line at the top");
     }
   }
 
-  private void row(String line, int number, StringBuilder yaml) {
-    List<String> cells = new ArrayList<>();
-    List<Integer> starts = new ArrayList<>();
-    int at = 0;
-    while (at <= line.length()) {
-      int comma = line.indexOf(',', at);
-      int end = comma < 0 ? line.length() : comma;
-      String cell = line.substring(at, end).strip();
-      if (cell.length() > 1 && cell.startsWith("\"") && cell.endsWith("\"")) {
-        cell = cell.substring(1, cell.length() - 1);
-      }
-      cells.add(cell);
-      starts.add(at + 1);
-      at = end + 1;
-    }
+  /** The row in YAML; empty when it holds no reading. */
+  private String row(Row row) {
+    List<String> cells = row.cells();
+    int number = row.line();
     if (cells.size() != width) {
       String cure =
           "a decimal comma must be a point; leave nothing between two commas where there"
               + " is no value";
-      problem(number, 1, line, "must have " + width + " columns, but has " + cells.size(), cure);
-      return;
+      String wanted = "must have " + width + " columns, but has " + cells.size();
+      problem(number, 1, row.text(), wanted, cure);
+      return "";
     }
+    List<Integer> starts = starts(number, cells.size());
     if (cells.get(0).isEmpty() && cells.get(1).isEmpty() && cells.get(2).equals("holes")) {
       count(cells.get(3), number, starts.get(3));
-      return;
+      return "";
     }
-    StringBuilder row = new StringBuilder(" - {");
+    StringBuilder yaml = new StringBuilder(" - {");
     for (int i = 0; i < cells.size(); i++) {
       String cell = cells.get(i);
       if (!cell.matches("[\\p{L}\\p{N} ./+_-]*")) {
-        problem(number, starts.get(i), cell, "is no value of this table", "check the line");
-        return;
+        String cure =
+            cell.matches("[0-9]+,[0-9]+") ? "a decimal comma must be a point" : "check the line";
+        problem(number, starts.get(i), cell, "is no value of this table", cure);
+        return "";
       }
       if (cell.isEmpty() && i != 3) {
         continue;
       }
-      row.append(i == 0 ? "" : ", ").append(COLUMNS.get(i)).append(": ");
-      columns.get(number - 1).add(new int[] {row.length() + 1, starts.get(i)});
-      row.append(cell);
+      yaml.append(i == 0 ? "" : ", ").append(COLUMNS.get(i)).append(": ");
+      columns.get(number - 1).add(new int[] {yaml.length() + 1, starts.get(i)});
+      yaml.append(cell);
     }
-    yaml.append(row).append('}');
+    return yaml.append('}').toString();
+  }
+
+  /** The column at which each cell of a line starts, for messages; 1 for those on later lines. */
+  private List<Integer> starts(int number, int cells) {
+    String line = number <= lines.size() ? lines.get(number - 1) : "";
+    List<Integer> starts = new ArrayList<>(List.of(1));
+    boolean quoted = false;
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
+      quoted ^= c == '"';
+      if (c == ',' && !quoted) {
+        starts.add(i + 2);
+      }
+    }
+    while (starts.size() < cells) {
+      starts.add(1);
+    }
+    return starts;
   }
 
   private void count(String cell, int number, int column) {

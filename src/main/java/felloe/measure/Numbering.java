@@ -15,7 +15,7 @@ import java.util.List;
 final class Numbering {
 
   /** As far off by their own numbers as no drilling is, mm. */
-  private static final double FAR = 2;
+  static final double FAR = 2;
 
   private static final double BETTER = 0.25;
 

@@ -66,7 +66,7 @@ class MeasureTalkTest {
 
   @Test
   void whatIsWrongIsToldAndAskedAgain() {
-    Run run = talk("\nsix\n\n6\n5.5\n-3\n75.5\n40.5\nq\n");
+    Run run = talk("\nsix\n\n6\n5.5\n-3\n75.5\n75.5\nq\n");
     assertEquals(Exit.WELL, run.code(), run.err());
     assertTrue(run.err().contains("Not taken: 'six' must be a whole number"), run.err());
     assertTrue(run.err().contains("Not taken: '-3' must be more than 0 mm"), run.err());
@@ -96,7 +96,8 @@ class MeasureTalkTest {
             + "  - {from: 1, to: 4, over: outside, reads: 30}\n"
             + "  - {from: 2, to: 5, over: outside, reads: 75.5}\n");
     Run run = Run.of("hub", "measure", file.toString());
-    assertTrue(run.out().contains("contradict each other"), run.out());
-    assertFalse(run.out().contains("on one line"), run.out());
+    assertEquals(Exit.WRONG, run.code());
+    assertTrue(run.err().contains("contradict each other"), run.err());
+    assertFalse(run.err().contains("on one line"), run.err());
   }
 }

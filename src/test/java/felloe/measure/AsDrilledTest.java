@@ -88,7 +88,10 @@ class AsDrilledTest {
     AsDrilledResult one = AsDrilled.of(PLATE, HUB, calliper.measured(), false);
     AsDrilledResult two = AsDrilled.of(PLATE, both, calliper.measured(), false);
     assertEquals(one.fixed(), two.fixed(), 1e-12);
-    assertEquals(one.holes().get(0).tolerance(), two.holes().get(0).tolerance(), 1e-12);
+    assertEquals(
+        one.holes().get(0).tolerance().orElseThrow(),
+        two.holes().get(0).tolerance().orElseThrow(),
+        1e-12);
     assertEquals(Verdict.PASS, two.verdict());
   }
 
@@ -107,8 +110,8 @@ class AsDrilledTest {
    */
   @Test
   void thePatternIsLaidSoThatTheWorstHoleIsOffLeast() {
-    AsDrilledResult result = of(drilled(2, new Point(-0.5, 0.3)), 5.5, false);
-    double most = result.holes().stream().mapToDouble(DrilledHole::position).max().orElseThrow();
+    List<Point> seen = drilled(2, new Point(-0.5, 0.3));
+    double most = 2 * Alignment.of(seen, meant(), false).worst();
     List<Point> holes = new ArrayList<>(meant());
     holes.set(2, holes.get(2).plus(new Point(-0.5, 0.3)));
     Random random = new Random(7);
@@ -190,9 +193,9 @@ class AsDrilledTest {
     AsDrilledResult without = of(drilled(-1, Point.ORIGIN), 5.6, false);
     AsDrilledResult with = of(drilled(-1, Point.ORIGIN), 5.6, true);
     for (int i = 0; i < 6; i++) {
-      assertEquals(without.fixed(), without.holes().get(i).tolerance(), 1e-6);
+      assertEquals(without.fixed(), without.holes().get(i).tolerance().orElseThrow(), 1e-6);
       assertEquals(5.6 - drawn, with.holes().get(i).bonus(), 1e-6);
-      assertEquals(with.fixed() + 5.6 - drawn, with.holes().get(i).tolerance(), 1e-6);
+      assertEquals(with.fixed() + 5.6 - drawn, with.holes().get(i).tolerance().orElseThrow(), 1e-6);
     }
   }
 
@@ -216,9 +219,14 @@ class AsDrilledTest {
       }
       AsDrilledResult with = AsDrilled.of(PLATE, HUB, sized(holes), true);
       double gauge = gauge(holes, drawn - with.fixed());
+      if (!with.odd().isEmpty()) {
+        // Told apart only where no placement keeps all zones.
+        assertTrue(gauge < 0, "seed " + seed + ", run " + run);
+        continue;
+      }
       double most = Double.NEGATIVE_INFINITY;
       for (DrilledHole hole : with.holes()) {
-        most = Math.max(most, (hole.position() - hole.tolerance()) / 2);
+        most = Math.max(most, (hole.position() - hole.tolerance().orElseThrow()) / 2);
       }
       assertEquals(gauge, -most, 2e-3, "seed " + seed + ", run " + run);
       AsDrilledResult without = AsDrilled.of(PLATE, HUB, sized(holes), false);
@@ -301,7 +309,8 @@ class AsDrilledTest {
     Hole hole = PLATE.holes(HoleRole.BOLT).get(0);
     Point off = hole.centre().plus(new Point(0.177, 0.177));
     assertEquals(0.50, 2 * off.distance(hole.centre()), 0.001);
-    DrilledHole moved = new DrilledHole(hole, off, 5.5, true, 0.5, 0, 0.5, 0);
+    DrilledHole moved =
+        new DrilledHole(hole, off, 5.5, Optional.of(0.1), 0.5, 0, Optional.of(0.5), 0);
     assertTrue(moved.keeps());
   }
 

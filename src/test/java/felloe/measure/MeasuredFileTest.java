@@ -232,6 +232,18 @@ class MeasuredFileTest {
     assertTrue(wrong("a.csv", head).get(0).contains("has no readings"));
     assertTrue(wrong("a.csv", "").get(0).contains("has no table"));
     assertTrue(wrong("a.csv", head + "1,{a: b},outside,75,\n").get(0).startsWith("a.csv:2:3: "));
+    // RFC 4180: quoted values, a comma or a line's end in one, and the quotation mark doubled.
+    String quoted = "\"1\",\"4\",\"outside\",\"75.5\",\n";
+    assertEquals(
+        MeasuredFile.parse("a.csv", head + "1,4,outside,75.5,\n").readings().get(0).reads(),
+        MeasuredFile.parse("a.csv", head + quoted).readings().get(0).reads());
+    String comma = wrong("a.csv", head + "1,4,outside,\"75,5\",\n").get(0);
+    assertTrue(comma.startsWith("a.csv:2:13: "), comma);
+    assertTrue(comma.contains("a decimal comma must be a point"), comma);
+    String open = wrong("a.csv", head + "1,4,\"outside,75.5,\n2,5,outside,75.5,\n").get(0);
+    assertTrue(open.startsWith("a.csv:2:1: "), open);
+    String doubled = wrong("a.csv", head + "1,4,\"out\"\"side\",75.5,\n").get(0);
+    assertTrue(doubled.startsWith("a.csv:2:5: "), doubled);
     assertTrue(wrong("a.csv", head + ",,holes,100000,\n").get(0).contains("from 2 to 48"));
   }
 

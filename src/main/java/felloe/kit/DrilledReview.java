@@ -1,0 +1,143 @@
+package felloe.kit;
+
+import felloe.geometry.Numbers;
+import felloe.hub.HubSpec;
+import felloe.joints.JointPlan;
+import felloe.measure.AsDrilledResult;
+import felloe.measure.DrilledHole;
+import felloe.plate.BadInput;
+import felloe.plate.Figure;
+import felloe.plate.Finding;
+import felloe.plate.Limit;
+import felloe.plate.Plate;
+import felloe.plate.Verdict;
+import felloe.review.Review;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reviews a plate as it was drilled like a drawn one: room round its heads, what they bear on, edge
+ * distance, pitch, webs, the screws under load. Told is what is worse than it was drawn.
+ */
+final class DrilledReview {
+
+  private DrilledReview() {}
+
+  /**
+   * What is worse, the worst first.
+   *
+   * @param drawn the findings of the plate as drawn
+   * @param plate as drawn
+   */
+  static List<Finding> of(List<Finding> drawn, Plate plate, HubSpec hub, AsDrilledResult drilled) {
+    List<Finding> all = new ArrayList<>(drilled.findings());
+    all.addAll(drilled.fit().findings());
+    drilled.plate().ifPresent(as -> all.addAll(reviewed(plate, as, hub, drilled)));
+    Map<String, Verdict> before = new HashMap<>();
+    drawn.forEach(f -> before.merge(key(f), f.verdict(), (a, b) -> a.compareTo(b) > 0 ? a : b));
+    return all.stream()
+        .filter(f -> f.verdict() != Verdict.PASS)
+        .filter(f -> f.verdict().compareTo(before.getOrDefault(key(f), Verdict.PASS)) > 0)
+        .sorted(Comparator.comparing(Finding::verdict).reversed())
+        .toList();
+  }
+
+  private static String key(Finding finding) {
+    return finding.rule() + " " + finding.subject();
+  }
+
+  private static List<Finding> reviewed(
+      Plate plate, Plate as, HubSpec hub, AsDrilledResult drilled) {
+    Optional<HubSpec> spec = Optional.of(hub);
+    List<String> drawn = JointPlan.of(plate, spec).unplanned();
+    List<Finding> findings = new ArrayList<>();
+    JointPlan joints;
+    Plate reviewed = as;
+    try {
+      joints = JointPlan.of(as, spec);
+    } catch (BadInput bad) {
+      // A joint that the maker wrote does not go with the holes: told as a finding, and the rest
+      // is reviewed without what he wrote.
+      bad.problems().forEach(p -> findings.add(bearing(drilled, p.wanted() + "; " + p.cure())));
+      reviewed = withoutJoints(as);
+      joints = JointPlan.of(reviewed, spec);
+    }
+    if (findings.isEmpty()) {
+      joints.unplanned().stream()
+          .filter(words -> !drawn.contains(words))
+          .forEach(words -> findings.add(bearing(drilled, words)));
+    }
+    for (Finding finding : Review.of(reviewed, joints, List.of()).findings()) {
+      findings.add(measured(finding));
+    }
+    return findings;
+  }
+
+  /**
+   * What a drawn plate is advised is of no use to a drilled one: the figure is told in its place.
+   */
+  private static Finding measured(Finding f) {
+    String unit = f.figure().unit().isEmpty() ? "" : " " + f.figure().unit();
+    String limit =
+        f.limit()
+            .map(
+                l ->
+                    (l.sense() == Limit.Sense.AT_LEAST ? ", and at least " : ", and at most ")
+                        + Numbers.brief(l.value(), 2)
+                        + unit
+                        + " is wanted")
+            .orElse("");
+    return new Finding(
+        f.rule(),
+        f.why(),
+        f.verdict(),
+        f.subject(),
+        f.figure(),
+        f.limit(),
+        f.at(),
+        f.place(),
+        f.verdict() == Verdict.PASS
+            ? ""
+            : "as drilled it is " + Numbers.brief(f.figure().value(), 2) + unit + limit + ".");
+  }
+
+  private static Finding bearing(AsDrilledResult drilled, String words) {
+    DrilledHole largest =
+        drilled.holes().stream()
+            .max(Comparator.comparingDouble(DrilledHole::diameter))
+            .orElseThrow();
+    return new Finding(
+        "head-bearing",
+        "a head or washer must bear on the plate round its hole",
+        Verdict.FAIL,
+        largest.meant().label() + " as drilled",
+        new Figure("diameter as drilled", largest.diameter(), "mm"),
+        Optional.empty(),
+        Optional.of(largest.at()),
+        largest.meant().place(),
+        words);
+  }
+
+  private static Plate withoutJoints(Plate as) {
+    return new Plate(
+        as.name(),
+        as.title(),
+        as.revision(),
+        as.outline(),
+        as.windows(),
+        as.holes(),
+        as.boltCircles(),
+        as.hub(),
+        as.stock(),
+        as.making(),
+        as.limits(),
+        as.notes(),
+        List.of(),
+        as.load(),
+        as.engravings());
+  }
+}
