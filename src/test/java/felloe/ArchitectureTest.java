@@ -30,6 +30,7 @@ class ArchitectureTest {
       Map.ofEntries(
           Map.entry("geometry", List.of()),
           Map.entry("plate", List.of("geometry")),
+          Map.entry("files", List.of("plate")),
           Map.entry("yaml", List.of("geometry", "plate")),
           Map.entry("shape", List.of("geometry", "plate", "yaml")),
           Map.entry("hub", List.of("geometry", "plate", "yaml")),
@@ -84,8 +85,9 @@ class ArchitectureTest {
                   "layup",
                   "mesh",
                   "load",
-                  "out")),
-          Map.entry("cli", List.of("kit", "plate", "geometry")));
+                  "out",
+                  "files")),
+          Map.entry("cli", List.of("kit", "files", "plate", "geometry")));
 
   private static String room(JavaClass type) {
     String[] parts = type.getPackageName().split("\\.");

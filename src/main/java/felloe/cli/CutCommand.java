@@ -1,6 +1,6 @@
 package felloe.cli;
 
-import felloe.kit.CannotWrite;
+import felloe.files.CannotWrite;
 import felloe.kit.CutAnswer;
 import felloe.kit.CutRequest;
 import felloe.kit.Kit;

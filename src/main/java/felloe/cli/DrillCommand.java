@@ -1,6 +1,6 @@
 package felloe.cli;
 
-import felloe.kit.CannotWrite;
+import felloe.files.CannotWrite;
 import felloe.kit.DrillAnswer;
 import felloe.kit.DrillSheetAnswer;
 import felloe.kit.Kit;

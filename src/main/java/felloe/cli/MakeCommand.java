@@ -1,7 +1,7 @@
 package felloe.cli;
 
+import felloe.files.CannotWrite;
 import felloe.geometry.Numbers;
-import felloe.kit.CannotWrite;
 import felloe.kit.Kit;
 import felloe.kit.KitAnswer;
 import felloe.kit.Sentence;

@@ -1,6 +1,6 @@
 package felloe.cli;
 
-import felloe.kit.CannotWrite;
+import felloe.files.CannotWrite;
 import felloe.kit.Kit;
 import felloe.kit.ShapeSource;
 import felloe.kit.ShowAnswer;

@@ -3,11 +3,9 @@ package felloe.cutting;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Nearest;
 import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -59,14 +57,6 @@ public final class DialectCatalogue {
   }
 
   private static Dialect builtIn(String name) {
-    String resource = FOLDER + name + ".yaml";
-    try (InputStream in = DialectCatalogue.class.getResourceAsStream(resource)) {
-      if (in == null) {
-        throw new IllegalStateException("resource " + resource + " is missing");
-      }
-      return DialectReader.read(YamlTree.read("built-in " + name + ".yaml", in));
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    return DialectReader.read(BuiltIn.tree(FOLDER + name + ".yaml"));
   }
 }

@@ -2,12 +2,10 @@ package felloe.cutting;
 
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
 import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -121,11 +119,7 @@ public final class FeedTable {
 
   /** The program's own figures. Read anew at each call; keep it. */
   public static FeedTable standard() {
-    try (InputStream in = FeedTable.class.getResourceAsStream(RESOURCE)) {
-      return new FeedTable(YamlTree.read("feeds.yaml", in));
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
+    return new FeedTable(BuiltIn.tree(RESOURCE));
   }
 
   /**

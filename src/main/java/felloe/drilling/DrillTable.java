@@ -2,12 +2,10 @@ package felloe.drilling;
 
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
 import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -178,11 +176,7 @@ public final class DrillTable {
 
   /** The program's own figures. Read anew at each call; keep it. */
   public static DrillTable standard() {
-    try (InputStream in = DrillTable.class.getResourceAsStream(RESOURCE)) {
-      return new DrillTable(YamlTree.read("drilling.yaml", in));
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
+    return new DrillTable(BuiltIn.tree(RESOURCE));
   }
 
   /** How holes are made in a material; one without a row of its own takes the first of its kind. */

@@ -5,6 +5,7 @@ import felloe.plate.HubPattern;
 import felloe.plate.HubPatterns;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Nearest;
 import felloe.yaml.YamlTree;
 import java.nio.file.InvalidPathException;
@@ -42,7 +43,7 @@ public final class HubCatalogue implements HubPatterns {
 
   @Override
   public List<String> names() {
-    return Resources.lines(FOLDER + "index.txt");
+    return BuiltIn.lines(FOLDER + "index.txt");
   }
 
   /** Whether a name means a file. */
@@ -86,7 +87,7 @@ public final class HubCatalogue implements HubPatterns {
   public List<HubSpec> all() {
     List<HubSpec> all = new ArrayList<>();
     for (String name : names()) {
-      all.add(HubReader.read(Resources.tree(FOLDER + name + ".yaml")));
+      all.add(HubReader.read(BuiltIn.tree(FOLDER + name + ".yaml")));
     }
     return List.copyOf(all);
   }
@@ -99,7 +100,7 @@ public final class HubCatalogue implements HubPatterns {
     if (!names().contains(name)) {
       return Optional.empty();
     }
-    YamlTree tree = Resources.tree(FOLDER + name + ".yaml");
+    YamlTree tree = BuiltIn.tree(FOLDER + name + ".yaml");
     return Optional.of(HubReader.read(tree));
   }
 

@@ -1,6 +1,7 @@
 package felloe.hub;
 
 import felloe.plate.Basis;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
 import java.util.List;
@@ -35,7 +36,7 @@ public record HubPractice(
   /** The program's own figures. Read anew at each call; keep it. */
   public static HubPractice standard() {
     Problems problems = new Problems();
-    Fields top = Resources.tree(RESOURCE).fields(problems);
+    Fields top = BuiltIn.tree(RESOURCE).fields(problems);
     List<DrillingMethod> drilling = top.list("drilling").atLeast(1).each(HubPractice::method);
     Fields fit = top.group("fit");
     double turn = fit.angle("turn").positive().required();

@@ -1,6 +1,7 @@
 package felloe.hub;
 
 import felloe.plate.Basis;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
 import java.util.ArrayList;
@@ -17,7 +18,7 @@ public final class ScrewThreads {
 
   /** The names, such as {@code M5} or {@code 10-32}, metric ones first, from small to large. */
   public static List<String> names() {
-    return Resources.lines(FOLDER + "index.txt");
+    return BuiltIn.lines(FOLDER + "index.txt");
   }
 
   /** The thread with a name, if it is one of {@link #names}. */
@@ -37,7 +38,7 @@ public final class ScrewThreads {
   private static ScrewThread read(String named) {
     String file = named.toLowerCase(Locale.ROOT).replace('/', '-');
     Problems problems = new Problems();
-    Fields f = Resources.tree(FOLDER + file + ".yaml").fields(problems);
+    Fields f = BuiltIn.tree(FOLDER + file + ".yaml").fields(problems);
     String name = f.text("name").required();
     double diameter = f.length("diameter").positive().required();
     double pitch = f.length("pitch").positive().required();

@@ -8,13 +8,10 @@ import felloe.plate.Joint.Washer;
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
 import felloe.plate.SourcedFigure;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
-import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -111,11 +108,7 @@ public final class Fasteners {
   }
 
   private static Fields top(Problems problems, String name) {
-    try (InputStream in = Fasteners.class.getResourceAsStream(FOLDER + name + ".yaml")) {
-      return YamlTree.read("built-in " + name + ".yaml", in).fields(problems);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    return BuiltIn.tree(FOLDER + name + ".yaml").fields(problems);
   }
 
   private static SourcedFigure based(Fields f, String key, String name, String unit) {

@@ -12,6 +12,7 @@ import felloe.cutting.LeftOver;
 import felloe.drawing.CutPicture;
 import felloe.drawing.CutView;
 import felloe.drawing.Picture;
+import felloe.files.OutFile;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
@@ -58,7 +59,7 @@ final class CutBench {
    * @param job what is told of it
    * @param files what is written
    */
-  record Made(CutJob job, List<KitFile> files) {}
+  record Made(CutJob job, List<OutFile> files) {}
 
   CutBench(CutOrder order, FeedTable feeds) {
     this.order = order;
@@ -131,11 +132,11 @@ final class CutBench {
     }
     About about = about(frame, work.first().cautions());
     String stem = frame.name() + "-" + order.processName();
-    List<KitFile> files = new ArrayList<>();
-    files.add(new KitFile(stem + ".dxf", DxfWriter.write(marked, about)));
-    files.add(new KitFile(stem + ".svg", CutSvgWriter.write(paths, frame.page(paths), about)));
+    List<OutFile> files = new ArrayList<>();
+    files.add(new OutFile(stem + ".dxf", DxfWriter.write(marked, about)));
+    files.add(new OutFile(stem + ".svg", CutSvgWriter.write(paths, frame.page(paths), about)));
     if (order.process() == CutProcess.ROUTER) {
-      files.add(new KitFile(frame.name() + ".nc", program(frame, work, about)));
+      files.add(new OutFile(frame.name() + ".nc", program(frame, work, about)));
     }
     CutFigures told = new CutFigures(order, feeds);
     List<LeftOver> left = leftOvers(work);
@@ -223,10 +224,10 @@ final class CutBench {
     List<String> cautions = CutCautions.of(order.process(), frame.first().stock().material());
     About about = about(frame, cautions);
     String stem = frame.name() + "-" + order.processName() + "-finish-line";
-    List<KitFile> files =
+    List<OutFile> files =
         List.of(
-            new KitFile(stem + ".dxf", DxfWriter.write(lines, about)),
-            new KitFile(stem + ".svg", CutSvgWriter.write(lines, frame.page(lines), about)));
+            new OutFile(stem + ".dxf", DxfWriter.write(lines, about)),
+            new OutFile(stem + ".svg", CutSvgWriter.write(lines, frame.page(lines), about)));
     Note note =
         new Note(
             frame.first().stock().place(),
@@ -279,10 +280,10 @@ final class CutBench {
             circles,
             List.of(),
             List.of());
-    List<KitFile> files =
+    List<OutFile> files =
         List.of(
-            new KitFile(stem + ".dxf", DxfWriter.write(drawing, about)),
-            new KitFile(stem + ".svg", CutSvgWriter.write(drawing, frame.page(drawing), about)),
+            new OutFile(stem + ".dxf", DxfWriter.write(drawing, about)),
+            new OutFile(stem + ".svg", CutSvgWriter.write(drawing, frame.page(drawing), about)),
             picture(stem, view, about));
     return new Made(bare(frame, holes, plan.notes(), plan.cautions()), files);
   }
@@ -360,11 +361,11 @@ final class CutBench {
         lefts);
   }
 
-  private static KitFile picture(String stem, CutView view, About about) {
+  private static OutFile picture(String stem, CutView view, About about) {
     Picture picture = CutPicture.of(view);
     Box page = picture.page();
     double pixels = Math.min(WIDTH, HEIGHT * page.width() / page.height());
-    return new KitFile(
+    return new OutFile(
         stem + ".png",
         PngWriter.write(
             picture.drawing(), page, picture.pen(), (int) Math.max(1, Math.round(pixels)), about));

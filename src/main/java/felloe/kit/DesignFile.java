@@ -1,5 +1,8 @@
 package felloe.kit;
 
+import felloe.files.CannotWrite;
+import felloe.files.Disk;
+import felloe.files.SingleFile;
 import felloe.geometry.Numbers;
 import felloe.load.FigureRange;
 import felloe.load.TriedDesign;
@@ -103,6 +106,8 @@ final class DesignFile {
       text.append(one.fault()).append('\n');
     }
     byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
-    return new LooseFiles(out, disk).write(List.of(new KitFile(name, bytes))).get(0);
+    Path file = out.resolve(name);
+    new SingleFile(file, disk).replace(bytes);
+    return file;
   }
 }

@@ -2,6 +2,9 @@ package felloe.kit;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import felloe.files.CannotWrite;
+import felloe.files.Disk;
+import felloe.files.OutFile;
 import felloe.geometry.Numbers;
 import felloe.load.DesignSpace;
 import felloe.load.FigureRange;
@@ -112,7 +115,7 @@ final class DesignSearch {
   }
 
   private static String digest(byte[] bytes) {
-    return bytes.length == 0 ? "" : new KitFile("read", bytes).sha256();
+    return bytes.length == 0 ? "" : new OutFile("read", bytes).sha256();
   }
 
   /** One search. */

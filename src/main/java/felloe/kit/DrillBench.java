@@ -2,6 +2,12 @@ package felloe.kit;
 
 import felloe.drawing.Stamp;
 import felloe.drilling.DrillingPlan;
+import felloe.files.CannotWrite;
+import felloe.files.Disk;
+import felloe.files.FileSet;
+import felloe.files.OutFile;
+import felloe.files.Transaction;
+import felloe.files.Written;
 import felloe.joints.ClampedPart;
 import felloe.joints.PlannedJoint;
 import felloe.out.MeasuredForm;
@@ -12,14 +18,9 @@ import felloe.plate.Plate;
 import felloe.template.PageSet;
 import felloe.template.Template;
 import felloe.template.TemplateOptions;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /** Makes the drilling sheet and what goes with it. */
 final class DrillBench {
@@ -68,7 +69,7 @@ final class DrillBench {
    *
    * @throws CannotWrite when the disk says no
    */
-  DrillSheetAnswer sheet(Reading.Studied studied, LooseFiles files, Path out) throws CannotWrite {
+  DrillSheetAnswer sheet(Reading.Studied studied, Path out, Disk disk) throws CannotWrite {
     Plate plate = studied.plate();
     KitNames names = new KitNames(plate.name());
     DrillingPlan plan = plan(studied);
@@ -76,20 +77,16 @@ final class DrillBench {
     PageSet pages =
         Template.drilling(
             plate, options, DrillText.of(answer), answer.cautions(), stamp(studied, plan));
-    List<KitFile> made = new ArrayList<>();
-    made.add(new KitFile(names.drill(options.paper().title()), PdfWriter.write(pages)));
-    made.add(new KitFile(names.drillSteps(), StepCsv.write(plan)));
-    Optional<Path> kept = Optional.empty();
+    List<OutFile> made = new ArrayList<>();
+    made.add(new OutFile(names.drill(options.paper().title()), PdfWriter.write(pages)));
+    made.add(new OutFile(names.drillSteps(), StepCsv.write(plan)));
     if (MeasuredForm.has(plan)) {
-      KitFile form = new KitFile(names.measured(), MeasuredForm.write(plate, plan));
-      Path place = OutFolder.resolve(out, form.name());
-      if (isAnother(place, form.bytes())) {
-        kept = Optional.of(place);
-      } else {
-        made.add(form);
-      }
+      made.add(new OutFile(names.measured(), MeasuredForm.write(plate, plan), true));
     }
-    return new DrillSheetAnswer(answer, studied.answer(), files.write(made), kept);
+    FileSet set = KitNames.set("drill", plate, made);
+    Written written = Transaction.into(out, disk).here(set).commit();
+    return new DrillSheetAnswer(
+        answer, studied.answer(), written.files(), written.kept().stream().findFirst());
   }
 
   /** What speaks against drilling: what fails, or that the screws do not enter. */
@@ -97,17 +94,5 @@ final class DrillBench {
     Stamp stamp = Stamp.of(Stamp.Act.DRILL, studied.answer().findings());
     boolean stops = stamp.isNone() && plan.stop().isPresent();
     return stops ? new Stamp(Stamp.Act.DRILL, 0, List.of("misses the hub")) : stamp;
-  }
-
-  /** Whether there is a file that says something else, or that cannot be read. */
-  private static boolean isAnother(Path place, byte[] bytes) {
-    if (!Files.isRegularFile(place, LinkOption.NOFOLLOW_LINKS)) {
-      return false;
-    }
-    try {
-      return Files.size(place) != bytes.length || !Arrays.equals(Files.readAllBytes(place), bytes);
-    } catch (IOException unreadable) {
-      return true;
-    }
   }
 }

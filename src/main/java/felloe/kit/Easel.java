@@ -3,6 +3,7 @@ package felloe.kit;
 import felloe.drawing.Drawing;
 import felloe.drawing.LineType;
 import felloe.drawing.Mark;
+import felloe.files.OutFile;
 import felloe.geometry.Box;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
@@ -43,12 +44,12 @@ final class Easel implements AutoCloseable {
   }
 
   /** Has a file drawn meanwhile. */
-  Future<KitFile> draw(Callable<KitFile> work) {
+  Future<OutFile> draw(Callable<OutFile> work) {
     return hands.submit(work);
   }
 
   /** A file that was asked for, when it is done. */
-  static KitFile done(Future<KitFile> drawn) {
+  static OutFile done(Future<OutFile> drawn) {
     try {
       return drawn.get();
     } catch (ExecutionException failed) {

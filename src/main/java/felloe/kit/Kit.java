@@ -1,10 +1,14 @@
 package felloe.kit;
 
 import felloe.cutting.FeedTable;
+import felloe.files.CannotWrite;
+import felloe.files.Disk;
+import felloe.files.FileSet;
+import felloe.files.OutFile;
+import felloe.files.Transaction;
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubSpec;
 import felloe.kit.KitAnswer.FileLine;
-import felloe.kit.KitFolder.Bundle;
 import felloe.laminate.StackFile;
 import felloe.laminate.StripsFile;
 import felloe.measure.Measured;
@@ -114,7 +118,7 @@ public final class Kit {
     Reading reading = new Reading(folder, Optional.empty());
     DrillBench bench = reading.with(() -> DrillBench.of(paper));
     Reading.Studied studied = reading.all(List.of(shape)).get(0);
-    return bench.sheet(studied, new LooseFiles(out, disk), out);
+    return bench.sheet(studied, out, disk);
   }
 
   /**
@@ -237,9 +241,12 @@ public final class Kit {
       List<ShapeSource> shapes, TemplateRequest templates, Path out, Progress progress)
       throws CannotWrite {
     List<Prepared> kits = prepare(shapes, templates, progress);
-    List<Bundle> bundles =
-        kits.stream().map(kit -> new Bundle(kit.plate().name(), kit.files())).toList();
-    new KitFolder(out, disk).write(bundles);
+    Transaction transaction = Transaction.into(out, disk);
+    for (Prepared kit : kits) {
+      transaction =
+          transaction.folder(kit.plate().name(), KitNames.set("make", kit.plate(), kit.files()));
+    }
+    transaction.commit();
     return kits.stream()
         .map(
             kit ->
@@ -283,13 +290,20 @@ public final class Kit {
     Reading reading = new Reading(folder, Optional.empty());
     Workshop workshop = reading.with(() -> Workshop.of(templates));
     List<Reading.Studied> studied = reading.all(shapes);
-    List<KitFile> files = new ArrayList<>();
+    List<FileSet> sets = new ArrayList<>();
     if (printCheck) {
-      files.add(workshop.printCheck());
+      OutFile sheet = workshop.printCheck();
+      sets.add(new FileSet(sheet.name(), "", List.of(sheet)));
     }
-    reading.each(studied, plate -> files.addAll(workshop.templates(plate.answer())));
-    List<Path> written = new LooseFiles(out, disk).write(files);
-    return new TemplateAnswer(written, studied.stream().map(Reading.Studied::answer).toList());
+    reading.each(
+        studied,
+        one -> sets.add(KitNames.set("template", one.plate(), workshop.templates(one.answer()))));
+    Transaction transaction = Transaction.into(out, disk);
+    for (FileSet set : sets) {
+      transaction = transaction.here(set);
+    }
+    return new TemplateAnswer(
+        transaction.commit().files(), studied.stream().map(Reading.Studied::answer).toList());
   }
 
   /**
@@ -319,8 +333,17 @@ public final class Kit {
     } else {
       reading.each(studied, one -> made.add(bench.plate(one.plate())));
     }
-    List<KitFile> files = made.stream().flatMap(one -> one.files().stream()).toList();
-    List<Path> written = new LooseFiles(out, disk).write(files);
+    String set = "cut-" + order.processName() + (order.compensates() ? "" : "-uncompensated");
+    Transaction transaction = Transaction.into(out, disk);
+    for (int i = 0; i < made.size(); i++) {
+      Plate plate = studied.get(i).plate();
+      transaction =
+          transaction.here(
+              order.sheet().isPresent()
+                  ? new FileSet(set + "-sheet", "", made.get(i).files())
+                  : KitNames.set(set, plate, made.get(i).files()));
+    }
+    List<Path> written = transaction.commit().files();
     List<CutJob> jobs = new ArrayList<>();
     int from = 0;
     for (CutBench.Made one : made) {
@@ -338,11 +361,12 @@ public final class Kit {
   public Path picture(ShapeSource shape, Path out) throws CannotWrite {
     Reading.Studied studied = new Reading(folder, Optional.empty()).all(List.of(shape)).get(0);
     Plate plate = studied.plate();
-    KitFile file =
-        new KitFile(
+    OutFile file =
+        new OutFile(
             new KitNames(plate.name()).picture(),
             Workshop.picture(plate, studied.answer().findings()));
-    return new LooseFiles(out, disk).write(List.of(file)).get(0);
+    FileSet set = KitNames.set("show", plate, List.of(file));
+    return Transaction.into(out, disk).here(set).commit().files().get(0);
   }
 
   /**

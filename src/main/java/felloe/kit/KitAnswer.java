@@ -1,5 +1,6 @@
 package felloe.kit;
 
+import felloe.files.OutFile;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
 import java.nio.file.Path;
@@ -31,7 +32,7 @@ public record KitAnswer(
    * @param sha256 its digest, 64 hexadecimal digits
    */
   public record FileLine(String name, int bytes, String sha256) {
-    static FileLine of(KitFile file) {
+    static FileLine of(OutFile file) {
       return new FileLine(file.name(), file.bytes().length, file.sha256());
     }
   }

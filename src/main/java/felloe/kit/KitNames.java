@@ -1,13 +1,15 @@
 package felloe.kit;
 
-import java.util.Set;
+import felloe.files.FileSet;
+import felloe.files.OutFile;
+import felloe.plate.Plate;
+import java.nio.file.Path;
+import java.util.List;
 
 /** What the files of a kit are called. */
 final class KitNames {
 
   private static final String TEMPLATE = "-template-";
-  private static final Set<String> ENDINGS =
-      Set.of(".svg", ".dxf", ".nc", ".png", "-plot.pdf", "-holes.csv", "-report.json");
 
   private final String name;
 
@@ -64,20 +66,13 @@ final class KitNames {
     return name + "-measured.yaml";
   }
 
-  static String printCheck(String paper) {
-    return "print-check-" + paper + ".pdf";
+  /** A set of files that were made from a plate, by the name of the shape file as it is written. */
+  static FileSet set(String set, Plate plate, List<OutFile> files) {
+    Path name = Path.of(plate.stock().place().file()).getFileName();
+    return new FileSet(set, name == null ? "" : name.toString(), files);
   }
 
-  /** Whether a kit of this plate has, or once had, a file of that name. */
-  boolean owns(String file) {
-    if (!file.startsWith(name)) {
-      return false;
-    }
-    String ending = file.substring(name.length());
-    boolean template =
-        ending.startsWith(TEMPLATE)
-            && ending.endsWith(".pdf")
-            && ending.length() > TEMPLATE.length() + 4;
-    return template || ENDINGS.contains(ending);
+  static String printCheck(String paper) {
+    return "print-check-" + paper + ".pdf";
   }
 }

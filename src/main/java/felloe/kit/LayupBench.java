@@ -1,10 +1,12 @@
 package felloe.kit;
 
 import felloe.drawing.Cautions;
+import felloe.files.CannotWrite;
+import felloe.files.Disk;
+import felloe.files.Transaction;
 import felloe.layup.LayupPlan;
 import felloe.plate.BadInput;
 import felloe.plate.LayupWish;
-import felloe.plate.MaterialKind;
 import felloe.plate.Plate;
 import felloe.shape.Materials;
 import felloe.yaml.Problems;
@@ -45,7 +47,10 @@ final class LayupBench {
     boolean laidUp = laidUp(plate, request);
     List<Path> files =
         out.isPresent() && laidUp
-            ? new LooseFiles(out.get(), disk).write(new LayupSheet(plan).files(order.paper()))
+            ? Transaction.into(out.get(), disk)
+                .here(KitNames.set("layup", plate, new LayupSheet(plan).files(order.paper())))
+                .commit()
+                .files()
             : List.of();
     LayupSections sections = new LayupSections(plan);
     List<LayupSection> told = new ArrayList<>();
@@ -91,9 +96,6 @@ final class LayupBench {
             || wish.cloth().isPresent()
             || wish.plies().isPresent()
             || wish.angles().isPresent();
-    boolean own =
-        plate.stock().material().kind() == MaterialKind.LAMINATE
-            && !plate.stock().material().name().endsWith("-sheet");
-    return asked || own;
+    return asked || plate.stock().material().laidUp();
   }
 }

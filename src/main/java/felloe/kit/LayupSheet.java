@@ -15,6 +15,7 @@ import felloe.drawing.RollPicture;
 import felloe.drawing.RollView;
 import felloe.drawing.StackPicture;
 import felloe.drawing.StackView;
+import felloe.files.OutFile;
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
 import felloe.layup.LayupPlan;
@@ -40,13 +41,13 @@ final class LayupSheet {
   }
 
   /** The pages as a PDF file, and the pictures as SVG files. */
-  List<KitFile> files(Paper paper) {
+  List<OutFile> files(Paper paper) {
     String name = plate.name();
-    List<KitFile> files = new ArrayList<>();
-    files.add(new KitFile(name + "-layup-" + paper.title() + ".pdf", pages(paper)));
-    files.add(new KitFile(name + "-stack.svg", svg(StackPicture.of(stack()), "stack")));
-    files.add(new KitFile(name + "-cloth.svg", svg(RollPicture.of(roll()), "cloth")));
-    files.add(new KitFile(name + "-blank.svg", svg(BlankPicture.of(blank()), "blank")));
+    List<OutFile> files = new ArrayList<>();
+    files.add(new OutFile(name + "-layup-" + paper.title() + ".pdf", pages(paper)));
+    files.add(new OutFile(name + "-stack.svg", svg(StackPicture.of(stack()), "stack")));
+    files.add(new OutFile(name + "-cloth.svg", svg(RollPicture.of(roll()), "cloth")));
+    files.add(new OutFile(name + "-blank.svg", svg(BlankPicture.of(blank()), "blank")));
     return files;
   }
 

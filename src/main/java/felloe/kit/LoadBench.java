@@ -1,5 +1,8 @@
 package felloe.kit;
 
+import felloe.files.CannotWrite;
+import felloe.files.Disk;
+import felloe.files.Transaction;
 import felloe.geometry.Numbers;
 import felloe.hub.HubFitResult;
 import felloe.hub.HubSpec;
@@ -74,7 +77,10 @@ final class LoadBench {
     LoadAnswer answer = LoadAnswer.of(plan, ScrewUse.of(plan, joints), seconds);
     return out.isPresent()
         ? answer.with(
-            new LooseFiles(out.get(), disk).write(new LoadSheet(answer).files(order.paper())))
+            Transaction.into(out.get(), disk)
+                .here(KitNames.set("load", plate, new LoadSheet(answer).files(order.paper())))
+                .commit()
+                .files())
         : answer;
   }
 

@@ -7,6 +7,7 @@ import felloe.drawing.LoadView;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
 import felloe.drawing.Picture;
+import felloe.files.OutFile;
 import felloe.load.LoadPlan;
 import felloe.out.About;
 import felloe.out.PdfWriter;
@@ -33,9 +34,9 @@ final class LoadSheet {
   }
 
   /** A picture of each case as SVG, that of the worst as PNG, and the pages as PDF. */
-  List<KitFile> files(Paper paper) {
+  List<OutFile> files(Paper paper) {
     String stem = plate.name() + "-load";
-    List<KitFile> files = new ArrayList<>();
+    List<OutFile> files = new ArrayList<>();
     List<LoadView> views = new ArrayList<>();
     for (LoadPlan.Judged one : answer.plan().cases()) {
       LoadView view = maps.view(one);
@@ -43,18 +44,18 @@ final class LoadSheet {
       Picture picture = LoadPicture.of(view);
       About about = about(view);
       files.add(
-          new KitFile(
+          new OutFile(
               stem + "-" + one.field().load().name() + ".svg",
               SvgWriter.write(picture.drawing(), picture.page(), picture.pen(), about)));
     }
     LoadView worst = views.get(worst());
     Picture picture = LoadPicture.of(worst);
     files.add(
-        new KitFile(
+        new OutFile(
             stem + ".png",
             PngWriter.write(
                 picture.drawing(), picture.page(), picture.pen(), PIXELS, about(worst))));
-    files.add(new KitFile(stem + "-" + paper.title() + ".pdf", pages(views, paper)));
+    files.add(new OutFile(stem + "-" + paper.title() + ".pdf", pages(views, paper)));
     return files;
   }
 

@@ -3,6 +3,7 @@ package felloe.kit;
 import felloe.cutting.CutCautions;
 import felloe.cutting.CutProcess;
 import felloe.cutting.FeedTable;
+import felloe.files.OutFile;
 import felloe.geometry.GeometryException;
 import felloe.out.About;
 import felloe.out.CutDrawing;
@@ -23,7 +24,7 @@ import java.util.Optional;
  * @param files what there is
  * @param lacks why something is missing
  */
-record MachineFiles(List<KitFile> files, Optional<String> lacks) {
+record MachineFiles(List<OutFile> files, Optional<String> lacks) {
 
   static MachineFiles of(Plate plate, Verdict verdict) {
     if (verdict == Verdict.FAIL) {
@@ -33,9 +34,9 @@ record MachineFiles(List<KitFile> files, Optional<String> lacks) {
     }
     KitNames names = new KitNames(plate.name());
     List<String> cautions = CutCautions.of(CutProcess.ROUTER, plate.stock().material());
-    List<KitFile> files = new ArrayList<>();
+    List<OutFile> files = new ArrayList<>();
     About lines = about(plate, "finish lines", cautions);
-    files.add(new KitFile(names.dxf(), DxfWriter.write(CutDrawing.finish(plate), lines)));
+    files.add(new OutFile(names.dxf(), DxfWriter.write(CutDrawing.finish(plate), lines)));
     try {
       CutOrder order = CutOrder.of(CutRequest.of("router"), Path.of(""));
       FeedTable feeds = FeedTable.standard();
@@ -43,7 +44,7 @@ record MachineFiles(List<KitFile> files, Optional<String> lacks) {
       CutWork work = CutWork.of(one, List.of(), order, order.width(one, feeds), feeds);
       About about = about(plate, "router", cautions);
       byte[] program = CutBench.program(one, CutBench.HUB_AXIS, work, about, order);
-      files.add(new KitFile(names.program(), program));
+      files.add(new OutFile(names.program(), program));
       return new MachineFiles(files, Optional.empty());
     } catch (BadInput unsuited) {
       return without(
@@ -60,7 +61,7 @@ record MachineFiles(List<KitFile> files, Optional<String> lacks) {
     }
   }
 
-  private static MachineFiles without(List<KitFile> files, String why) {
+  private static MachineFiles without(List<OutFile> files, String why) {
     return new MachineFiles(files, Optional.of("no router program: " + why));
   }
 

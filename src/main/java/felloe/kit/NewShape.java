@@ -3,11 +3,8 @@ package felloe.kit;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Nearest;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Shape files to start from, one for each outline family. */
@@ -38,13 +35,6 @@ public final class NewShape {
               "is not a family of outlines",
               near + "known: " + String.join(", ", FAMILIES)));
     }
-    try (InputStream in = NewShape.class.getResourceAsStream("/felloe/new/" + family + ".yaml")) {
-      if (in == null) {
-        throw new IllegalStateException("resource of family " + family + " is missing");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
+    return BuiltIn.text("/felloe/new/" + family + ".yaml");
   }
 }

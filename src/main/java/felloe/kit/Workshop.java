@@ -6,6 +6,7 @@ import felloe.drawing.Page;
 import felloe.drawing.Picture;
 import felloe.drawing.PictureDrawing;
 import felloe.drawing.Stamp;
+import felloe.files.OutFile;
 import felloe.geometry.Box;
 import felloe.out.About;
 import felloe.out.FindingsJson;
@@ -63,41 +64,41 @@ final class Workshop {
     CheckAnswer check = studied.answer();
     Stamp stamp = Stamp.of(Stamp.Act.CUT, check.findings());
     KitNames names = new KitNames(plate.name());
-    Future<KitFile> drawing = easel.draw(() -> new KitFile(names.svg(), drawing(plate, stamp)));
-    Future<KitFile> picture =
-        easel.draw(() -> new KitFile(names.picture(), picture(plate, check.findings())));
+    Future<OutFile> drawing = easel.draw(() -> new OutFile(names.svg(), drawing(plate, stamp)));
+    Future<OutFile> picture =
+        easel.draw(() -> new OutFile(names.picture(), picture(plate, check.findings())));
     PageSet tiled = Template.pages(plate, options, stamp);
-    KitFile template = new KitFile(names.template(options.paper().title()), PdfWriter.write(tiled));
-    KitFile plot = new KitFile(names.plot(), plot(plate, stamp));
-    KitFile holes = new KitFile(names.holes(), HoleCsv.write(plate));
-    List<KitFile> files =
+    OutFile template = new OutFile(names.template(options.paper().title()), PdfWriter.write(tiled));
+    OutFile plot = new OutFile(names.plot(), plot(plate, stamp));
+    OutFile holes = new OutFile(names.holes(), HoleCsv.write(plate));
+    List<OutFile> files =
         new ArrayList<>(List.of(Easel.done(drawing), template, plot, holes, Easel.done(picture)));
     MachineFiles machine = MachineFiles.of(plate, check.verdict());
     files.addAll(machine.files());
     Pages pages = Pages.of(tiled);
-    files.add(new KitFile(names.report(), report(check, pages, machine, files)));
+    files.add(new OutFile(names.report(), report(check, pages, machine, files)));
     return new Prepared(plate, List.copyOf(files), pages, check, machine.lacks());
   }
 
   /** The templates of a plate alone. */
-  List<KitFile> templates(CheckAnswer check) {
+  List<OutFile> templates(CheckAnswer check) {
     Plate plate = check.plate();
     Stamp stamp = Stamp.of(Stamp.Act.CUT, check.findings());
     KitNames names = new KitNames(plate.name());
     PageSet tiled = Template.pages(plate, options, stamp);
     return List.of(
-        new KitFile(names.template(options.paper().title()), PdfWriter.write(tiled)),
-        new KitFile(names.plot(), plot(plate, stamp)),
-        new KitFile(names.svg(), drawing(plate, stamp)));
+        new OutFile(names.template(options.paper().title()), PdfWriter.write(tiled)),
+        new OutFile(names.plot(), plot(plate, stamp)),
+        new OutFile(names.svg(), drawing(plate, stamp)));
   }
 
   /** The sheet that proves a printer's scale before paper is spent. */
-  KitFile printCheck() {
+  OutFile printCheck() {
     String paper = options.paper().title();
     Page sheet =
         CheckSheet.of(options.paper(), options.margin(), options.bars(), options.barsPlace());
     byte[] pdf = PdfWriter.write(List.of(sheet), "Print check, " + paper);
-    return new KitFile(KitNames.printCheck(paper), pdf);
+    return new OutFile(KitNames.printCheck(paper), pdf);
   }
 
   /**
@@ -150,7 +151,7 @@ final class Workshop {
         Cautions.all(plate.stock().material().kind()));
   }
 
-  private byte[] report(CheckAnswer check, Pages pages, MachineFiles machine, List<KitFile> files) {
+  private byte[] report(CheckAnswer check, Pages pages, MachineFiles machine, List<OutFile> files) {
     Plate plate = check.plate();
     Json.Members review = FindingsJson.of(AnswerJson.withoutFolders(check.findings()));
     Json report =
@@ -189,7 +190,7 @@ final class Workshop {
         plate.load());
   }
 
-  private static Json file(KitFile file) {
+  private static Json file(OutFile file) {
     return Json.object()
         .with("name", file.name())
         .with("bytes", file.bytes().length)

@@ -3,7 +3,6 @@ package felloe.layup;
 import felloe.plate.BadInput;
 import felloe.plate.LaidSheet;
 import felloe.plate.LayupWish;
-import felloe.plate.MaterialKind;
 import felloe.plate.Note;
 import felloe.plate.Plate;
 import felloe.plate.Stock;
@@ -15,8 +14,7 @@ public final class LaidUp {
 
   /** Whether a stock is laid up by the maker, and not bought. */
   public static boolean is(Stock stock) {
-    return stock.material().kind() == MaterialKind.LAMINATE
-        && !stock.material().name().endsWith("-sheet");
+    return stock.material().laidUp();
   }
 
   /**

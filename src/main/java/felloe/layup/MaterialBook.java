@@ -4,11 +4,9 @@ import felloe.plate.BadInput;
 import felloe.plate.Prices;
 import felloe.plate.Problem;
 import felloe.plate.Requested;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Nearest;
 import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
@@ -97,11 +95,7 @@ public record MaterialBook(
   public static MaterialBook builtIn() {
     Builder builder = new Builder();
     for (String file : FILES) {
-      try (InputStream in = MaterialBook.class.getResourceAsStream(FOLDER + file)) {
-        MaterialReader.read(YamlTree.read("built-in " + file, in), builder);
-      } catch (IOException failure) {
-        throw new UncheckedIOException(failure);
-      }
+      MaterialReader.read(BuiltIn.tree(FOLDER + file), builder);
     }
     return builder.build();
   }

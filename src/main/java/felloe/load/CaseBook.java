@@ -2,12 +2,9 @@ package felloe.load;
 
 import felloe.plate.MaterialKind;
 import felloe.plate.SourcedFigure;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
-import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -73,12 +70,8 @@ public final class CaseBook {
    * @throws felloe.plate.BadInput when it is damaged
    */
   public static CaseBook builtIn() {
-    try (InputStream in = CaseBook.class.getResourceAsStream(RESOURCE)) {
-      Problems problems = new Problems();
-      return new CaseBook(YamlTree.read("built-in cases.yaml", in).fields(problems), problems);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    Problems problems = new Problems();
+    return new CaseBook(BuiltIn.tree(RESOURCE).fields(problems), problems);
   }
 
   private static SourcedFigure figure(Fields top, String key, String name, String unit) {

@@ -1,13 +1,10 @@
 package felloe.load;
 
 import felloe.plate.SourcedFigure;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
-import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -69,12 +66,8 @@ final class StockBook {
    * @throws felloe.plate.BadInput when it is damaged
    */
   static StockBook builtIn() {
-    try (InputStream in = StockBook.class.getResourceAsStream(RESOURCE)) {
-      Problems problems = new Problems();
-      return new StockBook(YamlTree.read("built-in stock.yaml", in).fields(problems), problems);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    Problems problems = new Problems();
+    return new StockBook(BuiltIn.tree(RESOURCE).fields(problems), problems);
   }
 
   /** The material of a name, if there is one. */

@@ -1,12 +1,9 @@
 package felloe.measure;
 
 import felloe.plate.Basis;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
-import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 
 /**
  * Figures that measuring needs and that no drawing states, from the resource {@code
@@ -36,7 +33,7 @@ public record MeasurePractice(
   /** The program's own figures. Read anew at each call; keep it. */
   public static MeasurePractice standard() {
     Problems problems = new Problems();
-    Fields top = tree().fields(problems);
+    Fields top = BuiltIn.tree(RESOURCE).fields(problems);
     Fields plusMinus = top.group("plus-minus");
     double pair = plusMinus.length("calliper").positive().required();
     double edge = plusMinus.length("edge").positive().required();
@@ -50,16 +47,5 @@ public record MeasurePractice(
     problems.throwIfAny();
     return new MeasurePractice(
         pair, edge, step, under, over, even, oversize, Basis.of(basis).orElseThrow());
-  }
-
-  private static YamlTree tree() {
-    try (InputStream in = MeasurePractice.class.getResourceAsStream(RESOURCE)) {
-      if (in == null) {
-        throw new IllegalStateException("resource " + RESOURCE + " is missing");
-      }
-      return YamlTree.read("built-in measure-practice.yaml", in);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
   }
 }

@@ -10,8 +10,10 @@ import felloe.geometry.Numbers;
  * @param kind its family
  * @param density g/cm³
  * @param basis where the density comes from
+ * @param laidUp whether the maker lays it up of cloth and resin; else it is bought as a sheet
  */
-public record Material(String name, String title, MaterialKind kind, double density, String basis) {
+public record Material(
+    String name, String title, MaterialKind kind, double density, String basis, boolean laidUp) {
 
   /** The basis of a density that the maker wrote. */
   public static final String OWN = "the shape file";
@@ -28,5 +30,10 @@ public record Material(String name, String title, MaterialKind kind, double dens
    */
   public Material {
     Numbers.positive("density", density);
+  }
+
+  /** A material that is bought as a sheet. */
+  public Material(String name, String title, MaterialKind kind, double density, String basis) {
+    this(name, title, kind, density, basis, false);
   }
 }

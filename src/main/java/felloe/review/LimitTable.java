@@ -1,12 +1,10 @@
 package felloe.review;
 
 import felloe.plate.Limit;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
 import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -45,11 +43,7 @@ final class LimitTable {
   private final Map<String, Double> figures = new LinkedHashMap<>();
 
   private static LimitTable read() {
-    try (InputStream in = LimitTable.class.getResourceAsStream(RESOURCE)) {
-      return new LimitTable(YamlTree.read("limits.yaml", in));
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
+    return new LimitTable(BuiltIn.tree(RESOURCE));
   }
 
   LimitTable(YamlTree tree) {

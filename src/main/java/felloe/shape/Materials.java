@@ -2,12 +2,9 @@ package felloe.shape;
 
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
-import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -27,7 +24,8 @@ public final class Materials {
       MaterialKind kind = f.oneOf("kind", MaterialKind.class).required();
       double density = f.number("density").positive().required();
       String basis = f.longText("basis").required();
-      f.build(() -> new Material(name, title, kind, density, basis))
+      boolean laidUp = f.bool("laid-up").or(false);
+      f.build(() -> new Material(name, title, kind, density, basis, laidUp))
           .ifPresent(material -> byName.put(name, material));
     }
     top.done();
@@ -40,12 +38,8 @@ public final class Materials {
    * @throws felloe.plate.BadInput when the data is damaged
    */
   public static Materials builtIn() {
-    try (InputStream in = Materials.class.getResourceAsStream(RESOURCE)) {
-      Problems problems = new Problems();
-      return new Materials(YamlTree.read("materials.yaml", in).fields(problems), problems);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    Problems problems = new Problems();
+    return new Materials(BuiltIn.tree(RESOURCE).fields(problems), problems);
   }
 
   /** The material with a name, if there is one. */

@@ -45,7 +45,15 @@ final class StockReader {
 
   private static Material own(Material material, Optional<Double> density) {
     return density
-        .map(d -> new Material(material.name(), material.title(), material.kind(), d, Material.OWN))
+        .map(
+            d ->
+                new Material(
+                    material.name(),
+                    material.title(),
+                    material.kind(),
+                    d,
+                    Material.OWN,
+                    material.laidUp()))
         .orElse(material);
   }
 

@@ -57,7 +57,7 @@ class DocsRunTest {
     assertEquals(0, run.code(), run.err());
     Set<String> named = new TreeSet<>();
     for (String line : DocsPage.of("README.md").lines()) {
-      Matcher file = Pattern.compile("\\| `(heron[^`]*)` \\|.*").matcher(line);
+      Matcher file = Pattern.compile("\\| `((?:heron|felloe)[^`]*)` \\|.*").matcher(line);
       if (file.matches()) {
         named.add(file.group(1));
       }

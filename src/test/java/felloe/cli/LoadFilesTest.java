@@ -135,7 +135,7 @@ class LoadFilesTest {
     Files.writeString(folder.resolve("taken"), "a file");
     assertEquals(3, load("taken").code());
     try (Stream<Path> all = Files.list(folder)) {
-      assertEquals(2, all.count());
+      assertEquals(2, all.filter(file -> !Run.isList(file)).count());
     }
   }
 }

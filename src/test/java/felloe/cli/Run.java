@@ -15,6 +15,11 @@ import java.nio.file.Path;
  */
 record Run(int code, String out, String err) {
 
+  /** Whether a file is the list of files that stands in every folder that is written to. */
+  static boolean isList(Path file) {
+    return file.endsWith("felloe-files.txt");
+  }
+
   static Run of(String... args) {
     return of(Path.of(""), false, args);
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.files.CannotWrite;
 import felloe.load.TriedDesign;
 import felloe.plate.BadInput;
 import java.io.IOException;

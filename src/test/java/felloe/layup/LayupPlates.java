@@ -43,7 +43,13 @@ final class LayupPlates {
         List.of(),
         Optional.empty(),
         new Stock(
-            material("carbon-laminate", MaterialKind.LAMINATE, 1.44),
+            new Material(
+                "carbon-laminate",
+                "carbon-laminate",
+                MaterialKind.LAMINATE,
+                1.44,
+                "for the test",
+                true),
             thickness,
             Optional.empty(),
             Face.FRONT,

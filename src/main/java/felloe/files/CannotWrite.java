@@ -1,4 +1,4 @@
-package felloe.kit;
+package felloe.files;
 
 import felloe.plate.Place;
 
@@ -11,7 +11,7 @@ public final class CannotWrite extends Exception {
   private static final long serialVersionUID = 1L;
 
   /** A path and why, as the rest of a sentence about it: {@code is a file, not a folder}. */
-  CannotWrite(String path, String why, String cure) {
+  public CannotWrite(String path, String why, String cure) {
     super(line(path, why, cure), null, false, false);
   }
 

@@ -1,4 +1,4 @@
-package felloe.kit;
+package felloe.files;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -38,6 +38,9 @@ final class OutFolder {
         disk.createFolder(p);
         folder.made.add(p);
       } catch (FileAlreadyExistsException inTheWay) {
+        if (Files.isDirectory(p)) {
+          continue;
+        }
         folder.giveUp();
         throw new CannotWrite(
             out.toString(),

@@ -1,4 +1,4 @@
-package felloe.kit;
+package felloe.files;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -9,21 +9,27 @@ import java.util.HexFormat;
  *
  * @param name its name, without folders
  * @param bytes all of it; not to be changed
+ * @param form whether it is a form to type into: once something is typed it is left as it is
  */
-public record KitFile(String name, byte[] bytes) {
+public record OutFile(String name, byte[] bytes, boolean form) {
 
   /**
    * Checks what can be checked at once: that the file is not empty and begins as its kind must.
    *
    * @throws IllegalStateException when it does not: then a writer is broken
    */
-  public KitFile {
-    if (name.isEmpty() || name.indexOf('/') >= 0 || name.indexOf('\\') >= 0) {
+  public OutFile {
+    if (name.isEmpty() || name.chars().anyMatch(c -> c < ' ' || c == '/' || c == '\\')) {
       throw new IllegalArgumentException("not a file's name: " + name);
     }
     if (bytes.length == 0 || !startsRight(name, bytes)) {
       throw new IllegalStateException(name + " was made wrong: " + bytes.length + " bytes");
     }
+  }
+
+  /** A file that is not a form. */
+  public OutFile(String name, byte[] bytes) {
+    this(name, bytes, false);
   }
 
   private static boolean startsRight(String name, byte[] bytes) {
@@ -48,6 +54,10 @@ public record KitFile(String name, byte[] bytes) {
 
   /** The SHA-256 digest of its bytes, 64 hexadecimal digits. */
   public String sha256() {
+    return sha256(bytes);
+  }
+
+  static String sha256(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {
