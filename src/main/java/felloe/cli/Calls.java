@@ -1,11 +1,12 @@
 package felloe.cli;
 
-import felloe.kit.CheckAnswer;
-import felloe.kit.ShapeSource;
+import felloe.document.Phrase;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
 import felloe.plate.Verdict;
+import felloe.service.ShapeSource;
+import felloe.service.Study;
 import java.util.List;
 import picocli.CommandLine.ParseResult;
 
@@ -34,15 +35,15 @@ final class Calls {
    * @param what was written, such as {@code Its kit}
    * @return the exit code
    */
-  static int verdicts(Screen screen, List<CheckAnswer> answers, String what) {
+  static int verdicts(Screen screen, List<Study> answers, String what) {
     int code = Exit.WELL;
-    for (CheckAnswer answer : answers) {
+    for (Study answer : answers) {
       if (answer.verdict() == Verdict.FAIL) {
         code = Exit.FAILS;
         screen.say(
             answer.plate().name()
                 + " FAILS "
-                + CheckText.counted(answer.count(Verdict.FAIL), "check")
+                + Phrase.count(answer.count(Verdict.FAIL), "check")
                 + ". "
                 + what
                 + " is written, so that you see it on paper; do not cut from it. 'felloe check'"

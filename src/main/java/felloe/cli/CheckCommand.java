@@ -1,9 +1,11 @@
 package felloe.cli;
 
-import felloe.kit.CheckAnswer;
 import felloe.kit.DrilledAnswer;
 import felloe.kit.Kit;
 import felloe.plate.Verdict;
+import felloe.report.CheckReport;
+import felloe.service.Studies;
+import felloe.service.Study;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,12 +22,7 @@ final class CheckCommand implements Command {
             "Reviews the plate: webs, edge distances, corners, finger room, sheet, weight, screws,"
                 + " and whether it meets its hub. Exit code 1 when it fails a check.");
     Options.shapes(spec, false);
-    spec.addOption(
-        Options.text(
-            "--hub",
-            "HUB",
-            "Compare with this hub instead of the shape file's own: a name from 'felloe hub list',"
-                + " or a hub file."));
+    spec.addOption(Options.HUB.spec());
     spec.addOption(
         Options.text(
             "--measured",
@@ -37,10 +34,7 @@ final class CheckCommand implements Command {
             "--bonus",
             "With --measured: a hole that is larger than drawn may be so much further off its place"
                 + " (ISO 2692, maximum material condition)."));
-    spec.addOption(
-        Options.flag("--all", "Show all that passed, not just the nearest to its limit."));
-    spec.addOption(Options.flag("--sources", "Tell where each limit comes from."));
-    spec.addOption(Options.format("text or json"));
+    Answers.options(spec);
     Options.examples(
         spec,
         "  felloe check heron.yaml",
@@ -52,33 +46,26 @@ final class CheckCommand implements Command {
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) {
-    String format = Options.chosenFormat(call, "text", "json");
     Optional<String> measured = Options.value(call, "--measured");
     if (measured.isPresent()) {
-      return drilled(call, Options.path(measured.get()), format, screen, kit);
+      return drilled(call, Options.path(measured.get()), screen, kit);
     }
     if (Options.has(call, "--bonus")) {
       throw Calls.wrong("--bonus", "needs --measured FILE", "name the measured file");
     }
-    CheckAnswer answer = kit.check(Options.shape(call), Options.value(call, "--hub"));
-    if (format.equals("json")) {
-      screen.data(answer.json());
-    } else {
-      new CheckText(screen, Options.has(call, "--all"), Options.has(call, "--sources"))
-          .show(answer);
+    Study study = new Studies(kit.folder(), Options.HUB.requested(call)).one(Options.shape(call));
+    Answers.show(call, screen, study, () -> CheckReport.of(study));
+    if (study.hub().isEmpty()) {
+      screen.say("To compare it with a hub, add " + Options.HUB.name() + " HUB.");
     }
-    return answer.verdict() == Verdict.FAIL ? Exit.FAILS : Exit.WELL;
+    return study.fails() ? Exit.FAILS : Exit.WELL;
   }
 
-  private static int drilled(
-      ParseResult call, Path measured, String format, Screen screen, Kit kit) {
+  private static int drilled(ParseResult call, Path measured, Screen screen, Kit kit) {
     DrilledAnswer answer =
         kit.checkDrilled(
-            Options.shape(call),
-            Options.value(call, "--hub"),
-            measured,
-            Options.has(call, "--bonus"));
-    if (format.equals("json")) {
+            Options.shape(call), Options.HUB.in(call), measured, Options.has(call, "--bonus"));
+    if (Answers.format(call) == Answers.Format.JSON) {
       screen.data(answer.json());
     } else {
       boolean all = Options.has(call, "--all");

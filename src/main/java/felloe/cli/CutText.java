@@ -1,13 +1,14 @@
 package felloe.cli;
 
+import felloe.document.Phrase;
 import felloe.geometry.Numbers;
-import felloe.kit.CheckAnswer;
 import felloe.kit.CutAnswer;
 import felloe.kit.CutJob;
 import felloe.plate.Finding;
 import felloe.plate.Note;
 import felloe.plate.SourcedFigure;
 import felloe.plate.Verdict;
+import felloe.service.Study;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,8 +40,8 @@ final class CutText {
     }
   }
 
-  private void held(List<CheckAnswer> checks) {
-    for (CheckAnswer check : checks) {
+  private void held(List<Study> checks) {
+    for (Study check : checks) {
       for (Finding finding : check.findings()) {
         if (finding.verdict() == Verdict.FAIL) {
           screen.say(
@@ -149,7 +150,7 @@ final class CutText {
       screen.line("The cutter reaches everything.");
       return;
     }
-    screen.line("Left for the file, " + CheckText.counted(job.leftOvers().size(), "place") + ":");
+    screen.line("Left for the file, " + Phrase.count(job.leftOvers().size(), "place") + ":");
     Table table = new Table("rlrll");
     for (CutJob.Left left : job.leftOvers().stream().limit(LISTED).toList()) {
       table.row(

@@ -4,7 +4,7 @@ import felloe.files.CannotWrite;
 import felloe.kit.DrillAnswer;
 import felloe.kit.DrillSheetAnswer;
 import felloe.kit.Kit;
-import felloe.kit.ShapeSource;
+import felloe.service.ShapeSource;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

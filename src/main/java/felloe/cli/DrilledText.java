@@ -1,6 +1,5 @@
 package felloe.cli;
 
-import felloe.kit.CheckAnswer;
 import felloe.kit.DrilledAnswer;
 import felloe.kit.DrilledAnswer.HoleRow;
 import felloe.kit.DrilledAnswer.OpeningRow;
@@ -8,6 +7,7 @@ import felloe.kit.DrilledAnswer.Way;
 import felloe.kit.HubAnswer;
 import felloe.plate.Finding;
 import felloe.plate.Verdict;
+import felloe.service.Study;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,8 +45,12 @@ final class DrilledText {
     answer.notes().forEach(note -> paragraph("Note: " + note));
     screen.line("");
     screen.line("As drawn");
-    CheckAnswer check = answer.check();
-    new CheckText(screen, all, sources).show(check);
+    Study check = answer.check();
+    felloe.render.TextRenderer.lines(
+            felloe.report.CheckReport.of(check),
+            screen.width(),
+            java.util.EnumSet.of(felloe.document.Block.Depth.SCREEN))
+        .forEach(screen::line);
   }
 
   private static String sentence(DrilledAnswer answer, HubAnswer fit) {

@@ -1,28 +1,90 @@
 package felloe.cli;
 
+import felloe.document.Report;
+import felloe.drawing.Paper;
 import felloe.files.CannotWrite;
+import felloe.kit.DesignFile;
 import felloe.kit.Kit;
-import felloe.kit.LoadAnswer;
-import felloe.kit.LoadRequest;
-import felloe.kit.SearchAnswer;
-import felloe.kit.SearchRequest;
-import felloe.kit.ShapeSource;
+import felloe.kit.LoadFiles;
+import felloe.load.DesignSpace;
+import felloe.load.FigureRange;
+import felloe.plate.LoadWish;
+import felloe.plate.Requested;
+import felloe.report.LoadReport;
+import felloe.report.SearchReport;
+import felloe.service.DesignSearch;
+import felloe.service.LoadOutcome;
+import felloe.service.PlateLoads;
+import felloe.service.PlateLoads.ThicknessChoice;
+import felloe.service.SearchOutcome;
+import felloe.service.ShapeSource;
+import felloe.service.Studies;
+import felloe.service.Study;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /** How the plate bends under the driver's hands, and what thickness would do. */
 final class LoadCommand implements Command {
 
-  private static final String SUPPORT = "--support";
-  private static final String CASE = "--case";
-  private static final String THICKNESSES = "--thicknesses";
-  private static final String MATERIALS = "--materials";
-  private static final String TESTED = "--tested";
-  private static final String LEAST_MASS = "--least-mass";
-  private static final String VARY = "--vary";
-  private static final String STEPS = "--steps";
+  private static final double THICKEST = 100;
+  private static final double THINNEST = 0.1;
+  private static final int MOST = 20;
+  private static final int STEPS = 4;
+  private static final int MOST_SPANS = 6;
+
+  private static final Opt<LoadWish.Hold> SUPPORT =
+      Opt.one(
+          "--support",
+          "HOW",
+          Read.choice(LoadWish.Hold.class),
+          "bolts (usual: held by the hub's screws with its face behind) or clamped (held fast"
+              + " within load.clamp_diameter, and usual where that is given).");
+  private static final Opt<String> CASE =
+      Opt.many("--case", "NAME", Read::text, "A load case; else all.");
+  private static final Opt<ThicknessChoice> THICKNESSES =
+      Opt.one(
+          "--thicknesses",
+          "MM",
+          LoadCommand::thicknesses,
+          "Thicknesses to compare: a list such as 4,5,6 or a range such as 3-8; usually those"
+              + " about the plate's own that the stock comes in.");
+  private static final Opt<Path> MATERIALS =
+      Opt.one("--materials", "FILE", Read::path, "Materials of your own, see layup.");
+  private static final Opt<Path> TESTED =
+      Opt.one(
+          "--tested",
+          "FILE",
+          Read::path,
+          "What was measured on broken test strips of the same laminate, cut along the plate's"
+              + " x; it stands in for the tables.");
+  private static final Opt<Path> OUT =
+      Options.folder(
+          "Folder for pages and pictures, which are made only when it is given; with --least-mass"
+              + " for SHAPE-designs.csv, by which a search that was stopped goes on.");
+  private static final Opt<Paper> PAPER =
+      Opt.one("--paper", "PAPER", Read::paper, "Paper of the pages. Usually A4.");
+  private static final Opt<Boolean> LEAST_MASS =
+      Opt.flag(
+          "--least-mass",
+          "Looks for the lightest plate that passes its review and does what is wanted, by --vary;"
+              + " on all cores.");
+  private static final Opt<FigureRange> VARY =
+      Opt.many(
+          "--vary",
+          "PATH=FROM-TO",
+          LoadCommand::span,
+          "A figure of the shape file and its bounds, such as stock.thickness=3-6.");
+  private static final Opt<Integer> STEPS_EACH =
+      Opt.one(
+          "--steps",
+          "COUNT",
+          Read.count(2, 40),
+          "Values of each in the first round; 4 when left out.");
 
   @Override
   public CommandSpec spec() {
@@ -33,40 +95,9 @@ final class LoadCommand implements Command {
                 + " screws carry, and what other thicknesses would do. An estimate to choose by,"
                 + " not an approval.");
     Options.shapes(spec, false);
-    spec.addOption(
-        Options.text(
-            SUPPORT,
-            "HOW",
-            "bolts (usual: held by the hub's screws with its face behind) or clamped (held fast"
-                + " within load.clamp_diameter, and usual where that is given)."));
-    spec.addOption(
-        OptionSpec.builder(CASE)
-            .paramLabel("NAME")
-            .type(List.class)
-            .auxiliaryTypes(String.class)
-            .arity("1")
-            .description("A load case; else all. May be given more than once.")
-            .build());
-    spec.addOption(
-        Options.text(
-            THICKNESSES,
-            "MM",
-            "Thicknesses to compare: a list such as 4,5,6 or a range such as 3-8; usually those"
-                + " about the plate's own that the stock comes in."));
-    spec.addOption(Options.text(MATERIALS, "FILE", "Materials of your own, see layup."));
-    spec.addOption(
-        Options.text(
-            TESTED,
-            "FILE",
-            "What was measured on broken test strips of the same laminate, cut along the plate's"
-                + " x; it stands in for the tables."));
-    spec.addOption(
-        Options.out(
-            "Folder for pages and pictures, which are made only when it is given; with --least-mass"
-                + " for SHAPE-designs.csv, by which a search that was stopped goes on."));
-    spec.addOption(Options.text("--paper", "PAPER", "Paper of the pages. Usually A4."));
-    Options.group(spec, "Least mass", 1, search());
-    spec.addOption(Options.format("text or json"));
+    Options.add(spec, Options.HUB, SUPPORT, CASE, THICKNESSES, MATERIALS, TESTED, OUT, PAPER);
+    Options.group(spec, "Least mass", 1, LEAST_MASS, VARY, STEPS_EACH);
+    Answers.options(spec);
     Options.examples(
         spec,
         "  felloe load heron.yaml",
@@ -76,83 +107,138 @@ final class LoadCommand implements Command {
     return spec;
   }
 
-  private static OptionSpec[] search() {
-    return new OptionSpec[] {
-      Options.flag(
-          LEAST_MASS,
-          "Looks for the lightest plate that passes its review and does what is wanted, by --vary;"
-              + " on all cores."),
-      OptionSpec.builder(VARY)
-          .paramLabel("PATH=FROM-TO")
-          .type(List.class)
-          .auxiliaryTypes(String.class)
-          .arity("1")
-          .description(
-              "A figure of the shape file and its bounds, such as stock.thickness=3-6. May be given"
-                  + " more than once.")
-          .build(),
-      Options.text(STEPS, "COUNT", "Values of each in the first round; 4 when left out.")
-    };
+  private static ThicknessChoice thicknesses(String option, String text) {
+    boolean range = text.matches("[^,-]+-[^,-]+");
+    List<Double> values = new ArrayList<>();
+    for (String part : text.split(range ? "-" : ",", -1)) {
+      OptionalDouble mm = Read.millimetres(part);
+      values.add(mm.orElse(-1));
+    }
+    boolean well =
+        values.size() <= MOST && values.stream().allMatch(t -> t >= THINNEST && t <= THICKEST);
+    if (!well || range && values.get(0) >= values.get(1)) {
+      throw Read.wrong(
+          option,
+          text,
+          "must be up to " + MOST + " thicknesses from 0.1 to 100 mm, or the ends of a range",
+          "write 4,5,6 or 3-8");
+    }
+    return new ThicknessChoice(values, range);
+  }
+
+  private static FigureRange span(String option, String text) {
+    int equals = text.indexOf('=');
+    String[] ends = text.substring(equals + 1).split("-", -1);
+    OptionalDouble from = Read.millimetres(ends[0]);
+    OptionalDouble to = Read.millimetres(ends[ends.length - 1]);
+    boolean read = equals > 0 && ends.length == 2 && from.isPresent() && to.isPresent();
+    if (!read || from.getAsDouble() >= to.getAsDouble()) {
+      throw Read.wrong(
+          option,
+          text,
+          "must be PATH=FROM-TO, with FROM below TO, in mm or degrees",
+          "write stock.thickness=3-6, say");
+    }
+    return new FigureRange(text.substring(0, equals).strip(), from.getAsDouble(), to.getAsDouble());
   }
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
-    String format = Options.chosenFormat(call, "text", "json");
+    List<String> cases = CASE.all(call);
+    PlateLoads.Request request =
+        new PlateLoads.Request(
+            SUPPORT.requested(call),
+            cases.isEmpty() ? Optional.empty() : Optional.of(new Requested<>(cases, CASE.place())),
+            THICKNESSES.in(call),
+            MATERIALS.in(call),
+            TESTED.in(call));
+    Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
     ShapeSource shape = Options.shape(call);
-    LoadRequest request =
-        new LoadRequest(
-            Options.value(call, SUPPORT),
-            call.matchedOptionValue(CASE, List.<String>of()),
-            Options.value(call, THICKNESSES),
-            Options.value(call, MATERIALS),
-            Options.value(call, TESTED),
-            Options.value(call, "--paper"));
-    if (Options.has(call, LEAST_MASS)) {
-      return search(call, screen, kit, shape, request);
+    if (LEAST_MASS.given(call)) {
+      return search(call, screen, kit, studies, shape, request);
     }
-    refuseSearch(call);
-    LoadAnswer answer = kit.load(shape, request, Options.chosenOut(call));
-    if (format.equals("json")) {
-      screen.data(answer.json());
-    } else {
-      new LoadText(screen).show(answer);
+    Options.refuse(
+        call,
+        "only counts with " + LEAST_MASS.name(),
+        "add it, or take this out",
+        VARY,
+        STEPS_EACH);
+    LoadOutcome outcome = PlateLoads.of(shape, request, studies, kit.folder());
+    Report report = LoadReport.of(outcome);
+    Answers.show(call, screen, outcome, () -> report);
+    if (OUT.given(call)) {
+      Paper paper = PAPER.in(call).orElse(Paper.A4);
+      kit.write(OUT.in(call).get(), "load", outcome.plate(), LoadFiles.of(outcome, report, paper))
+          .forEach(file -> screen.say("Written: " + file));
     }
-    answer.files().forEach(file -> screen.say("Written: " + file));
-    answer
-        .cure()
-        .ifPresent(
-            cure ->
-                screen.say(answer.plate().name() + " is NOT as wanted under load: " + cure + "."));
-    return answer.met() ? Exit.WELL : Exit.FAILS;
+    screen.say("Reckoned in " + felloe.geometry.Numbers.fixed(outcome.seconds(), 1) + " s.");
+    return outcome.met() ? Exit.WELL : Exit.FAILS;
   }
 
   private static int search(
-      ParseResult call, Screen screen, Kit kit, ShapeSource shape, LoadRequest request)
+      ParseResult call,
+      Screen screen,
+      Kit kit,
+      Studies studies,
+      ShapeSource shape,
+      PlateLoads.Request request)
       throws CannotWrite {
-    SearchRequest search =
-        new SearchRequest(
-            call.matchedOptionValue(VARY, List.<String>of()), Options.value(call, STEPS));
-    SearchAnswer answer;
+    DesignSpace space = studies.with(() -> space(call));
+    PlateLoads.Sources sources = studies.with(() -> PlateLoads.Sources.of(request, kit.folder()));
+    Study study = studies.one(shape);
+    Optional<DesignFile> file = OUT.in(call).map(out -> kit.designs(out, study, request, space));
+    DesignSearch.Keeper keeper =
+        file.<DesignSearch.Keeper>map(f -> f).orElse(DesignSearch.Keeper.NONE);
+    SearchOutcome outcome;
     try {
-      answer = kit.leastMass(shape, request, search, Options.chosenOut(call), screen::progress);
+      outcome =
+          DesignSearch.of(study, kit.folder(), request, sources, space, keeper, screen::progress);
     } finally {
       screen.progressEnds();
     }
-    if (Options.chosenFormat(call, "text", "json").equals("json")) {
-      screen.data(answer.json());
-    } else {
-      SearchText.show(screen, answer);
+    Answers.show(call, screen, outcome, () -> SearchReport.of(outcome));
+    if (file.isPresent()) {
+      screen.say("Written: " + file.get().written());
     }
-    answer.file().ifPresent(file -> screen.say("Written: " + file));
-    return answer.doing() > 0 ? Exit.WELL : Exit.FAILS;
+    outcome
+        .lightest()
+        .ifPresent(
+            one -> screen.say("The lightest: felloe load SHAPE " + sets(outcome, one.values())));
+    return outcome.lightest().isPresent() ? Exit.WELL : Exit.FAILS;
   }
 
-  /** What counts for a search only is not passed over in silence. */
-  private static void refuseSearch(ParseResult call) {
-    for (String option : List.of(VARY, STEPS)) {
-      if (call.hasMatchedOption(option)) {
-        throw Calls.wrong(option, "only counts with " + LEAST_MASS, "add it, or take this out");
+  private static String sets(SearchOutcome outcome, List<Double> values) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < values.size(); i++) {
+      String value = felloe.geometry.Numbers.brief(values.get(i), 6);
+      words.add("--set '" + outcome.spans().get(i).path() + "=" + value + "'");
+    }
+    return String.join(" ", words);
+  }
+
+  private static DesignSpace space(ParseResult call) {
+    List<FigureRange> spans = VARY.all(call);
+    if (spans.isEmpty() || spans.size() > MOST_SPANS) {
+      throw Read.wrong(
+          VARY.name(),
+          "",
+          "must be given from once to " + MOST_SPANS + " times with " + LEAST_MASS.name(),
+          "write --vary stock.thickness=3-6, say");
+    }
+    for (int i = 0; i < spans.size(); i++) {
+      String path = spans.get(i).path();
+      if (spans.subList(0, i).stream().anyMatch(s -> s.path().equals(path))) {
+        throw Read.wrong(VARY.name(), path, "varies the same figure again", "give it once");
       }
     }
+    int steps = STEPS_EACH.in(call).orElse(STEPS);
+    if (Math.pow(steps, spans.size()) > DesignSpace.MOST) {
+      throw Read.wrong(
+          STEPS_EACH.name(),
+          Integer.toString(steps),
+          "would be more than " + DesignSpace.MOST + " designs",
+          "take fewer steps, or vary less");
+    }
+    return new DesignSpace(spans, steps);
   }
 }

@@ -1,10 +1,14 @@
 package felloe.cli;
 
 import felloe.files.CannotWrite;
+import felloe.kit.DesignFile;
 import felloe.kit.Kit;
 import felloe.plate.BadInput;
+import felloe.yaml.Problems;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,7 +59,7 @@ public final class Main {
     } catch (BadInput bad) {
       bad.lines().forEach(screen::say);
       code = Exit.WRONG;
-    } catch (CannotWrite refused) {
+    } catch (CannotWrite | DesignFile.CannotKeep refused) {
       screen.say(refused.getMessage());
       code = Exit.TROUBLE;
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
@@ -85,6 +89,7 @@ public final class Main {
     while (last.hasSubcommand() && !last.isUsageHelpRequested()) {
       last = last.subcommand();
     }
+    refuseValues(call, last);
     refuseTwice(last);
     if (last.isUsageHelpRequested()) {
       screen.data(Help.of(last.commandSpec().commandLine()));
@@ -98,6 +103,32 @@ public final class Main {
       return Exit.WRONG;
     }
     return command.get().run(call.subcommand(), screen, kit);
+  }
+
+  /**
+   * Values that options do not allow, all of them, and with them what is wrong with the shapes: so
+   * that one run tells everything.
+   */
+  private void refuseValues(ParseResult call, ParseResult last) {
+    List<Exception> errors = new ArrayList<>();
+    for (ParseResult at = call; at != null; at = at.hasSubcommand() ? at.subcommand() : null) {
+      errors.addAll(at.errors());
+    }
+    Problems problems = new Problems();
+    for (Exception error : errors) {
+      if (error.getCause() instanceof BadInput bad) {
+        problems.add(bad);
+      } else if (error instanceof ParameterException mistake) {
+        throw mistake;
+      }
+    }
+    if (!errors.isEmpty()) {
+      if (last.commandSpec().positionalParameters().stream()
+          .anyMatch(p -> p.paramLabel().equals("SHAPE"))) {
+        Options.readable(last, kit.folder(), problems);
+      }
+      problems.throwIfAny();
+    }
   }
 
   /** The parser itself sees it only where an option stands under no heading of its own. */

@@ -1,10 +1,12 @@
 package felloe.cli;
 
+import felloe.document.Phrase;
 import felloe.files.CannotWrite;
 import felloe.geometry.Numbers;
 import felloe.kit.Kit;
 import felloe.kit.KitAnswer;
 import felloe.kit.Sentence;
+import felloe.report.CheckReport;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -67,11 +69,11 @@ final class MakeCommand implements Command {
       table.lines().forEach(screen::line);
       screen.line(
           "  "
-              + CheckText.counted(kit.pages().pages(), "page")
+              + Phrase.count(kit.pages().pages(), "page")
               + " "
               + kit.pages().paper()
               + "; review: "
-              + CheckText.summary(kit.check()));
+              + CheckReport.counts(kit.check()));
       kit.lacks()
           .ifPresent(why -> Table.wrapped(Sentence.begin(why) + ".", 2, 100).forEach(screen::line));
     }

@@ -1,5 +1,6 @@
 package felloe.cli;
 
+import felloe.document.Phrase;
 import felloe.geometry.Numbers;
 import felloe.kit.MeasureAnswer;
 import felloe.kit.MeasureAnswer.CandidateRow;
@@ -193,7 +194,7 @@ final class MeasureText {
   private void next(MeasureAnswer answer) {
     screen.line("");
     if (answer.waiting() > 0) {
-      paragraph(CheckText.counted(answer.waiting(), "reading") + " not taken yet.");
+      paragraph(Phrase.count(answer.waiting(), "reading") + " not taken yet.");
     }
     Optional<NextRow> next = answer.next().stream().findFirst();
     next.ifPresent(

@@ -1,10 +1,12 @@
 package felloe.cli;
 
-import felloe.kit.ShapeSource;
 import felloe.kit.TemplateRequest;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.service.ShapeSource;
+import felloe.service.Studies;
+import felloe.yaml.Problems;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -32,6 +34,7 @@ final class Options {
   /** A command with a heading line and what it does. */
   static CommandSpec command(String name, String... description) {
     CommandSpec spec = CommandSpec.create().name(name);
+    spec.parser().collectErrors(true);
     spec.usageMessage()
         .synopsisHeading("Usage: ")
         .description(description)
@@ -91,9 +94,48 @@ final class Options {
     return call.matchedOptionValue(SET, List.<String>of());
   }
 
+  /** The hub to compare with. */
+  static final Opt<String> HUB =
+      Opt.one(
+          "--hub",
+          "HUB",
+          Read::text,
+          "Compare with this hub instead of the shape file's own: a name from 'felloe hub list',"
+              + " or a hub file.");
+
+  /** The folder that files go to. */
+  static Opt<Path> folder(String help) {
+    return Opt.one(OUT, "DIR", Read::path, help);
+  }
+
   /** The folder that files go to. */
   static OptionSpec out(String description) {
     return text(OUT, "DIR", description);
+  }
+
+  /** Adds options to a command, in order. */
+  static void add(CommandSpec spec, Opt<?>... options) {
+    for (Opt<?> option : options) {
+      spec.addOption(option.spec());
+    }
+  }
+
+  /** Options under a heading of their own. */
+  static void group(CommandSpec spec, String heading, int order, Opt<?>... options) {
+    OptionSpec[] specs = new OptionSpec[options.length];
+    for (int i = 0; i < specs.length; i++) {
+      specs[i] = options[i].spec();
+    }
+    group(spec, heading, order, specs);
+  }
+
+  /** Options that count for nothing here are not passed over in silence. */
+  static void refuse(ParseResult call, String wanted, String cure, Opt<?>... options) {
+    for (Opt<?> option : options) {
+      if (option.given(call)) {
+        throw Calls.wrong(option.name(), wanted, cure);
+      }
+    }
   }
 
   /** Text or JSON. */
@@ -195,6 +237,17 @@ final class Options {
       throw new BadInput(problems);
     }
     return shapes;
+  }
+
+  /** Tells what is wrong with the shapes of a call whose options are wrong as well. */
+  static void readable(ParseResult call, Path folder, Problems problems) {
+    for (String name : call.matchedPositionalValue(0, List.<String>of())) {
+      try {
+        Studies.of(ShapeSource.file(path(name), chosenSets(call)), folder);
+      } catch (BadInput bad) {
+        problems.add(bad);
+      }
+    }
   }
 
   /** The one shape of a call. */

@@ -20,6 +20,8 @@ public record Screen(PrintStream out, PrintStream err, boolean terminal, boolean
   /** Back to the line's start, and clear to its end (ECMA-48). */
   private static final String WIPE = "\r\u001b[K";
 
+  private static final int PIPE = 80;
+
   private static final int BUFFER = 1 << 16;
 
   /**
@@ -50,6 +52,18 @@ public record Screen(PrintStream out, PrintStream err, boolean terminal, boolean
   private static Charset charset() {
     Charset machine = Charset.defaultCharset();
     return machine.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : machine;
+  }
+
+  /** How many characters a line may have: 80 in a pipe, else what the terminal is wide. */
+  int width() {
+    if (!terminal) {
+      return PIPE;
+    }
+    String columns = System.getenv("COLUMNS");
+    if (columns != null && columns.matches("[0-9]{1,4}")) {
+      return Integer.parseInt(columns);
+    }
+    return picocli.CommandLine.Model.CommandSpec.create().usageMessage().autoWidth(true).width();
   }
 
   /** A line of figures. */

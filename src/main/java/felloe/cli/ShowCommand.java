@@ -1,11 +1,12 @@
 package felloe.cli;
 
+import felloe.document.Phrase;
 import felloe.files.CannotWrite;
 import felloe.kit.Kit;
-import felloe.kit.ShapeSource;
 import felloe.kit.ShowAnswer;
 import felloe.plate.Figure;
 import felloe.plate.Plate;
+import felloe.service.ShapeSource;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -56,9 +57,9 @@ final class ShowCommand implements Command {
     screen.line(
         plate.stock().material().title()
             + "; "
-            + CheckText.counted(plate.windows().size(), "window")
+            + Phrase.count(plate.windows().size(), "window")
             + ", "
-            + CheckText.counted(plate.holes().size(), "hole")
+            + Phrase.count(plate.holes().size(), "hole")
             + plate.hub().map(hub -> "; for hub " + hub).orElse(""));
     screen.line("");
     Table table = new Table("lrl");

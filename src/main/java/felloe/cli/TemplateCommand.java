@@ -2,8 +2,8 @@ package felloe.cli;
 
 import felloe.files.CannotWrite;
 import felloe.kit.Kit;
-import felloe.kit.ShapeSource;
 import felloe.kit.TemplateAnswer;
+import felloe.service.ShapeSource;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;

@@ -1,6 +1,5 @@
 package felloe.document;
 
-import felloe.document.BenchText.Block;
 import felloe.drawing.Drawing;
 import felloe.drawing.Mark;
 import felloe.drawing.Picture;
@@ -69,35 +68,48 @@ public final class BenchPages {
     Box inner =
         new Box(field.minX() + SIDE, field.minY() + END, field.maxX() - SIDE, field.maxY() - END);
     BenchPages set = new BenchPages(inner);
-    set.blocks(blocks);
+    set.blocks(onPaper(blocks));
     return List.copyOf(set.pages);
   }
 
   /** The blocks one below the other without end, to stand beside something else. */
   public static BenchPiece column(List<? extends Block> blocks, double width) {
     BenchPages set = new BenchPages(new Box(0, -ENDLESS, width, 0));
-    set.blocks(blocks);
+    set.blocks(onPaper(blocks));
     List<Mark> marks = set.pages.stream().flatMap(page -> page.marks().stream()).toList();
     double lower = marks.stream().mapToDouble(mark -> mark.box().minY()).min().orElse(0);
     return new BenchPiece(-lower, GAP, marks);
   }
 
   /** Width that a table takes where there is room. */
-  public static double width(BenchText.Rows rows) {
+  public static double width(Block.Table rows) {
     return new BenchTable(rows, ENDLESS, ENDLESS).width();
+  }
+
+  /** What is meant for paper, its folds opened. */
+  private static List<Block> onPaper(List<? extends Block> blocks) {
+    List<Block> open = new ArrayList<>();
+    for (Block block : blocks) {
+      if (!(block instanceof Block.Folded folded)) {
+        open.add(block);
+      } else if (folded.depth() != Block.Depth.SCREEN) {
+        open.addAll(onPaper(folded.blocks()));
+      }
+    }
+    return open;
   }
 
   private void blocks(List<? extends Block> blocks) {
     for (int i = 0; i < blocks.size(); i++) {
       Block block = blocks.get(i);
-      if (block instanceof BenchText.Heading) {
+      if (block instanceof Block.Heading) {
         heading(blocks, i);
       }
-      if (block instanceof BenchText.NewPage) {
+      if (block instanceof Block.PageBreak) {
         turnOver();
-      } else if (block instanceof BenchText.Rows rows) {
+      } else if (block instanceof Block.Table rows) {
         rows(new BenchTable(rows, width, field.height()));
-      } else if (block instanceof BenchText.Drawn drawn) {
+      } else if (block instanceof Block.Figure drawn) {
         picture(drawn.picture());
       } else {
         pieces(block).forEach(this::piece);
@@ -108,13 +120,13 @@ public final class BenchPages {
 
   private List<BenchPiece> pieces(Block block) {
     double most = field.height();
-    if (block instanceof BenchText.Heading heading) {
+    if (block instanceof Block.Heading heading) {
       return BenchPiece.heading(heading.text(), width, most);
-    } else if (block instanceof BenchText.Words words) {
+    } else if (block instanceof Block.Paragraph words) {
       return BenchPiece.words(words.text(), measure, most);
-    } else if (block instanceof BenchText.Steps steps) {
+    } else if (block instanceof Block.Steps steps) {
       return BenchPiece.steps(steps.texts(), measure, most);
-    } else if (block instanceof BenchText.Framed framed) {
+    } else if (block instanceof Block.Callout framed) {
       return BenchPiece.framed(framed.texts(), measure, most);
     }
     return List.of();
@@ -125,23 +137,23 @@ public final class BenchPages {
     double height = 0;
     boolean told = false;
     for (int i = heading; i < blocks.size(); i++) {
-      boolean ends = blocks.get(i) instanceof BenchText.Heading && told;
-      if (ends || blocks.get(i) instanceof BenchText.NewPage) {
+      boolean ends = blocks.get(i) instanceof Block.Heading && told;
+      if (ends || blocks.get(i) instanceof Block.PageBreak) {
         break;
       }
-      told |= !(blocks.get(i) instanceof BenchText.Heading);
+      told |= !(blocks.get(i) instanceof Block.Heading);
       height += height(blocks.get(i));
     }
     return height - GAP;
   }
 
   private double height(Block block) {
-    if (block instanceof BenchText.Rows rows) {
+    if (block instanceof Block.Table rows) {
       BenchTable table = new BenchTable(rows, width, field.height());
       int abreast = abreast(table);
       int high = (table.size() + abreast - 1) / abreast;
       return table.size() == 0 ? 0 : table.height(0, high) + GAP;
-    } else if (block instanceof BenchText.Drawn drawn) {
+    } else if (block instanceof Block.Figure drawn) {
       return LEAST_PICTURE * high(drawn.picture()) + GAP;
     }
     return pieces(block).stream().mapToDouble(piece -> piece.height() + piece.gap()).sum();
@@ -169,7 +181,7 @@ public final class BenchPages {
 
   /** Finds the page for a heading, with its section or at least the beginning of that. */
   private void heading(List<? extends Block> blocks, int heading) {
-    if (heading > 0 && blocks.get(heading - 1) instanceof BenchText.Heading) {
+    if (heading > 0 && blocks.get(heading - 1) instanceof Block.Heading) {
       return;
     }
     double section = section(blocks, heading);
@@ -184,7 +196,7 @@ public final class BenchPages {
   private double beginning(List<? extends Block> blocks, int heading) {
     int next = heading;
     double height = 0;
-    while (next < blocks.size() && blocks.get(next) instanceof BenchText.Heading) {
+    while (next < blocks.size() && blocks.get(next) instanceof Block.Heading) {
       height += height(blocks.get(next++));
     }
     double first = 0;
@@ -196,10 +208,10 @@ public final class BenchPages {
 
   /** Height of what cannot be parted at the beginning of a block. */
   private double first(Block block) {
-    if (block instanceof BenchText.Rows rows) {
+    if (block instanceof Block.Table rows) {
       BenchTable table = new BenchTable(rows, width, field.height());
       return table.size() == 0 ? 0 : table.height(0, Math.min(2, table.size()));
-    } else if (block instanceof BenchText.Drawn) {
+    } else if (block instanceof Block.Figure) {
       return height(block);
     }
     return pieces(block).stream().mapToDouble(BenchPiece::height).findFirst().orElse(0);

@@ -1,8 +1,5 @@
 package felloe.document;
 
-import felloe.document.BenchText.Column;
-import felloe.document.BenchText.Fill;
-import felloe.document.BenchText.Rows;
 import felloe.drawing.Anchor;
 import felloe.drawing.LineType;
 import felloe.drawing.Mark;
@@ -37,7 +34,7 @@ final class BenchTable {
   private static final double TICKED = 5;
 
   private final String caption;
-  private final List<Column> columns;
+  private final List<Block.Column> columns;
   private final boolean abreast;
   private final double[] widths;
   private final List<List<String>> heads;
@@ -48,17 +45,17 @@ final class BenchTable {
    * @param width that it may take, mm
    * @param most height that it may take on a page, mm; a row that is higher goes on in another
    */
-  BenchTable(Rows rows, double width, double most) {
+  BenchTable(Block.Table rows, double width, double most) {
     this.columns = rows.columns();
     this.abreast = rows.abreast();
     this.widths = widths(rows, width);
     this.caption = rows.caption().isEmpty() ? "" : Paragraph.fit(rows.caption(), TEXT, width - PAD);
-    this.least = has(Fill.BLANK) ? WRITE : has(Fill.TICK) ? TICKED : 0;
+    this.least = has(Block.Fill.BLANK) ? WRITE : has(Block.Fill.TICK) ? TICKED : 0;
     int headLines = lines(most / 3);
-    List<List<String>> wrapped = cells(columns.stream().map(Column::head).toList());
+    List<List<String>> wrapped = cells(columns.stream().map(Block.Column::heading).toList());
     this.heads = wrapped.stream().map(c -> c.subList(0, Math.min(headLines, c.size()))).toList();
     int highest = lines(most - headHeight() - HAIR);
-    for (List<String> row : rows.rows()) {
+    for (List<String> row : texts(rows)) {
       List<List<String>> texts = cells(row);
       int high = lines(texts);
       for (int from = 0; from < high; from += highest) {
@@ -67,7 +64,19 @@ final class BenchTable {
     }
   }
 
-  private boolean has(Fill fill) {
+  private static List<List<String>> texts(Block.Table table) {
+    List<List<String>> texts = new ArrayList<>();
+    for (List<Cell> row : table.rows()) {
+      List<String> line = new ArrayList<>();
+      for (int i = 0; i < row.size(); i++) {
+        line.add(row.get(i).text(table.columns().get(i).unit()));
+      }
+      texts.add(line);
+    }
+    return texts;
+  }
+
+  private boolean has(Block.Fill fill) {
     return columns.stream().anyMatch(column -> column.fill() == fill);
   }
 
@@ -94,11 +103,11 @@ final class BenchTable {
     return texts;
   }
 
-  private double[] widths(Rows rows, double width) {
+  private double[] widths(Block.Table rows, double width) {
     double[] fixed = new double[columns.size()];
     int wrapped = 0;
     for (int i = 0; i < fixed.length; i++) {
-      if (columns.get(i).fill() == Fill.WRAPPED) {
+      if (columns.get(i).fill() == Block.Fill.WRAPPED) {
         wrapped++;
       } else {
         fixed[i] = natural(rows, i);
@@ -112,29 +121,29 @@ final class BenchTable {
       sum = Arrays.stream(fixed).sum();
     }
     for (int i = 0; i < fixed.length; i++) {
-      fixed[i] = columns.get(i).fill() == Fill.WRAPPED ? (width - sum) / wrapped : fixed[i];
+      fixed[i] = columns.get(i).fill() == Block.Fill.WRAPPED ? (width - sum) / wrapped : fixed[i];
     }
     return fixed;
   }
 
-  private double natural(Rows rows, int column) {
-    Column kind = columns.get(column);
-    double natural = TextWidth.of(kind.head(), TEXT);
-    if (kind.fill() == Fill.TICK) {
+  private double natural(Block.Table rows, int column) {
+    Block.Column kind = columns.get(column);
+    double natural = TextWidth.of(kind.heading(), TEXT);
+    if (kind.fill() == Block.Fill.TICK) {
       return Math.max(natural, TICK) + 2 * PAD;
     }
-    for (List<String> row : rows.rows()) {
+    for (List<String> row : texts(rows)) {
       natural = Math.max(natural, TextWidth.of(row.get(column), TEXT));
     }
-    return Math.max(kind.fill() == Fill.BLANK ? BLANK : 0, natural + 2 * PAD);
+    return Math.max(kind.fill() == Block.Fill.BLANK ? BLANK : 0, natural + 2 * PAD);
   }
 
   /** What the longest word of each column takes; no column is made wider for it. */
-  private double[] words(Rows rows, double[] natural) {
+  private double[] words(Block.Table rows, double[] natural) {
     double[] words = new double[natural.length];
     for (int i = 0; i < words.length; i++) {
-      double longest = TextWidth.widest(List.of(columns.get(i).head().split(" +")), TEXT);
-      for (List<String> row : rows.rows()) {
+      double longest = TextWidth.widest(List.of(columns.get(i).heading().split(" +")), TEXT);
+      for (List<String> row : texts(rows)) {
         longest = Math.max(longest, TextWidth.widest(List.of(row.get(i).split(" +")), TEXT));
       }
       words[i] = Math.min(natural[i], longest + 2 * PAD);
@@ -220,7 +229,7 @@ final class BenchTable {
     return row - from;
   }
 
-  /** Rows {@code from} to {@code to} (exclusive) with their heads, hanging from a point. */
+  /** Block.Table {@code from} to {@code to} (exclusive) with their heads, hanging from a point. */
   List<Mark> marks(Point corner, int from, int to) {
     List<Mark> marks = new ArrayList<>();
     double right = corner.x() + width();
@@ -252,12 +261,12 @@ final class BenchTable {
     // Short words stand in the middle of a row that is made high for the hand.
     double drop = Math.max(0, height - lines(row) * PITCH - SPACE) / 2;
     for (int i = 0; i < widths.length; i++) {
-      Fill fill = columns.get(i).fill();
-      if (fill == Fill.BLANK) {
+      Block.Fill fill = columns.get(i).fill();
+      if (fill == Block.Fill.BLANK) {
         marks.add(upright(x, y, y - height));
         marks.add(upright(x + widths[i], y, y - height));
       }
-      if (fill != Fill.TICK) {
+      if (fill != Block.Fill.TICK) {
         text(row.get(i), i, x, y - drop, marks);
       } else if (row.get(i).stream().anyMatch(text -> !text.isEmpty())) {
         double top = y - drop - SPACE - (TEXT - TICK) / 2;
@@ -269,7 +278,7 @@ final class BenchTable {
   }
 
   private void text(List<String> lines, int column, double left, double top, List<Mark> marks) {
-    boolean figures = columns.get(column).fill() == Fill.FIGURES;
+    boolean figures = columns.get(column).fill() == Block.Fill.FIGURES;
     double x = figures ? left + widths[column] - PAD : left + PAD;
     for (int i = 0; i < lines.size(); i++) {
       if (!lines.get(i).isEmpty()) {

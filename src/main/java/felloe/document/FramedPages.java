@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Pages of words and pictures under one title, numbered, with a foot on each. */
-final class FramedPages {
+public final class FramedPages {
 
   private static final double MARGIN = 14;
   private static final double HEAD = 12;
@@ -41,7 +41,7 @@ final class FramedPages {
    *
    * @param foot at the lower edge of every page, in as many lines as it takes
    */
-  static Box field(Paper paper, String foot) {
+  public static Box field(Paper paper, String foot) {
     double rule = footRule(foot(paper, foot));
     return new Box(MARGIN, rule + 2, paper.width() - MARGIN, paper.height() - MARGIN - HEAD);
   }
@@ -62,7 +62,7 @@ final class FramedPages {
    * @param foot at the lower edge of every page
    * @param drawings one a page, in the field
    */
-  static List<Page> of(
+  public static List<Page> of(
       String name, String title, String foot, List<Drawing> drawings, Paper paper) {
     FramedPages set = new FramedPages(paper, title, foot);
     List<Page> pages = new ArrayList<>();

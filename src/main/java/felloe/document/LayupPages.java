@@ -1,6 +1,5 @@
 package felloe.document;
 
-import felloe.document.BenchText.Block;
 import felloe.drawing.BlankPicture;
 import felloe.drawing.BlankView;
 import felloe.drawing.Drawing;
@@ -54,12 +53,12 @@ public final class LayupPages {
   public static List<Page> of(Content content, Paper paper) {
     Box field = FramedPages.field(paper, content.foot());
     List<Block> first = new ArrayList<>(content.plan());
-    first.add(new BenchText.Drawn(StackPicture.of(content.stack())));
-    first.add(new BenchText.NewPage());
+    first.add(new Block.Figure(StackPicture.of(content.stack())));
+    first.add(new Block.PageBreak());
     Picture roll = RollPicture.in(content.roll(), field.width(), field.height());
-    first.add(new BenchText.Drawn(roll));
+    first.add(new Block.Figure(roll));
     List<Block> last = new ArrayList<>();
-    last.add(new BenchText.Drawn(BlankPicture.of(content.blank())));
+    last.add(new Block.Figure(BlankPicture.of(content.blank())));
     last.addAll(content.after());
     List<Drawing> drawings = new ArrayList<>(BenchPages.of(first, field));
     drawings.addAll(PieceLabels.set(content.roll(), field));

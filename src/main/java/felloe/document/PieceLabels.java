@@ -48,8 +48,7 @@ final class PieceLabels {
   private static BenchPiece heading(RollView roll, double width) {
     String words = "Cut them out and tape one on each piece, the arrow along the warp.";
     return BenchPages.column(
-        List.of(new BenchText.Heading("Labels: " + roll.title()), new BenchText.Words(words)),
-        width);
+        List.of(new Block.Heading("Labels: " + roll.title()), new Block.Paragraph(words)), width);
   }
 
   private static void label(List<Mark> marks, RollView.Piece piece, Box box) {

@@ -1,8 +1,5 @@
 package felloe.document;
 
-import felloe.document.BenchText.Block;
-import felloe.document.BenchText.Column;
-import felloe.document.BenchText.Fill;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,21 +36,23 @@ public record WordBlock(String title, String sides, List<List<String>> rows, Lis
   public List<Block> blocks() {
     List<Block> blocks = new ArrayList<>();
     if (!title.isEmpty()) {
-      blocks.add(new BenchText.Heading(title));
+      blocks.add(new Block.Heading(title));
     }
     if (!rows.isEmpty()) {
-      List<Column> columns = new ArrayList<>();
+      List<Block.Column> columns = new ArrayList<>();
       for (int i = 0; i < sides.length(); i++) {
-        columns.add(new Column(rows.get(0).get(i), fill(i)));
+        columns.add(new Block.Column(rows.get(0).get(i), "", fill(i)));
       }
-      blocks.add(BenchText.Rows.of(columns, rows.subList(1, rows.size())));
+      blocks.add(Block.Table.ofWords(columns, rows.subList(1, rows.size())));
     }
-    lines.forEach(line -> blocks.add(new BenchText.Words(line)));
+    lines.forEach(line -> blocks.add(new Block.Paragraph(line)));
     return blocks;
   }
 
-  private Fill fill(int column) {
+  private Block.Fill fill(int column) {
     boolean ticked = rows.stream().anyMatch(row -> row.get(column).equals(BOX));
-    return ticked ? Fill.TICK : sides.charAt(column) == 'r' ? Fill.FIGURES : Fill.WORDS;
+    return ticked
+        ? Block.Fill.TICK
+        : sides.charAt(column) == 'r' ? Block.Fill.FIGURES : Block.Fill.WORDS;
   }
 }

@@ -13,6 +13,14 @@ public final class LoadPicture {
 
   private static final double LEADING = 1.6;
 
+  /** What has room on the smaller of the usual papers, mm. */
+  private static final Box PAGE = new Box(0, 0, 182, 228);
+
+  private static final double HEAD = 3.5;
+  private static final double PAGE_TEXT = 2.2;
+  private static final double PITCH = 3.6;
+  private static final double GAP = 5;
+
   private LoadPicture() {}
 
   /** Draws it. */
@@ -54,5 +62,27 @@ public final class LoadPicture {
     }
     Box all = new Box(page.minX(), y - 5 * unit, page.maxX(), page.maxY() + 12 * unit);
     return new Picture(drawing.and(Drawing.of("words", words)), all, unit);
+  }
+
+  /** For a page of its own: the maps one below the other, words at the foot, at full size. */
+  public static Picture stacked(LoadView view) {
+    List<String> lines = new ArrayList<>();
+    view.words().forEach(text -> lines.addAll(Paragraph.wrap(text, PAGE_TEXT, PAGE.width())));
+    double foot = PAGE.minY() + lines.size() * PITCH;
+    List<Mark> words = new ArrayList<>();
+    String title = Paragraph.fit(view.load(), HEAD, PAGE.width());
+    Point head = new Point(PAGE.minX(), PAGE.maxY() - HEAD);
+    words.add(Mark.Label.of(title, head, HEAD, Anchor.START));
+    words.addAll(Paragraph.labels(lines, PAGE.minX(), foot, PAGE_TEXT, PITCH));
+    Drawing drawing = Drawing.of("words", words);
+    double top = PAGE.maxY() - HEAD - GAP;
+    double each = (top - foot - GAP) / view.maps().size();
+    Box size = new Box(PAGE.minX(), top - each, PAGE.maxX(), top - 1);
+    for (Picture map : LoadMap.fitted(view, size, PAGE_TEXT)) {
+      Box room = new Box(PAGE.minX(), top - each, PAGE.maxX(), top - 1);
+      drawing = drawing.and(ScaledPicture.in(map, room));
+      top -= each;
+    }
+    return new Picture(drawing, PAGE.grown(1), 1);
   }
 }

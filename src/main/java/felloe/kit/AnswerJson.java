@@ -9,6 +9,7 @@ import felloe.plate.Finding;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
+import felloe.service.Study;
 import java.util.List;
 import java.util.Locale;
 
@@ -27,12 +28,12 @@ final class AnswerJson {
         .with("revision", plate.revision());
   }
 
-  static Json.Members check(CheckAnswer answer) {
+  static Json.Members check(Study answer) {
     Json.Members json = plate(answer.plate());
     for (var member : FindingsJson.of(answer.findings()).members().entrySet()) {
       json = json.with(member.getKey(), member.getValue());
     }
-    return json.with("hubFit", Json.maybe(answer.hub(), AnswerJson::fit))
+    return json.with("hubFit", Json.maybe(answer.fit().map(HubAnswer::of), AnswerJson::fit))
         .with("notes", ShapeJson.of(answer.plate()).members().get("notes"))
         .with("cautions", Json.array(answer.cautions(), Json::text));
   }

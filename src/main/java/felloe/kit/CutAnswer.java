@@ -1,6 +1,7 @@
 package felloe.kit;
 
 import felloe.out.JsonWriter;
+import felloe.service.Study;
 import java.util.List;
 
 /**
@@ -12,7 +13,7 @@ import java.util.List;
  * @param checks what the review says of each plate
  */
 public record CutAnswer(
-    String process, boolean compensated, List<CutJob> jobs, List<CheckAnswer> checks) {
+    String process, boolean compensated, List<CutJob> jobs, List<Study> checks) {
 
   /** Copies the lists. */
   public CutAnswer {

@@ -7,6 +7,7 @@ import felloe.plate.Note;
 import felloe.plate.Place;
 import felloe.plate.SourcedFigure;
 import felloe.plate.Verdict;
+import felloe.service.Study;
 
 /** The answer about cut files as JSON. */
 final class CutJson {
@@ -24,7 +25,7 @@ final class CutJson {
         .with("jobs", Json.array(answer.jobs(), CutJson::job));
   }
 
-  private static Json plate(CheckAnswer check) {
+  private static Json plate(Study check) {
     return AnswerJson.plate(check.plate())
         .with("verdict", AnswerJson.word(check.verdict()))
         .with(

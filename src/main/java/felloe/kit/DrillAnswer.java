@@ -9,6 +9,7 @@ import felloe.out.JsonWriter;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
+import felloe.service.Study;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -61,7 +62,7 @@ public record DrillAnswer(
     }
   }
 
-  static DrillAnswer of(CheckAnswer check, DrillingPlan plan, JointAnswer joints) {
+  static DrillAnswer of(Study check, DrillingPlan plan, JointAnswer joints) {
     Plate plate = check.plate();
     Set<String> cautions = new LinkedHashSet<>(List.of(Cautions.USE));
     cautions.addAll(Cautions.cutting(plate.stock().material().kind()));
@@ -75,7 +76,7 @@ public record DrillAnswer(
         List.copyOf(cautions));
   }
 
-  private static Optional<String> fails(CheckAnswer check) {
+  private static Optional<String> fails(Study check) {
     int fails = check.count(Verdict.FAIL);
     return fails == 0
         ? Optional.empty()

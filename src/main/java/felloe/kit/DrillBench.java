@@ -15,6 +15,7 @@ import felloe.out.PdfWriter;
 import felloe.out.StepCsv;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
+import felloe.service.Study;
 import felloe.template.PageSet;
 import felloe.template.Template;
 import felloe.template.TemplateOptions;
@@ -41,15 +42,15 @@ final class DrillBench {
   }
 
   /** Schedule and order of work of a plate. */
-  static DrillAnswer answer(Reading.Studied studied) {
+  static DrillAnswer answer(Study studied) {
     return answer(studied, plan(studied));
   }
 
-  private static DrillAnswer answer(Reading.Studied studied, DrillingPlan plan) {
-    return DrillAnswer.of(studied.answer(), plan, JointAnswer.of(studied.joints()));
+  private static DrillAnswer answer(Study studied, DrillingPlan plan) {
+    return DrillAnswer.of(studied, plan, JointAnswer.of(studied.joints()));
   }
 
-  private static DrillingPlan plan(Reading.Studied studied) {
+  private static DrillingPlan plan(Study studied) {
     DrillingPlan plan = DrillingPlan.of(studied.plate(), studied.fit());
     for (PlannedJoint joint : studied.joints().joints()) {
       if (joint.coned().isPresent() && joint.coned().get().name().equals(ClampedPart.PLATE)) {
@@ -69,7 +70,7 @@ final class DrillBench {
    *
    * @throws CannotWrite when the disk says no
    */
-  DrillSheetAnswer sheet(Reading.Studied studied, Path out, Disk disk) throws CannotWrite {
+  DrillSheetAnswer sheet(Study studied, Path out, Disk disk) throws CannotWrite {
     Plate plate = studied.plate();
     KitNames names = new KitNames(plate.name());
     DrillingPlan plan = plan(studied);
@@ -86,12 +87,12 @@ final class DrillBench {
     FileSet set = KitNames.set("drill", plate, made);
     Written written = Transaction.into(out, disk).here(set).commit();
     return new DrillSheetAnswer(
-        answer, studied.answer(), written.files(), written.kept().stream().findFirst());
+        answer, studied, written.files(), written.kept().stream().findFirst());
   }
 
   /** What speaks against drilling: what fails, or that the screws do not enter. */
-  private static Stamp stamp(Reading.Studied studied, DrillingPlan plan) {
-    Stamp stamp = Stamp.of(Stamp.Act.DRILL, studied.answer().findings());
+  private static Stamp stamp(Study studied, DrillingPlan plan) {
+    Stamp stamp = Stamp.of(Stamp.Act.DRILL, studied.findings());
     boolean stops = stamp.isNone() && plan.stop().isPresent();
     return stops ? new Stamp(Stamp.Act.DRILL, 0, List.of("misses the hub")) : stamp;
   }

@@ -1,5 +1,6 @@
 package felloe.kit;
 
+import felloe.service.Study;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import java.util.Optional;
  * @param kept a form that has readings in it already and was left as it is
  */
 public record DrillSheetAnswer(
-    DrillAnswer answer, CheckAnswer check, List<Path> files, Optional<Path> kept) {
+    DrillAnswer answer, Study check, List<Path> files, Optional<Path> kept) {
 
   /** Copies the list. */
   public DrillSheetAnswer {

@@ -1,9 +1,7 @@
 package felloe.kit;
 
-import felloe.document.BenchText;
-import felloe.document.BenchText.Block;
-import felloe.document.BenchText.Column;
-import felloe.document.BenchText.Fill;
+import felloe.document.Block;
+import felloe.document.Report;
 import felloe.geometry.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,21 +19,21 @@ final class DrillText {
   }
 
   /** The text for an answer. */
-  static BenchText of(DrillAnswer answer) {
+  static Report of(DrillAnswer answer) {
     DrillText text = new DrillText(answer);
     text.before();
     text.groups();
     text.checks();
     text.blocks.addAll(JointText.of(answer.joints()));
     text.sources();
-    return new BenchText("drilling sheet", text.blocks);
+    return new Report("drilling sheet", text.blocks);
   }
 
   private void before() {
-    blocks.add(new BenchText.Heading("Drilling sheet: " + answer.plate().title()));
-    answer.stop().ifPresent(words -> blocks.add(new BenchText.Framed(List.of(words))));
+    blocks.add(new Block.Heading("Drilling sheet: " + answer.plate().title()));
+    answer.stop().ifPresent(words -> blocks.add(Block.Callout.cautions(List.of(words))));
     blocks.add(
-        new BenchText.Words(
+        new Block.Paragraph(
             "Stock: "
                 + answer.plate().stock().material().title()
                 + ", "
@@ -45,31 +43,31 @@ final class DrillText {
                 + "."
                 + order.hub().map(hub -> " Hub: " + hub + ".").orElse("")
                 + (order.throughHub() ? " The hub holes are drilled THROUGH THE HUB." : "")));
-    blocks.add(new BenchText.Framed(answer.cautions()));
-    blocks.add(new BenchText.Heading("Before the first hole"));
-    blocks.add(new BenchText.Steps(order.before()));
+    blocks.add(Block.Callout.cautions(answer.cautions()));
+    blocks.add(new Block.Heading("Before the first hole"));
+    blocks.add(Block.Steps.of(order.before()));
   }
 
   private void groups() {
-    List<Column> columns =
+    List<Block.Column> columns =
         List.of(
-            new Column("", Fill.FIGURES),
-            new Column("step", Fill.WORDS),
-            new Column("\u00d8", Fill.FIGURES),
-            new Column("1/min", Fill.FIGURES),
-            new Column("sec", Fill.FIGURES),
-            new Column("tool, what to do", Fill.WRAPPED));
+            new Block.Column("", "", Block.Fill.FIGURES),
+            new Block.Column("step", "", Block.Fill.WORDS),
+            new Block.Column("\u00d8", "", Block.Fill.FIGURES),
+            new Block.Column("1/min", "", Block.Fill.FIGURES),
+            new Block.Column("sec", "", Block.Fill.FIGURES),
+            new Block.Column("tool, what to do", "", Block.Fill.WRAPPED));
     if (!order.groups().isEmpty()) {
       blocks.add(
-          new BenchText.Words(
+          new Block.Paragraph(
               "Each step on all holes of a group before the next. 1/min is the step of a drill"
                   + " press at or below the reckoned speed; sec is how many seconds the drill takes"
                   + " through the stock at an even feed."));
     }
     for (DrillOrder.Group group : order.groups()) {
-      blocks.add(new BenchText.Heading(group.heading()));
-      blocks.add(new BenchText.Words(group.wanted()));
-      group.notes().forEach(note -> blocks.add(new BenchText.Words(note)));
+      blocks.add(new Block.Heading(group.heading()));
+      blocks.add(new Block.Paragraph(group.wanted()));
+      group.notes().forEach(note -> blocks.add(new Block.Paragraph(note)));
       List<List<String>> rows = new ArrayList<>();
       for (DrillOrder.Step step : group.steps()) {
         rows.add(
@@ -81,20 +79,20 @@ final class DrillText {
                 step.seconds().map(s -> Numbers.fixed(Math.max(1, s), 0)).orElse(""),
                 step.how()));
       }
-      blocks.add(BenchText.Rows.of(columns, rows));
+      blocks.add(Block.Table.ofWords(columns, rows));
     }
-    order.leftOutWords().ifPresent(words -> blocks.add(new BenchText.Words(words)));
+    order.leftOutWords().ifPresent(words -> blocks.add(new Block.Paragraph(words)));
   }
 
   private void checks() {
     if (!order.afterPilot().isEmpty()) {
       blocks.add(
-          new BenchText.Heading(
+          new Block.Heading(
               "Look after the pilot drill (\u00d8"
                   + Numbers.brief(order.pilotDiameter().orElseThrow(), 2)
                   + ")"));
       blocks.add(
-          new BenchText.Words(
+          new Block.Paragraph(
               "Over the outside edges of the pilot holes, mm. A reading outside of the limits"
                   + " proves a hole out of place"
                   + (order.throughHub()
@@ -103,16 +101,16 @@ final class DrillText {
       blocks.add(distances(order.afterPilot(), List.of(), false));
     }
     if (!order.readings().isEmpty()) {
-      blocks.add(new BenchText.Heading("Readings of the finished hub pattern"));
+      blocks.add(new Block.Heading("Readings of the finished hub pattern"));
       blocks.add(
-          new BenchText.Words(
+          new Block.Paragraph(
               "Measure before the edges are broken. Write each reading here and type it into "
                   + answer.measuredName()
                   + " behind the same number. Diameters first: the mean of two, crosswise. Then"
                   + " over the outside edges. A reading outside of its limits proves a fault; that"
                   + " all lie inside does not prove there is none: let 'felloe check --measured'"
                   + " judge."));
-      order.notMeasuredWords().ifPresent(words -> blocks.add(new BenchText.Words(words)));
+      order.notMeasuredWords().ifPresent(words -> blocks.add(new Block.Paragraph(words)));
       List<List<String>> rows = new ArrayList<>();
       for (DrillOrder.Size size : order.sizes()) {
         rows.add(
@@ -129,9 +127,9 @@ final class DrillText {
       blocks.add(distances(order.readings(), rows, true));
     }
     if (!order.others().isEmpty()) {
-      blocks.add(new BenchText.Heading("Bore and grips"));
+      blocks.add(new Block.Heading("Bore and grips"));
       blocks.add(
-          new BenchText.Words(
+          new Block.Paragraph(
               "Inside: what is left between the edges. Outside: over the outer edges. These are not"
                   + " typed in."));
       blocks.add(distances(order.others(), List.of(), false));
@@ -141,16 +139,16 @@ final class DrillText {
   /** Rows to write in; only those that are typed in have a number. */
   private static Block distances(
       List<DrillOrder.Check> checks, List<List<String>> first, boolean numbered) {
-    List<Column> columns =
+    List<Block.Column> columns =
         List.of(
-            new Column("", Fill.FIGURES),
-            new Column("from", Fill.WORDS),
-            new Column("to", Fill.WORDS),
-            new Column("over", Fill.WORDS),
-            new Column("true", Fill.FIGURES),
-            new Column("least", Fill.FIGURES),
-            new Column("most", Fill.FIGURES),
-            new Column("reads", Fill.BLANK));
+            new Block.Column("", "", Block.Fill.FIGURES),
+            new Block.Column("from", "", Block.Fill.WORDS),
+            new Block.Column("to", "", Block.Fill.WORDS),
+            new Block.Column("over", "", Block.Fill.WORDS),
+            new Block.Column("true", "", Block.Fill.FIGURES),
+            new Block.Column("least", "", Block.Fill.FIGURES),
+            new Block.Column("most", "", Block.Fill.FIGURES),
+            new Block.Column("reads", "", Block.Fill.BLANK));
     List<List<String>> rows = new ArrayList<>(first);
     for (DrillOrder.Check check : checks) {
       rows.add(
@@ -164,12 +162,12 @@ final class DrillText {
               Numbers.fixed(check.most(), 2),
               ""));
     }
-    return BenchText.Rows.of(columns, rows).sideBySide();
+    return Block.Table.ofWords(columns, rows).sideBySide();
   }
 
   private void sources() {
-    blocks.add(new BenchText.Heading("Where the figures come from"));
+    blocks.add(new Block.Heading("Where the figures come from"));
     String text = String.join("; ", order.sources());
-    blocks.add(new BenchText.Words(Sentence.begin(text) + "."));
+    blocks.add(new Block.Paragraph(Sentence.begin(text) + "."));
   }
 }

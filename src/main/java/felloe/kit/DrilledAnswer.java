@@ -14,6 +14,7 @@ import felloe.out.JsonWriter;
 import felloe.plate.Finding;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
+import felloe.service.Study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +38,7 @@ import java.util.Optional;
  * @param notes what the maker should know
  */
 public record DrilledAnswer(
-    CheckAnswer check,
+    Study check,
     String file,
     Verdict verdict,
     List<String> odd,
@@ -126,8 +127,7 @@ public record DrilledAnswer(
     }
   }
 
-  static DrilledAnswer of(
-      CheckAnswer check, Plate plate, HubSpec hub, Measured measured, boolean bonus) {
+  static DrilledAnswer of(Study check, Plate plate, HubSpec hub, Measured measured, boolean bonus) {
     AsDrilledResult result = AsDrilled.of(plate, hub, measured, bonus);
     List<Finding> findings = DrilledReview.of(check.findings(), plate, hub, result);
     Verdict verdict =

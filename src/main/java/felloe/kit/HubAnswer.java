@@ -146,7 +146,7 @@ public record HubAnswer(
     }
   }
 
-  static HubAnswer of(HubFitResult fit) {
+  public static HubAnswer of(HubFitResult fit) {
     List<CalliperTable> calliper = new ArrayList<>(HubCard.tables(fit.rings()));
     fit.plateCalliper()
         .ifPresent(figures -> calliper.add(CalliperTable.of("holes in the plate", figures)));

@@ -1,9 +1,6 @@
 package felloe.kit;
 
-import felloe.document.BenchText;
-import felloe.document.BenchText.Block;
-import felloe.document.BenchText.Column;
-import felloe.document.BenchText.Fill;
+import felloe.document.Block;
 import felloe.geometry.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,20 +27,20 @@ final class JointText {
               row.torque().range(),
               row.stack()));
     }
-    List<Column> columns =
+    List<Block.Column> columns =
         List.of(
-            new Column("joint", Fill.WORDS),
-            new Column("screws", Fill.WORDS),
-            new Column("class", Fill.WORDS),
-            new Column("clamps", Fill.FIGURES),
-            new Column("in thread", Fill.FIGURES),
-            new Column("N m", Fill.WORDS),
-            new Column("from the head on", Fill.WRAPPED));
+            new Block.Column("joint", "", Block.Fill.WORDS),
+            new Block.Column("screws", "", Block.Fill.WORDS),
+            new Block.Column("class", "", Block.Fill.WORDS),
+            new Block.Column("clamps", "", Block.Fill.FIGURES),
+            new Block.Column("in thread", "", Block.Fill.FIGURES),
+            new Block.Column("N m", "", Block.Fill.WORDS),
+            new Block.Column("from the head on", "", Block.Fill.WRAPPED));
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new BenchText.Heading("Screws, with torques to start from"));
-    blocks.add(BenchText.Rows.of(columns, rows));
-    answer.notes().forEach(note -> blocks.add(new BenchText.Words(Sentence.begin(note))));
-    blocks.add(new BenchText.Framed(answer.cautions()));
+    blocks.add(new Block.Heading("Screws, with torques to start from"));
+    blocks.add(Block.Table.ofWords(columns, rows));
+    answer.notes().forEach(note -> blocks.add(new Block.Paragraph(Sentence.begin(note))));
+    blocks.add(Block.Callout.cautions(answer.cautions()));
     return blocks;
   }
 }

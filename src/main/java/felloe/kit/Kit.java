@@ -11,6 +11,7 @@ import felloe.hub.HubSpec;
 import felloe.kit.KitAnswer.FileLine;
 import felloe.laminate.StackFile;
 import felloe.laminate.StripsFile;
+import felloe.load.DesignSpace;
 import felloe.measure.Measured;
 import felloe.measure.MeasuredFile;
 import felloe.out.Json;
@@ -19,7 +20,13 @@ import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
+import felloe.plate.Requested;
 import felloe.plate.Verdict;
+import felloe.service.PlateLoads;
+import felloe.service.Progress;
+import felloe.service.ShapeSource;
+import felloe.service.Studies;
+import felloe.service.Study;
 import felloe.yaml.YamlTree;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -63,8 +70,8 @@ public final class Kit {
   }
 
   /** Reviews a plate, against another hub than its own where one is named. */
-  public CheckAnswer check(ShapeSource shape, Optional<String> hub) {
-    return new Reading(folder, hub).all(List.of(shape)).get(0).answer();
+  public Study check(ShapeSource shape, Optional<String> hub) {
+    return studies(hub).one(shape);
   }
 
   /**
@@ -77,12 +84,12 @@ public final class Kit {
    */
   public DrilledAnswer checkDrilled(
       ShapeSource shape, Optional<String> hub, Path measured, boolean bonus) {
-    Reading reading = new Reading(folder, hub);
+    Studies reading = studies(hub);
     Measured readings = reading.with(() -> MeasuredFile.read(measured));
-    Reading.Studied studied = reading.all(List.of(shape)).get(0);
+    Study studied = reading.all(List.of(shape)).get(0);
     HubSpec spec =
-        reading
-            .hub(studied)
+        studied
+            .hub()
             .orElseThrow(
                 () ->
                     new BadInput(
@@ -92,17 +99,17 @@ public final class Kit {
                             "",
                             "needs a hub, but the shape file names none",
                             "add --hub HUB")));
-    return DrilledAnswer.of(studied.answer(), studied.plate(), spec, readings, bonus);
+    return DrilledAnswer.of(studied, studied.plate(), spec, readings, bonus);
   }
 
   /** Key figures and exact geometry. The review is not asked, so limits are not read. */
   public ShowAnswer show(ShapeSource shape) {
-    return ShowAnswer.of(Reading.plate(shape, folder));
+    return ShowAnswer.of(Studies.plate(shape, folder));
   }
 
   /** The hole schedule and the order of work. */
   public DrillAnswer drill(ShapeSource shape) {
-    return DrillBench.answer(new Reading(folder, Optional.empty()).all(List.of(shape)).get(0));
+    return DrillBench.answer(new Studies(folder, Optional.empty()).all(List.of(shape)).get(0));
   }
 
   /**
@@ -115,9 +122,9 @@ public final class Kit {
    */
   public DrillSheetAnswer drillSheet(ShapeSource shape, TemplateRequest paper, Path out)
       throws CannotWrite {
-    Reading reading = new Reading(folder, Optional.empty());
+    Studies reading = new Studies(folder, Optional.empty());
     DrillBench bench = reading.with(() -> DrillBench.of(paper));
-    Reading.Studied studied = reading.all(List.of(shape)).get(0);
+    Study studied = reading.all(List.of(shape)).get(0);
     return bench.sheet(studied, out, disk);
   }
 
@@ -153,33 +160,29 @@ public final class Kit {
     return new LayupBench(folder, disk).answer(shape, request, out);
   }
 
-  /**
-   * What the plate does under load.
-   *
-   * @param out folder for its pages and pictures, made when it is missing; none are made without it
-   * @throws BadInput with every problem, or telling why it cannot be reckoned
-   * @throws CannotWrite saying which file and why; nothing is changed then
-   */
-  public LoadAnswer load(ShapeSource shape, LoadRequest request, Optional<Path> out)
-      throws CannotWrite {
-    return new LoadBench(folder, disk).answer(shape, request, out);
+  private Studies studies(Optional<String> hub) {
+    return new Studies(folder, hub.map(h -> new Requested<>(h, Place.ofOption("--hub", ""))));
+  }
+
+  /** Where names of files start from. */
+  public Path folder() {
+    return folder;
   }
 
   /**
-   * Looks for the lightest plate that passes its review and does what is wanted under its loads.
+   * Writes a set of files of a plate into a folder, whole or not at all.
    *
-   * @param out folder where what was tried is kept, so that a search that was stopped goes on
-   * @throws BadInput with everything that is wrong with request and shape
+   * @param set what the set is called, such as {@code load}
    * @throws CannotWrite when the disk says no
    */
-  public SearchAnswer leastMass(
-      ShapeSource shape,
-      LoadRequest load,
-      SearchRequest request,
-      Optional<Path> out,
-      Progress progress)
+  public List<Path> write(Path out, String set, Plate plate, List<OutFile> files)
       throws CannotWrite {
-    return new DesignSearch(folder, disk, progress).answer(shape, load, request, out);
+    return Transaction.into(out, disk).here(KitNames.set(set, plate, files)).commit().files();
+  }
+
+  /** The file in which a search keeps what it tried. */
+  public DesignFile designs(Path out, Study study, PlateLoads.Request request, DesignSpace space) {
+    return new DesignFile(out, disk, folder, study, request, space);
   }
 
   /** All hubs that the program knows. */
@@ -262,9 +265,9 @@ public final class Kit {
   private List<Prepared> prepare(
       List<ShapeSource> shapes, TemplateRequest templates, Progress progress) {
     try (Easel easel = new Easel()) {
-      Reading reading = new Reading(folder, Optional.empty());
+      Studies reading = new Studies(folder, Optional.empty());
       Workshop workshop = reading.with(() -> Workshop.of(templates));
-      List<Reading.Studied> studied = reading.all(shapes);
+      List<Study> studied = reading.all(shapes);
       List<Prepared> kits = new ArrayList<>();
       reading.each(
           studied,
@@ -287,23 +290,21 @@ public final class Kit {
   public TemplateAnswer template(
       List<ShapeSource> shapes, TemplateRequest templates, boolean printCheck, Path out)
       throws CannotWrite {
-    Reading reading = new Reading(folder, Optional.empty());
+    Studies reading = new Studies(folder, Optional.empty());
     Workshop workshop = reading.with(() -> Workshop.of(templates));
-    List<Reading.Studied> studied = reading.all(shapes);
+    List<Study> studied = reading.all(shapes);
     List<FileSet> sets = new ArrayList<>();
     if (printCheck) {
       OutFile sheet = workshop.printCheck();
       sets.add(new FileSet(sheet.name(), "", List.of(sheet)));
     }
     reading.each(
-        studied,
-        one -> sets.add(KitNames.set("template", one.plate(), workshop.templates(one.answer()))));
+        studied, one -> sets.add(KitNames.set("template", one.plate(), workshop.templates(one))));
     Transaction transaction = Transaction.into(out, disk);
     for (FileSet set : sets) {
       transaction = transaction.here(set);
     }
-    return new TemplateAnswer(
-        transaction.commit().files(), studied.stream().map(Reading.Studied::answer).toList());
+    return new TemplateAnswer(transaction.commit().files(), studied.stream().toList());
   }
 
   /**
@@ -318,10 +319,10 @@ public final class Kit {
    *     program; then nothing has been written
    */
   public CutAnswer cut(List<ShapeSource> shapes, CutRequest request, Path out) throws CannotWrite {
-    Reading reading = new Reading(folder, Optional.empty());
+    Studies reading = new Studies(folder, Optional.empty());
     CutOrder order = reading.with(() -> CutOrder.of(request, folder));
-    List<Reading.Studied> studied = reading.all(shapes);
-    List<CheckAnswer> checks = studied.stream().map(Reading.Studied::answer).toList();
+    List<Study> studied = reading.all(shapes);
+    List<Study> checks = studied.stream().toList();
     boolean fails = checks.stream().anyMatch(check -> check.verdict() == Verdict.FAIL);
     if (fails) {
       return new CutAnswer(order.processName(), order.compensates(), List.of(), checks);
@@ -329,7 +330,7 @@ public final class Kit {
     CutBench bench = new CutBench(order, FeedTable.standard());
     List<CutBench.Made> made = new ArrayList<>();
     if (order.sheet().isPresent()) {
-      made.add(bench.sheet(studied.stream().map(Reading.Studied::plate).toList()));
+      made.add(bench.sheet(studied.stream().map(Study::plate).toList()));
     } else {
       reading.each(studied, one -> made.add(bench.plate(one.plate())));
     }
@@ -359,12 +360,11 @@ public final class Kit {
    * @throws CannotWrite when the disk says no
    */
   public Path picture(ShapeSource shape, Path out) throws CannotWrite {
-    Reading.Studied studied = new Reading(folder, Optional.empty()).all(List.of(shape)).get(0);
+    Study studied = new Studies(folder, Optional.empty()).all(List.of(shape)).get(0);
     Plate plate = studied.plate();
     OutFile file =
         new OutFile(
-            new KitNames(plate.name()).picture(),
-            Workshop.picture(plate, studied.answer().findings()));
+            new KitNames(plate.name()).picture(), Workshop.picture(plate, studied.findings()));
     FileSet set = KitNames.set("show", plate, List.of(file));
     return Transaction.into(out, disk).here(set).commit().files().get(0);
   }

@@ -3,6 +3,7 @@ package felloe.kit;
 import felloe.files.OutFile;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
+import felloe.service.Study;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +18,7 @@ import java.util.Optional;
  * @param lacks why there is no file for machines, or not every one; empty when all are there
  */
 public record KitAnswer(
-    Path folder, List<FileLine> files, Pages pages, CheckAnswer check, Optional<String> lacks) {
+    Path folder, List<FileLine> files, Pages pages, Study check, Optional<String> lacks) {
 
   /** Copies the list. */
   public KitAnswer {

@@ -8,6 +8,8 @@ import felloe.layup.LayupPlan;
 import felloe.plate.BadInput;
 import felloe.plate.LayupWish;
 import felloe.plate.Plate;
+import felloe.service.ShapeSource;
+import felloe.service.Studies;
 import felloe.shape.Materials;
 import felloe.yaml.Problems;
 import java.nio.file.Path;
@@ -37,7 +39,7 @@ final class LayupBench {
       problems.add(bad);
     }
     try {
-      plate = Reading.plate(shape, folder);
+      plate = Studies.plate(shape, folder);
     } catch (BadInput bad) {
       problems.add(bad);
     }

@@ -1,9 +1,6 @@
 package felloe.kit;
 
-import felloe.document.BenchText;
-import felloe.document.BenchText.Block;
-import felloe.document.BenchText.Column;
-import felloe.document.BenchText.Fill;
+import felloe.document.Block;
 import felloe.document.LayupPages;
 import felloe.document.WordBlock;
 import felloe.drawing.BlankPicture;
@@ -80,10 +77,10 @@ final class LayupSheet {
 
   private List<Block> words() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new BenchText.Words(Sentence.begin(sections.heading())));
+    blocks.add(new Block.Paragraph(Sentence.begin(sections.heading())));
     if (!plan.possible()) {
-      blocks.add(new BenchText.Heading("CANNOT BE DONE AS PLANNED"));
-      blocks.add(new BenchText.Framed(plan.pots().obstacles()));
+      blocks.add(new Block.Heading("CANNOT BE DONE AS PLANNED"));
+      blocks.add(Block.Callout.cautions(plan.pots().obstacles()));
     }
     List<String> told = new ArrayList<>(plan.stack().warnings());
     told.addAll(plan.notes());
@@ -94,7 +91,7 @@ final class LayupSheet {
     blocks.addAll(blocks(sections.purchases()));
     blocks.addAll(blocks(sections.cloth()));
     blocks.addAll(blocks(sections.pots()));
-    blocks.add(new BenchText.Heading("Plies, tick them off"));
+    blocks.add(new Block.Heading("Plies, tick them off"));
     blocks.add(plies());
     blocks.addAll(blocks(sections.resin()));
     blocks.addAll(blocks(sections.mould()));
@@ -107,8 +104,8 @@ final class LayupSheet {
   private List<Block> after() {
     List<Block> blocks = new ArrayList<>(blocks(sections.ways()));
     blocks.addAll(blocks(sections.sources()));
-    blocks.add(new BenchText.Heading("Cautions"));
-    blocks.add(new BenchText.Framed(plan.cautions()));
+    blocks.add(new Block.Heading("Cautions"));
+    blocks.add(Block.Callout.cautions(plan.cautions()));
     return blocks;
   }
 
@@ -119,11 +116,11 @@ final class LayupSheet {
 
   /** Plies to tick off. */
   private Block plies() {
-    return BenchText.Rows.of(
+    return Block.Table.ofWords(
             List.of(
-                new Column("ply", Fill.FIGURES),
-                new Column("direction", Fill.WORDS),
-                new Column("down", Fill.TICK)),
+                new Block.Column("ply", "", Block.Fill.FIGURES),
+                new Block.Column("direction", "", Block.Fill.WORDS),
+                new Block.Column("down", "", Block.Fill.TICK)),
             plan.stack().plies().stream()
                 .map(ply -> List.of(Integer.toString(ply.number()), ply.words(), WordBlock.BOX))
                 .toList())

@@ -2,6 +2,7 @@ package felloe.kit;
 
 import felloe.files.OutFile;
 import felloe.plate.Plate;
+import felloe.service.Study;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,4 +16,4 @@ import java.util.Optional;
  * @param lacks why there is no file for machines, or not every one; empty when all are there
  */
 record Prepared(
-    Plate plate, List<OutFile> files, Pages pages, CheckAnswer check, Optional<String> lacks) {}
+    Plate plate, List<OutFile> files, Pages pages, Study check, Optional<String> lacks) {}

@@ -1,5 +1,6 @@
 package felloe.kit;
 
+import felloe.service.Study;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -9,7 +10,7 @@ import java.util.List;
  * @param files their paths, in order
  * @param checks what the review says of each plate
  */
-public record TemplateAnswer(List<Path> files, List<CheckAnswer> checks) {
+public record TemplateAnswer(List<Path> files, List<Study> checks) {
 
   /** Copies the lists. */
   public TemplateAnswer {

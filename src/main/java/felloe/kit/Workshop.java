@@ -21,6 +21,7 @@ import felloe.plate.Face;
 import felloe.plate.Finding;
 import felloe.plate.Note;
 import felloe.plate.Plate;
+import felloe.service.Study;
 import felloe.template.CheckSheet;
 import felloe.template.MarkOut;
 import felloe.template.PageSet;
@@ -59,9 +60,9 @@ final class Workshop {
   }
 
   /** The whole kit of a plate; the report last, since it lists the others. */
-  Prepared kit(Reading.Studied studied, Easel easel) {
+  Prepared kit(Study studied, Easel easel) {
     Plate plate = studied.plate();
-    CheckAnswer check = studied.answer();
+    Study check = studied;
     Stamp stamp = Stamp.of(Stamp.Act.CUT, check.findings());
     KitNames names = new KitNames(plate.name());
     Future<OutFile> drawing = easel.draw(() -> new OutFile(names.svg(), drawing(plate, stamp)));
@@ -81,7 +82,7 @@ final class Workshop {
   }
 
   /** The templates of a plate alone. */
-  List<OutFile> templates(CheckAnswer check) {
+  List<OutFile> templates(Study check) {
     Plate plate = check.plate();
     Stamp stamp = Stamp.of(Stamp.Act.CUT, check.findings());
     KitNames names = new KitNames(plate.name());
@@ -151,7 +152,7 @@ final class Workshop {
         Cautions.all(plate.stock().material().kind()));
   }
 
-  private byte[] report(CheckAnswer check, Pages pages, MachineFiles machine, List<OutFile> files) {
+  private byte[] report(Study check, Pages pages, MachineFiles machine, List<OutFile> files) {
     Plate plate = check.plate();
     Json.Members review = FindingsJson.of(AnswerJson.withoutFolders(check.findings()));
     Json report =
@@ -159,7 +160,7 @@ final class Workshop {
             .with("felloe", Kit.version())
             .with("shape", ShapeJson.of(withoutFolders(plate)))
             .with("review", review)
-            .with("hubFit", Json.maybe(check.hub(), AnswerJson::fit))
+            .with("hubFit", Json.maybe(check.fit().map(HubAnswer::of), AnswerJson::fit))
             .with("template", pages.json())
             .with("lacks", Json.maybe(machine.lacks(), Json::text))
             .with("cautions", Json.array(check.cautions(), Json::text))

@@ -2,7 +2,7 @@ package felloe.template;
 
 import felloe.document.BenchPages;
 import felloe.document.BenchPiece;
-import felloe.document.BenchText;
+import felloe.document.Block;
 import felloe.drawing.Anchor;
 import felloe.drawing.Correction;
 import felloe.drawing.Drawing;
@@ -101,7 +101,7 @@ public final class CheckSheet {
     String title = reading.map(r -> "Corrected for bars " + r.text()).orElse("Not corrected");
     BenchPiece piece =
         BenchPages.column(
-            List.of(new BenchText.Heading(title), new BenchText.Steps(steps)),
+            List.of(new Block.Heading(title), Block.Steps.of(steps)),
             paper.width() - EDGE - left - 2);
     words.addAll(piece.at(new Point(left + 2, top - 8)));
     return top - 8 - piece.height() - 3;

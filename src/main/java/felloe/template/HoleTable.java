@@ -1,8 +1,6 @@
 package felloe.template;
 
-import felloe.document.BenchText;
-import felloe.document.BenchText.Column;
-import felloe.document.BenchText.Fill;
+import felloe.document.Block;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
@@ -16,26 +14,25 @@ import java.util.List;
  */
 final class HoleTable {
 
-  private static final List<Column> COLUMNS =
+  private static final List<Block.Column> COLUMNS =
       List.of(
-          new Column("hole", Fill.WORDS),
-          new Column("x", Fill.FIGURES),
-          new Column("y", Fill.FIGURES),
-          new Column("radius", Fill.FIGURES),
-          new Column("angle \u00b0", Fill.FIGURES),
-          new Column("\u00d8", Fill.FIGURES),
-          new Column("for", Fill.WORDS));
+          new Block.Column("hole", "", Block.Fill.WORDS),
+          new Block.Column("x", "", Block.Fill.FIGURES),
+          new Block.Column("y", "", Block.Fill.FIGURES),
+          new Block.Column("radius", "", Block.Fill.FIGURES),
+          new Block.Column("angle \u00b0", "", Block.Fill.FIGURES),
+          new Block.Column("\u00d8", "", Block.Fill.FIGURES),
+          new Block.Column("for", "", Block.Fill.WORDS));
 
   private HoleTable() {}
 
   /** The table of some holes as they lie on a face, in order. */
-  static BenchText.Rows of(List<Hole> holes, Face face) {
-    return new BenchText.Rows(
-        "Holes, mm and degrees, from the hub axis, "
-            + (face == Face.FRONT ? "front face" : "BACK FACE: MIRRORED"),
-        COLUMNS,
-        holes.stream().map(hole -> row(hole, face)).toList(),
-        true);
+  static Block.Table of(List<Hole> holes, Face face) {
+    return Block.Table.ofWords(COLUMNS, holes.stream().map(hole -> row(hole, face)).toList())
+        .under(
+            "Holes, mm and degrees, from the hub axis, "
+                + (face == Face.FRONT ? "front face" : "BACK FACE: MIRRORED"))
+        .sideBySide();
   }
 
   private static List<String> row(Hole hole, Face face) {

@@ -1,6 +1,6 @@
 package felloe.template;
 
-import felloe.document.BenchText;
+import felloe.document.Report;
 import felloe.drawing.Cautions;
 import felloe.drawing.Correction;
 import felloe.drawing.Paper;
@@ -70,7 +70,7 @@ public final class Template {
    * @throws BadInput as for {@link #pages}
    */
   public static PageSet drilling(
-      Plate plate, TemplateOptions options, BenchText work, List<String> cautions, Stamp stamp) {
+      Plate plate, TemplateOptions options, Report work, List<String> cautions, Stamp stamp) {
     TemplateOptions centres = options.withMarkOut(MarkOut.CENTRES);
     return new Template(plate, centres, stamp, cautions).tiled(Optional.of(work));
   }
@@ -107,7 +107,7 @@ public final class Template {
         .orElse(Correction.NONE);
   }
 
-  private PageSet tiled(Optional<BenchText> work) {
+  private PageSet tiled(Optional<Report> work) {
     Paper paper = options.paper();
     StripText text = text(0);
     double bar = bar(paper, options.margin());

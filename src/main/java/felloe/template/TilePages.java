@@ -2,7 +2,8 @@ package felloe.template;
 
 import felloe.document.BenchPages;
 import felloe.document.BenchPiece;
-import felloe.document.BenchText;
+import felloe.document.Block;
+import felloe.document.Report;
 import felloe.drawing.Correction;
 import felloe.drawing.Drawing;
 import felloe.drawing.Mark;
@@ -35,7 +36,7 @@ final class TilePages {
   private final StripText text;
   private final Correction correction;
   private final String paper;
-  private final Optional<BenchText> work;
+  private final Optional<Report> work;
   private final Stamp stamp;
   private final List<Page> pages = new ArrayList<>();
 
@@ -45,7 +46,7 @@ final class TilePages {
       StripText text,
       Correction correction,
       String paper,
-      Optional<BenchText> work,
+      Optional<Report> work,
       Stamp stamp) {
     this.stamp = stamp;
     this.plate = shape.plate();
@@ -60,7 +61,7 @@ final class TilePages {
   /** Heights that steps and table take side by side, and one above the other. */
   static List<Double> notesHeights(
       LaidShape shape, Grid grid, String paper, double bar, Stamp stamp) {
-    List<BenchText.Block> steps = steps(shape, grid, paper, bar, stamp);
+    List<Block> steps = steps(shape, grid, paper, bar, stamp);
     double words = BenchPages.column(steps, stepsWidth(grid)).height();
     double table = BenchPages.column(table(shape), tableWidth(shape.plate())).height();
     double space = 3 * CLEAR + STEP;
@@ -77,19 +78,19 @@ final class TilePages {
     }
     Seams seams = new Seams(grid, template.ground());
     Drawing drawing = template.lines().and(template.notes());
-    List<BenchText.Block> words = steps(shape, grid, paper, frame.bar(), stamp);
+    List<Block> words = steps(shape, grid, paper, frame.bar(), stamp);
     BenchPiece steps = BenchPages.column(words, stepsWidth(grid));
     BenchPiece table = BenchPages.column(table(shape), tableWidth(plate));
     boolean bare = plate.holes().isEmpty();
     Map<Integer, List<Mark>> large = large(grid, template.ground());
     List<Mark> taken = large.values().stream().flatMap(List::stream).toList();
     Free free = new Free(grid, drawing.and(Drawing.of(STAMP, taken)), shape.outline());
-    Optional<Block> tableBlock =
+    Optional<FreeCorner> tableBlock =
         bare ? Optional.empty() : free.find(tableWidth(plate), table.height());
-    Optional<Block> stepsBlock = free.find(stepsWidth(grid), steps.height());
+    Optional<FreeCorner> stepsBlock = free.find(stepsWidth(grid), steps.height());
     boolean onTiles = stepsBlock.isPresent() && (tableBlock.isPresent() || bare);
     Box field = frame.field();
-    List<BenchText.Block> both = new ArrayList<>(words);
+    List<Block> both = new ArrayList<>(words);
     both.addAll(table(shape));
     Box below = LargeWords.below(field, stamp);
     List<Drawing> notes = onTiles ? List.of() : BenchPages.of(both, below);
@@ -127,7 +128,7 @@ final class TilePages {
       String name = WORK + " " + (i + 1);
       add(name, -1, -1, total, List.of(Page.Placed.of(bench.get(i).and(head))));
     }
-    String what = work.map(BenchText::title).orElse("template");
+    String what = work.map(Report::title).orElse("template");
     return new PageSet(
         plate.title() + " - " + what + " " + paper,
         paper,
@@ -167,19 +168,19 @@ final class TilePages {
         Math.min(round.maxY(), paper.maxY()));
   }
 
-  private static List<BenchText.Block> steps(
+  private static List<Block> steps(
       LaidShape shape, Grid grid, String paper, double bar, Stamp stamp) {
     String title = grid.count() > 1 ? "Print, join, check" : "Print and check";
     return List.of(
-        new BenchText.Heading(title),
-        new BenchText.Steps(TemplateWords.steps(shape, grid, paper, bar, stamp)));
+        new Block.Heading(title),
+        Block.Steps.of(TemplateWords.steps(shape, grid, paper, bar, stamp)));
   }
 
   private static double stepsWidth(Grid grid) {
     return Math.min(STEPS_WIDTH, grid.tileWidth() - 6);
   }
 
-  private static List<BenchText.Block> table(LaidShape shape) {
+  private static List<Block> table(LaidShape shape) {
     return List.of(HoleTable.of(shape.plate().holes(), shape.face()));
   }
 
@@ -210,7 +211,7 @@ final class TilePages {
   }
 
   /** Where a table or text hangs: on one tile, from its upper left corner. */
-  private record Block(int row, int column, Point corner) {
+  private record FreeCorner(int row, int column, Point corner) {
     boolean on(int r, int c) {
       return r == row && c == column;
     }
@@ -249,12 +250,12 @@ final class TilePages {
           tile.maxY() - (grid.has(row - 1, column) ? keep : 0));
     }
 
-    Optional<Block> find(double width, double height) {
+    Optional<FreeCorner> find(double width, double height) {
       for (int i = 0; i < frees.size(); i++) {
         int row = i / grid.columns();
         int column = i % grid.columns();
         if (grid.has(row, column)) {
-          Optional<Block> found = find(width, height, row, column, frees.get(i));
+          Optional<FreeCorner> found = find(width, height, row, column, frees.get(i));
           if (found.isPresent()) {
             taken.add(found.get().box(width, height).grown(4));
             return found;
@@ -264,7 +265,7 @@ final class TilePages {
       return Optional.empty();
     }
 
-    private Optional<Block> find(
+    private Optional<FreeCorner> find(
         double width, double height, int row, int column, FreeSpace.Free free) {
       Box area = inner(grid, row, column);
       for (double y = area.maxY() - CLEAR; y - height >= area.minY() + CLEAR; y -= STEP) {
@@ -273,7 +274,7 @@ final class TilePages {
           if (free.is(box.grown(CLEAR))
               && taken.stream().noneMatch(box::touches)
               && !outline.contains(box.centre())) {
-            return Optional.of(new Block(row, column, new Point(x, y)));
+            return Optional.of(new FreeCorner(row, column, new Point(x, y)));
           }
         }
       }

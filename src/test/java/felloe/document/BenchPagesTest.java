@@ -5,11 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.document.BenchText.Column;
-import felloe.document.BenchText.Fill;
-import felloe.document.BenchText.Heading;
-import felloe.document.BenchText.Rows;
-import felloe.document.BenchText.Words;
 import felloe.drawing.Cautions;
 import felloe.drawing.Drawing;
 import felloe.drawing.LineType;
@@ -39,7 +34,7 @@ class BenchPagesTest {
   private static final List<Box> FIELDS =
       List.of(new Box(19, 60, 138, 200), new Box(19, 38, 200, 287), new Box(19, 32, 287, 200));
 
-  private static List<Drawing> set(Box field, BenchText.Block... blocks) {
+  private static List<Drawing> set(Box field, Block... blocks) {
     return BenchPages.of(List.of(blocks), field);
   }
 
@@ -50,36 +45,36 @@ class BenchPagesTest {
         .toList();
   }
 
-  private static Rows table(int rows, String words) {
+  private static Block.Table table(int rows, String words) {
     List<List<String>> texts = new ArrayList<>();
     for (int i = 0; i < rows; i++) {
       texts.add(List.of("row" + i, "pilot", "5.5", "2800", words));
     }
-    return Rows.of(
+    return Block.Table.ofWords(
         List.of(
-            new Column("no", Fill.FIGURES),
-            new Column("step", Fill.WORDS),
-            new Column("size", Fill.FIGURES),
-            new Column("1/min", Fill.FIGURES),
-            new Column("what to do", Fill.WRAPPED)),
+            new Block.Column("no", "", Block.Fill.FIGURES),
+            new Block.Column("step", "", Block.Fill.WORDS),
+            new Block.Column("size", "", Block.Fill.FIGURES),
+            new Block.Column("1/min", "", Block.Fill.FIGURES),
+            new Block.Column("what to do", "", Block.Fill.WRAPPED)),
         texts);
   }
 
-  private static Rows blanks(int rows) {
+  private static Block.Table blanks(int rows) {
     List<List<String>> texts = new ArrayList<>();
     for (int i = 0; i < rows; i++) {
       texts.add(List.of("row" + i, "H1", "H2", "outside", "40.00", "39.70", "40.42", ""));
     }
-    return Rows.of(
+    return Block.Table.ofWords(
             List.of(
-                new Column("", Fill.FIGURES),
-                new Column("from", Fill.WORDS),
-                new Column("to", Fill.WORDS),
-                new Column("over", Fill.WORDS),
-                new Column("true", Fill.FIGURES),
-                new Column("least", Fill.FIGURES),
-                new Column("most", Fill.FIGURES),
-                new Column("reads", Fill.BLANK)),
+                new Block.Column("", "", Block.Fill.FIGURES),
+                new Block.Column("from", "", Block.Fill.WORDS),
+                new Block.Column("to", "", Block.Fill.WORDS),
+                new Block.Column("over", "", Block.Fill.WORDS),
+                new Block.Column("true", "", Block.Fill.FIGURES),
+                new Block.Column("least", "", Block.Fill.FIGURES),
+                new Block.Column("most", "", Block.Fill.FIGURES),
+                new Block.Column("reads", "", Block.Fill.BLANK)),
             texts)
         .sideBySide();
   }
@@ -112,19 +107,19 @@ class BenchPagesTest {
     Random random = new Random(SEED);
     for (Box field : FIELDS) {
       for (int trial = 0; trial < 40; trial++) {
-        List<BenchText.Block> blocks = new ArrayList<>();
+        List<Block> blocks = new ArrayList<>();
         for (int i = 0; i < 8; i++) {
           String words = "pilot drill ".repeat(1 + random.nextInt(20)).strip();
           switch (random.nextInt(6)) {
-            case 0 -> blocks.add(new Heading(words));
-            case 1 -> blocks.add(new Words(words));
-            case 2 -> blocks.add(new BenchText.Steps(List.of(words, "one", words)));
-            case 3 -> blocks.add(new BenchText.Framed(List.of(words, words)));
+            case 0 -> blocks.add(new Block.Heading(words));
+            case 1 -> blocks.add(new Block.Paragraph(words));
+            case 2 -> blocks.add(Block.Steps.of(List.of(words, "one", words)));
+            case 3 -> blocks.add(Block.Callout.cautions(List.of(words, words)));
             case 4 -> blocks.add(table(1 + random.nextInt(30), words));
             default -> blocks.add(blanks(1 + random.nextInt(60)));
           }
         }
-        List<Drawing> pages = set(field, blocks.toArray(BenchText.Block[]::new));
+        List<Drawing> pages = set(field, blocks.toArray(Block[]::new));
         holds(pages, field, "seed " + SEED + ", trial " + trial);
       }
     }
@@ -133,8 +128,8 @@ class BenchPagesTest {
   @Test
   void everyRowOfALongTableStandsOnceAndInOrderUnderARepeatedHead() {
     for (Box field : FIELDS) {
-      for (Rows rows : List.of(table(300, "go on"), blanks(300))) {
-        List<Drawing> pages = set(field, new Heading("Rows"), rows);
+      for (Block.Table rows : List.of(table(300, "go on"), blanks(300))) {
+        List<Drawing> pages = set(field, new Block.Heading("Rows"), rows);
         List<String> found = new ArrayList<>();
         for (Drawing page : pages) {
           List<String> texts = labels(page).stream().map(Mark.Label::text).toList();
@@ -153,7 +148,7 @@ class BenchPagesTest {
   void whatFollowsAHeadingStaysWithItWhereItFitsOnAPage() {
     Box field = FIELDS.get(1);
     List<Drawing> pages =
-        set(field, new Heading("First"), blanks(20), new Heading("Second"), blanks(14));
+        set(field, new Block.Heading("First"), blanks(20), new Block.Heading("Second"), blanks(14));
     assertEquals(2, pages.size());
     List<Mark.Label> second = labels(pages.get(1));
     assertEquals("Second", second.get(0).text());
@@ -172,14 +167,14 @@ class BenchPagesTest {
     String word = "W".repeat(300);
     for (Box field : FIELDS) {
       List<List<String>> rows = List.of(List.of(word, word, word, "2800", word));
-      Rows table = Rows.of(table(1, "").columns(), rows);
+      Block.Table table = Block.Table.ofWords(table(1, "").columns(), rows);
       List<Drawing> pages =
           set(
               field,
-              new Heading(word),
-              new Words(word),
-              new BenchText.Steps(List.of(word)),
-              new BenchText.Framed(List.of(word)),
+              new Block.Heading(word),
+              new Block.Paragraph(word),
+              Block.Steps.of(List.of(word)),
+              Block.Callout.cautions(List.of(word)),
               table);
       holds(pages, field, "long words");
       long letters =
@@ -195,16 +190,18 @@ class BenchPagesTest {
   void whatIsHigherThanAPageGoesOnOnTheNextAndNothingIsLost() {
     String words = "pilot drill ".repeat(2_000).strip();
     for (Box field : FIELDS) {
-      List<BenchText.Block> all =
+      List<Block> all =
           List.of(
-              new Heading(words.substring(0, 4_000)),
-              new Words(words),
-              new BenchText.Steps(List.of(words, words)),
-              new BenchText.Framed(List.of(words, "end", words)),
+              new Block.Heading(words.substring(0, 4_000)),
+              new Block.Paragraph(words),
+              Block.Steps.of(List.of(words, words)),
+              Block.Callout.cautions(List.of(words, "end", words)),
               table(1, words),
-              Rows.of(List.of(new Column(words, Fill.WORDS)), List.of(List.of("cell"))));
-      for (BenchText.Block block : all) {
-        List<Drawing> pages = set(field, block, new Words("after"));
+              Block.Table.ofWords(
+                  List.of(new Block.Column(words, "", Block.Fill.WORDS)),
+                  List.of(List.of("cell"))));
+      for (Block block : all) {
+        List<Drawing> pages = set(field, block, new Block.Paragraph("after"));
         assertTrue(pages.size() > 1 || block == all.get(0) || block == all.get(5));
         holds(pages, field, block.getClass().getSimpleName());
         List<String> texts =
@@ -222,20 +219,20 @@ class BenchPagesTest {
 
   @Test
   void wordsOfATableAreWholeWhereTheyHaveRoom() {
-    List<Column> columns =
+    List<Block.Column> columns =
         List.of(
-            new Column("way", Fill.WORDS),
-            new Column("thick mm", Fill.FIGURES),
-            new Column("stiffness", Fill.FIGURES),
-            new Column("material", Fill.FIGURES),
-            new Column("hardener g", Fill.FIGURES),
-            new Column("sheet mm", Fill.WORDS),
-            new Column("hours", Fill.FIGURES),
-            new Column("where it comes from", Fill.WORDS));
+            new Block.Column("way", "", Block.Fill.WORDS),
+            new Block.Column("thick mm", "", Block.Fill.FIGURES),
+            new Block.Column("stiffness", "", Block.Fill.FIGURES),
+            new Block.Column("material", "", Block.Fill.FIGURES),
+            new Block.Column("hardener g", "", Block.Fill.FIGURES),
+            new Block.Column("sheet mm", "", Block.Fill.WORDS),
+            new Block.Column("hours", "", Block.Fill.FIGURES),
+            new Block.Column("where it comes from", "", Block.Fill.WORDS));
     List<String> row =
         List.of("aluminium sheet", "5.00", "1.0", "?", "61", "300 x 300", "0", "practice of shops");
     List<String> texts =
-        set(FIELDS.get(0), Rows.of(columns, List.of(row))).stream()
+        set(FIELDS.get(0), Block.Table.ofWords(columns, List.of(row))).stream()
             .flatMap(page -> labels(page).stream())
             .map(Mark.Label::text)
             .toList();
@@ -251,11 +248,14 @@ class BenchPagesTest {
     for (int i = 0; i < 1_000; i++) {
       texts.add(List.of("row" + i, i % 3 == 0 ? "" : WordBlock.BOX));
     }
-    List<Column> columns = List.of(new Column("number", Fill.WORDS), new Column("done", Fill.TICK));
+    List<Block.Column> columns =
+        List.of(
+            new Block.Column("number", "", Block.Fill.WORDS),
+            new Block.Column("done", "", Block.Fill.TICK));
     for (Box field : FIELDS) {
       for (boolean abreast : new boolean[] {false, true}) {
-        Rows rows = new Rows("What is to be ticked", columns, texts, abreast);
-        List<Drawing> pages = set(field, new Heading("Rows"), rows);
+        Block.Table rows = table("What is to be ticked", columns, texts, abreast);
+        List<Drawing> pages = set(field, new Block.Heading("Rows"), rows);
         holds(pages, field, "a thousand rows");
         List<String> found = new ArrayList<>();
         long boxes = 0;
@@ -278,16 +278,19 @@ class BenchPagesTest {
 
   @Test
   void moreColumnsThanThePaperIsWideForStandInsideAllTheSame() {
-    List<Column> columns = new ArrayList<>();
+    List<Block.Column> columns = new ArrayList<>();
     List<String> row = new ArrayList<>();
-    for (Fill fill : Fill.values()) {
+    for (Block.Fill fill : Block.Fill.values()) {
       for (int i = 0; i < 3; i++) {
-        columns.add(new Column("heading of it", fill));
-        row.add(fill == Fill.BLANK ? "" : "a few long words 123456.78");
+        columns.add(new Block.Column("heading of it", "", fill));
+        row.add(fill == Block.Fill.BLANK ? "" : "a few long words 123456.78");
       }
     }
     for (Box field : FIELDS) {
-      holds(set(field, Rows.of(columns, List.of(row, row))), field, columns.size() + " columns");
+      holds(
+          set(field, Block.Table.ofWords(columns, List.of(row, row))),
+          field,
+          columns.size() + " columns");
     }
   }
 
@@ -295,16 +298,16 @@ class BenchPagesTest {
   void aHeadingNeverStandsAloneAtTheFoot() {
     Random random = new Random(SEED + 1);
     for (int trial = 0; trial < 60; trial++) {
-      List<BenchText.Block> blocks = new ArrayList<>();
+      List<Block> blocks = new ArrayList<>();
       for (int i = 0; i < 12; i++) {
-        blocks.add(new Heading("Heading " + i));
+        blocks.add(new Block.Heading("Block.Heading " + i));
         if (random.nextInt(4) == 0) {
-          blocks.add(new Heading("Heading below"));
+          blocks.add(new Block.Heading("Block.Heading below"));
         }
         blocks.add(table(1 + random.nextInt(25), "pilot drill"));
       }
       for (Box field : FIELDS) {
-        for (Drawing page : set(field, blocks.toArray(BenchText.Block[]::new))) {
+        for (Drawing page : set(field, blocks.toArray(Block[]::new))) {
           Mark.Label lowest =
               labels(page).stream()
                   .min(Comparator.comparingDouble(label -> label.at().y()))
@@ -321,15 +324,16 @@ class BenchPagesTest {
     Box field = FIELDS.get(1);
     Mark edge = Mark.Stroke.of(Contour.rectangle(new Box(1, 1, 299, 99)), LineType.EDGE);
     Picture picture = new Picture(Drawing.of("edge", List.of(edge)), new Box(0, 0, 300, 100), 1);
-    BenchText.Drawn drawn = new BenchText.Drawn(picture);
-    List<Drawing> one = set(field, new Words("above"), drawn, new Words("below"));
+    Block.Figure drawn = new Block.Figure(picture);
+    List<Drawing> one =
+        set(field, new Block.Paragraph("above"), drawn, new Block.Paragraph("below"));
     assertEquals(1, one.size());
     holds(one, field, "picture");
     double below = labels(one.get(0)).get(1).at().y();
     Box box = one.get(0).box().orElseThrow();
     assertTrue(below < field.maxY() - field.width() / 3, "the picture is a third as high as wide");
     assertTrue(box.width() > 0.98 * field.width());
-    List<Drawing> two = set(field, new Heading("above"), blanks(28), drawn, drawn);
+    List<Drawing> two = set(field, new Block.Heading("above"), blanks(28), drawn, drawn);
     assertTrue(two.size() >= 2);
     holds(two, field, "pictures");
     long pictures =
@@ -342,16 +346,23 @@ class BenchPagesTest {
 
   @Test
   void aPageEndsWhereItIsTold() {
-    BenchText.NewPage turn = new BenchText.NewPage();
-    List<Drawing> pages = set(FIELDS.get(0), turn, new Words("one"), turn, turn, new Words("two"));
+    Block.PageBreak turn = new Block.PageBreak();
+    List<Drawing> pages =
+        set(
+            FIELDS.get(0),
+            turn,
+            new Block.Paragraph("one"),
+            turn,
+            turn,
+            new Block.Paragraph("two"));
     assertEquals(2, pages.size());
     assertEquals("two", labels(pages.get(1)).get(0).text());
   }
 
   @Test
   void aColumnOfWordsTakesTheHeightThatItSays() {
-    List<BenchText.Block> blocks =
-        List.of(new Heading("Steps"), new BenchText.Steps(List.of("one", "two")), blanks(300));
+    List<Block> blocks =
+        List.of(new Block.Heading("Steps"), Block.Steps.of(List.of("one", "two")), blanks(300));
     BenchPiece piece = BenchPages.column(blocks, 120);
     Box box = Drawing.of("piece", piece.at(new Point(10, 5))).box().orElseThrow();
     assertEquals(5 - piece.height(), box.minY(), 1e-6);
@@ -361,18 +372,18 @@ class BenchPagesTest {
 
   @Test
   void aTableWithARowOfAnotherLengthIsRefused() {
-    List<Column> columns = List.of(new Column("one", Fill.WORDS));
+    List<Block.Column> columns = List.of(new Block.Column("one", "", Block.Fill.WORDS));
     List<List<String>> rows = List.of(List.of("a", "b"));
-    assertThrows(IllegalArgumentException.class, () -> Rows.of(columns, rows));
-    assertThrows(IllegalArgumentException.class, () -> Rows.of(List.of(), List.of()));
+    assertThrows(IllegalArgumentException.class, () -> Block.Table.ofWords(columns, rows));
+    assertThrows(IllegalArgumentException.class, () -> Block.Table.ofWords(List.of(), List.of()));
   }
 
   @Test
   void noTextIsNoPage() {
     assertTrue(set(FIELDS.get(0)).isEmpty());
     assertTrue(set(FIELDS.get(0), table(0, "")).isEmpty());
-    assertTrue(set(FIELDS.get(0), new BenchText.Framed(List.of())).isEmpty());
-    assertTrue(set(FIELDS.get(0), new BenchText.Steps(List.of())).isEmpty());
+    assertTrue(set(FIELDS.get(0), Block.Callout.cautions(List.of())).isEmpty());
+    assertTrue(set(FIELDS.get(0), Block.Steps.of(List.of())).isEmpty());
   }
 
   @Test
@@ -380,7 +391,7 @@ class BenchPagesTest {
     for (Paper paper : List.of(Paper.A4, Paper.A5, Paper.LETTER)) {
       TemplateOptions options = TemplateOptions.on(paper);
       PageSet template = Template.pages(PaperPlates.bittern(), options, Stamp.NONE);
-      BenchText work = new BenchText("drilling sheet", List.of(new Words("Drill.")));
+      Report work = new Report("drilling sheet", List.of(new Block.Paragraph("Drill.")));
       PageSet sheet =
           Template.drilling(
               PaperPlates.bittern(), options, work, List.of(Cautions.USE), Stamp.NONE);
@@ -400,5 +411,11 @@ class BenchPagesTest {
         assertFalse(layer.name().equals("rough"));
       }
     }
+  }
+
+  private static Block.Table table(
+      String caption, List<Block.Column> columns, List<List<String>> texts, boolean abreast) {
+    Block.Table table = Block.Table.ofWords(columns, texts).under(caption);
+    return abreast ? table.sideBySide() : table;
   }
 }

@@ -5,14 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.document.LoadPages;
-import felloe.document.WordBlock;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
@@ -57,26 +54,12 @@ class LoadPictureTest {
 
   @Test
   void everythingStandsInsideItsPage() {
-    LoadView view = LoadViews.pulled();
-    List<LoadView> views = new ArrayList<>(List.of(view));
+    List<LoadView> views = new ArrayList<>(List.of(LoadViews.pulled()));
     FIELDS.forEach(field -> views.add(LoadViews.view(field, field)));
-    for (Paper paper : List.of(Paper.A4, Paper.find("Letter").orElse(Paper.A4))) {
-      for (Page page : LoadPages.of(content(views), paper)) {
-        Box all = new Box(5, 5, page.width() - 5, page.height() - 5);
-        page.parts().forEach(part -> assertInside(part.drawing().marks(), all, page.name()));
-      }
+    for (LoadView view : views) {
+      Picture picture = LoadPicture.stacked(view);
+      assertInside(picture.drawing().marks(), picture.page(), view.title());
     }
-  }
-
-  static LoadPages.Content content(List<LoadView> views) {
-    return new LoadPages.Content(
-        "Loads: Ring",
-        Cautions.USE,
-        List.of(WordBlock.words("Cases", List.of("pull: 3.37 mm"))),
-        List.of(WordBlock.words("Thicknesses", List.of("5 mm does"))),
-        Optional.of(LoadViews.thicknesses()),
-        views,
-        List.of(WordBlock.words("Cautions", List.of(Cautions.USE))));
   }
 
   /** The bar of the legend is higher than such a plate. */
@@ -107,10 +90,8 @@ class LoadPictureTest {
         assertFalse(labels.get(i).box().touches(labels.get(j).box()), labels.get(i).text());
       }
     }
-    for (Page page : LoadPages.of(content(List.of(view)), Paper.A4)) {
-      Box all = new Box(5, 5, page.width() - 5, page.height() - 5);
-      page.parts().forEach(part -> assertInside(part.drawing().marks(), all, page.name()));
-    }
+    Picture page = LoadPicture.stacked(view);
+    assertInside(page.drawing().marks(), page.page(), "page");
   }
 
   @Test

@@ -7,6 +7,8 @@ import felloe.layup.MaterialBook;
 import felloe.load.ThicknessCandidates;
 import felloe.plate.LayupWish;
 import felloe.plate.Plate;
+import felloe.service.ShapeSource;
+import felloe.service.Studies;
 import felloe.shape.Materials;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,7 +20,7 @@ class OneMassTest {
 
   private static Plate plate(String... sets) {
     Path file = Path.of("shapes/heron.yaml");
-    return Reading.plate(new ShapeSource.OfFile(file, List.of(sets)), Path.of(""));
+    return Studies.plate(new ShapeSource.OfFile(file, List.of(sets)), Path.of(""));
   }
 
   private static double layup(Plate plate) {

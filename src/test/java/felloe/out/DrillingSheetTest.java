@@ -3,7 +3,8 @@ package felloe.out;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.document.BenchText;
+import felloe.document.Block;
+import felloe.document.Report;
 import felloe.drawing.Cautions;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
@@ -36,8 +37,8 @@ class DrillingSheetTest {
   private static final long SEED = 31_007L;
   private static final double DPI = 600;
   private static final double DOT = 25.4 / DPI;
-  private static final BenchText WORK =
-      new BenchText("drilling sheet", List.of(new BenchText.Words("Drill.")));
+  private static final Report WORK =
+      new Report("drilling sheet", List.of(new Block.Paragraph("Drill.")));
 
   @Test
   void everyCentreCrossIsTrueWhenPopplerDrawsIt() throws IOException, InterruptedException {

@@ -4,8 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.document.LoadPages;
-import felloe.document.WordBlock;
+import felloe.document.BenchPages;
+import felloe.document.Block;
+import felloe.document.FramedPages;
 import felloe.drawing.Correction;
 import felloe.drawing.Drawing;
 import felloe.drawing.LoadPicture;
@@ -15,6 +16,7 @@ import felloe.drawing.Mark;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
 import felloe.drawing.Picture;
+import felloe.drawing.ThicknessPlot;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
@@ -22,8 +24,8 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -108,16 +110,19 @@ class LoadDrawingTest {
   }
 
   private static byte[] pdf(List<LoadView> views) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Paragraph("pull: 3.37 mm"));
+    blocks.add(new Block.Figure(ThicknessPlot.of(LoadViews.thicknesses())));
+    for (LoadView view : views) {
+      blocks.add(new Block.PageBreak());
+      blocks.add(new Block.Figure(LoadPicture.stacked(view)));
+    }
     List<Page> pages =
-        LoadPages.of(
-            new LoadPages.Content(
-                "Loads: Ring",
-                "An estimate.",
-                List.of(WordBlock.words("Cases", List.of("pull: 3.37 mm"))),
-                List.of(WordBlock.words("Thicknesses", List.of("5 mm does"))),
-                Optional.of(LoadViews.thicknesses()),
-                views,
-                List.of()),
+        FramedPages.of(
+            "Loads",
+            "Loads: Ring",
+            "An estimate.",
+            BenchPages.of(blocks, FramedPages.field(Paper.A4, "An estimate.")),
             Paper.A4);
     return PdfWriter.write(pages, "Ring - loads");
   }

@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.document.BenchText;
+import felloe.document.Block;
+import felloe.document.Report;
 import felloe.drawing.Drawing;
 import felloe.drawing.Mark;
 import felloe.drawing.Page;
@@ -89,7 +90,7 @@ class StampTest {
       }
       stamped(Template.fullSize(plate, TemplateOptions.on(Paper.A4), FAILING), "DO NOT CUT");
       Stamp drill = new Stamp(Stamp.Act.DRILL, 0, List.of("misses the hub"));
-      BenchText work = new BenchText("drilling sheet", List.of(new BenchText.Words("Drill.")));
+      Report work = new Report("drilling sheet", List.of(new Block.Paragraph("Drill.")));
       stamped(
           Template.drilling(plate, TemplateOptions.on(Paper.A4), work, List.of("Mask on."), drill),
           "DO NOT DRILL");

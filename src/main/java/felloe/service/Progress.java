@@ -1,4 +1,4 @@
-package felloe.kit;
+package felloe.service;
 
 /** Is told how far a longer work has come. */
 @FunctionalInterface

@@ -1,4 +1,4 @@
-package felloe.kit;
+package felloe.service;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -17,7 +17,7 @@ public sealed interface ShapeSource {
    * @param sets overrides, in order
    */
   record OfFile(Path file, List<String> sets) implements ShapeSource {
-    /** Copies the list. */
+
     public OfFile {
       Objects.requireNonNull(file, "file");
       sets = List.copyOf(sets);
@@ -33,7 +33,7 @@ public sealed interface ShapeSource {
    * @param sets overrides, in order
    */
   record OfText(String name, String text, List<String> sets) implements ShapeSource {
-    /** Copies the list. */
+
     public OfText {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(text, "text");

@@ -1,35 +1,36 @@
-package felloe.kit;
+package felloe.report;
 
-import felloe.drawing.Cautions;
+import felloe.document.Phrase;
+import felloe.document.Quantity;
 import felloe.drawing.LoadView;
 import felloe.drawing.NodalField;
 import felloe.drawing.ThicknessView;
 import felloe.geometry.Contour;
-import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.load.CaseField;
 import felloe.load.HandForce;
 import felloe.load.LoadPlan;
 import felloe.load.Support;
 import felloe.mesh.PlateMesh;
+import felloe.service.LoadOutcome;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** What a plate does under load, as pictures show it. */
-final class LoadMaps {
+public final class LoadMaps {
 
   /** A plate that moves by less than this share across its plane is shown moving in it. */
   private static final double FLAT = 0.05;
 
-  private final LoadAnswer answer;
+  private final LoadOutcome answer;
   private final LoadPlan plan;
   private final double[] x;
   private final double[] y;
   private final int[] corners;
 
-  LoadMaps(LoadAnswer answer) {
+  public LoadMaps(LoadOutcome answer) {
     this.answer = answer;
     this.plan = answer.plan();
     PlateMesh mesh = plan.result().mesh();
@@ -46,7 +47,7 @@ final class LoadMaps {
   }
 
   /** A case's view. */
-  LoadView view(LoadPlan.Judged one) {
+  public LoadView view(LoadPlan.Judged one) {
     CaseField field = one.field();
     String title = answer.plate().title() + ", revision " + answer.plate().revision();
     return new LoadView(
@@ -61,7 +62,7 @@ final class LoadMaps {
   }
 
   private static LoadView.Hand hand(HandForce f) {
-    return new LoadView.Hand(f.at(), f.x(), f.y(), f.z(), Numbers.fixed(f.size(), 0) + " N");
+    return new LoadView.Hand(f.at(), f.x(), f.y(), f.z(), Quantity.fixed(f.size(), 0, "N").text());
   }
 
   private List<Contour> held() {
@@ -83,13 +84,13 @@ final class LoadMaps {
     double percent = 100 * one.factor();
     CaseField field = one.field();
     return new LoadView.Map(
-        "Use of the material under "
-            + Numbers.brief(one.factor(), 2)
-            + " times the load; it fails at 100 %",
+        Phrase.of(
+            "Use of the material under {} times the load; it fails at 100 %",
+            Quantity.brief(one.factor(), 2, "")),
         "%",
         new NodalField(x, y, corners, Arrays.stream(field.uses()).map(u -> u * percent).toArray()),
         field.worstAt(),
-        Numbers.fixed(percent * field.worst().use(), 0) + " %",
+        Quantity.fixed(percent * field.worst().use(), 0, "%").text(),
         OptionalDouble.of(100));
   }
 
@@ -106,49 +107,47 @@ final class LoadMaps {
         "mm",
         new NodalField(x, y, corners, moves),
         plan.result().mesh().point(peak),
-        Numbers.fixed(moves[peak], Math.abs(moves[peak]) < 0.1 ? 3 : 2).replace('-', '\u2212')
-            + " mm",
+        Quantity.fixed(moves[peak], Math.abs(moves[peak]) < 0.1 ? 3 : 2, "mm").text(),
         OptionalDouble.empty());
   }
 
   private List<String> words(LoadPlan.Judged one) {
-    boolean clamped = answer.clamped();
-    boolean laid = answer.plyCount().isPresent();
+    boolean clamped = plan.hold().support() instanceof Support.Clamped;
+    boolean laid = plan.gauge().plies().isPresent();
+    String held =
+        clamped
+            ? "held fast within the dashed circle"
+            : "held by its screws (small circles: their heads) with the hub's face (dashed) behind";
+    String verdict =
+        one.fall().isPresent()
+            ? "The fall comes to the force shown; it is told, not judged."
+            : Phrase.of(
+                "Margin {}{}.",
+                LoadReport.margin(one.margin()),
+                one.met() ? "" : ", NOT AS WANTED");
     return List.of(
-        answer.plate().stock().material().title()
-            + ", "
-            + answer.plyCount().map(n -> n + " plies, ").orElse("")
-            + Numbers.brief(answer.thickness(), 2)
-            + " mm, "
-            + (clamped ? "held fast within the dashed circle" : "held by its screws")
-            + (clamped ? "" : " (small circles: their heads) with the hub's face (dashed) behind")
-            + ". "
-            + (one.fall().isPresent()
-                ? "The fall comes to the force shown; it is told, not judged. "
-                : "Margin "
-                    + LoadBlocks.margin(one.margin())
-                    + (one.met() ? ". " : ", NOT AS WANTED. ")),
+        Phrase.of("{}, {}. {}", LoadReport.stock(plan), held, verdict),
         "Ring with a dot: force toward the driver; ring with a cross: away; arrow: in the plane."
             + " Thin lines: lines of equal value. Cross: the peak."
             + (laid ? " Use: of the worst ply." : " Use: at the worse face."),
-        "An estimate to choose by, not an approval. " + Cautions.USE);
+        LoadReport.FOOT);
   }
 
   /** The thicknesses that were tried. */
   ThicknessView thicknesses() {
     List<ThicknessView.Trial> trials = new ArrayList<>();
-    for (LoadAnswer.Tried t : answer.tried()) {
-      List<String> words = new ArrayList<>();
-      words.add(Numbers.brief(t.thickness(), 2) + " mm");
-      t.plies().ifPresent(n -> words.add(n + (n == 1 ? " ply" : " plies")));
-      words.add(Numbers.fixed(t.mass(), 0) + " g");
+    for (LoadPlan.Trial t : plan.trials()) {
+      List<String> words = new ArrayList<>(List.of(Quantity.mm(t.gauge().thickness()).text()));
+      t.gauge().plies().ifPresent(n -> words.add(Phrase.count(n, "ply", "plies")));
+      words.add(Quantity.grams(t.gauge().mass()).text());
       trials.add(
           new ThicknessView.Trial(
-              t.thickness(), t.deflection(), t.margin(), words, t.met(), t.own()));
+              t.gauge().thickness(), t.deflection(), t.margin(), words, t.met(), t.own()));
     }
-    OptionalDouble deflection =
-        answer.wantedDeflection().map(OptionalDouble::of).orElse(OptionalDouble.empty());
     return new ThicknessView(
-        "Thicknesses of " + answer.plate().title(), trials, deflection, answer.wantedMargin());
+        "Thicknesses of " + answer.plate().title(),
+        trials,
+        plan.wanted().deflection().map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+        plan.wanted().margin());
   }
 }

@@ -1,4 +1,4 @@
-package felloe.kit;
+package felloe.service;
 
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubFit;
@@ -11,8 +11,8 @@ import felloe.plate.Finding;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
+import felloe.plate.Requested;
 import felloe.review.Review;
-import felloe.review.ReviewReport;
 import felloe.shape.ShapeFile;
 import felloe.yaml.Problems;
 import java.nio.file.Path;
@@ -26,52 +26,38 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
-/** Reads and reviews shapes, and keeps every problem until all have been read. */
-final class Reading {
+/** Reads and judges shapes, and keeps every problem until all have been read. */
+public final class Studies {
 
   private final Path folder;
-  private final Optional<String> hub;
+  private final Optional<Requested<String>> hub;
   private final Problems problems = new Problems();
 
   /**
-   * A shape that was read and reviewed.
-   *
-   * @param source where from
-   * @param plate the plate
-   * @param answer what the check says
-   * @param fit how it meets the hub, where there is one
-   * @param joints the plan of its screws
-   */
-  record Studied(
-      ShapeSource source,
-      Plate plate,
-      CheckAnswer answer,
-      Optional<HubFitResult> fit,
-      JointPlan joints) {}
-
-  /**
-   * A reading.
-   *
    * @param folder where the names of files in texts, and of {@code hub}, start from
    * @param hub the hub to compare with instead of the shape's own
    */
-  Reading(Path folder, Optional<String> hub) {
+  public Studies(Path folder, Optional<Requested<String>> hub) {
     this.folder = folder;
     this.hub = hub;
   }
 
-  /** The plate of a shape, not reviewed. */
-  static Plate plate(ShapeSource source, Path folder) {
+  /**
+   * One shape, read and judged.
+   *
+   * @throws BadInput with all that is wrong with it
+   */
+  public static Study of(ShapeSource shape, Path folder) {
+    return new Studies(folder, Optional.empty()).one(shape);
+  }
+
+  /** The plate of a shape, not judged. */
+  public static Plate plate(ShapeSource source, Path folder) {
     if (source instanceof ShapeSource.OfFile file) {
       return LaidUp.of(ShapeFile.read(file.file(), file.sets(), hubs(source, folder)));
     }
     ShapeSource.OfText text = (ShapeSource.OfText) source;
     return LaidUp.of(ShapeFile.parse(text.name(), text.text(), text.sets(), hubs(source, folder)));
-  }
-
-  /** The hub that a plate's shape file names. */
-  static Optional<HubSpec> hub(Plate plate, ShapeSource source, Path folder) {
-    return plate.hub().map(name -> hubs(source, folder).spec(name, Place.BUILT_IN));
   }
 
   /** A hub file that a shape file names lies beside it. */
@@ -84,7 +70,7 @@ final class Reading {
   }
 
   /** Reads something else whose problems belong to the same run; null when it has any. */
-  <T> T with(Supplier<T> reading) {
+  public <T> T with(Supplier<T> reading) {
     try {
       return reading.get();
     } catch (BadInput bad) {
@@ -94,72 +80,65 @@ final class Reading {
   }
 
   /**
-   * Reads and reviews shapes.
+   * Reads and judges a shape.
    *
-   * @throws BadInput with all problems of this reading
+   * @throws BadInput with all problems so far
    */
-  List<Studied> all(List<ShapeSource> shapes) {
-    HubSpec other =
-        with(
-            () ->
-                hub.map(h -> new HubCatalogue(folder).spec(h, Place.ofOption("--hub", "")))
-                    .orElse(null));
-    List<Studied> studied = new ArrayList<>();
+  public Study one(ShapeSource shape) {
+    return all(List.of(shape)).get(0);
+  }
+
+  /**
+   * Reads and judges shapes.
+   *
+   * @throws BadInput with all problems so far
+   */
+  public List<Study> all(List<ShapeSource> shapes) {
+    Optional<HubSpec> other = Optional.ofNullable(with(this::other));
+    List<Study> studies = new ArrayList<>();
     for (ShapeSource shape : shapes) {
-      Studied one = with(() -> study(shape, Optional.ofNullable(other)));
+      Study one = with(() -> study(shape, other));
       if (one != null) {
-        studied.add(one);
+        studies.add(one);
       }
     }
-    refuseTwins(studied);
+    refuseTwins(studies);
     problems.throwIfAny();
-    return studied;
+    return studies;
   }
 
   /** Has something done with each shape, and keeps what is wrong until all are done. */
-  void each(List<Studied> studied, Consumer<Studied> work) {
-    for (Studied one : studied) {
-      try {
-        work.accept(one);
-      } catch (BadInput bad) {
-        problems.add(bad);
-      }
+  public void each(List<Study> studies, Consumer<Study> work) {
+    for (Study one : studies) {
+      with(
+          () -> {
+            work.accept(one);
+            return one;
+          });
     }
     problems.throwIfAny();
   }
 
-  /** The hub that a shape was compared with, if there is one. */
-  Optional<HubSpec> hub(Studied studied) {
-    return hub.map(h -> new HubCatalogue(folder).spec(h, Place.ofOption("--hub", "")))
-        .or(
-            () ->
-                studied
-                    .plate()
-                    .hub()
-                    .map(name -> hubs(studied.source(), folder).spec(name, Place.BUILT_IN)));
+  private HubSpec other() {
+    return hub.map(h -> new HubCatalogue(folder).spec(h.value(), h.place())).orElse(null);
   }
 
-  private Studied study(ShapeSource source, Optional<HubSpec> other) {
+  private Study study(ShapeSource source, Optional<HubSpec> other) {
     Plate plate = plate(source, folder);
-    Optional<HubSpec> spec = other.or(() -> hub(plate, source, folder));
+    Optional<HubSpec> spec =
+        other.or(() -> plate.hub().map(name -> hubs(source, folder).spec(name, Place.BUILT_IN)));
     Optional<HubFitResult> fit = spec.map(s -> HubFit.of(plate, s));
     List<Finding> fits = fit.map(HubFitResult::findings).orElse(List.of());
     JointPlan joints = JointPlan.of(plate, spec);
-    ReviewReport report = Review.of(plate, joints, fits);
-    return new Studied(
-        source,
-        plate,
-        new CheckAnswer(plate, report.findings(), report.cautions(), fit.map(HubAnswer::of)),
-        fit,
-        joints);
+    return new Study(source, plate, spec, fit, joints, Review.of(plate, joints, fits));
   }
 
   /** Names that differ only by case or by the way of writing accents are one on many disks. */
-  private void refuseTwins(List<Studied> studied) {
-    Map<String, Studied> byName = new LinkedHashMap<>();
-    for (Studied one : studied) {
+  private void refuseTwins(List<Study> studies) {
+    Map<String, Study> byName = new LinkedHashMap<>();
+    for (Study one : studies) {
       String name = Normalizer.normalize(one.plate().name(), Normalizer.Form.NFC);
-      Studied twin = byName.putIfAbsent(name.toLowerCase(Locale.ROOT), one);
+      Study twin = byName.putIfAbsent(name.toLowerCase(Locale.ROOT), one);
       if (twin != null) {
         problems.add(
             new Problem(
@@ -170,7 +149,7 @@ final class Reading {
                     + one.plate().name()
                     + "' as "
                     + Place.ofFile(name(twin.source())),
-                "rename one of them, or make them one after the other with another --out"));
+                "rename one of them, or make them one after the other into different folders"));
       }
     }
   }

@@ -1,0 +1,221 @@
+package felloe.document;
+
+import felloe.drawing.Picture;
+import java.util.List;
+
+/** A piece of a report. A face sets it in its own way and adds no words of its own. */
+public sealed interface Block {
+
+  /**
+   * A heading; on pages what follows up to the next one stays with it where that leaves little
+   * blank.
+   *
+   * @param text what it says
+   */
+  record Heading(String text) implements Block {}
+
+  /**
+   * Running text.
+   *
+   * @param text what it says
+   */
+  record Paragraph(String text) implements Block {}
+
+  /**
+   * Sentences that are to be read first.
+   *
+   * @param tone how they are meant
+   * @param texts one for each
+   */
+  record Callout(Tone tone, List<String> texts) implements Block {
+
+    public Callout {
+      texts = List.copyOf(texts);
+    }
+
+    /** Cautions. */
+    public static Callout cautions(List<String> texts) {
+      return new Callout(Tone.CAUTION, texts);
+    }
+
+    /** A verdict in a sentence or two. */
+    public static Callout verdict(Tone tone, String... texts) {
+      return new Callout(tone, List.of(texts));
+    }
+  }
+
+  /** How sentences or a cell are meant. Faces show it by sign and weight, never by colour alone. */
+  enum Tone {
+    /** All is as it should be. */
+    WELL,
+    /** The maker must decide. */
+    CAUTION,
+    /** It fails, or is not as wanted. */
+    FAIL,
+    /** Neither good nor bad. */
+    NOTE
+  }
+
+  /**
+   * Numbered sentences.
+   *
+   * @param texts one for each number
+   * @param ticked whether paper has a box to tick beside each
+   */
+  record Steps(List<String> texts, boolean ticked) implements Block {
+
+    public Steps {
+      texts = List.copyOf(texts);
+    }
+
+    /** Steps without boxes. */
+    public static Steps of(List<String> texts) {
+      return new Steps(texts, false);
+    }
+  }
+
+  /**
+   * A table. Its heads stand above it again on every page that it goes on to; without rows nothing
+   * of it is shown.
+   *
+   * @param caption a line above the heads, repeated with them; may be empty
+   * @param columns from left to right
+   * @param rows a cell for each column, in order
+   * @param abreast whether parts of a long one may stand side by side where there is room
+   */
+  record Table(String caption, List<Column> columns, List<List<Cell>> rows, boolean abreast)
+      implements Block {
+
+    /**
+     * @throws IllegalArgumentException when there is no column, or when a row has not a cell for
+     *     each column
+     */
+    public Table {
+      columns = List.copyOf(columns);
+      rows = rows.stream().map(List::copyOf).toList();
+      if (columns.isEmpty()) {
+        throw new IllegalArgumentException("a table must have a column");
+      }
+      for (List<Cell> row : rows) {
+        if (row.size() != columns.size()) {
+          throw new IllegalArgumentException(row.size() + " cells for " + columns.size());
+        }
+      }
+    }
+
+    /** A table in one part, without a caption. */
+    public static Table of(List<Column> columns, List<List<Cell>> rows) {
+      return new Table("", columns, rows, false);
+    }
+
+    /** A table of words. */
+    public static Table ofWords(List<Column> columns, List<List<String>> rows) {
+      return of(
+          columns, rows.stream().map(row -> row.stream().<Cell>map(Cell::of).toList()).toList());
+    }
+
+    /** The same, in parts side by side where there is room. */
+    public Table sideBySide() {
+      return new Table(caption, columns, rows, true);
+    }
+
+    /** The same under a line of words. */
+    public Table under(String line) {
+      return new Table(line, columns, rows, abreast);
+    }
+  }
+
+  /**
+   * A picture: on pages as large as the width allows, at most full size; left out on a terminal.
+   *
+   * @param picture what is drawn
+   */
+  record Figure(Picture picture) implements Block {}
+
+  /** What follows begins on a new page, or after a gap. */
+  record PageBreak() implements Block {}
+
+  /**
+   * Blocks that not every face shows at once.
+   *
+   * @param depth when they are shown
+   * @param blocks what is shown then
+   */
+  record Folded(Depth depth, List<Block> blocks) implements Block {
+
+    public Folded {
+      blocks = List.copyOf(blocks);
+    }
+
+    /** Folded blocks; see {@link Depth}. */
+    public static Folded of(Depth depth, Block... blocks) {
+      return new Folded(depth, List.of(blocks));
+    }
+  }
+
+  /** When folded blocks are shown. */
+  enum Depth {
+    /** On paper; on a terminal when everything is asked for; on a web page behind a fold. */
+    ALL,
+    /** On paper; on a terminal when sources are asked for; on a web page behind a fold. */
+    SOURCES,
+    /** On paper only, such as columns to write in. */
+    PAPER,
+    /** On a terminal or a web page only. */
+    SCREEN
+  }
+
+  /**
+   * A column of a table.
+   *
+   * @param head what stands above it
+   * @param unit of all its quantities, which then stands in the head alone; may be empty
+   * @param fill how it is filled
+   */
+  record Column(String head, String unit, Fill fill) {
+
+    /** Words, as wide as they are where there is room. */
+    public static Column words(String head) {
+      return new Column(head, "", Fill.WORDS);
+    }
+
+    /** Figures of one unit; quantities tell their own where it is empty. */
+    public static Column figures(String head, String unit) {
+      return new Column(head, unit, Fill.FIGURES);
+    }
+
+    /** Words that give way first. */
+    public static Column wrapped(String head) {
+      return new Column(head, "", Fill.WRAPPED);
+    }
+
+    /** Room to write something in by hand. */
+    public static Column blank(String head) {
+      return new Column(head, "", Fill.BLANK);
+    }
+
+    /** Boxes to tick. */
+    public static Column tick(String head) {
+      return new Column(head, "", Fill.TICK);
+    }
+
+    /** What stands above it, the unit behind. */
+    public String heading() {
+      return unit.isEmpty() ? head : (head + " " + unit).strip();
+    }
+  }
+
+  /** How a column is filled. Words that are too wide for their column go on below. */
+  enum Fill {
+    /** Words, as wide as they are where there is room. */
+    WORDS,
+    /** Figures, set to the right. */
+    FIGURES,
+    /** Words; such columns share the width that is left, and give way first. */
+    WRAPPED,
+    /** Blank: something is written in by hand; not on a terminal. */
+    BLANK,
+    /** A box to tick beside each text, an empty text without a box; not on a terminal. */
+    TICK
+  }
+}

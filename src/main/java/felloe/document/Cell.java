@@ -1,0 +1,86 @@
+package felloe.document;
+
+import felloe.document.Block.Tone;
+import java.util.Optional;
+
+/** What stands in a table's cell. */
+public sealed interface Cell permits Cell.Words, Cell.Tick, Cell.Blank, Cell.Verdict, Quantity {
+
+  /** What is not known, the same wherever it is shown. */
+  Cell UNKNOWN = new Words("?");
+
+  /** Nothing belongs here. */
+  Cell NONE = new Words("");
+
+  /**
+   * What it says in a column that tells a unit.
+   *
+   * @param unit that the column's head tells; may be empty
+   */
+  String text(String unit);
+
+  /**
+   * Words.
+   *
+   * @param words what they say
+   */
+  record Words(String words) implements Cell {
+
+    @Override
+    public String text(String unit) {
+      return words;
+    }
+  }
+
+  /** A box to tick; on a terminal nothing. */
+  record Tick() implements Cell {
+
+    @Override
+    public String text(String unit) {
+      return "[ ]";
+    }
+  }
+
+  /** Room to write in. */
+  record Blank() implements Cell {
+
+    @Override
+    public String text(String unit) {
+      return "";
+    }
+  }
+
+  /**
+   * A verdict.
+   *
+   * @param tone how it is meant
+   * @param words what it says
+   */
+  record Verdict(Tone tone, String words) implements Cell {
+
+    @Override
+    public String text(String unit) {
+      return words;
+    }
+  }
+
+  /** Words. */
+  static Cell of(String words) {
+    return new Words(words);
+  }
+
+  /** A whole number. */
+  static Cell of(int count) {
+    return new Words(Integer.toString(count));
+  }
+
+  /** A quantity, or nothing. */
+  static Cell orNone(Optional<Quantity> quantity) {
+    return quantity.<Cell>map(q -> q).orElse(NONE);
+  }
+
+  /** A quantity, or the sign for what is not known. */
+  static Cell orUnknown(Optional<Quantity> quantity) {
+    return quantity.<Cell>map(q -> q).orElse(UNKNOWN);
+  }
+}

@@ -1,0 +1,126 @@
+package felloe.render;
+
+import felloe.load.CaseField;
+import felloe.load.HandForce;
+import felloe.load.LoadPlan;
+import felloe.load.LoadResult;
+import felloe.load.PlyPeak;
+import felloe.load.Support;
+import felloe.report.LoadReport;
+import felloe.service.LoadOutcome;
+import java.util.List;
+import java.util.Optional;
+
+/** Loads as JSON: N, mm, MPa. */
+final class LoadViews {
+
+  private LoadViews() {}
+
+  static List<View<?>> all() {
+    return List.of(
+        View.of(LoadOutcome.class)
+            .with(LoadOutcome::plate)
+            .with("material", one -> one.plate().stock().material().name())
+            .with(LoadOutcome::plan)
+            .with("screws", LoadOutcome::screws)
+            .with("seconds", LoadOutcome::seconds)
+            .with("cautions", one -> LoadReport.CAUTIONS),
+        View.of(LoadPlan.class)
+            .with("thickness", plan -> plan.gauge().thickness())
+            .with("plies", plan -> plan.gauge().plies())
+            .with("mass", plan -> plan.gauge().mass())
+            .with("support", LoadPlan::hold)
+            .with("wanted_margin", plan -> plan.wanted().margin())
+            .with("wanted_deflection", plan -> plan.wanted().deflection())
+            .with("met", LoadPlan::met)
+            .with("cases", plan -> plan.cases().stream().map(one -> new Case(plan, one)).toList())
+            .with("left_out", LoadPlan::leftOut)
+            .with("thicknesses", LoadPlan::trials)
+            .with("least_thickness", plan -> plan.least().map(t -> t.gauge().thickness()))
+            .with("mesh", LoadPlan::result)
+            .with("figures", LoadPlan::figures)
+            .with("notes", LoadPlan::notes),
+        View.of(felloe.load.HubHold.class)
+            .with("hold", hold -> hold.support() instanceof Support.Clamped ? "clamped" : "bolts")
+            .with(
+                "clamp_diameter",
+                hold ->
+                    hold.support() instanceof Support.Clamped c
+                        ? Optional.of(c.diameter())
+                        : Optional.empty())
+            .with(
+                "face_diameter",
+                hold ->
+                    hold.support() instanceof Support.Bolted b
+                        ? Optional.of(b.face())
+                        : Optional.empty())
+            .with("why", felloe.load.HubHold::why)
+            .with("assumptions", felloe.load.HubHold::assumptions),
+        View.of(Case.class)
+            .with("name", c -> c.field().load().name())
+            .with("title", c -> c.field().load().title())
+            .with("basis", c -> c.field().load().basis())
+            .with("forces", c -> c.field().load().forces())
+            .with("patch", c -> c.field().load().patch())
+            .with("deflection_at_load", c -> c.field().atLoad())
+            .with("deflections_at_loads", c -> c.field().atLoads())
+            .with("stiffness", c -> c.judged().stiffness())
+            .with("peak_deflection", c -> c.field().peakDeflection())
+            .with("peak_deflection_at", c -> c.field().peakDeflectionAt())
+            .with("peak_stress", c -> c.field().worst().stress())
+            .with("peak_strain", c -> c.field().worst().strain())
+            .with("peak_at", c -> c.field().worstAt())
+            .with("peak_z", c -> c.field().worst().z())
+            .with(
+                "ply",
+                c ->
+                    c.plan().gauge().plies().isPresent()
+                        ? Optional.of(c.field().worst().ply())
+                        : Optional.empty())
+            .with("measure", c -> c.field().worst().measure())
+            .with("ply_uses", c -> PlyPeak.of(c.plan().result(), c.field()))
+            .with("use", c -> c.field().worst().use())
+            .with("factor", c -> c.judged().factor())
+            .with("margin", c -> c.judged().margin())
+            .with("judged", c -> c.judged().fall().isEmpty())
+            .with("met", c -> c.judged().met())
+            .with("shear_share", c -> c.field().shearShare())
+            .with("bolts", c -> c.judged().bolts())
+            .with("hub", c -> c.field().hub())
+            .with("deflection_change", c -> c.judged().change().map(LoadResult.Change::deflection))
+            .with("use_change", c -> c.judged().change().map(LoadResult.Change::use)),
+        View.of(HandForce.class)
+            .with("at", HandForce::at)
+            .with("force", f -> List.of(f.x(), f.y(), f.z())),
+        View.of(LoadPlan.Trial.class)
+            .with("thickness", t -> t.gauge().thickness())
+            .with("plies", t -> t.gauge().plies())
+            .with("mass", t -> t.gauge().mass())
+            .with("cost", t -> t.gauge().cost())
+            .with("margin", LoadPlan.Trial::margin)
+            .with("margin_case", LoadPlan.Trial::marginCase)
+            .with("deflection", LoadPlan.Trial::deflection)
+            .with("deflection_case", LoadPlan.Trial::deflectionCase)
+            .with("met", LoadPlan.Trial::met)
+            .with("own", LoadPlan.Trial::own),
+        View.of(LoadResult.class)
+            .with("nodes", result -> result.mesh().nodes())
+            .with("triangles", result -> result.mesh().triangles())
+            .with("unknowns", LoadResult::unknowns)
+            .with("least_angle", result -> result.mesh().quality().leastAngle())
+            .with("deflection_change", result -> change(result, result.deflectionChange()))
+            .with("use_change", result -> change(result, result.useChange()))
+            .with("settled", LoadResult::settled));
+  }
+
+  private static Optional<Double> change(LoadResult result, double change) {
+    return result.changes().isEmpty() ? Optional.empty() : Optional.of(change);
+  }
+
+  /** A case beside the plan that it belongs to. */
+  private record Case(LoadPlan plan, LoadPlan.Judged judged) {
+    CaseField field() {
+      return judged.field();
+    }
+  }
+}

@@ -1,0 +1,173 @@
+package felloe.report;
+
+import felloe.document.Block;
+import felloe.document.Block.Callout;
+import felloe.document.Block.Column;
+import felloe.document.Block.Depth;
+import felloe.document.Block.Folded;
+import felloe.document.Block.Heading;
+import felloe.document.Block.Paragraph;
+import felloe.document.Block.Table;
+import felloe.document.Block.Tone;
+import felloe.document.Cell;
+import felloe.document.Phrase;
+import felloe.document.Quantity;
+import felloe.hub.CalliperFigures;
+import felloe.hub.Cure;
+import felloe.hub.HubFitResult;
+import felloe.hub.HubRing;
+import felloe.hub.Mismatch;
+import felloe.hub.ScrewFit;
+import felloe.plate.Finding;
+import felloe.plate.Hole;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether a plate meets its hub, told. */
+final class HubFitReport {
+
+  /** A turn smaller than this is upright, degrees. */
+  private static final double UPRIGHT = 0.005;
+
+  private HubFitReport() {}
+
+  /**
+   * The fit in blocks.
+   *
+   * @param told findings that stand beside it: cures that they tell are not told again
+   */
+  static List<Block> blocks(HubFitResult fit, List<Finding> told) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading(Phrase.of("Hub {}: {}", fit.hub().name(), fit.hub().title())));
+    fit.plateTurn().ifPresent(turn -> blocks.add(placement(fit, Math.toDegrees(turn))));
+    for (Mismatch off : fit.mismatches()) {
+      blocks.add(
+          new Paragraph(
+              Phrase.of(
+                  "Off: {} of {} is {}; the hub's is {}.",
+                  off.kind().words(),
+                  off.subject(),
+                  Units.brief(off.plate(), off.unit()),
+                  Units.brief(off.hub(), off.unit()))));
+    }
+    for (Cure cure : fit.cures()) {
+      if (told.stream().noneMatch(f -> f.advice().contains(cure.words()))) {
+        blocks.add(new Paragraph((cure.works() ? "Cure: " : "No cure: ") + cure.words()));
+      }
+    }
+    if (!fit.spare().isEmpty()) {
+      List<String> spare = fit.spare().stream().map(Hole::label).toList();
+      blocks.add(new Paragraph("Holes without a screw: " + Phrase.list(spare) + "."));
+    }
+    if (!fit.complete()) {
+      blocks.add(
+          Callout.verdict(
+              Tone.CAUTION,
+              "There were too many holes to try every pairing; a better one may exist."));
+    }
+    List<Block> more = new ArrayList<>();
+    more.add(screws(fit));
+    more.add(
+        new Paragraph(
+            Phrase.of(
+                "Room is all round, as drawn and at the worst of the tolerances (holes made: {}).",
+                fit.drilling().title())));
+    for (HubRing ring : fit.rings()) {
+      more.addAll(calliper(ring.thread().name() + " screws in the hub", ring.calliper()));
+    }
+    fit.plateCalliper().ifPresent(c -> more.addAll(calliper("holes in the plate", c)));
+    blocks.add(new Folded(Depth.ALL, more));
+    return blocks;
+  }
+
+  private static Paragraph placement(HubFitResult fit, double turn) {
+    String plate =
+        Math.abs(turn) < UPRIGHT
+            ? "with the plate upright"
+            : Phrase.of(
+                "with the plate turned {} counter-clockwise", Quantity.brief(turn, 2, "degrees"));
+    double step = Math.toDegrees(fit.step());
+    return new Paragraph(
+        Phrase.of(
+            "{} {}{}.{}",
+            fit.enters() ? "All screws enter" : "Not all screws enter; they come nearest",
+            plate,
+            step < 359.9
+                ? Phrase.of(", and again every {}", Quantity.brief(step, 2, "degrees"))
+                : "",
+            fit.clearance()
+                .map(
+                    room ->
+                        Phrase.of(
+                            " The tightest has {} all round as drawn{}.",
+                            Quantity.fixed(room, 2, "mm"),
+                            fit.worst()
+                                .map(
+                                    worst ->
+                                        Phrase.of(
+                                            ", {} at the worst of the tolerances",
+                                            Quantity.fixed(worst, 2, "mm")))))));
+  }
+
+  /** Each screw with its hole. */
+  static Table screws(HubFitResult fit) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (ScrewFit s : fit.screws()) {
+      rows.add(
+          List.of(
+              Cell.of(s.screw() + " " + s.thread().name()),
+              Cell.of(s.hole().label()),
+              Quantity.fixed(s.hole().diameter(), 2, "mm"),
+              Quantity.fixed(s.clearance(), 2, "mm"),
+              Quantity.fixed(s.worst(), 2, "mm"),
+              Quantity.fixed(s.distance(), 2, "mm"),
+              Cell.of(s.series().words())));
+    }
+    return Table.of(
+        List.of(
+            Column.words("screw"),
+            Column.words("hole"),
+            Column.figures("diameter", "mm"),
+            Column.figures("room", "mm"),
+            Column.figures("at worst", "mm"),
+            Column.figures("off by", "mm"),
+            Column.wrapped("series")),
+        rows);
+  }
+
+  /**
+   * What a calliper reads.
+   *
+   * @param on what it is laid on
+   */
+  static List<Block> calliper(String on, CalliperFigures figures) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (var reading : figures.readings()) {
+      rows.add(
+          List.of(
+              Cell.of(reading.name()),
+              Quantity.fixed(reading.centres(), 2, "mm"),
+              Quantity.fixed(reading.outside(), 2, "mm"),
+              Quantity.fixed(reading.inside(), 2, "mm")));
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Table.of(
+                List.of(
+                    Column.words("pair"),
+                    Column.figures("centres", "mm"),
+                    Column.figures("outside", "mm"),
+                    Column.figures("inside", "mm")),
+                rows)
+            .under(
+                Phrase.of(
+                    "Calliper on {} {}, circle of {}",
+                    figures.count(),
+                    on,
+                    Quantity.mm(figures.pitchDiameter()))));
+    if (!figures.warning().isEmpty()) {
+      blocks.add(new Paragraph(figures.warning()));
+    }
+    return blocks;
+  }
+}

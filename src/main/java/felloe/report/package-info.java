@@ -1,0 +1,2 @@
+/** Domain results as reports: the one place where an answer becomes language. */
+package felloe.report;

@@ -1,0 +1,236 @@
+package felloe.service;
+
+import felloe.hub.HubFitResult;
+import felloe.hub.ScrewFit;
+import felloe.laminate.StripsFile;
+import felloe.laminate.TestedStrips;
+import felloe.layup.MaterialBook;
+import felloe.load.CaseBook;
+import felloe.load.CasePlan;
+import felloe.load.Gauge;
+import felloe.load.HubHold;
+import felloe.load.LoadException;
+import felloe.load.LoadPlan;
+import felloe.load.LoadStudy;
+import felloe.load.ScrewUse;
+import felloe.load.ThicknessCandidates;
+import felloe.mesh.MeshException;
+import felloe.plate.BadInput;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.LayupWish;
+import felloe.plate.LoadWish;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.plate.Requested;
+import felloe.plate.SourcedFigure;
+import felloe.yaml.YamlTree;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reckons what loads do to a plate. */
+public final class PlateLoads {
+
+  /** One mesh: enough to compare plates of one kind. */
+  private static final LoadStudy.Patience QUICK = new LoadStudy.Patience(0.01, 0.05, 1, 12_000);
+
+  /** The most thicknesses of a range. */
+  private static final int MOST = 20;
+
+  private PlateLoads() {}
+
+  /**
+   * How loads are asked for.
+   *
+   * @param hold how the hub is to hold the plate, instead of the shape file's way
+   * @param cases names of the cases that are wanted, and where that is said; empty for all
+   * @param thicknesses to try; empty for those that the stock comes in
+   * @param materials a file of the maker's own materials
+   * @param tested a file of broken test strips
+   */
+  public record Request(
+      Optional<Requested<LoadWish.Hold>> hold,
+      Optional<Requested<List<String>>> cases,
+      Optional<ThicknessChoice> thicknesses,
+      Optional<Path> materials,
+      Optional<Path> tested) {
+
+    /** Nothing particular is asked for. */
+    public static final Request USUAL =
+        new Request(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+  }
+
+  /**
+   * Thicknesses to try: a list, or all between two.
+   *
+   * @param values mm, growing; the two ends of a range
+   * @param range whether they are ends
+   */
+  public record ThicknessChoice(List<Double> values, boolean range) {
+
+    public ThicknessChoice {
+      values = List.copyOf(values);
+    }
+  }
+
+  /**
+   * Files that a request names, read once.
+   *
+   * @param book of materials
+   * @param tested broken strips
+   */
+  public record Sources(MaterialBook book, Optional<TestedStrips> tested) {
+
+    /**
+     * Reads them.
+     *
+     * @param folder where names of files start from
+     * @throws BadInput with everything that is wrong with them
+     */
+    public static Sources of(Request request, Path folder) {
+      felloe.yaml.Problems problems = new felloe.yaml.Problems();
+      MaterialBook book = MaterialBook.builtIn();
+      Optional<TestedStrips> tested = Optional.empty();
+      try {
+        book =
+            request.materials().isPresent()
+                ? book.with(folder.resolve(request.materials().get()))
+                : book;
+      } catch (BadInput bad) {
+        problems.add(bad);
+      }
+      try {
+        tested = request.tested().map(file -> StripsFile.read(YamlTree.read(folder.resolve(file))));
+      } catch (BadInput bad) {
+        problems.add(bad);
+      }
+      problems.throwIfAny();
+      return new Sources(book, tested);
+    }
+  }
+
+  /**
+   * The whole answer.
+   *
+   * @param studies what reads the shape; its problems and the request's are told together
+   * @throws BadInput with everything that is wrong, or telling why it cannot be reckoned
+   */
+  public static LoadOutcome of(ShapeSource shape, Request request, Studies studies, Path folder) {
+    long start = System.nanoTime();
+    Sources sources = studies.with(() -> Sources.of(request, folder));
+    Study study = studies.one(shape);
+    LoadPlan plan = plan(study, request, sources, false);
+    double seconds = (System.nanoTime() - start) / 1e9;
+    return new LoadOutcome(study, plan, ScrewUse.of(plan, study.joints()), seconds);
+  }
+
+  /**
+   * A plate among many that are compared: on one mesh, without other thicknesses.
+   *
+   * @throws BadInput telling why it cannot be reckoned
+   */
+  public static LoadPlan quick(Study study, Request request, Sources sources) {
+    return plan(study, request, sources, true);
+  }
+
+  /** The hub holes that screws go through: all, unless the hub has fewer screws. */
+  private static List<Hole> screwed(Study study) {
+    List<Hole> all = study.plate().holes(HoleRole.BOLT);
+    Optional<HubFitResult> fit = study.fit();
+    if (fit.isEmpty()) {
+      return all;
+    }
+    List<Hole> used = fit.get().screws().stream().map(ScrewFit::hole).toList();
+    boolean screws = fit.get().enters() && used.size() >= 2;
+    return screws ? all.stream().filter(used::contains).toList() : all;
+  }
+
+  private static LoadPlan plan(Study study, Request request, Sources sources, boolean quick) {
+    Plate plate = study.plate();
+    ThicknessCandidates range =
+        ThicknessCandidates.of(plate, LayupWish.NONE, sources.book(), sources.tested());
+    CaseBook book = CaseBook.builtIn();
+    SourcedFigure factor = factor(plate, book, range);
+    HubHold hold = HubHold.of(plate, request.hold(), study.joints(), screwed(study));
+    CasePlan cases =
+        CasePlan.of(
+            plate,
+            book,
+            hold,
+            factor.value(),
+            request.cases().map(Requested::value).orElse(List.of()),
+            request.cases().map(Requested::place).orElse(Place.BUILT_IN));
+    List<SourcedFigure> figures = new ArrayList<>(range.figures());
+    figures.add(factor);
+    if (cases.cases().stream().anyMatch(c -> !c.own())) {
+      figures.add(book.strong());
+      figures.add(book.breadth());
+      figures.add(book.rim());
+    }
+    try {
+      return quick
+          ? LoadPlan.of(plate, range, List.of(), hold, cases, figures, QUICK)
+          : LoadPlan.of(plate, range, gauges(request, range), hold, cases, figures);
+    } catch (LoadException refused) {
+      throw refused(plate, refused.subject(), refused.getMessage());
+    } catch (MeshException tooMany) {
+      throw new BadInput(
+          new Problem(
+              Place.ofFile(plate.stock().place().file()),
+              "load",
+              "",
+              "cannot be reckoned: " + tooMany.getMessage(),
+              "widen the narrowest web, or look for a window that all but touches an edge"));
+    }
+  }
+
+  /** The thicknesses to try, the plate's own among them, thinnest first. */
+  private static List<Gauge> gauges(Request request, ThicknessCandidates range) {
+    if (request.thicknesses().isEmpty()) {
+      return range.usual();
+    }
+    List<Double> values = request.thicknesses().get().values();
+    if (request.thicknesses().get().range()) {
+      return range.within(values.get(0), values.get(1), MOST);
+    }
+    List<Gauge> all = new ArrayList<>(List.of(range.now()));
+    for (double t : values) {
+      Gauge other = range.of(t);
+      if (all.stream().noneMatch(g -> Math.abs(g.thickness() - other.thickness()) < 1e-9)) {
+        all.add(other);
+      }
+    }
+    all.sort((a, b) -> Double.compare(a.thickness(), b.thickness()));
+    return all;
+  }
+
+  private static SourcedFigure factor(Plate plate, CaseBook book, ThicknessCandidates range) {
+    return plate
+        .load()
+        .factor()
+        .map(
+            own ->
+                new SourcedFigure("factor on the loads", own.value(), "", "set in the shape file"))
+        .orElseGet(() -> book.factor(plate.stock().material().kind(), range.tested()));
+  }
+
+  private static BadInput refused(Plate plate, String subject, String words) {
+    boolean support = subject.equals("support");
+    Optional<Requested<Double>> clamp = plate.load().clampDiameter().filter(c -> support);
+    return new BadInput(
+        new Problem(
+            clamp.map(Requested::place).orElse(Place.ofFile(plate.stock().place().file())),
+            support ? "load.clamp_diameter" : "load case " + subject,
+            clamp.map(c -> felloe.geometry.Numbers.brief(c.value(), 3)).orElse(""),
+            (support ? "cannot be: " : "") + words,
+            ""));
+  }
+}
