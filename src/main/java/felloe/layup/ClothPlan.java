@@ -138,17 +138,22 @@ public record ClothPlan(
     double each = box.width() / count;
     double shift = new double[] {0, STAGGER, -STAGGER}[jointedBefore % 3];
     List<Loose> pieces = new ArrayList<>();
-    char letter = 'a';
     for (int i = 0; i < count; i++) {
       double left = i == 0 ? box.minX() - 1 : box.minX() + i * each + shift;
       double right = i == count - 1 ? box.maxX() + 1 : box.minX() + (i + 1) * each + shift;
       Region band =
           Region.of(Contour.rectangle(new Box(left, box.minY() - 1, right, box.maxY() + 1)));
       for (Region piece : Combine.intersection(List.of(turned), List.of(band))) {
-        pieces.add(new Loose(ply.number() + String.valueOf(letter++), ply, turn, piece));
+        pieces.add(new Loose(ply.number() + letters(pieces.size()), ply, turn, piece));
       }
     }
     return pieces;
+  }
+
+  /** a to z, then aa, ab and so on. */
+  static String letters(int index) {
+    String last = String.valueOf((char) ('a' + index % 26));
+    return index < 26 ? last : letters(index / 26 - 1) + last;
   }
 
   private static ClothPlan laid(List<Loose> loose, LayupChoice choice, double usable, int jointed) {

@@ -188,7 +188,12 @@ public record LayupChoice(
       double thickness = panel.value().thickness();
       double reached = plies < 1 ? 0 : cloth.fraction(plies, thickness);
       String words =
-          plies + " plies of " + cloth.name() + ", " + Numbers.brief(thickness, 3) + " mm thick";
+          plies
+              + (plies == 1 ? " ply of " : " plies of ")
+              + cloth.name()
+              + ", "
+              + Numbers.brief(thickness, 3)
+              + " mm thick";
       if (!believed(reached)) {
         problems.add(
             new Problem(

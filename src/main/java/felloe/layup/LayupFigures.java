@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** The figures that a plan rests on, each with where it comes from. */
@@ -61,11 +62,19 @@ final class LayupFigures {
     add("fibre volume fraction, most", fraction.high(), "", range);
   }
 
+  private void density(String name, OptionalDouble value, String basis) {
+    if (value.isPresent()) {
+      add(name, value.getAsDouble(), "g/cm3", basis);
+    }
+  }
+
   private void resin(LayupChoice choice) {
     ResinSystem resin = choice.resin();
     double at = choice.temperature();
     Bases bases = resin.bases();
     add("density of the mix", resin.density(), "g/cm3", bases.of("density"));
+    density("density of the resin", resin.resinDensity(), bases.of("resin-density"));
+    density("density of the hardener", resin.hardenerDensity(), bases.of("hardener-density"));
     add("hardener for 100 g of resin", resin.byWeight(), "g", bases.of("hardener-by-weight"));
     if (resin.byVolume().isPresent()) {
       add(
@@ -80,6 +89,8 @@ final class LayupFigures {
         "degC",
         choice.wish().temperature().isPresent() ? "as given" : PRACTICE);
     add("pot life there", resin.potLife().at(at), "min", bases.of("pot-life"));
+    add("share of it left in a pot twice as heavy", resin.doubled(), "", pot(bases));
+    add("degrees that halve a time", TimeCurve.HALVING, "degC", PRACTICE);
     add("working time there", resin.workingTime().at(at), "min", bases.of("working-time"));
     add("cure there", resin.cure().at(at), "h", bases.of("cure"));
     resin
@@ -90,6 +101,11 @@ final class LayupFigures {
               add("post-cure, time", post.hours(), "h", bases.of("post-cure"));
             });
     add("most to mix at once", resin.potLimit(), "g", bases.of("pot-limit"));
+  }
+
+  /** The file may leave this one out, and then it is the usual one. */
+  private static String pot(Bases bases) {
+    return bases.words().getOrDefault("pot-life-doubled", PRACTICE + ", from memory");
   }
 
   private void process(LayupChoice choice) {
@@ -106,12 +122,19 @@ final class LayupFigures {
     add("time to wet a square metre out", process.minutes().squareMetre(), "min", minutes);
     add("time to mix a pot", process.minutes().mix(), "min", minutes);
     add("time to close the mould", process.minutes().close(), "min", minutes);
+    String hours = bases.of("hours");
+    add("work before the first pot", process.ready(), "h", hours);
+    add("work after the cure", process.finish(), "h", hours);
     add("pressure", process.pressure(), "kPa", bases.of("pressure"));
   }
 
   private void sheet(SheetStock sheet, Material material) {
     add("density, " + sheet.title(), material.density(), "g/cm3", material.basis());
     add("modulus, " + sheet.title(), sheet.moduli().get(0), "GPa", sheet.bases().of("E"));
+  }
+
+  private static String scale(LayupChoice choice) {
+    return choice.wish().scale().isPresent() ? "as given" : PRACTICE;
   }
 
   private void habits(LayupChoice choice) {
@@ -127,6 +150,11 @@ final class LayupFigures {
     add("share of the pot life that is used", PotPlan.SAFETY, "", PRACTICE);
     add("mould plate beyond the blank", MouldPlan.EDGE, "mm", PRACTICE);
     add("coats of release wax", MouldPlan.COATS, "", PRACTICE);
+    add("time between coats", MouldPlan.BETWEEN, "min", PRACTICE);
+    add("tape lines apart", MouldPlan.GRID, "mm", PRACTICE);
+    add("most pressure by weights", MouldPlan.MOST_BY_WEIGHT, "kPa", PRACTICE);
+    add("edge of a bought sheet not used", StockComparison.EDGE, "mm", PRACTICE);
+    add("smallest step of the scale", choice.scale(), "g", scale(choice));
     add("time to cut a piece of cloth", LayupPlan.CUTTING, "min", PRACTICE + ", from memory");
     add(
         "class of the test strips",

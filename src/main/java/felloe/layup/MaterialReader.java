@@ -141,6 +141,10 @@ final class MaterialReader {
     OptionalDouble volume = optional(f, "hardener-by-volume", 0.5, 200);
     double weight = byWeight(f, resin, hardener, volume);
     TimeCurve pot = curve(f, "pot-life", "minutes");
+    double doubled =
+        f.has("pot-life-doubled")
+            ? f.number("pot-life-doubled").between(0.2, 1).required()
+            : ResinSystem.USUAL_DOUBLED;
     TimeCurve working = curve(f, "working-time", "minutes");
     TimeCurve cure = curve(f, "cure", "hours");
     Optional<ResinSystem.PostCure> post = Optional.empty();
@@ -161,6 +165,7 @@ final class MaterialReader {
                 "hardener-by-weight",
                 "hardener-by-volume",
                 "pot-life",
+                "pot-life-doubled",
                 "working-time",
                 "cure",
                 "post-cure",
@@ -169,8 +174,8 @@ final class MaterialReader {
     return f.build(
         () ->
             new ResinSystem(
-                name, title, density, resin, hardener, weight, volume, pot, working, cure, after,
-                limit, bases));
+                name, title, density, resin, hardener, weight, volume, pot, doubled, working, cure,
+                after, limit, bases));
   }
 
   /** The ratio by weight; one by volume alone will not do, since the plan is weighed out. */

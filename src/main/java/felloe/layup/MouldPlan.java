@@ -35,13 +35,16 @@ public record MouldPlan(
   /** Coats of wax on a plate that was never used: common practice. */
   static final int COATS = 5;
 
-  private static final double BETWEEN = 15;
+  /** Minutes that a coat wants before the next: common practice. */
+  static final double BETWEEN = 15;
 
   /** More than this is never piled up as weights, kPa. */
-  private static final double MOST_BY_WEIGHT = 20;
+  static final double MOST_BY_WEIGHT = 20;
 
   private static final double STEP = 10;
-  private static final double GRID = 50;
+
+  /** Tape lines to place plies by, mm apart: common practice. */
+  static final double GRID = 50;
 
   static MouldPlan of(BlankPlan blank, Process process) {
     Box box = blank.box();

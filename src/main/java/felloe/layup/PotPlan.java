@@ -8,8 +8,8 @@ import java.util.List;
  * Which pot to mix when. Times are minutes after the first one is begun.
  *
  * @param pots in the order in which they are mixed
- * @param potLife minutes at the workshop's temperature
- * @param usable minutes of it that are planned with
+ * @param potLife minutes that 100 g have at the workshop's temperature
+ * @param usable minutes that are planned with in the heaviest pot
  * @param workingTime minutes that the film can be worked at that temperature
  * @param perPly minutes that a ply takes
  * @param lastPly when the last ply is down
@@ -83,7 +83,7 @@ public record PotPlan(
     private final ResinPlan.Need need;
     private final LayupChoice choice;
     private final double life;
-    private final double usable;
+    private final double limit;
     private final double working;
     private final double mix;
     private final double perPly;
@@ -96,7 +96,7 @@ public record PotPlan(
       this.choice = choice;
       Process.Minutes minutes = choice.process().minutes();
       this.life = choice.resin().potLife().at(choice.temperature());
-      this.usable = SAFETY * life;
+      this.limit = choice.resin().potLimit();
       this.working = choice.resin().workingTime().at(choice.temperature());
       this.mix = minutes.mix();
       this.perPly = minutes.ply() + minutes.squareMetre() * area / 1e6;
@@ -105,23 +105,29 @@ public record PotPlan(
     }
 
     PotPlan plan() {
-      double limit = choice.resin().potLimit();
       // A ply that takes more than one pot may hold is parted.
       int parts = (int) Math.max(1, Math.ceil(need.total() / steps / limit - 1e-9));
+      // Rounding adds steps of the scale; on a scale far too coarse no parting helps.
+      while (weighed(need.total() / steps / parts) > limit
+          && need.total() / steps / parts > limit / 2) {
+        parts++;
+      }
       int units = steps * parts;
       double mass = need.total() / units;
       double time = perPly / parts;
-      int byTime = (int) Math.floor((usable - mix) / time + 1e-9);
-      if (mix + perPly > usable) {
-        obstacles.add(tooSlow());
+      if (mix + time > usable(mass)) {
+        obstacles.add(tooSlow(mass, parts));
       }
-      int byMass = (int) Math.max(1, Math.floor(limit / mass + 1e-9));
-      int most = Math.max(1, Math.min(byTime, byMass));
+      int most = 1;
+      while (most < units && suits((most + 1) * mass, (most + 1) * time)) {
+        most++;
+      }
       int count = (units + most - 1) / most;
       List<Pot> pots = new ArrayList<>();
       double now = 0;
       int from = 0;
       double error = 0;
+      double shortest = life;
       for (int i = 0; i < count; i++) {
         int to = (int) ((long) units * (i + 1) / count);
         double spread = now + mix;
@@ -129,6 +135,7 @@ public record PotPlan(
         Pot pot = pot(i + 1, words(from, to, parts), (to - from) * mass, now, spread, empty);
         pots.add(pot);
         error = Math.max(error, error(pot));
+        shortest = Math.min(shortest, pot.setsAt() - pot.mixAt());
         now = empty;
         from = to;
       }
@@ -137,7 +144,22 @@ public record PotPlan(
         obstacles.add(tooLong(closed));
       }
       return new PotPlan(
-          pots, life, usable, working, perPly, now, closed, working, error, obstacles);
+          pots, life, SAFETY * shortest, working, perPly, now, closed, working, error, obstacles);
+    }
+
+    /** Whether a pot of that mass is neither too heavy nor too thick before it is empty. */
+    private boolean suits(double mass, double spreading) {
+      return weighed(mass) <= limit && mix + spreading <= usable(mass) + 1e-9;
+    }
+
+    /** Minutes of the life of a pot that are planned with; it is as heavy as it is weighed out. */
+    private double usable(double mass) {
+      return SAFETY * choice.resin().potLife(choice.temperature(), weighed(mass));
+    }
+
+    /** What a pot weighs when both parts are whole steps of the scale. */
+    private double weighed(double mass) {
+      return pot(1, "", mass, 0, 0, 0).mix();
     }
 
     /** Hardener is rounded up, and resin follows from it, so that the ratio suffers least. */
@@ -146,6 +168,7 @@ public record PotPlan(
       double ratio = choice.resin().byWeight() / 100;
       double hardener = step * Math.ceil(mass * ratio / (1 + ratio) / step - 1e-9);
       double resin = step * Math.ceil(hardener / ratio / step - 0.5);
+      double life = choice.resin().potLife(choice.temperature(), resin + hardener);
       return new Pot(number, plies, resin, hardener, at, spread, empty, at + life);
     }
 
@@ -166,15 +189,20 @@ public record PotPlan(
       return to - from == 1 ? "ply " + to : "plies " + (from + 1) + " to " + to;
     }
 
-    private String tooSlow() {
+    private String tooSlow(double mass, int parts) {
+      double grams = weighed(mass);
       return "a pot is too thick after "
-          + Numbers.brief(usable, 1)
+          + Numbers.brief(usable(mass), 1)
           + " min (pot life "
-          + Numbers.brief(life, 1)
+          + Numbers.brief(choice.resin().potLife(choice.temperature(), grams), 1)
           + " min at "
           + Numbers.brief(choice.temperature(), 1)
-          + " degrees, of which four fifths are planned with), but mixing and one ply take "
-          + Numbers.brief(mix + perPly, 1)
+          + " degrees"
+          + (grams > ResinSystem.TOLD_FOR ? " for " + Numbers.brief(grams, 1) + " g" : "")
+          + ", of which four fifths are planned with), but mixing and "
+          + (parts == 1 ? "one ply" : "a part of a ply")
+          + " take "
+          + Numbers.brief(mix + perPly / parts, 1)
           + " min; take a slower hardener, a cooler room or a second pair of hands";
     }
 

@@ -14,7 +14,7 @@ import java.util.List;
  * @param resin to weigh out in all, without hardener
  * @param hardener to weigh out in all
  * @param mix both
- * @param millilitres volume of both
+ * @param millilitres volume of both before they are mixed
  * @param perSquareMetre millilitres of mix for a square metre of this blank
  */
 public record ResinPlan(
@@ -85,7 +85,7 @@ public record ResinPlan(
     double resin = pots.pots().stream().mapToDouble(PotPlan.Pot::resin).sum();
     double hardener = pots.pots().stream().mapToDouble(PotPlan.Pot::hardener).sum();
     double mix = resin + hardener;
-    double volume = mix / choice.resin().density();
+    double volume = choice.resin().millilitres(resin, hardener);
     return new ResinPlan(
         need.fibre(),
         need.inPart(),

@@ -13,7 +13,8 @@ import java.util.OptionalDouble;
  * @param hardenerDensity of the hardener alone, g/cm³, if it is known
  * @param byWeight grams of hardener for 100 g of resin
  * @param byVolume millilitres of hardener for 100 ml of resin, if it is known
- * @param potLife minutes that some 100 g stay workable in a cup
+ * @param potLife minutes that 100 g stay workable in a cup
+ * @param doubled share of it that is left when the pot is twice as heavy, since it heats itself
  * @param workingTime minutes that a thin film can still be worked
  * @param cure hours until it may be lifted off
  * @param postCure warmth after it, if there should be any
@@ -29,11 +30,31 @@ public record ResinSystem(
     double byWeight,
     OptionalDouble byVolume,
     TimeCurve potLife,
+    double doubled,
     TimeCurve workingTime,
     TimeCurve cure,
     Optional<PostCure> postCure,
     double potLimit,
     Bases bases) {
+
+  /** The mass that pot lives are told for, g: the habit of data sheets. */
+  static final double TOLD_FOR = 100;
+
+  /** What is left of the pot life of a pot twice as heavy: common practice, from memory. */
+  static final double USUAL_DOUBLED = 0.7;
+
+  /** Minutes that a pot of so many grams stays workable; no more than one of 100 g. */
+  double potLife(double temperature, double grams) {
+    double doublings = Math.log(Math.max(grams, TOLD_FOR) / TOLD_FOR) / Math.log(2);
+    return potLife.at(temperature) * Math.pow(doubled, doublings);
+  }
+
+  /** Volume of parts that are not yet mixed, ml; of the cured mix where they are not known. */
+  double millilitres(double resin, double hardener) {
+    return resinDensity.isPresent() && hardenerDensity.isPresent()
+        ? resin / resinDensity.getAsDouble() + hardener / hardenerDensity.getAsDouble()
+        : (resin + hardener) / density;
+  }
 
   /**
    * Warmth after the cure.

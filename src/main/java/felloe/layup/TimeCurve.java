@@ -11,7 +11,7 @@ import java.util.List;
  */
 public record TimeCurve(List<Known> known) {
 
-  private static final double HALVING = 10;
+  static final double HALVING = 10;
 
   /** Copies the list. */
   public TimeCurve {

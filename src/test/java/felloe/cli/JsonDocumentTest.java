@@ -52,7 +52,7 @@ class JsonDocumentTest {
     collect(
         Run.of(
                 ("layup --format json --set cooling=60 --set"
-                        + " ply.expansion={along1:3e-6,along2:3e-6} --stack "
+                        + " ply.expansion={\"along1\":3e-6,\"along2\":3e-6} --stack "
                         + stack)
                     .split(" "))
             .out(),
@@ -83,6 +83,7 @@ class JsonDocumentTest {
   }
 
   private static void collect(String text, Set<String> members) throws IOException {
+    assertTrue(text.startsWith("{"), "no answer");
     collect(new ObjectMapper().readTree(text), members);
   }
 

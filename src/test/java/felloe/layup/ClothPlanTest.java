@@ -174,4 +174,13 @@ class ClothPlanTest {
         "ruff.yaml:7:3 roll-width: '60 mm' must be at least 70 mm here; take a wider roll",
         bad.getMessage());
   }
+
+  @Test
+  void piecesBeyondTwentySixHaveTwoLetters() {
+    assertEquals("a", ClothPlan.letters(0));
+    assertEquals("z", ClothPlan.letters(25));
+    assertEquals("aa", ClothPlan.letters(26));
+    assertEquals("az", ClothPlan.letters(51));
+    assertEquals("ba", ClothPlan.letters(52));
+  }
 }

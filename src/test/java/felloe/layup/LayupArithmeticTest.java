@@ -89,9 +89,9 @@ class LayupArithmeticTest {
     assertEquals(320, plan.blank().box().width(), 1e-9);
     assertEquals(320, plan.blank().box().height(), 1e-9);
     assertEquals(400, plan.resin().millilitres(), 20);
-    // What 400 ml imply, with these losses: a blank of 320 to 325 mm square.
+    // "About" is 5 % of the volume, so 2.5 % of the side of the blank that 400 ml serve.
     double side = 1000 * Math.sqrt(400 / plan.resin().perSquareMetre());
-    assertEquals(322, side, 5);
+    assertEquals(320, side, 0.025 * 320);
     assertTrue(plan.possible());
     assertTrue(plan.stack().quasiIsotropic() && plan.stack().symmetric());
   }

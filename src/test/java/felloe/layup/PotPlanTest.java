@@ -23,14 +23,21 @@ class PotPlanTest {
     double now = 0;
     for (PotPlan.Pot pot : pots.pots()) {
       sum += pot.mix();
-      assertTrue(pot.mix() <= plan.choice().resin().potLimit() + 3 * scale, about + pot);
+      assertTrue(pot.mix() <= plan.choice().resin().potLimit(), about + pot);
       assertEquals(0, Math.IEEEremainder(pot.resin(), scale), 1e-9, about);
       assertEquals(0, Math.IEEEremainder(pot.hardener(), scale), 1e-9, about);
       assertEquals(now, pot.mixAt(), 1e-9, about);
       assertTrue(pot.spreadFrom() > pot.mixAt() && pot.emptyBy() > pot.spreadFrom(), about);
       if (plan.possible()) {
         assertTrue(
-            pot.emptyBy() - pot.mixAt() <= PotPlan.SAFETY * pots.potLife() + 1e-9, about + pot);
+            pot.emptyBy() - pot.mixAt() <= PotPlan.SAFETY * (pot.setsAt() - pot.mixAt()) + 1e-9,
+            about + pot);
+        double doublings = Math.max(0, Math.log(pot.mix() / 100) / Math.log(2));
+        assertEquals(
+            pots.potLife() * Math.pow(plan.choice().resin().doubled(), doublings),
+            pot.setsAt() - pot.mixAt(),
+            1e-9,
+            about + pot);
       }
       now = pot.emptyBy();
     }
@@ -69,6 +76,56 @@ class PotPlanTest {
     holds(plan, "8 mm");
     assertTrue(plan.pots().pots().size() >= 3);
     assertEquals("plies 1 to 7", plan.pots().pots().get(0).plies());
+  }
+
+  /** Common practice, from memory: a pot twice as heavy lives seven tenths as long. */
+  @Test
+  void aHeavyPotLivesShorterThanTheHundredGramsOfTheDataSheet() {
+    ResinSystem slow = LayupPlates.BOOK.resins().get("epoxy-slow");
+    assertEquals(60, slow.potLife(20, 100), 1e-9);
+    assertEquals(42, slow.potLife(20, 200), 1e-9);
+    assertEquals(29.4, slow.potLife(20, 400), 1e-9);
+    assertEquals(21, slow.potLife(30, 200), 1e-9);
+    assertEquals(60, slow.potLife(20, 20), 1e-9);
+  }
+
+  /** A gram a step: rounding up took pots of 297 to 300 g past a limit of 300. */
+  @Test
+  void aPotIsWithinItsLimitAsItIsWeighedOut() {
+    LayupChoice usual = plan(disc(290, 5.5), wish().value()).choice();
+    for (double grams = 250; grams < 1500; grams += 0.7) {
+      ResinPlan.Need need = new ResinPlan.Need(grams, grams, List.of(), grams);
+      for (PotPlan.Pot pot : PotPlan.of(need, 4, 1e4, usual).pots()) {
+        assertTrue(pot.mix() <= usual.resin().potLimit(), grams + " g: " + pot);
+      }
+    }
+  }
+
+  /** 100 g at 1.15 and 30 g at 0.96 are 118.2 ml; cured, at 1.15, they are 113. */
+  @Test
+  void theVolumeIsThatOfThePartsBeforeTheyAreMixed() {
+    ResinSystem slow = LayupPlates.BOOK.resins().get("epoxy-slow");
+    assertEquals(100 / 1.15 + 30 / 0.96, slow.millilitres(100, 30), 1e-9);
+    assertEquals(1.046, slow.millilitres(100, 30) / (130 / slow.density()), 0.001);
+    ResinPlan resin = plan(disc(290, 5.5), wish().value()).resin();
+    assertEquals(resin.resin() / 1.15 + resin.hardener() / 0.96, resin.millilitres(), 1e-9);
+  }
+
+  @Test
+  void theFiguresThatAPlanRestsOnAreAllTold() {
+    List<String> told =
+        plan(disc(290, 5.5), wish().value()).figures().stream().map(f -> f.name()).toList();
+    for (String name :
+        List.of(
+            "work before the first pot",
+            "work after the cure",
+            "coats of release wax",
+            "time between coats",
+            "tape lines apart",
+            "share of it left in a pot twice as heavy",
+            "density of the hardener")) {
+      assertTrue(told.contains(name), name);
+    }
   }
 
   @Test
