@@ -62,6 +62,8 @@ final class CutCommand implements Command {
 
   private static OptionSpec[] depths() {
     return new OptionSpec[] {
+      Options.text(
+          "--flute-length", "MM", "Length of the cutter's edges. Say it when the stock is thick."),
       Options.text("--flutes", "COUNT", "Cutting edges. Usually 1, which keeps the feed low."),
       Options.text("--step-down", "MM", "Depth of a pass. Usually from the table of feeds."),
       Options.text("--breakthrough", "MM", "How far below the stock it cuts. Usually 0.3."),
@@ -107,8 +109,9 @@ final class CutCommand implements Command {
   private static OptionSpec[] sheet() {
     return new OptionSpec[] {
       Options.flag("--nest", "Place all shapes on one sheet, and cut them in one go."),
+      Options.text("--copies", "COUNT", "How many of each shape. Usually 1."),
       Options.text("--sheet", "WxH", "Size of the sheet. Usually the shape file's."),
-      Options.text("--sheet-margin", "MM", "Edge of the sheet left alone. Usually 5."),
+      Options.text("--sheet-margin", "MM", "Edge of the sheet that no cut touches. Usually 5."),
       Options.text("--spacing", "MM", "Room between parts beyond the cutter. Usually 2."),
       several(
           "--keep-out",

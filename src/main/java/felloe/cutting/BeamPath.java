@@ -1,6 +1,6 @@
 package felloe.cutting;
 
-import felloe.geometry.Arc;
+import felloe.geometry.Segment;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,7 +13,7 @@ final class BeamPath {
     double feed = setup.rates().feed();
     List<Move> moves = new ArrayList<>();
     moves.add(new Move.Travel(entry.start()));
-    entry.lead().ifPresent(arc -> moves.add(new Move.Cut(arc, 0, 0, feed)));
+    entry.lead().ifPresent(way -> moves.add(new Move.Cut(way, 0, 0, feed)));
     Loop loop = entry.loop();
     loop.walk(
         0,
@@ -21,9 +21,9 @@ final class BeamPath {
         new double[0],
         0,
         (piece, from, to) -> moves.add(new Move.Cut(piece, 0, 0, feed)));
-    double radius = entry.lead().map(Arc::radius).orElse(0.0);
+    double reach = entry.lead().map(Segment::length).orElse(0.0) / 2;
     leads
-        .off(loop.at(0), loop.tangent(0), radius)
+        .off(loop.at(0), loop.tangent(0), reach)
         .ifPresent(arc -> moves.add(new Move.Cut(arc, 0, 0, feed)));
     return moves;
   }

@@ -1,9 +1,10 @@
 package felloe.cutting;
 
-import felloe.geometry.Contour;
-import felloe.plate.BadInput;
+import felloe.geometry.Point;
+import felloe.geometry.Segment;
 import felloe.plate.Note;
 import felloe.plate.Plate;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,7 +17,7 @@ import java.util.List;
  *
  * @param plate the plate
  * @param setup how it is cut
- * @param keepOut what else must not be touched, such as clamps and other parts on the sheet
+ * @param surroundings what lies round it: clamps, other parts, the edge of the sheet
  * @param compensation paths and left-overs; a router's drilled holes are not among them
  * @param height heights; for a beam only the clearance is read
  * @param operations what is done, in order
@@ -28,7 +29,7 @@ import java.util.List;
 public record CutPlan(
     Plate plate,
     CutSetup setup,
-    List<Contour> keepOut,
+    Surroundings surroundings,
     Compensation compensation,
     JobHeights height,
     List<Operation> operations,
@@ -37,9 +38,11 @@ public record CutPlan(
     List<Note> notes,
     List<String> cautions) {
 
+  /** A way within this of a path goes along it, mm. */
+  private static final double ON_PATH = 1e-6;
+
   /** Copies the lists. */
   public CutPlan {
-    keepOut = List.copyOf(keepOut);
     operations = List.copyOf(operations);
     tabs = List.copyOf(tabs);
     figures = List.copyOf(figures);
@@ -50,20 +53,72 @@ public record CutPlan(
   /**
    * Plans one plate alone on its sheet.
    *
-   * @throws BadInput with everything that is wrong with the setup for this plate
+   * @throws CutRefused with everything that is wrong with the setup for this plate
    */
   public static CutPlan of(Plate plate, CutSetup setup) {
-    return of(plate, setup, List.of());
+    return of(plate, setup, Surroundings.NONE);
   }
 
   /**
    * Plans a plate beside things that must not be touched.
    *
-   * @param keepOut their edges; none may reach into the plate
-   * @throws BadInput with everything that is wrong with the setup for this plate
+   * @param surroundings none of its edges may reach into the plate
+   * @throws CutRefused with everything that is wrong with the setup for this plate
    */
-  public static CutPlan of(Plate plate, CutSetup setup, List<Contour> keepOut) {
-    return new CutPlanner(plate, setup, keepOut).plan();
+  public static CutPlan of(Plate plate, CutSetup setup, Surroundings surroundings) {
+    return new CutPlanner(plate, setup, surroundings).plan();
+  }
+
+  /**
+   * The way along one edge, as a beam goes it: the lead on, once round, the lead off.
+   *
+   * @param line one of the paths
+   * @return empty when nothing goes along it
+   */
+  public List<Segment> way(CutLine line) {
+    List<Segment> way = new ArrayList<>();
+    for (Operation operation : operations) {
+      for (Move move : operation.moves()) {
+        if (move instanceof Move.Travel) {
+          if (along(line, way)) {
+            return way;
+          }
+          way.clear();
+        } else if (move instanceof Move.Cut cut) {
+          way.add(cut.along());
+        }
+      }
+      if (along(line, way)) {
+        return way;
+      }
+      way.clear();
+    }
+    return List.of();
+  }
+
+  /** All ways onto paths and off them. */
+  public List<Segment> leads() {
+    List<Segment> leads = new ArrayList<>();
+    for (CutLine line : compensation.lines()) {
+      List<Segment> way = way(line);
+      int first = 0;
+      while (first < way.size() && off(line, way.get(first))) {
+        leads.add(way.get(first++));
+      }
+      for (int i = way.size() - 1; i > first && off(line, way.get(i)); i--) {
+        leads.add(way.get(i));
+      }
+    }
+    return leads;
+  }
+
+  private static boolean off(CutLine line, Segment segment) {
+    return line.path().distance(segment.at(0.5)) > ON_PATH;
+  }
+
+  private static boolean along(CutLine line, List<Segment> way) {
+    Point on = line.path().segments().get(0).at(0.3);
+    return way.stream().anyMatch(segment -> segment.distance(on) < ON_PATH);
   }
 
   /** The whole estimate: lengths in mm, time in minutes, without tool changes. */

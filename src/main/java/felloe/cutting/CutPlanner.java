@@ -1,27 +1,27 @@
 package felloe.cutting;
 
-import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.plate.Hole;
 import felloe.plate.Note;
-import felloe.plate.Place;
 import felloe.plate.Plate;
-import felloe.plate.Problem;
-import felloe.yaml.Problems;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Works a plan out. */
 final class CutPlanner {
 
+  /** How the title of a window's work begins. */
+  static final String WINDOW = "window ";
+
   private final Plate plate;
   private final CutSetup setup;
-  private final List<Contour> keepOut;
-  private final Problems problems = new Problems();
+  private final Surroundings round;
+  private final List<CutFault> faults = new ArrayList<>();
   private final List<Operation> operations = new ArrayList<>();
   private final List<CutTab> tabs = new ArrayList<>();
   private final List<Note> notes = new ArrayList<>();
@@ -30,27 +30,27 @@ final class CutPlanner {
   private PathIndex paths;
   private Point at = Point.ORIGIN;
 
-  CutPlanner(Plate plate, CutSetup setup, List<Contour> keepOut) {
+  CutPlanner(Plate plate, CutSetup setup, Surroundings round) {
     this.plate = plate;
     this.setup = setup;
-    this.keepOut = keepOut;
+    this.round = round;
   }
 
   CutPlan plan() {
-    new SetupCheck(plate, setup, problems).run();
-    problems.throwIfAny();
+    List<String> unusual = new SetupCheck(plate, setup, CutBounds.standard(), faults).run();
+    refuse();
     holeWork = new HoleWork(setup);
     Compensation cut = Compensation.of(plate, setup.cutter(), true, hole -> holeWork.drilled(hole));
     refuseClosed(cut);
     // A window's waste lies left of travel when its finish line lies right, and so everywhere.
     boolean climb = setup.direction() == CutDirection.CLIMB;
-    leads = new Leads(new Clearance(plate, keepOut), setup.half(), climb);
+    leads = new Leads(new Clearance(plate, round, setup.cutter()), climb);
     paths = new PathIndex(cut.lines());
     drill();
     bore(cut);
     along(cut, CutFeature.Kind.WINDOW);
     along(cut, CutFeature.Kind.OUTLINE);
-    problems.throwIfAny();
+    refuse();
     JobHeights height =
         new JobHeights(
             setup.depths().clearance(),
@@ -59,22 +59,31 @@ final class CutPlanner {
     return new CutPlan(
         plate,
         setup,
-        keepOut,
+        round,
         cut,
         height,
         operations,
         tabs,
         figures(height),
         notes,
-        CutCautions.of(setup.process(), plate.stock().material()));
+        Stream.concat(
+                unusual.stream(),
+                CutCautions.of(setup.process(), plate.stock().material()).stream())
+            .toList());
+  }
+
+  private void refuse() {
+    if (!faults.isEmpty()) {
+      throw new CutRefused(faults);
+    }
   }
 
   private void refuseClosed(Compensation cut) {
     int windows = 0;
     for (CutFeature feature : cut.closed()) {
       if (feature.kind() == CutFeature.Kind.HOLE) {
-        problems.add(
-            new Problem(
+        faults.add(
+            CutFault.at(
                 feature.place(),
                 feature.label(),
                 "",
@@ -90,10 +99,9 @@ final class CutPlanner {
       }
     }
     if (windows > 0 && windows == plate.windows().size()) {
-      problems.add(
-          new Problem(
-              Place.ofOption(setup.process() == CutProcess.ROUTER ? "--cutter" : "--kerf", ""),
-              "",
+      faults.add(
+          CutFault.of(
+              setup.process() == CutProcess.ROUTER ? CutFigure.CUTTER : CutFigure.KERF,
               mm(setup.cutter()),
               "is wider than every window",
               "take a thinner cutter"));
@@ -162,7 +170,7 @@ final class CutPlanner {
       Worked worked = moves(entry);
       CutFeature feature = entry.line().feature();
       List<CutLine> parts = cut.lines(feature);
-      String title = kind == CutFeature.Kind.OUTLINE ? "outline" : "window " + feature.label();
+      String title = kind == CutFeature.Kind.OUTLINE ? "outline" : WINDOW + feature.label();
       if (parts.size() > 1) {
         title += ", part " + (parts.indexOf(entry.line()) + 1) + " of " + parts.size();
       }
@@ -194,10 +202,18 @@ final class CutPlanner {
       }
       return;
     }
-    problems.add(
-        new Problem(
-            Place.ofOption("--lead", ""),
-            "",
+    if (setup.entry().lead() == 0) {
+      notes.add(
+          new Note(
+              feature.place(),
+              feature.label()
+                  + ": pierced on the path itself, as asked for; the pierce marks the edge unless"
+                  + " the machine leads in by itself"));
+      return;
+    }
+    faults.add(
+        CutFault.of(
+            CutFigure.LEAD,
             mm(setup.entry().lead()),
             "has no room at " + feature.label() + ", and a beam must not pierce on the finish line",
             "the lead is made smaller down to " + mm(Leads.LEAST) + "; drill what is narrower"));
@@ -223,16 +239,19 @@ final class CutPlanner {
     if (!entry.line().inside()) {
       List<Double> chosen = places.places(count);
       if (count > 0 && chosen.isEmpty()) {
-        problems.add(
-            new Problem(
-                Place.ofOption("--tabs", ""),
-                "",
+        faults.add(
+            CutFault.of(
+                CutFigure.TABS,
                 Integer.toString(count),
                 "have no room on the outline: with their slopes they take "
                     + mm(places.needed(count))
                     + " of a path of "
-                    + mm(entry.loop().length()),
-                "ask for fewer, narrower or lower tabs, or a steeper ramp"));
+                    + mm(entry.loop().length())
+                    + ", each before a wall of "
+                    + mm(Surroundings.WALL)
+                    + " that stays",
+                "ask for fewer, narrower or lower tabs, a steeper ramp, or more room round the"
+                    + " part"));
       }
       return chosen;
     }

@@ -3,6 +3,7 @@ package felloe.cutting;
 import felloe.geometry.Numbers;
 import felloe.plate.Plate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How a plate is to be cut on a machine. Figures that cannot be worked with are reported by {@link
@@ -11,29 +12,34 @@ import java.util.List;
  * @param process router, laser or waterjet
  * @param cutter diameter of the cutter, or the kerf of a beam
  * @param flutes cutting edges; not read for a beam
+ * @param fluteLength length of the cutting edges, where it is known; not read for a beam
  * @param direction which way to travel
  * @param depths how deep
  * @param entry how the cutter enters
  * @param tabs what holds the part; a router only
  * @param drills which holes are drilled; a router only
  * @param rates speeds and feeds
+ * @param start what is usual for this cutter in this material; empty for a beam
  * @param ownerConsents whether the machine's owner allows this material on a laser
  */
 public record CutSetup(
     CutProcess process,
     double cutter,
     int flutes,
+    Optional<Double> fluteLength,
     CutDirection direction,
     Depths depths,
     Entry entry,
     Tabs tabs,
     Drills drills,
     Rates rates,
+    Optional<StartingFeed> start,
     boolean ownerConsents) {
 
   /** Refuses a cutter that is no number. */
   public CutSetup {
     Numbers.finite("cutter", cutter);
+    fluteLength.ifPresent(length -> Numbers.finite("fluteLength", length));
   }
 
   /**
@@ -157,13 +163,24 @@ public record CutSetup(
    * @param feeds where the figures come from
    */
   public static CutSetup router(Plate plate, double cutter, int flutes, FeedTable feeds) {
-    StartingFeed start = feeds.routing(plate.stock().material(), cutter, flutes);
+    return router(
+        plate, cutter, flutes, feeds, feeds.routing(plate.stock().material(), cutter, flutes));
+  }
+
+  /**
+   * A router with starting figures of its own, such as those for a certain spindle.
+   *
+   * @param start the figures
+   */
+  public static CutSetup router(
+      Plate plate, double cutter, int flutes, FeedTable feeds, StartingFeed start) {
     double thick = plate.stock().thickness();
     int tabs = (int) Math.max(2, Math.min(4, plate.outline().length() / TAB_EVERY));
     return new CutSetup(
         CutProcess.ROUTER,
         cutter,
         flutes,
+        Optional.empty(),
         CutDirection.CLIMB,
         new Depths(thick, 0.3, 3, start.stepDown(), 10, 2),
         new Entry(start.ramp(), cutter / 2),
@@ -177,6 +194,7 @@ public record CutSetup(
             start.drillSurfaceSpeed(),
             start.drillFeed(),
             feeds.highestSpeed()),
+        Optional.of(start),
         false);
   }
 
@@ -191,12 +209,14 @@ public record CutSetup(
         process,
         kerf,
         0,
+        Optional.empty(),
         CutDirection.CLIMB,
         new Depths(plate.stock().thickness(), 0, 0, plate.stock().thickness(), 10, 2),
         new Entry(0, 2),
         Tabs.NONE,
         new Drills(List.of(), 0),
         new Rates(0, feed, feed, 3000, 0, 0, 0),
+        Optional.empty(),
         false);
   }
 
@@ -208,42 +228,136 @@ public record CutSetup(
   /** The same with other depths. */
   public CutSetup with(Depths other) {
     return new CutSetup(
-        process, cutter, flutes, direction, other, entry, tabs, drills, rates, ownerConsents);
+        process,
+        cutter,
+        flutes,
+        fluteLength,
+        direction,
+        other,
+        entry,
+        tabs,
+        drills,
+        rates,
+        start,
+        ownerConsents);
   }
 
   /** The same with another entry. */
   public CutSetup with(Entry other) {
     return new CutSetup(
-        process, cutter, flutes, direction, depths, other, tabs, drills, rates, ownerConsents);
+        process,
+        cutter,
+        flutes,
+        fluteLength,
+        direction,
+        depths,
+        other,
+        tabs,
+        drills,
+        rates,
+        start,
+        ownerConsents);
   }
 
   /** The same with other tabs. */
   public CutSetup with(Tabs other) {
     return new CutSetup(
-        process, cutter, flutes, direction, depths, entry, other, drills, rates, ownerConsents);
+        process,
+        cutter,
+        flutes,
+        fluteLength,
+        direction,
+        depths,
+        entry,
+        other,
+        drills,
+        rates,
+        start,
+        ownerConsents);
   }
 
   /** The same with other drills. */
   public CutSetup with(Drills other) {
     return new CutSetup(
-        process, cutter, flutes, direction, depths, entry, tabs, other, rates, ownerConsents);
+        process,
+        cutter,
+        flutes,
+        fluteLength,
+        direction,
+        depths,
+        entry,
+        tabs,
+        other,
+        rates,
+        start,
+        ownerConsents);
   }
 
   /** The same with other speeds and feeds. */
   public CutSetup with(Rates other) {
     return new CutSetup(
-        process, cutter, flutes, direction, depths, entry, tabs, drills, other, ownerConsents);
+        process,
+        cutter,
+        flutes,
+        fluteLength,
+        direction,
+        depths,
+        entry,
+        tabs,
+        drills,
+        other,
+        start,
+        ownerConsents);
   }
 
   /** The same the other way round. */
   public CutSetup with(CutDirection other) {
     return new CutSetup(
-        process, cutter, flutes, other, depths, entry, tabs, drills, rates, ownerConsents);
+        process,
+        cutter,
+        flutes,
+        fluteLength,
+        other,
+        depths,
+        entry,
+        tabs,
+        drills,
+        rates,
+        start,
+        ownerConsents);
+  }
+
+  /** The same with cutting edges of a known length, mm. */
+  public CutSetup withFluteLength(double length) {
+    return new CutSetup(
+        process,
+        cutter,
+        flutes,
+        Optional.of(length),
+        direction,
+        depths,
+        entry,
+        tabs,
+        drills,
+        rates,
+        start,
+        ownerConsents);
   }
 
   /** The same with or without the owner's consent. */
   public CutSetup withConsent(boolean consents) {
     return new CutSetup(
-        process, cutter, flutes, direction, depths, entry, tabs, drills, rates, consents);
+        process,
+        cutter,
+        flutes,
+        fluteLength,
+        direction,
+        depths,
+        entry,
+        tabs,
+        drills,
+        rates,
+        start,
+        consents);
   }
 }

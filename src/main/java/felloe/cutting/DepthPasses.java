@@ -1,6 +1,5 @@
 package felloe.cutting;
 
-import felloe.geometry.Arc;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import java.util.ArrayList;
@@ -31,7 +30,7 @@ final class DepthPasses {
   private final double slope;
   private final double length;
   private final double top;
-  private final Optional<Arc> offStart;
+  private final Optional<Segment> offStart;
   private final TabPlaces places;
   private final List<Move> moves = new ArrayList<>();
   private final List<CutTab> tabs = new ArrayList<>();
@@ -47,10 +46,10 @@ final class DepthPasses {
     this.length = entry.loop().length();
     this.top = setup.tabs().height() - setup.depths().stock();
     this.offStart = leads.off(entry.loop().at(0), entry.loop().tangent(0), setup.entry().lead());
-    List<Arc> ways = new ArrayList<>();
+    List<Segment> ways = new ArrayList<>();
     entry.lead().ifPresent(ways::add);
     offStart.ifPresent(ways::add);
-    this.places = new TabPlaces(entry, ways, paths, setup, top - bottom, slope);
+    this.places = new TabPlaces(entry, ways, paths, leads, setup, top - bottom, slope);
   }
 
   /** The moves. */
@@ -82,7 +81,7 @@ final class DepthPasses {
     Profile nominal = nominal();
     double end = nominal.end();
     Profile profile = withTabs(nominal, tabsAt);
-    Optional<Arc> off = Optional.empty();
+    Optional<Segment> off = Optional.empty();
     if (farFromTabs(end, tabsAt)) {
       off =
           leads
@@ -113,7 +112,7 @@ final class DepthPasses {
    * Rises all the way along the lead off, at the ramp's feed: level, it would run at full depth
    * into waste that no pass has opened.
    */
-  private void leave(Arc lead) {
+  private void leave(Segment lead) {
     double clear = Math.min(RAMP_START, setup.depths().approach());
     moves.add(new Move.Cut(lead, z, clear, setup.rates().rampFeed()));
     z = clear;
@@ -132,7 +131,7 @@ final class DepthPasses {
     return true;
   }
 
-  private boolean clearOfTabs(Arc lead, List<Double> tabsAt) {
+  private boolean clearOfTabs(Segment lead, List<Double> tabsAt) {
     return tabsAt.stream().allMatch(at -> places.clearOf(List.of(lead), entry.loop().at(at)));
   }
 
@@ -144,7 +143,7 @@ final class DepthPasses {
     if (entry.lead().isEmpty()) {
       return;
     }
-    Arc lead = entry.lead().get();
+    Segment lead = entry.lead().get();
     double[] bends =
         Arrays.stream(profile.positions())
             .filter(s -> s > -lead.length() + LEAST_PIECE && s < -LEAST_PIECE)

@@ -9,6 +9,7 @@ import felloe.yaml.YamlTree;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Starting speeds, feeds and depths, from the resource {@code feeds.yaml}, each with its basis.
@@ -130,9 +131,24 @@ public final class FeedTable {
    * @param flutes cutting edges, at least 1
    */
   public StartingFeed routing(Material material, double cutter, int flutes) {
+    return routing(material, cutter, flutes, highestSpeed, OptionalDouble.empty());
+  }
+
+  /**
+   * Starting figures for a cutter in a certain spindle.
+   *
+   * @param cutter diameter, mm, above zero
+   * @param flutes cutting edges, at least 1
+   * @param highest the spindle's highest speed, 1/min; the speed stays below it
+   * @param asked the speed, where the maker has chosen one; the feed follows it
+   */
+  public StartingFeed routing(
+      Material material, double cutter, int flutes, double highest, OptionalDouble asked) {
     Row row = row(material);
     double speed = 1000 * row.surfaceSpeed() / (Math.PI * cutter);
     speed = 100 * Math.rint(Math.max(row.slowest(), Math.min(row.fastest(), speed)) / 100);
+    speed = highest > 0 ? Math.min(speed, highest) : speed;
+    speed = asked.isPresent() && asked.getAsDouble() > 0 ? asked.getAsDouble() : speed;
     double chip = Math.max(row.leastChip(), Math.min(row.mostChip(), row.chip() * cutter));
     double feed = Math.min(row.mostFeed(), speed * flutes * chip);
     feed = Math.max(10, 10 * Math.floor(feed / 10 + 1e-9));
@@ -141,6 +157,7 @@ public final class FeedTable {
         speed,
         feed,
         feed / (speed * flutes),
+        row.mostChip(),
         Math.PI * cutter * speed / 1000,
         row.stepDown() * cutter,
         row.ramp(),

@@ -30,6 +30,9 @@ public final class Nesting {
 
   private static final long SEED = 20;
 
+  /** What adding up lengths may lose of an exact fit, mm. */
+  private static final double EXACT = 1e-3;
+
   /** Turns that differ by less than this count as one turn, radians. */
   private static final double STEP = 2 * Math.PI / 3_600_000;
 
@@ -201,7 +204,18 @@ public final class Nesting {
       taken.add(
           NoFit.between(NoFit.Shape.of(Region.of(Contour.rectangle(box)), spacing / 2, 0), shape));
     }
-    return NoFit.lowest(sheet, shape, taken);
+    return NoFit.lowest(fitting(sheet, shape.box()), shape, taken);
+  }
+
+  /** The sheet, a hair larger where the part would fit it exactly. */
+  private static Box fitting(Box sheet, Box part) {
+    double x = exact(sheet.width() - part.width()) ? EXACT : 0;
+    double y = exact(sheet.height() - part.height()) ? EXACT : 0;
+    return new Box(sheet.minX() - x, sheet.minY() - y, sheet.maxX() + x, sheet.maxY() + y);
+  }
+
+  private static boolean exact(double room) {
+    return Math.abs(room) < EXACT;
   }
 
   /** Kept in the standing part's own frame, for each turn of the one against the other. */

@@ -9,13 +9,15 @@ import java.util.List;
  * The room on a sheet. Its lower left corner is the origin.
  *
  * @param sheet its size
- * @param margin strip along its edges that is left alone, mm
+ * @param margin strip along its edges that no cut touches, mm
+ * @param slot what is cut away round each part, mm: the cutter's width, which stays off the margin
+ *     too; 0 where parts are cut with a knife
  * @param keepOut where clamps sit and nothing may be cut
  */
-public record SheetRoom(Sheet sheet, double margin, List<Box> keepOut) {
+public record SheetRoom(Sheet sheet, double margin, double slot, List<Box> keepOut) {
 
   /**
-   * Refuses a margin below zero.
+   * Refuses a margin or a slot below zero.
    *
    * @throws IllegalArgumentException naming the field
    */
@@ -24,14 +26,38 @@ public record SheetRoom(Sheet sheet, double margin, List<Box> keepOut) {
     if (Numbers.finite("margin", margin) < 0) {
       throw new IllegalArgumentException("margin must not be below zero");
     }
+    if (Numbers.finite("slot", slot) < 0) {
+      throw new IllegalArgumentException("slot must not be below zero");
+    }
   }
 
-  /** Where parts may lie, keep-out strips not yet taken out; empty sheets give no box. */
+  /** A sheet that is cut with a knife. */
+  public SheetRoom(Sheet sheet, double margin, List<Box> keepOut) {
+    this(sheet, margin, 0, keepOut);
+  }
+
+  /** Whether anything is left of the sheet within its margin. */
   boolean usable() {
-    return sheet.width() > 2 * margin && sheet.height() > 2 * margin;
+    double least = 2 * (margin + slot);
+    return sheet.width() > least && sheet.height() > least;
   }
 
+  /** The sheet itself. */
+  public Box all() {
+    return new Box(0, 0, sheet.width(), sheet.height());
+  }
+
+  /** Where the cutter's edge may come: the sheet without its margin. */
+  Box cut() {
+    return inside(margin);
+  }
+
+  /** Where parts may lie, keep-out strips not yet taken out. */
   Box inner() {
-    return new Box(margin, margin, sheet.width() - margin, sheet.height() - margin);
+    return inside(margin + slot);
+  }
+
+  private Box inside(double strip) {
+    return new Box(strip, strip, sheet.width() - strip, sheet.height() - strip);
   }
 }

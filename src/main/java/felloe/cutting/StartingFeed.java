@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param speed spindle speed, 1/min
  * @param feed speed x flutes x chip load, mm/min
  * @param chipLoad mm a tooth
+ * @param mostChip the most that is usual, mm a tooth
  * @param surfaceSpeed pi x diameter x speed, m/min
  * @param stepDown depth of a pass, mm
  * @param ramp steepest way down, radians
@@ -23,6 +24,7 @@ public record StartingFeed(
     double speed,
     double feed,
     double chipLoad,
+    double mostChip,
     double surfaceSpeed,
     double stepDown,
     double ramp,

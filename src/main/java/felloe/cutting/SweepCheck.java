@@ -27,7 +27,9 @@ import java.util.Set;
  *   <li>Each place of each edge, looked at every {@value #SPACING} mm and at every end and middle,
  *       has the cutter's edge within {@value #LIMIT} mm of it at the full depth, except at a stated
  *       tab, or where no cutter fits and a left-over says so.
- *   <li>Tabs stand. Holes are drilled at the right place, to size and through.
+ *   <li>Tabs stand, and what stands behind them hangs together with the sheet after every cut.
+ *   <li>What any cut takes, leads too, stays within the margin of the sheet.
+ *   <li>Holes are drilled at the right place, to size and through.
  *   <li>Nothing goes deeper than said; no end mill goes down steeper than the ramp.
  *   <li>The finish line lies on the side of travel that was asked for.
  *   <li>The two radii of each arc differ by at most {@value #ARC_RADII} mm (NISTIR 6556, section
@@ -38,6 +40,9 @@ public final class SweepCheck {
 
   /** Greatest gouge, and greatest remainder that is not stated, mm. */
   public static final double LIMIT = 0.01;
+
+  /** The rule that tabs hold on to the sheet: which of them do is a matter of how parts lie. */
+  public static final String HOLD = "sweep-hold";
 
   /** Greatest difference of an arc's two radii, mm. */
   public static final double ARC_RADII = 0.002;
@@ -74,6 +79,14 @@ public final class SweepCheck {
       tally("sweep-way", "Each move begins where the last ended.", "breaks", "", 0, OWN);
   private final SweepTally side =
       tally("sweep-side", "Climb or conventional, as asked for.", "wrong moves", "", 0, OWN);
+  private final SweepTally sheet =
+      tally(
+          "sweep-sheet",
+          "No cut may come nearer to the sheet's edge than its margin.",
+          "beyond",
+          "mm",
+          LIMIT,
+          OWN);
   private final SweepTally arcs =
       tally(
           "sweep-arcs",
@@ -89,7 +102,7 @@ public final class SweepCheck {
     this.half = plan.setup().half();
     List<Contour> all = new ArrayList<>(plan.plate().region().contours());
     this.plateEdges = SegmentIndex.of(all);
-    all.addAll(plan.keepOut());
+    all.addAll(plan.surroundings().edges());
     this.edges = SegmentIndex.of(all);
     this.inside =
         new PointInContour(edges, all.stream().map(Contour::box).reduce(Box::union).get().maxX());
@@ -110,17 +123,47 @@ public final class SweepCheck {
   }
 
   /**
-   * Checks a plan.
+   * Checks the plan of a plate that is cut alone.
    *
    * @param decimals places that coordinates will be rounded to in the file
    */
   public static SweepResult of(CutPlan plan, int decimals) {
-    return new SweepCheck(plan, decimals).run();
+    return of(List.of(plan), decimals);
   }
 
-  private SweepResult run() {
+  /**
+   * Checks the plans of all plates that are cut from one sheet: each against its plate, and all of
+   * them together for what their tabs hold on to.
+   *
+   * @param plans at least one
+   * @param decimals places that coordinates will be rounded to in the file
+   */
+  public static SweepResult of(List<CutPlan> plans, int decimals) {
+    HoldCheck hold = new HoldCheck();
+    List<Finding> findings = new ArrayList<>();
+    double gouge = 0;
+    double left = 0;
+    double arcs = 0;
+    double deepest = 0;
+    for (CutPlan plan : plans) {
+      SweepResult one = new SweepCheck(plan, decimals).run(hold);
+      findings.addAll(one.findings());
+      gouge = Math.max(gouge, one.worstGouge());
+      left = Math.max(left, one.worstRemaining());
+      arcs = Math.max(arcs, one.worstArc());
+      deepest = Math.min(deepest, one.deepest());
+    }
+    SweepTally held = tally(HOLD, "Every tab must hold on to the sheet.", "tabs loose", "", 0, OWN);
+    hold.run(held);
+    findings.add(held.finding(plans.get(0).plate().stock().place()));
+    return new SweepResult(findings, gouge, left, arcs, deepest);
+  }
+
+  private SweepResult run(HoldCheck hold) {
     RoundedToolpath written = new RoundedToolpath(plan, decimals, way, plunge, arcs, depth).run();
+    hold.add(plan, written.cuts());
     gouges(written.cuts());
+    plan.surroundings().room().ifPresent(room -> sheet(room.cut(), written.cuts()));
     Set<Hole> drilled = drilled(written);
     Set<Segment> through = new LinkedHashSet<>();
     double lower = -plan.setup().depths().stock();
@@ -134,11 +177,26 @@ public final class SweepCheck {
     tabs(written.cuts());
     Place place = plan.plate().stock().place();
     List<Finding> findings = new ArrayList<>();
-    for (SweepTally tally : List.of(gouge, missed, tabs, holes, depth, plunge, way, side, arcs)) {
+    for (SweepTally tally :
+        List.of(gouge, missed, tabs, holes, depth, plunge, way, side, arcs, sheet)) {
       findings.add(tally.finding(place));
     }
     return new SweepResult(
         findings, gouge.worst(), missed.worst(), arcs.worst(), written.deepest());
+  }
+
+  /** What any cut takes stays within the sheet's margin. */
+  private void sheet(Box room, List<WrittenMove> cuts) {
+    for (WrittenMove cut : cuts) {
+      if (cut.cuts()) {
+        Box swept = cut.way().box().grown(half);
+        double out =
+            Math.max(
+                Math.max(room.minX() - swept.minX(), swept.maxX() - room.maxX()),
+                Math.max(room.minY() - swept.minY(), swept.maxY() - room.maxY()));
+        sheet.add(out, cut.operation(), cut.way().at(0.5));
+      }
+    }
   }
 
   private void gouges(List<WrittenMove> cuts) {
@@ -261,7 +319,7 @@ public final class SweepCheck {
       for (WrittenMove cut : cuts) {
         if (cut.low() < tab.top() - LIMIT
             && cut.way().box().touches(near)
-            && below(cut, tab.top() - LIMIT).distance(tab.at()) < clear) {
+            && cut.below(tab.top() - LIMIT).distance(tab.at()) < clear) {
           stands = false;
         }
       }
@@ -269,17 +327,5 @@ public final class SweepCheck {
         tabs.broken("a tab of " + tab.feature().label() + " is cut away", tab.at());
       }
     }
-  }
-
-  /** The stretch of a cut that lies below a height, where some of it does. */
-  private static Segment below(WrittenMove cut, double top) {
-    if (cut.high() <= top) {
-      return cut.way();
-    }
-    double fraction = (top - cut.fromZ()) / (cut.toZ() - cut.fromZ());
-    Point crossing = cut.way().at(fraction);
-    return cut.fromZ() < cut.toZ()
-        ? Loop.part(cut.way(), 0, fraction, cut.way().from(), crossing)
-        : Loop.part(cut.way(), fraction, 1, crossing, cut.way().to());
   }
 }

@@ -1,7 +1,8 @@
 package felloe.cutting;
 
-import felloe.geometry.Arc;
 import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import felloe.geometry.SegmentIndex;
@@ -17,8 +18,15 @@ final class TabPlaces {
   /** Rise onto a tab: one in one. A cutter may rise as steeply as it likes. */
   static final double RISE = 1;
 
+  /** What rounding in a file may take from a wall, mm. */
+  private static final double ROUNDING = 0.002;
+
   private final PathEntry way;
-  private final List<Arc> leads;
+  private final List<Segment> ways;
+  private final Leads leads;
+  private final List<Contour> islands;
+  private final double width;
+  private final double half;
   private final PathIndex paths;
   private final SegmentIndex own;
   private final Loop loop;
@@ -33,16 +41,25 @@ final class TabPlaces {
    * Prepares.
    *
    * @param way the path, from its start
-   * @param leads ways onto the path and off it
+   * @param ways leads onto the path and off it
    * @param paths all paths
+   * @param leads tells what lies behind the slot
    * @param setup width and height of tabs; the cutter, which makes the level way over a tab longer
    *     than the tab and stays this far from joints; the lead, which keeps clear of tabs
    * @param depth from the top of the tab down to the last pass
    * @param slope of the way down behind the tab, tangent
    */
   TabPlaces(
-      PathEntry way, List<Arc> leads, PathIndex paths, CutSetup setup, double depth, double slope) {
-    this.leads = List.copyOf(leads);
+      PathEntry way,
+      List<Segment> ways,
+      PathIndex paths,
+      Leads leads,
+      CutSetup setup,
+      double depth,
+      double slope) {
+    this.ways = List.copyOf(ways);
+    this.leads = leads;
+    this.islands = way.line().inside() ? List.of() : islands(way.line(), setup.half());
     this.way = way;
     this.paths = paths;
     this.loop = way.loop();
@@ -53,6 +70,8 @@ final class TabPlaces {
     this.before = flat + depth / RISE;
     this.after = flat + depth / slope;
     this.clear = setup.cutter();
+    this.width = setup.tabs().width();
+    this.half = setup.half();
     this.ends = setup.cutter() + setup.entry().lead();
   }
 
@@ -164,7 +183,7 @@ final class TabPlaces {
    */
   private boolean free(double place) {
     Point at = loop.at(place);
-    if (!clearOf(leads, at) || !paths.othersClear(way.line(), at, apart)) {
+    if (!holds(place) || !clearOf(ways, at) || !paths.othersClear(way.line(), at, apart)) {
       return false;
     }
     boolean[] free = {true};
@@ -179,9 +198,34 @@ final class TabPlaces {
     return free[0];
   }
 
+  /**
+   * Whether there is a wall behind the slot all along a tab, and it hangs together with the sheet.
+   */
+  private boolean holds(double place) {
+    for (double s : new double[] {place - width / 2, place, place + width / 2}) {
+      Point at = loop.at(s);
+      Point travel = loop.tangent(s);
+      Point wall = at.plus(leads.waste(travel), half + Surroundings.WALL);
+      Point middle = at.plus(leads.waste(travel), half + Surroundings.WALL / 2);
+      double apart = half + Surroundings.WALL / 2 - ROUNDING;
+      if (!leads.wallBehind(at, travel)
+          || own.distance(middle) < apart
+          || !paths.othersClear(way.line(), middle, apart)
+          || islands.stream().anyMatch(i -> i.contains(wall))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Waste that the slot round an outline cuts loose, as in a bay with a narrow mouth. */
+  private static List<Contour> islands(CutLine line, double half) {
+    return Offset.of(line.path(), half).stream().flatMap(r -> r.holes().stream()).toList();
+  }
+
   /** Whether leads pass a tab's middle so far away that they leave its top standing. */
-  boolean clearOf(List<Arc> ways, Point at) {
-    return ways.stream().allMatch(arc -> arc.distance(at) >= apart);
+  boolean clearOf(List<Segment> others, Point at) {
+    return others.stream().allMatch(arc -> arc.distance(at) >= apart);
   }
 
   private boolean clearOutside(int number, double from, double to, Point at) {

@@ -1,5 +1,6 @@
 package felloe.cutting;
 
+import felloe.geometry.Point;
 import felloe.geometry.Segment;
 
 /**
@@ -21,6 +22,18 @@ record WrittenMove(
 
   double high() {
     return Math.max(fromZ, toZ);
+  }
+
+  /** The stretch that lies below a height, where some of it does. */
+  Segment below(double top) {
+    if (high() <= top) {
+      return way;
+    }
+    double fraction = (top - fromZ) / (toZ - fromZ);
+    Point crossing = way.at(fraction);
+    return fromZ < toZ
+        ? Loop.part(way, 0, fraction, way.from(), crossing)
+        : Loop.part(way, fraction, 1, crossing, way.to());
   }
 
   /** Whether it takes material anywhere. */

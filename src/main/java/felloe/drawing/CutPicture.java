@@ -162,6 +162,7 @@ public final class CutPicture {
   private void paths() {
     List<Mark> marks = new ArrayList<>();
     view.paths().forEach(path -> marks.add(Mark.Stroke.of(path, LineType.DASHED)));
+    view.leads().forEach(lead -> marks.add(Mark.Stroke.of(lead, LineType.THIN)));
     layer("paths", marks);
     List<Mark> holes = new ArrayList<>();
     view.wasteHoles().forEach(hole -> holes.add(Mark.Stroke.of(hole, LineType.THIN)));
@@ -214,6 +215,9 @@ public final class CutPicture {
   private double legend() {
     List<String> lines = new ArrayList<>();
     lines.add("Thick line: finish line. Dashes: " + view.pathWords() + ".");
+    if (!view.leads().isEmpty()) {
+      lines.add("Thin arcs and lines beside the dashes: ways onto the path and off it.");
+    }
     lines.add("Small circle with a cross: work zero, " + view.zero() + ".");
     if (!view.tabs().isEmpty()) {
       lines.add("White squares: tabs. Cut them by hand and file them flush.");

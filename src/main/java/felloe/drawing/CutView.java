@@ -4,6 +4,7 @@ import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.geometry.Segment;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param grain whether the grain or the 0 degree fibres must run along x
  * @param parts what is cut out
  * @param paths where the middle of the cutter, beam or blade goes
+ * @param leads ways onto the paths and off them; each begins or ends in the waste
  * @param pathWords what the paths are, in words
  * @param wasteHoles holes to drill in the waste
  * @param tabs where bridges are left
@@ -30,6 +32,7 @@ public record CutView(
     boolean grain,
     List<Part> parts,
     List<Contour> paths,
+    List<Segment> leads,
     String pathWords,
     List<Contour> wasteHoles,
     List<Point> tabs,
@@ -40,6 +43,7 @@ public record CutView(
     keepOut = List.copyOf(keepOut);
     parts = List.copyOf(parts);
     paths = List.copyOf(paths);
+    leads = List.copyOf(leads);
     wasteHoles = List.copyOf(wasteHoles);
     tabs = List.copyOf(tabs);
     leftOvers = List.copyOf(leftOvers);

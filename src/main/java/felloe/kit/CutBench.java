@@ -9,6 +9,9 @@ import felloe.cutting.CutTab;
 import felloe.cutting.FeedTable;
 import felloe.cutting.JigsawPlan;
 import felloe.cutting.LeftOver;
+import felloe.cutting.MachineJob;
+import felloe.cutting.SheetLayout;
+import felloe.cutting.SheetRequest;
 import felloe.drawing.CutPicture;
 import felloe.drawing.CutView;
 import felloe.drawing.Picture;
@@ -17,6 +20,7 @@ import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.Segment;
 import felloe.out.About;
 import felloe.out.CutDrawing;
 import felloe.out.CutLayer;
@@ -71,19 +75,22 @@ final class CutBench {
     double cutter = order.width(List.of(plate), feeds);
     Frame frame =
         new Frame(plate.name(), plate.title(), HUB_AXIS, List.of(plate), Optional.empty());
-    return made(frame, cutter);
+    return CutOrder.told(() -> made(frame, cutter));
   }
 
   /** The files of plates on one sheet. */
   Made sheet(List<Plate> plates) {
     double cutter = order.width(plates, feeds);
-    double between = order.process() == CutProcess.ROUTER ? 2 * cutter : cutter;
-    CutSheet sheet = CutSheet.of(plates, order.sheet().orElseThrow(), between);
-    boolean one = plates.size() == 1;
-    String name = one ? plates.get(0).name() + "-sheet" : "sheet";
-    String title =
-        "Sheet: " + String.join("; ", plates.stream().map(plate -> plate.title()).toList());
-    return made(new Frame(name, title, CORNER, sheet.plates(), Optional.of(sheet)), cutter);
+    return CutOrder.told(
+        () -> {
+          boolean walls = order.process() == CutProcess.ROUTER;
+          SheetLayout sheet = SheetLayout.of(plates, order.sheet().orElseThrow(), cutter, walls);
+          boolean one = sheet.plates().size() == 1;
+          String name = one ? plates.get(0).name() + "-sheet" : "sheet";
+          String title =
+              "Sheet: " + String.join("; ", plates.stream().map(Plate::title).distinct().toList());
+          return made(new Frame(name, title, CORNER, sheet.plates(), Optional.of(sheet)), cutter);
+        });
   }
 
   /**
@@ -93,20 +100,13 @@ final class CutBench {
    * @param plates in the frame of the machine
    */
   private record Frame(
-      String name, String title, String zero, List<Plate> plates, Optional<CutSheet> sheet) {
+      String name, String title, String zero, List<Plate> plates, Optional<SheetLayout> sheet) {
     Plate first() {
       return plates.get(0);
     }
 
-    List<Contour> clamps() {
-      return sheet.stream()
-          .flatMap(s -> s.layout().keepOut().stream())
-          .map(Contour::rectangle)
-          .toList();
-    }
-
     Box page(CutDrawing drawing) {
-      return sheet.map(CutSheet::box).orElseGet(() -> drawing.box().grown(EDGE));
+      return sheet.map(s -> s.room().all()).orElseGet(() -> drawing.box().grown(EDGE));
     }
   }
 
@@ -120,17 +120,23 @@ final class CutBench {
   // A machine, compensated.
 
   private Made machine(Frame frame, double cutter) {
-    CutWork work = CutWork.of(frame.plates(), frame.clamps(), order, cutter, feeds);
+    MachineJob work =
+        MachineJob.of(
+            frame.plates(),
+            frame.sheet().map(SheetLayout::room),
+            plate -> order.setup(plate, cutter, feeds),
+            order.decimals());
+    boolean beam = order.process() != CutProcess.ROUTER;
     CutDrawing paths =
         work.plans().stream()
-            .map(plan -> CutDrawing.paths(plan.plate(), plan.compensation().lines()))
+            .map(plan -> beam ? CutDrawing.beam(plan) : CutDrawing.paths(plan))
             .reduce(CutDrawing::with)
             .orElseThrow();
     CutDrawing marked = paths;
     for (CutPlan plan : work.plans()) {
-      marked = marked.with(centres(plan.plate(), CutWork.drilled(plan)));
+      marked = marked.with(centres(plan.plate(), MachineJob.drilled(plan)));
     }
-    About about = about(frame, work.first().cautions());
+    About about = about(frame, work.cautions());
     String stem = frame.name() + "-" + order.processName();
     List<OutFile> files = new ArrayList<>();
     files.add(new OutFile(stem + ".dxf", DxfWriter.write(marked, about)));
@@ -139,12 +145,13 @@ final class CutBench {
       files.add(new OutFile(frame.name() + ".nc", program(frame, work, about)));
     }
     CutFigures told = new CutFigures(order, feeds);
-    List<LeftOver> left = leftOvers(work);
-    List<CutTab> tabs = work.plans().stream().flatMap(plan -> plan.tabs().stream()).toList();
+    List<LeftOver> left = work.leftOvers();
+    List<CutTab> tabs = work.tabs();
     CutView view =
         view(
             frame,
             work.lines().stream().map(CutLine::path).toList(),
+            work.plans().stream().flatMap(plan -> plan.leads().stream()).toList(),
             "path of the middle of the " + words(order.process()),
             List.of(),
             tabs.stream().map(CutTab::at).toList(),
@@ -161,10 +168,10 @@ final class CutBench {
             lefts(left),
             List.of(),
             told.notes(work),
-            Optional.of(work.proof()),
+            Optional.of(told.proof(work)),
             told.figures(work.first(), cutter),
-            work.first().cautions(),
-            frame.sheet().map(CutSheet::layout));
+            work.cautions(),
+            frame.sheet().map(CutBench::layout));
     return new Made(job, files);
   }
 
@@ -177,13 +184,13 @@ final class CutBench {
     };
   }
 
-  private byte[] program(Frame frame, CutWork work, About about) {
+  private byte[] program(Frame frame, MachineJob work, About about) {
     return program(frame.plates(), frame.zero(), work, about, order);
   }
 
   /** The program of a router, with what its head tells. */
   static byte[] program(
-      List<Plate> plates, String zero, CutWork work, About about, CutOrder order) {
+      List<Plate> plates, String zero, MachineJob work, About about, CutOrder order) {
     CutSetup setup = work.first().setup();
     Plate plate = plates.get(0);
     List<String> notes = new ArrayList<>();
@@ -197,7 +204,7 @@ final class CutBench {
             + " of spoil board");
     int tabs = work.plans().stream().mapToInt(plan -> plan.tabs().size()).sum();
     notes.add(tabs == 0 ? "No tabs: hold the part down" : "Tabs: " + tabs);
-    int left = leftOvers(work).size();
+    int left = work.leftOvers().size();
     if (left > 0) {
       notes.add("Left for the file: " + left + " places, see the picture");
     }
@@ -208,12 +215,8 @@ final class CutBench {
             notes,
             work.first().height(),
             order.coolant(),
-            work.steps().stream().map(CutWork.Step::operation).toList());
+            work.steps().stream().map(MachineJob.Step::operation).toList());
     return GcodeWriter.write(job, order.dialect());
-  }
-
-  private static List<LeftOver> leftOvers(CutWork work) {
-    return work.plans().stream().flatMap(plan -> plan.compensation().leftOvers().stream()).toList();
   }
 
   // A machine that compensates by itself.
@@ -252,7 +255,7 @@ final class CutBench {
         Optional.empty(),
         List.of(),
         cautions,
-        frame.sheet().map(CutSheet::layout));
+        frame.sheet().map(CutBench::layout));
   }
 
   // A saw by hand.
@@ -276,6 +279,7 @@ final class CutBench {
         view(
             frame,
             plan.lines().stream().map(CutLine::path).toList(),
+            List.of(),
             "rough line, " + mm(plate.making().roughAllowance()) + " off; saw outside it",
             circles,
             List.of(),
@@ -320,6 +324,20 @@ final class CutBench {
         CROSS);
   }
 
+  private static CutJob.Layout layout(SheetLayout sheet) {
+    return new CutJob.Layout(
+        sheet.room().sheet().width(),
+        sheet.room().sheet().height(),
+        sheet.parts().stream()
+            .map(part -> new CutJob.Lying(part.name(), part.at(), part.turn()))
+            .toList(),
+        sheet.room().keepOut(),
+        sheet.used(),
+        sheet.yield(),
+        sheet.boxesUsed(),
+        sheet.boxesYield());
+  }
+
   private static List<CutJob.Left> lefts(List<LeftOver> leftOvers) {
     List<CutJob.Left> lefts = new ArrayList<>();
     for (LeftOver left : leftOvers) {
@@ -337,6 +355,7 @@ final class CutBench {
   private CutView view(
       Frame frame,
       List<Contour> paths,
+      List<Segment> leads,
       String words,
       List<Contour> wasteHoles,
       List<Point> tabs,
@@ -350,11 +369,12 @@ final class CutBench {
     return new CutView(
         frame.title() + ", " + order.processName(),
         frame.zero(),
-        frame.sheet().map(CutSheet::box),
-        frame.sheet().map(s -> s.layout().keepOut()).orElse(List.of()),
-        order.sheet().map(CutOrder.SheetOrder::held).orElse(false),
+        frame.sheet().map(s -> s.room().all()),
+        frame.sheet().map(s -> s.room().keepOut()).orElse(List.of()),
+        order.sheet().map(SheetRequest::held).orElse(false),
         frame.plates().stream().map(p -> new CutView.Part(p.name(), p.region())).toList(),
         paths,
+        leads,
         words,
         wasteHoles,
         tabs,

@@ -4,8 +4,10 @@ import felloe.cutting.CutPlan;
 import felloe.cutting.CutProcess;
 import felloe.cutting.CutSetup;
 import felloe.cutting.FeedTable;
+import felloe.cutting.MachineJob;
 import felloe.cutting.OperationFigures;
 import felloe.cutting.StartingFeed;
+import felloe.cutting.SweepResult;
 import felloe.plate.Note;
 import felloe.plate.Plate;
 import felloe.plate.SourcedFigure;
@@ -25,7 +27,7 @@ final class CutFigures {
   }
 
   /** A step. */
-  CutJob.Step step(CutWork.Step step) {
+  CutJob.Step step(MachineJob.Step step) {
     return new CutJob.Step(
         step.operation().title(),
         step.operation().tool().name(),
@@ -44,19 +46,26 @@ final class CutFigures {
   }
 
   /** What the maker should know. */
-  List<Note> notes(CutWork work) {
+  List<Note> notes(MachineJob work) {
     List<Note> notes = new ArrayList<>(work.notes());
     Plate plate = work.first().plate();
     if (order.process() == CutProcess.ROUTER) {
-      StartingFeed start = start(work.first());
+      StartingFeed start = work.first().setup().start().orElseThrow();
       notes.add(new Note(plate.stock().place(), start.note()));
       start.wear().ifPresent(wear -> notes.add(new Note(plate.stock().place(), wear.note())));
     }
     return notes;
   }
 
-  private StartingFeed start(CutPlan plan) {
-    return feeds.routing(plan.plate().stock().material(), plan.setup().cutter(), order.flutes());
+  /** What the check measured. */
+  CutJob.Proof proof(MachineJob work) {
+    SweepResult result = work.proof();
+    return new CutJob.Proof(
+        result.worstGouge(),
+        result.worstRemaining(),
+        result.worstArc(),
+        result.deepest(),
+        work.decimals());
   }
 
   /** What the paths were made with. */
@@ -72,7 +81,7 @@ final class CutFigures {
       }
       return figures;
     }
-    StartingFeed start = start(plan);
+    StartingFeed start = setup.start().orElseThrow();
     CutSetup.Rates rates = setup.rates();
     figures.add(based("cutter", cutter, "mm", "--cutter", "the shape file's making.cutter"));
     figures.add(based("flutes", setup.flutes(), "", "--flutes", "one, on the safe side"));
@@ -86,7 +95,7 @@ final class CutFigures {
     double ramp = Math.toDegrees(setup.entry().ramp());
     figures.add(based("ramp", ramp, "deg", "--ramp", start.basis()));
     figures.add(based("ramp feed", rates.rampFeed(), "mm/min", "--ramp-feed", "half the feed"));
-    if (!CutWork.drilled(plan).isEmpty()) {
+    if (!MachineJob.drilled(plan).isEmpty()) {
       figures.add(
           based(
               "drill surface speed",

@@ -94,16 +94,7 @@ public record CutJob(
    * @param deepest lowest height; 0 for a beam
    * @param decimals places of the coordinates as checked
    */
-  public record Proof(double gouge, double remaining, double arcs, double deepest, int decimals) {
-    Proof worse(Proof other) {
-      return new Proof(
-          Math.max(gouge, other.gouge),
-          Math.max(remaining, other.remaining),
-          Math.max(arcs, other.arcs),
-          Math.min(deepest, other.deepest),
-          decimals);
-    }
-  }
+  public record Proof(double gouge, double remaining, double arcs, double deepest, int decimals) {}
 
   /**
    * How parts lie on a sheet, from its lower left corner.

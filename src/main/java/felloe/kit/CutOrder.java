@@ -1,26 +1,29 @@
 package felloe.kit;
 
 import felloe.cutting.CutDirection;
+import felloe.cutting.CutFigure;
 import felloe.cutting.CutProcess;
+import felloe.cutting.CutRefused;
 import felloe.cutting.CutSetup;
 import felloe.cutting.Dialect;
 import felloe.cutting.DialectCatalogue;
 import felloe.cutting.FeedTable;
 import felloe.cutting.JigsawBlade;
-import felloe.geometry.Box;
-import felloe.kit.CutWords.Strips;
+import felloe.cutting.SheetRequest;
+import felloe.cutting.StartingFeed;
 import felloe.plate.BadInput;
 import felloe.plate.Hole;
 import felloe.plate.Place;
 import felloe.plate.Plate;
-import felloe.plate.Sheet;
 import felloe.yaml.Problems;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /**
  * A cut request that was read: what is left open is filled in from the plate and the table of
@@ -50,6 +53,7 @@ final class CutOrder {
       List.of(
           "--cutter",
           "--flutes",
+          "--flute-length",
           "--step-down",
           "--breakthrough",
           "--bed",
@@ -69,31 +73,23 @@ final class CutOrder {
           "--coolant");
 
   private static final List<String> SHEET_ONLY =
-      List.of("--sheet", "--sheet-margin", "--spacing", "--keep-out", "--grain", "--strips");
+      List.of(
+          "--sheet",
+          "--sheet-margin",
+          "--spacing",
+          "--keep-out",
+          "--grain",
+          "--strips",
+          "--copies");
 
-  /**
-   * How parts lie on a sheet.
-   *
-   * @param size of the sheet; empty to take the shape files' own
-   * @param margin strip along its edges that is left alone, mm
-   * @param spacing between parts, beyond the cutter's width, mm
-   * @param keepOut where clamps sit
-   * @param held whether the grain or the 0 degree fibres keep their direction
-   * @param strips test strips
-   */
-  record SheetOrder(
-      Optional<Sheet> size,
-      double margin,
-      double spacing,
-      List<Box> keepOut,
-      boolean held,
-      List<Strips> strips) {}
+  /** Decimals of the drawings that a beam follows: those of the SVG file, the coarser. */
+  private static final int BEAM_DECIMALS = 5;
 
   private final CutWords words;
   private final String name;
   private final CutProcess process;
   private final Optional<Dialect> dialect;
-  private final Optional<SheetOrder> sheet;
+  private final Optional<SheetRequest> sheet;
   private final Optional<String> direction;
   private final Optional<Integer> flutes;
   private final Optional<Integer> tabs;
@@ -115,6 +111,7 @@ final class CutOrder {
     for (String option :
         List.of(
             "--cutter",
+            "--flute-length",
             "--kerf",
             "--thickness",
             "--breakthrough",
@@ -171,13 +168,35 @@ final class CutOrder {
     }
   }
 
-  private SheetOrder sheetOrder() {
-    return new SheetOrder(
+  /** Where a figure of a cut was asked for: the option of its name. */
+  static Place place(CutFigure figure) {
+    return Place.ofOption("--" + figure.name().toLowerCase(Locale.ROOT).replace('_', '-'), "");
+  }
+
+  /** Does work, and tells what is refused by the options that asked for it. */
+  static <T> T told(Supplier<T> work) {
+    try {
+      return work.get();
+    } catch (CutRefused refused) {
+      Problems problems = new Problems();
+      refused.faults().forEach(fault -> problems.add(fault.problem(CutOrder::place)));
+      throw problems.asBadInput();
+    }
+  }
+
+  /** Decimals of coordinates in the files. */
+  int decimals() {
+    return process == CutProcess.ROUTER ? dialect().decimals() : BEAM_DECIMALS;
+  }
+
+  private SheetRequest sheetOrder() {
+    return new SheetRequest(
         words.sheet("--sheet"),
         words.length("--sheet-margin", 0).orElse(5),
         words.length("--spacing", 0).orElse(2),
         words.boxes("--keep-out"),
         words.word("--grain", List.of("held", "free")).orElse("held").equals("held"),
+        Math.max(1, words.count("--copies", 99).orElse(1)),
         words.strips("--strips"));
   }
 
@@ -205,6 +224,9 @@ final class CutOrder {
       if (figures.get(option).isPresent() && !(figures.get(option).getAsDouble() > 0)) {
         words.problem(option, words.text(option).orElse(""), "must be more than 0", "");
       }
+    }
+    if (sheet.isPresent() && words.count("--copies", 99).orElse(1) == 0) {
+      words.problem("--copies", words.text("--copies").orElse(""), "must be at least 1", "");
     }
     if (flutes.isPresent() && flutes.get() == 0) {
       words.problem("--flutes", "0", "must be at least 1", "");
@@ -238,7 +260,7 @@ final class CutOrder {
     return words.has("--coolant");
   }
 
-  Optional<SheetOrder> sheet() {
+  Optional<SheetRequest> sheet() {
     return sheet;
   }
 
@@ -277,8 +299,7 @@ final class CutOrder {
   CutSetup setup(Plate plate, double cutter, FeedTable feeds) {
     CutSetup usual =
         process == CutProcess.ROUTER
-            // A cutter of no width has no feed; the plan says what is wrong with it.
-            ? CutSetup.router(plate, cutter > 0 ? cutter : 1, flutes(), feeds)
+            ? router(plate, cutter, feeds)
             : CutSetup.beam(process, plate, cutter, figure("--feed", ANY_FEED));
     CutSetup.Depths deep = usual.depths();
     CutSetup.Rates rates = usual.rates();
@@ -290,6 +311,7 @@ final class CutOrder {
         process,
         cutter,
         usual.flutes(),
+        figures.get("--flute-length").stream().boxed().findFirst(),
         direction.orElse("climb").equals("climb") ? CutDirection.CLIMB : CutDirection.CONVENTIONAL,
         new CutSetup.Depths(
             thick,
@@ -316,7 +338,21 @@ final class CutOrder {
             figure("--drill-surface-speed", rates.drillSurfaceSpeed()),
             figure("--drill-feed", rates.drillFeed()),
             figure("--highest-speed", rates.highestSpeed())),
+        usual.start(),
         words.has("--owner-consents"));
+  }
+
+  private CutSetup router(Plate plate, double cutter, FeedTable feeds) {
+    // A cutter of no width has no feed; the plan says what is wrong with it.
+    double wide = cutter > 0 ? cutter : 1;
+    StartingFeed start =
+        feeds.routing(
+            plate.stock().material(),
+            wide,
+            flutes(),
+            figure("--highest-speed", feeds.highestSpeed()),
+            figures.get("--speed"));
+    return CutSetup.router(plate, wide, flutes(), feeds, start);
   }
 
   private double largestDrill(double usual) {

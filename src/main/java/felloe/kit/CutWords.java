@@ -1,5 +1,6 @@
 package felloe.kit;
 
+import felloe.cutting.SheetRequest;
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
 import felloe.plate.Place;
@@ -172,18 +173,9 @@ final class CutWords {
     return boxes;
   }
 
-  /**
-   * Test strips.
-   *
-   * @param count how many alike
-   * @param width mm
-   * @param length mm, along the grain
-   */
-  record Strips(int count, double width, double length) {}
-
   /** Test strips as COUNTxWIDTHxLENGTH. */
-  List<Strips> strips(String option) {
-    List<Strips> strips = new ArrayList<>();
+  List<SheetRequest.Strips> strips(String option) {
+    List<SheetRequest.Strips> strips = new ArrayList<>();
     for (String given : request.all(option)) {
       String[] words = plain(given).split("x", -1);
       Optional<Integer> count = words.length == 3 ? whole(words[0].strip(), 99) : Optional.empty();
@@ -198,7 +190,7 @@ final class CutWords {
             "write 6x15x80");
         continue;
       }
-      strips.add(new Strips(count.get(), sides.get(0), sides.get(1)));
+      strips.add(new SheetRequest.Strips(count.get(), sides.get(0), sides.get(1)));
     }
     return strips;
   }

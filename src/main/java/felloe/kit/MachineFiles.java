@@ -1,14 +1,17 @@
 package felloe.kit;
 
 import felloe.cutting.CutCautions;
+import felloe.cutting.CutFault;
+import felloe.cutting.CutFigure;
 import felloe.cutting.CutProcess;
+import felloe.cutting.CutRefused;
 import felloe.cutting.FeedTable;
+import felloe.cutting.MachineJob;
 import felloe.files.OutFile;
 import felloe.geometry.GeometryException;
 import felloe.out.About;
 import felloe.out.CutDrawing;
 import felloe.out.DxfWriter;
-import felloe.plate.BadInput;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import java.nio.file.Path;
@@ -40,21 +43,30 @@ record MachineFiles(List<OutFile> files, Optional<String> lacks) {
     try {
       CutOrder order = CutOrder.of(CutRequest.of("router"), Path.of(""));
       FeedTable feeds = FeedTable.standard();
-      List<Plate> one = List.of(plate);
-      CutWork work = CutWork.of(one, List.of(), order, order.width(one, feeds), feeds);
-      About about = about(plate, "router", cautions);
-      byte[] program = CutBench.program(one, CutBench.HUB_AXIS, work, about, order);
+      double cutter = order.width(List.of(plate), feeds);
+      MachineJob work =
+          MachineJob.of(
+              List.of(plate),
+              Optional.empty(),
+              one -> order.setup(one, cutter, feeds),
+              order.decimals());
+      About about = about(plate, "router", work.cautions());
+      byte[] program = CutBench.program(List.of(plate), CutBench.HUB_AXIS, work, about, order);
       files.add(new OutFile(names.program(), program));
       return new MachineFiles(files, Optional.empty());
-    } catch (BadInput unsuited) {
+    } catch (CutRefused unsuited) {
+      CutFault fault = unsuited.faults().get(0);
       return without(
           files,
           "the usual figures do not suit this plate ("
-              + AnswerJson.withoutFolders(unsuited.problems().get(0).place())
+              + fault
+                  .figure()
+                  .map(CutFigure::words)
+                  .orElseGet(() -> AnswerJson.withoutFolders(fault.place()).toString())
               + ": "
-              + unsuited.problems().get(0).wanted()
+              + fault.wanted()
               + "); give your own with 'felloe cut --process router'");
-    } catch (CutWork.SweepRefusal refused) {
+    } catch (MachineJob.Unproved refused) {
       return without(files, refused.getMessage() + "; this is a fault in Felloe, please report it");
     } catch (GeometryException unsound) {
       return without(files, "no path could be worked out: " + unsound.getMessage());

@@ -2,6 +2,8 @@ package felloe.out;
 
 import felloe.cutting.CutFeature;
 import felloe.cutting.CutLine;
+import felloe.cutting.CutPlan;
+import felloe.geometry.Arc;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
@@ -39,13 +41,11 @@ public record CutDrawing(List<CutLayer> layers) {
     for (CutLayer layer : layers) {
       byRole.merge(layer.role(), layer, CutDrawing::joined);
     }
-    layers =
-        byRole.values().stream()
-            .filter(layer -> !layer.contours().isEmpty() || !layer.marks().isEmpty())
-            .toList();
+    layers = byRole.values().stream().filter(layer -> !layer.isEmpty()).toList();
     Set<Object> seen = new HashSet<>();
     for (CutLayer layer : layers) {
-      Stream.concat(layer.contours().stream(), layer.marks().stream())
+      Stream.of(layer.contours(), layer.chains(), layer.marks())
+          .flatMap(List::stream)
           .filter(line -> !seen.add(line))
           .findFirst()
           .ifPresent(
@@ -60,7 +60,9 @@ public record CutDrawing(List<CutLayer> layers) {
     contours.addAll(b.contours());
     List<Segment> marks = new ArrayList<>(a.marks());
     marks.addAll(b.marks());
-    return new CutLayer(a.role(), contours, marks);
+    List<List<Segment>> chains = new ArrayList<>(a.chains());
+    chains.addAll(b.chains());
+    return new CutLayer(a.role(), contours, chains, marks);
   }
 
   /** The finish lines of a plate: where every edge ends up, without compensation. */
@@ -89,6 +91,44 @@ public record CutDrawing(List<CutLayer> layers) {
     return new CutDrawing(layers);
   }
 
+  /** The paths of a plan as closed lines, for a machine that leads in by itself. */
+  public static CutDrawing paths(CutPlan plan) {
+    return paths(plan.plate(), plan.compensation().lines());
+  }
+
+  /**
+   * What a beam follows: for each edge one open line that begins where the beam pierces, leads onto
+   * the path, goes once round and leads off. Where nothing leads on, the closed path.
+   */
+  public static CutDrawing beam(CutPlan plan) {
+    List<CutLayer> layers = new ArrayList<>();
+    for (CutLine line : plan.compensation().lines()) {
+      List<Segment> chain = new ArrayList<>();
+      for (Segment segment : plan.way(line)) {
+        chain.addAll(unclosed(segment));
+      }
+      CutRole role = role(plan.plate(), line.feature());
+      boolean closed = chain.get(0).from().equals(chain.get(chain.size() - 1).to());
+      layers.add(
+          closed
+              ? CutLayer.of(role, List.of(line.path()))
+              : CutLayer.ofChains(role, List.of(chain)));
+    }
+    return new CutDrawing(layers);
+  }
+
+  /** A whole circle as two arcs: an open line cannot bulge all the way round. */
+  private static List<Segment> unclosed(Segment segment) {
+    if (segment instanceof Arc arc && arc.isCircle()) {
+      Point far = arc.at(0.5);
+      double half = arc.sweep() / 2;
+      return List.of(
+          new Arc(arc.from(), far, arc.centre(), arc.radius(), half),
+          new Arc(far, arc.to(), arc.centre(), arc.radius(), half));
+    }
+    return List.of(segment);
+  }
+
   /**
    * Crosses at the centres of a plate's holes.
    *
@@ -103,7 +143,7 @@ public record CutDrawing(List<CutLayer> layers) {
       strokes.add(new Line(c.minus(right), c.plus(right)));
       strokes.add(new Line(c.minus(up), c.plus(up)));
     }
-    return new CutDrawing(List.of(new CutLayer(CutRole.CENTRES, List.of(), strokes)));
+    return new CutDrawing(List.of(new CutLayer(CutRole.CENTRES, List.of(), List.of(), strokes)));
   }
 
   private static CutRole role(Plate plate, CutFeature feature) {
@@ -143,9 +183,11 @@ public record CutDrawing(List<CutLayer> layers) {
     return layers.stream()
         .flatMap(
             layer ->
-                Stream.concat(
-                    layer.contours().stream().map(Contour::box),
-                    layer.marks().stream().map(Segment::box)))
+                Stream.of(
+                        layer.contours().stream().map(Contour::box),
+                        layer.chains().stream().flatMap(List::stream).map(Segment::box),
+                        layer.marks().stream().map(Segment::box))
+                    .flatMap(boxes -> boxes))
         .reduce(Box::union)
         .orElseThrow(() -> new IllegalStateException("nothing to cut"));
   }

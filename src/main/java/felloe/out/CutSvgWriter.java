@@ -58,6 +58,9 @@ public final class CutSvgWriter {
     for (Segment mark : layer.marks()) {
       path(file, SvgPath.of(List.of(mark), false));
     }
+    for (List<Segment> chain : layer.chains()) {
+      path(file, SvgPath.of(chain, false));
+    }
     for (Contour contour : layer.contours()) {
       path(file, SvgPath.of(contour.segments(), true));
     }

@@ -13,9 +13,9 @@ import java.util.List;
 /**
  * Cut lines as a plain ASCII DXF file with the entities of R12 ({@code AC1009}), which every reader
  * knows. Each contour is one closed {@code POLYLINE} with a vertex a segment and a bulge an arc; a
- * whole circle is a {@code CIRCLE}; loose marks are {@code LINE} and {@code ARC}. One layer a role.
- * Millimetres, said by {@code $INSUNITS} and, since R12 itself has no unit, in a comment. Lines end
- * in CR LF.
+ * whole circle is a {@code CIRCLE}; a line that leads in and out is an open {@code POLYLINE}; loose
+ * marks are {@code LINE} and {@code ARC}. One layer a role. Millimetres, said by {@code $INSUNITS}
+ * and, since R12 itself has no unit, in a comment. Lines end in CR LF.
  *
  * <p>Accuracy: {@value #DECIMALS} decimals, so an edge reads back within 1e-9 mm. A vertex is
  * written once and both its segments end there, so a contour is closed to the last digit.
@@ -123,10 +123,12 @@ public final class DxfWriter {
     for (Segment mark : layer.marks()) {
       mark(name, mark);
     }
+    layer.chains().forEach(chain -> polyline(name, chain, false));
     for (Contour contour : layer.contours()) {
       contour
           .asCircle()
-          .ifPresentOrElse(circle -> circle(name, circle), () -> polyline(name, contour));
+          .ifPresentOrElse(
+              circle -> circle(name, circle), () -> polyline(name, contour.segments(), true));
     }
   }
 
@@ -164,17 +166,21 @@ public final class DxfWriter {
     figure(40, circle.radius());
   }
 
-  private void polyline(String layer, Contour contour) {
+  private void polyline(String layer, List<Segment> chain, boolean closed) {
     entity("POLYLINE", layer);
     pair(66, "1");
     point(Point.ORIGIN);
-    pair(70, "1");
-    for (Segment segment : contour.segments()) {
+    pair(70, closed ? "1" : "0");
+    for (Segment segment : chain) {
       entity("VERTEX", layer);
       point(segment.from());
       if (segment instanceof Arc arc) {
         figure(42, Math.tan(arc.sweep() / 4));
       }
+    }
+    if (!closed) {
+      entity("VERTEX", layer);
+      point(chain.get(chain.size() - 1).to());
     }
     entity("SEQEND", layer);
   }

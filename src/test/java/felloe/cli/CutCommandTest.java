@@ -199,17 +199,34 @@ class CutCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "--cutter|60|--cutter: '60 mm' is wider than every window",
-        "--cutter|0|--cutter: '0 mm' must be more than 0",
+        "--cutter|60|--cutter: '60 mm' must be at most 20 mm; if it was written with a digit too"
+            + " many",
+        "--cutter|0|--cutter: '0 mm' must be at least 0.8 mm",
+        "--cutter|0.125|if it was written in inches, write 3.175 (mm)",
+        "--speed|0.4|--speed: '0.4 1/min' must be at least 500 1/min",
+        "--speed|12.000|with a point between the thousands, write 12000 (1/min)",
+        "--speed|30000|must be at most 24000 1/min here (the spindle's highest speed)",
+        "--drill-feed|10|--drill-feed: '10 mm a turn' must be at most 0.5 mm a turn",
+        "--step-down|20|--step-down: '20 mm' must be at most 12 mm here (2 times the cutter)",
+        "--step-down|0.00001|--step-down: '0.00001 mm' must be at least 0.06 mm here",
+        "--tab-height|0.001|if it was written in metres, write 1 (mm)",
+        "--thickness|50|--thickness: '50 mm' must be at most 18 mm here",
+        "--feed|0.001|--feed: '0.001 mm/min' must be at least 1 mm/min",
+        "--ramp-feed|0.0001|--ramp-feed: '0.0001 mm/min' must be at least",
+        "--ramp|0.001|--ramp: '0.001 deg' must be at least 0.5 deg",
+        "--travel|0.001|--travel: '0.001 mm/min' must be at least 50 mm/min",
+        "--drill-surface-speed|0.0001|must be at least 2 m/min",
+        "--highest-speed|8|in thousands, or with a point between the thousands, write 8000",
+        "--flute-length|8|--flute-length: '8 mm' must be at least 9.3 mm here",
         "--cutter|NaN|--cutter: 'NaN' must be a length such as 4, 4 mm or 0.16 in",
         "--cutter|1e1|--cutter: '1e1' must be a length such as 4, 4 mm or 0.16 in",
-        "--feed|0|--feed: '0 mm/min' must be more than 0",
+        "--feed|0|--feed: '0 mm/min' must be at least 1 mm/min",
         "--feed|Infinity|--feed: 'Infinity' must be a number such as 600",
-        "--step-down|0|--step-down: '0 mm' must be more than 0",
+        "--step-down|0|--step-down: '0 mm' must be at least 0.06 mm here",
         "--breakthrough|5|--breakthrough: '5 mm' must be at most 3 mm here",
         "--bed|0.1|--bed: '0.1 mm' must be at least",
-        "--tab-width|900|have no room on the outline",
-        "--ramp|90|--ramp: '90 deg' must be more than 0 and at most 45 degrees",
+        "--tab-width|900|--tab-width: '900 mm' must be at most 40 mm",
+        "--ramp|90|--ramp: '90 deg' must be at most 45 deg",
         "--clearance|1|--clearance: '1 mm' must be more than the approach height",
         "--flutes|0|--flutes: '0' must be at least 1",
         "--flutes|2.5|--flutes: '2.5' must be a whole number from 0 to 12",
@@ -308,7 +325,16 @@ class CutCommandTest {
   void theSameCallGivesTheSameBytes() throws IOException {
     Path one = folder.resolve("one");
     Path two = folder.resolve("two");
-    String[] args = {"shapes/dunlin.yaml", "--process", "router", "--nest", "--strips", "2x15x60"};
+    String[] args = {
+      "shapes/dunlin.yaml",
+      "--process",
+      "router",
+      "--nest",
+      "--sheet",
+      "310x320",
+      "--strips",
+      "2x15x60"
+    };
     assertEquals(0, cut(one, args).code());
     assertEquals(0, cut(two, args).code());
     assertEquals(names(one), names(two));

@@ -249,6 +249,10 @@ class CutPlanTest {
     assertPasses(plan, 4, "sharp window");
   }
 
+  private static Surroundings held(List<Contour> strips) {
+    return new Surroundings(strips, List.of(), java.util.Optional.empty());
+  }
+
   @Test
   void leadsKeepClearOfWhatMustNotBeTouched() {
     Plate plate = CutPlates.of(RandomShapes.roundedRectangle(100, 60, 10));
@@ -261,13 +265,13 @@ class CutPlanTest {
       strips.add(post.moved(RigidTransform.shift(side * (50 + 4 + 0.5 + 5), 0)));
     }
     CutPlan alone = router(plate, 4);
-    CutPlan held = CutPlan.of(plate, CutSetup.router(plate, 4, 2, FEEDS), strips);
+    CutPlan held = CutPlan.of(plate, CutSetup.router(plate, 4, 2, FEEDS), held(strips));
     assertPasses(held, 4, "held");
     CutPlan unaware =
         new CutPlan(
             plate,
             alone.setup(),
-            strips,
+            held(strips),
             alone.compensation(),
             alone.height(),
             alone.operations(),
@@ -367,7 +371,7 @@ class CutPlanTest {
       String who = "seed " + seed + " " + setup.process() + " cutter " + setup.cutter();
       try {
         assertPasses(CutPlan.of(plate, setup), 4, who);
-      } catch (felloe.plate.BadInput refused) {
+      } catch (CutRefused refused) {
         throw new AssertionError(who + ": " + refused.getMessage(), refused);
       }
     }

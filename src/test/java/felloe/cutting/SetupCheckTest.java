@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
-import felloe.plate.BadInput;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.MaterialKind;
@@ -38,7 +37,13 @@ class SetupCheckTest {
   }
 
   private static List<String> refused(Plate plate, CutSetup setup) {
-    return assertThrows(BadInput.class, () -> CutPlan.of(plate, setup)).lines();
+    return assertThrows(CutRefused.class, () -> CutPlan.of(plate, setup)).faults().stream()
+        .map(fault -> fault.problem(figure -> Place.ofOption("--" + name(figure), "")).line())
+        .toList();
+  }
+
+  private static String name(CutFigure figure) {
+    return figure.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
   }
 
   private static void refusedAlone(CutSetup setup, String line) {
@@ -77,10 +82,22 @@ class SetupCheckTest {
 
   @Test
   void zeroAndNegativeFeedsAndSpeeds() {
-    refusedAlone(setup().with(rates(18000, 0, 100)), "--feed: '0 mm/min' must be more than 0");
-    refusedAlone(setup().with(rates(18000, -5, 100)), "--feed: '-5 mm/min' must be more than 0");
-    refusedAlone(setup().with(rates(0, 500, 100)), "--speed: '0 1/min' must be more than 0");
-    refusedAlone(setup().with(rates(18000, 500, 0)), "--ramp-feed: '0 mm/min' must be more than 0");
+    refusedAlone(
+        setup().with(rates(18000, 0, 100)),
+        "--feed: '0 mm/min' must be at least 1 mm/min; machines of this size cut at 5 to 8000 mm a"
+            + " minute");
+    refusedAlone(
+        setup().with(rates(18000, -5, 100)),
+        "--feed: '-5 mm/min' must be at least 1 mm/min; machines of this size cut at 5 to 8000 mm a"
+            + " minute");
+    refusedAlone(
+        setup().with(rates(0, 500, 100)),
+        "--speed: '0 1/min' must be at least 500 1/min; small routers run 8000 to 24000 turns a"
+            + " minute");
+    refusedAlone(
+        setup().with(rates(18000, 500, 0)),
+        "--ramp-feed: '0 mm/min' must be at least 5 mm/min here (0.01 times the feed); half the"
+            + " feed is usual");
   }
 
   @Test
@@ -99,14 +116,14 @@ class SetupCheckTest {
   void aDepthBelowTheBed() {
     refusedAlone(
         setup().with(depths(6, 4, 3.5, 3, 10, 2)).with(new CutSetup.Drills(List.of(), 0)),
-        "--breakthrough: '4 mm' must be at most 3.5 mm here (--bed, what may be cut below the"
-            + " stock); lower it, or put a thicker spoil board under the stock and raise --bed");
+        "--breakthrough: '4 mm' must be at most 3.5 mm here (what may be cut below the stock);"
+            + " lower it, or put a thicker spoil board under the stock and say so");
     // The point of a 5 mm drill reaches 1.502 mm farther (118 degrees).
     refusedAlone(
         setup().with(depths(6, 0.3, 1, 3, 10, 2)),
         "--bed: '1 mm' must be at least 1.802 mm here: the points of the drills go that far below"
-            + " the stock; put a thicker spoil board under the stock, or bore the holes with"
-            + " --largest-drill 0");
+            + " the stock; put a thicker spoil board under the stock, or bore the holes instead of"
+            + " drilling them");
   }
 
   @Test
@@ -114,7 +131,7 @@ class SetupCheckTest {
     refusedAlone(
         setup().with(depths(6, 0.3, 3, 3, 2, 2)),
         "--clearance: '2 mm' must be more than the approach height (2 mm); travel goes at the"
-            + " clearance height, over the clamps");
+            + " travel height, over the clamps");
     assertTrue(refused(PLATE, setup().with(depths(6, 0.3, 3, 3, 10, 0))).get(0).contains("--app"));
     assertTrue(refused(PLATE, setup().with(depths(0, 0.3, 3, 3, 10, 2))).get(0).contains("--thi"));
     assertTrue(refused(PLATE, setup().with(depths(6, 0.3, 3, 0, 10, 2))).get(0).contains("--step"));
@@ -138,7 +155,12 @@ class SetupCheckTest {
     List<String> lines = refused(knob, setup);
     assertEquals(1, lines.size());
     assertTrue(lines.get(0).startsWith("--tabs: '6' have no room on the outline: with their"));
-    assertTrue(lines.get(0).endsWith("ask for fewer, narrower or lower tabs, or a steeper ramp"));
+    assertTrue(
+        lines
+            .get(0)
+            .endsWith(
+                "ask for fewer, narrower or lower tabs, a steeper ramp, or more room round the"
+                    + " part"));
   }
 
   @Test
@@ -197,7 +219,7 @@ class SetupCheckTest {
     CutSetup laser = CutSetup.beam(CutProcess.LASER, carbon, 0.2, 400);
     List<String> lines = refused(carbon, laser);
     assertTrue(lines.get(0).startsWith("ruff.yaml:2:1 stock.material: 'carbon-laminate' must not"));
-    assertTrue(lines.get(0).endsWith("if the owner agrees say --owner-consents"));
+    assertTrue(lines.get(0).endsWith("if the owner agrees say so (--owner-consents)"));
     assertDoesNotThrow(() -> CutPlan.of(carbon, laser.withConsent(true)));
     Plate pvc =
         CutPlates.of(CutPlates.material("pvc-foam", MaterialKind.PLASTIC), 3, outline, List.of());
@@ -219,7 +241,6 @@ class SetupCheckTest {
         List.of(
             "--speed",
             "--feed",
-            "--ramp-feed",
             "--thickness",
             "--breakthrough",
             "--bed",

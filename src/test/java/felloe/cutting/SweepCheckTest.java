@@ -51,7 +51,7 @@ class SweepCheckTest {
     return new CutPlan(
         plan.plate(),
         plan.setup(),
-        plan.keepOut(),
+        plan.surroundings(),
         plan.compensation(),
         plan.height(),
         operations,
@@ -99,7 +99,7 @@ class SweepCheckTest {
   void theGoodPlanPassesAndEveryFindingSaysWhatItHeld() {
     SweepResult result = SweepCheck.of(good(), 4);
     assertTrue(result.passed(), () -> result.failures().toString());
-    assertEquals(9, result.findings().size());
+    assertEquals(11, result.findings().size());
     assertTrue(result.worstGouge() < 2e-4);
     assertTrue(result.worstRemaining() < 1e-3, "left " + result.worstRemaining());
   }
@@ -144,7 +144,7 @@ class SweepCheckTest {
         new CutPlan(
             plan.plate(),
             plan.setup(),
-            plan.keepOut(),
+            plan.surroundings(),
             new Compensation(told.lines(), List.of(whole), List.of()),
             plan.height(),
             plan.operations(),
@@ -166,7 +166,7 @@ class SweepCheckTest {
         new CutPlan(
             plan.plate(),
             plan.setup(),
-            plan.keepOut(),
+            plan.surroundings(),
             plan.compensation(),
             plan.height(),
             without.operations(),

@@ -56,6 +56,7 @@ final class CutDrawings {
             new CutLayer(
                 CutRole.CENTRES,
                 List.of(),
+                List.of(),
                 List.of(counterClockwise, clockwise, line, Arc.circle(new Point(50, 50), 2)))));
   }
 }

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.cutting.CutPlan;
+import felloe.cutting.CutProcess;
+import felloe.cutting.CutSetup;
 import felloe.geometry.Arc;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
@@ -11,6 +14,7 @@ import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
 import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
+import felloe.geometry.SegmentIndex;
 import felloe.plate.DemoPlates;
 import felloe.plate.Plate;
 import java.nio.charset.StandardCharsets;
@@ -164,6 +168,46 @@ class DxfWriterTest {
                   new Point(f[6], f[7]), new Point(f[2], f[3]), new Point(f[4], f[5]), f[9] > 0);
           default -> null;
         });
+  }
+
+  @Test
+  void ezdxfFindsEveryPierceOfABeamInTheWasteAndEveryLineOnePieceThatClosesOnItself(
+      @TempDir Path folder) throws Exception {
+    Plate plate = DemoPlates.heron();
+    double kerf = 0.2;
+    CutSetup setup = CutSetup.beam(CutProcess.LASER, plate, kerf, 600).withConsent(true);
+    CutPlan plan = CutPlan.of(plate, setup);
+    List<String> found =
+        Ezdxf.read(DxfWriter.write(CutDrawing.beam(plan), CutDrawings.ABOUT), folder);
+    assertEquals(0, found.stream().filter(line -> line.startsWith("complaint")).count());
+    SegmentIndex edges = SegmentIndex.of(plate.region().contours());
+    int lines = 0;
+    double longest = 0;
+    for (int i = 0; i < found.size(); i++) {
+      if (!found.get(i).startsWith("polyline")) {
+        continue;
+      }
+      lines++;
+      assertEquals("0", found.get(i).split(" ")[2], found.get(i));
+      int vertices = Integer.parseInt(found.get(i).split(" ")[3]);
+      List<Segment> way = new ArrayList<>();
+      // The reader prints the way back from the last vertex too.
+      for (int k = 1; k < vertices; k++) {
+        way.add(edge(found.get(i + k)).orElseThrow());
+      }
+      Point pierce = way.get(0).from();
+      assertTrue(edges.distance(pierce) >= kerf / 2 + 1.5, pierce.toString());
+      assertTrue(!plate.region().contains(pierce));
+      // The end of the lead is where the path comes round to.
+      Point on = way.get(0).to();
+      assertEquals(kerf / 2, edges.distance(on), 1e-9);
+      assertTrue(way.stream().skip(2).anyMatch(segment -> segment.to().near(on, 1e-9)));
+      for (Segment segment : way) {
+        longest = Math.max(longest, kerf / 2 - edges.distance(segment.at(0.5)));
+      }
+    }
+    assertEquals(plate.holes().size() + plate.windows().size() + 1, lines);
+    assertTrue(longest < 1e-6, "nearer than half the kerf by " + longest);
   }
 
   @Test
