@@ -6,6 +6,8 @@ import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.RigidTransform;
+import felloe.geometry.Segment;
+import felloe.plate.Engraving;
 import felloe.plate.Plate;
 import felloe.plate.Sheet;
 import felloe.plate.Window;
@@ -145,7 +147,10 @@ public record SheetLayout(
         plate.stock(),
         plate.making(),
         plate.limits(),
-        plate.notes());
+        plate.notes(),
+        plate.joints(),
+        plate.load(),
+        plate.engravings());
   }
 
   private static NestedPart boxed(NestedPart part) {
@@ -290,6 +295,33 @@ public record SheetLayout(
         plate.stock(),
         plate.making(),
         plate.limits(),
-        plate.notes());
+        plate.notes(),
+        plate.joints(),
+        plate.load(),
+        plate.engravings().stream().map(e -> moved(e, motion, before)).toList());
+  }
+
+  private static Engraving moved(Engraving engraving, RigidTransform motion, String before) {
+    return new Engraving(
+        before + engraving.label(),
+        engraving.what(),
+        engraving.face(),
+        engraving.strokes().stream()
+            .map(stroke -> chained(stroke.stream().map(s -> s.moved(motion)).toList()))
+            .toList(),
+        engraving.lineWidth(),
+        engraving.depth(),
+        engraving.place());
+  }
+
+  /** The chain with every segment starting where the one before ends, to the last digit. */
+  private static List<Segment> chained(List<Segment> stroke) {
+    List<Segment> chain = new ArrayList<>();
+    for (Segment segment : stroke) {
+      Point from = chain.isEmpty() ? segment.from() : chain.get(chain.size() - 1).to();
+      chain.add(
+          segment.from().equals(from) ? segment : Loop.part(segment, 0, 1, from, segment.to()));
+    }
+    return chain;
   }
 }
