@@ -44,7 +44,8 @@ record PathEntry(CutLine line, Loop loop, Optional<Segment> lead) {
         Point at = segment.at(middle);
         Point travel = segment.tangent(middle);
         Optional<Segment> lead = leads.onto(at, travel, r);
-        if (lead.isPresent() && (!beam || wide(lead, r, setup, leads))) {
+        boolean whole = r == setup.entry().lead();
+        if (lead.isPresent() && (!beam || whole && wide(lead, r, setup, leads))) {
           return new PathEntry(line, Loop.startedAt(chain, i), lead);
         }
         if (beam) {
