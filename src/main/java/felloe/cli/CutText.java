@@ -177,7 +177,13 @@ final class CutText {
     for (CutJob.WasteHole hole : job.wasteHoles()) {
       table.row(
           hole.label(),
-          hole.relief() ? "turning the blade" : "starting",
+          switch (hole.why()) {
+            case START -> "starting";
+            case TURN -> "turning the blade";
+            case START_AND_TURN -> "starting and turning";
+            case DRILL -> "all of it, by drill";
+            case HOLE_SAW -> "all of it, by hole saw";
+          },
           Figures.column(hole.at().x(), "mm"),
           Figures.column(hole.at().y(), "mm"),
           Figures.column(hole.diameter(), "mm"));

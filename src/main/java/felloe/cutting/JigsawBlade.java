@@ -11,6 +11,9 @@ import felloe.geometry.Numbers;
  */
 public record JigsawBlade(double width, double kerf, double turn) {
 
+  /** Room between blade and hole, mm; common practice. */
+  private static final double PLAY = 1;
+
   /**
    * Refuses figures that are not above zero.
    *
@@ -22,5 +25,10 @@ public record JigsawBlade(double width, double kerf, double turn) {
         || Numbers.finite("turn", turn) <= 0) {
       throw new IllegalArgumentException("blade width, kerf and turn must be above zero");
     }
+  }
+
+  /** Diameter of the least hole that the blade turns in: its width and room to spare, mm. */
+  double room() {
+    return width + PLAY;
   }
 }

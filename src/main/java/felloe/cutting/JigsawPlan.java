@@ -1,60 +1,72 @@
 package felloe.cutting;
 
-import felloe.geometry.Arc;
 import felloe.geometry.Contour;
 import felloe.geometry.LargestCircle;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
-import felloe.geometry.Region;
 import felloe.geometry.Segment;
 import felloe.geometry.Tolerances;
 import felloe.plate.Hole;
 import felloe.plate.Note;
 import felloe.plate.Plate;
+import felloe.plate.Window;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
- * What a jigsaw needs: rough lines outside the finish line in the waste, holes in the waste where
- * the blade cannot turn, and holes to start windows from.
+ * What a jigsaw needs: rough lines outside the finish line in the waste, and the holes that a
+ * person would drill first. A round opening that a hole saw makes is not sawn. Every other window
+ * has a hole to start from; where the line turns more tightly than the blade, a hole as large as
+ * the corner lets the saw turn, and serves to start from too. No two holes meet.
  *
  * <p>Only turns toward the waste need a hole. Where the line turns toward the part, the saw runs on
  * into the waste and starts again along the next stretch.
  *
- * @param lines the edges with their rough lines as paths
- * @param reliefs holes at turns that the blade cannot follow
- * @param starts holes from which windows are started; none where a relief hole serves
+ * @param lines the edges that are sawn, with their rough lines as paths
+ * @param holes what is drilled first, in the order of the lines
  * @param notes what the maker should know, such as a window too narrow for the blade
  * @param cautions how not to get hurt, in sentences
  */
 public record JigsawPlan(
-    List<CutLine> lines,
-    List<WasteHole> reliefs,
-    List<WasteHole> starts,
-    List<Note> notes,
-    List<String> cautions) {
+    List<CutLine> lines, List<WasteHole> holes, List<Note> notes, List<String> cautions) {
 
-  /** Room between blade and hole, mm; common practice. */
-  private static final double PLAY = 1;
+  /** Least material between two holes, mm; common practice: a drill runs off into the next hole. */
+  private static final double WALL = 2;
 
-  private static final double SMOOTH = 1e-9;
+  /** Holes are drilled in steps of this, mm: the sizes of drills and saws that are at hand. */
+  private static final double STEP = 1;
+
+  /** Why a hole is drilled. */
+  public enum Why {
+    /** The saw starts there. */
+    START,
+    /** The saw turns there. */
+    TURN,
+    /** The saw starts there and turns. */
+    START_AND_TURN,
+    /** A drill makes the whole opening. */
+    DRILL,
+    /** A hole saw makes the whole opening. */
+    HOLE_SAW
+  }
 
   /**
-   * A hole to drill in the waste; it stays clear of the rough line or touches it.
+   * A hole to drill in the waste; it stays clear of the rough line or touches it. What a drill or a
+   * hole saw makes goes to the finish line.
    *
    * @param feature the edge
    * @param at its centre
    * @param diameter mm
-   * @param turn the radius that the line turns there, mm; 0 in a sharp corner; infinite at a start
+   * @param why what for
    */
-  public record WasteHole(CutFeature feature, Point at, double diameter, double turn) {}
+  public record WasteHole(CutFeature feature, Point at, double diameter, Why why) {}
 
   /** Copies the lists. */
   public JigsawPlan {
     lines = List.copyOf(lines);
-    reliefs = List.copyOf(reliefs);
-    starts = List.copyOf(starts);
+    holes = List.copyOf(holes);
     notes = List.copyOf(notes);
     cautions = List.copyOf(cautions);
   }
@@ -62,27 +74,28 @@ public record JigsawPlan(
   /**
    * Plans the sawing of a plate at its rough allowance.
    *
-   * @param drilled which holes are drilled and not sawn
+   * @param drilled which round openings are drilled and not sawn; windows are asked as holes
+   * @param largestSaw diameter of the largest hole saw, mm; 0 for none
    */
-  public static JigsawPlan of(Plate plate, JigsawBlade blade, Predicate<Hole> drilled) {
-    return new Planner(plate, blade, drilled).plan();
+  public static JigsawPlan of(
+      Plate plate, JigsawBlade blade, Predicate<Hole> drilled, double largestSaw) {
+    return new Planner(plate, blade, drilled, largestSaw).plan();
   }
 
   private static final class Planner {
     private final Plate plate;
     private final JigsawBlade blade;
     private final Predicate<Hole> drilled;
-    private final double hole;
+    private final double largestSaw;
     private final List<CutLine> lines = new ArrayList<>();
-    private final List<WasteHole> reliefs = new ArrayList<>();
-    private final List<WasteHole> starts = new ArrayList<>();
+    private final List<WasteHole> holes = new ArrayList<>();
     private final List<Note> notes = new ArrayList<>();
 
-    Planner(Plate plate, JigsawBlade blade, Predicate<Hole> drilled) {
+    Planner(Plate plate, JigsawBlade blade, Predicate<Hole> drilled, double largestSaw) {
       this.plate = plate;
       this.blade = blade;
       this.drilled = drilled;
-      this.hole = (blade.width() + PLAY) / 2;
+      this.largestSaw = largestSaw;
     }
 
     JigsawPlan plan() {
@@ -90,17 +103,47 @@ public record JigsawPlan(
       boolean rough = allowance > Tolerances.SAME_POINT;
       double width = rough ? 2 * allowance : 1;
       Compensation all = Compensation.of(plate, width, rough, drilled);
-      lines.addAll(all.lines());
       for (CutFeature feature : all.closed()) {
-        narrow(feature);
+        round(feature).ifPresentOrElse(this::saw, () -> narrow(feature));
       }
-      lines.forEach(this::along);
+      for (CutLine line : all.lines()) {
+        Optional<Hole> round = round(line.feature());
+        if (round.isPresent()) {
+          saw(round.get());
+        } else {
+          lines.add(line);
+          along(line);
+        }
+      }
       return new JigsawPlan(
-          lines,
-          reliefs,
-          starts,
-          notes,
-          CutCautions.of(CutProcess.JIGSAW, plate.stock().material()));
+          lines, holes, notes, CutCautions.of(CutProcess.JIGSAW, plate.stock().material()));
+    }
+
+    /** The opening of a feature, where a drill or a hole saw makes all of it. */
+    private Optional<Hole> round(CutFeature feature) {
+      Optional<Hole> hole =
+          feature.kind() == CutFeature.Kind.HOLE
+              ? plate.holes().stream().filter(h -> h.label().equals(feature.label())).findFirst()
+              : plate.windows().stream()
+                  .filter(w -> w.label().equals(feature.label()))
+                  .findFirst()
+                  .flatMap(Window::asHole);
+      return feature.kind() == CutFeature.Kind.OUTLINE
+          ? Optional.empty()
+          : hole.filter(h -> !h.isSlotted())
+              .filter(h -> h.diameter() <= largestSaw + 1e-9 || drilled.test(h));
+    }
+
+    private void saw(Hole hole) {
+      CutFeature.Kind kind =
+          plate.holes().contains(hole) ? CutFeature.Kind.HOLE : CutFeature.Kind.WINDOW;
+      CutFeature feature = new CutFeature(hole.label(), kind, hole.place());
+      holes.add(
+          new WasteHole(
+              feature,
+              hole.centre(),
+              hole.diameter(),
+              drilled.test(hole) ? Why.DRILL : Why.HOLE_SAW));
     }
 
     private void narrow(CutFeature feature) {
@@ -111,120 +154,97 @@ public record JigsawPlan(
     }
 
     private void along(CutLine line) {
-      boolean inside = line.inside();
-      int before = reliefs.size();
-      if (inside && Offset.of(line.path(), -hole).isEmpty()) {
+      double least = blade.room();
+      if (line.inside() && Offset.of(line.path(), -least / 2).isEmpty()) {
+        lines.remove(line);
         narrow(line.feature());
         return;
       }
-      List<UncutMaterial.Corner> stuck = corners(line, blade.turn());
-      List<UncutMaterial.Corner> tight = corners(line, hole);
-      PathLength along = new PathLength(line.path());
-      if (inside && Offset.of(line.path(), -blade.turn()).isEmpty()) {
-        // Nowhere wide enough for the whole round: every turn toward the waste is too tight.
-        everyTurn(line, along, tight);
-      } else {
-        for (UncutMaterial.Corner place : stuck) {
-          relief(line, along, place, tight);
+      List<WasteHole> turns = new ArrayList<>();
+      for (TightTurn turn : TightTurn.of(line, blade.turn())) {
+        Optional<WasteHole> hole = corner(line, turn);
+        if (hole.isEmpty() && turn.within() < least / 2) {
+          notes.add(
+              new Note(
+                  line.feature().place(),
+                  line.feature().label() + ": a corner is too narrow for a hole; file it out"));
+        }
+        hole.ifPresent(found -> keep(turns, found));
+      }
+      if (line.inside()) {
+        start(line, turns);
+      }
+      holes.addAll(turns);
+    }
+
+    /** The largest hole that reaches the deepest place of a turn, or the least that has room. */
+    private Optional<WasteHole> corner(CutLine line, TightTurn turn) {
+      double least = blade.room() / 2;
+      double best = 0;
+      double first = Double.NaN;
+      for (double d = least; d <= blade.turn() + least; d += STEP / 2) {
+        double room = room(line, turn.at(d));
+        if (room >= d - Compensation.IGNORED && d <= blade.turn()) {
+          best = d;
+        }
+        if (Double.isNaN(first) && room >= least) {
+          first = d;
         }
       }
-      if (inside && reliefs.size() == before) {
-        start(line);
+      if (best > 0) {
+        return Optional.of(hole(line, turn.at(best), 2 * best, Why.TURN));
       }
+      return Double.isNaN(first)
+          ? Optional.empty()
+          : Optional.of(hole(line, nearest(line, turn, first, least), 2 * least, Why.TURN));
     }
 
-    /** Where a disc rolling along the line in the waste stands still. */
-    private static List<UncutMaterial.Corner> corners(CutLine line, double radius) {
-      boolean inside = line.inside();
-      List<CutLine> paths = new ArrayList<>();
-      CutFeature.Kind kind = inside ? CutFeature.Kind.WINDOW : CutFeature.Kind.OUTLINE;
-      CutFeature as = new CutFeature(line.feature().label(), kind, line.feature().place());
-      for (Region region : Offset.of(line.path(), inside ? -radius : radius)) {
-        region.holes().forEach(hollow -> paths.add(new CutLine(as, line.path(), hollow)));
-        paths.add(new CutLine(as, line.path(), region.outer()));
-      }
-      return new UncutMaterial(as, line.path(), paths, radius).corners();
-    }
-
-    private void relief(
-        CutLine line,
-        PathLength along,
-        UncutMaterial.Corner stuck,
-        List<UncutMaterial.Corner> tight) {
-      double from = stuck.leaves().position();
-      double length = along.length();
-      double span = forward(from, stuck.meets().position(), length);
-      boolean found = false;
-      for (UncutMaterial.Corner corner : tight) {
-        double leaves = forward(from, corner.leaves().position(), length);
-        double meets = forward(from, corner.meets().position(), length);
-        if (leaves <= span + 1e-6 && meets <= span + 1e-6) {
-          reliefs.add(
-              new WasteHole(line.feature(), corner.at(), 2 * hole, radius(line, along, corner)));
-          found = true;
+    /** Where a hole of a radius first has room on the way out of a sharp corner. */
+    private static Point nearest(CutLine line, TightTurn turn, double has, double radius) {
+      double low = 0;
+      double high = has;
+      for (int i = 0; i < 50; i++) {
+        double middle = (low + high) / 2;
+        if (room(line, turn.at(middle)) >= radius) {
+          high = middle;
+        } else {
+          low = middle;
         }
       }
-      if (!found) {
-        arcs(line, along.stretch(stuck.leaves(), stuck.meets()));
+      return turn.at(high);
+    }
+
+    private static double room(CutLine line, Point p) {
+      boolean waste = line.path().contains(p) == line.inside();
+      return waste ? line.path().distance(p) : 0;
+    }
+
+    private static WasteHole hole(CutLine line, Point at, double diameter, Why why) {
+      return new WasteHole(line.feature(), at, diameter, why);
+    }
+
+    /** Keeps a hole unless it meets a larger one; drops the smaller ones that it meets. */
+    private static void keep(List<WasteHole> holes, WasteHole hole) {
+      List<WasteHole> met = holes.stream().filter(other -> meets(other, hole)).toList();
+      if (met.stream().allMatch(other -> other.diameter() < hole.diameter())) {
+        holes.removeAll(met);
+        holes.add(hole);
       }
     }
 
-    /** Holes that touch the middle of arcs too tight for the blade but wide enough for a hole. */
-    private void arcs(CutLine line, List<Segment> stretch) {
-      for (Segment segment : stretch) {
-        if (segment instanceof Arc arc && towardWaste(line, arc) && arc.radius() < blade.turn()) {
-          Point middle = arc.at(0.5);
-          Point inward = arc.centre().minus(middle).unit();
-          reliefs.add(
-              new WasteHole(line.feature(), middle.plus(inward, hole), 2 * hole, arc.radius()));
-        }
+    private static boolean meets(WasteHole a, WasteHole b) {
+      return a.at().distance(b.at()) < (a.diameter() + b.diameter()) / 2 + WALL;
+    }
+
+    private void start(CutLine line, List<WasteHole> turns) {
+      if (!turns.isEmpty()) {
+        WasteHole largest =
+            turns.stream().reduce((a, b) -> b.diameter() > a.diameter() ? b : a).orElseThrow();
+        turns.set(
+            turns.indexOf(largest),
+            new WasteHole(largest.feature(), largest.at(), largest.diameter(), Why.START_AND_TURN));
+        return;
       }
-    }
-
-    private static boolean towardWaste(CutLine line, Arc arc) {
-      // On a counter-clockwise contour the inside lies to the left, as does the centre of a
-      // counter-clockwise arc.
-      return (arc.sweep() > 0) == line.inside();
-    }
-
-    private void everyTurn(CutLine line, PathLength along, List<UncutMaterial.Corner> tight) {
-      for (UncutMaterial.Corner corner : tight) {
-        reliefs.add(
-            new WasteHole(line.feature(), corner.at(), 2 * hole, radius(line, along, corner)));
-      }
-      arcs(
-          line,
-          line.path().segments().stream()
-              .filter(s -> s instanceof Arc arc && arc.radius() >= hole)
-              .toList());
-    }
-
-    /** The tightest turn toward the waste between two touches; 0 at a sharp corner. */
-    private static double radius(CutLine line, PathLength along, UncutMaterial.Corner corner) {
-      List<Segment> stretch = along.stretch(corner.leaves(), corner.meets());
-      double least = Double.POSITIVE_INFINITY;
-      for (int i = 0; i < stretch.size(); i++) {
-        if (stretch.get(i) instanceof Arc arc && towardWaste(line, arc)) {
-          least = Math.min(least, arc.radius());
-        }
-        if (i > 0) {
-          Point in = stretch.get(i - 1).tangent(1);
-          Point out = stretch.get(i).tangent(0);
-          double turn = in.cross(out);
-          if (Math.abs(turn) > SMOOTH && turn > 0 == line.inside()) {
-            least = 0;
-          }
-        }
-      }
-      return Double.isInfinite(least) ? 0 : least;
-    }
-
-    private static double forward(double from, double to, double length) {
-      double way = to - from;
-      return way < -1e-9 ? way + length : Math.max(0, way);
-    }
-
-    private void start(CutLine line) {
       Contour path = line.path();
       Segment longest = path.segments().get(0);
       for (Segment segment : path.segments()) {
@@ -232,11 +252,12 @@ public record JigsawPlan(
           longest = segment;
         }
       }
-      Point at = longest.at(0.5).plus(longest.tangent(0.5).left(), hole);
-      if (!path.contains(at) || path.distance(at) < hole - 1e-6) {
+      double radius = blade.room() / 2;
+      Point at = longest.at(0.5).plus(longest.tangent(0.5).left(), radius);
+      if (!path.contains(at) || path.distance(at) < radius - 1e-6) {
         at = LargestCircle.inside(path).centre();
       }
-      starts.add(new WasteHole(line.feature(), at, 2 * hole, Double.POSITIVE_INFINITY));
+      turns.add(hole(line, at, 2 * radius, Why.START));
     }
   }
 }

@@ -262,11 +262,11 @@ final class CutBench {
 
   private Made jigsaw(Frame frame) {
     Plate plate = frame.first();
-    JigsawPlan plan = JigsawPlan.of(plate, order.blade(feeds), order.drilledByHand());
+    JigsawPlan plan =
+        JigsawPlan.of(plate, order.blade(feeds), order.drilledByHand(), CutOrder.LARGEST_HOLE_SAW);
     List<CutJob.WasteHole> holes = new ArrayList<>();
     List<Contour> circles = new ArrayList<>();
-    plan.starts().forEach(hole -> waste(hole, false, holes, circles));
-    plan.reliefs().forEach(hole -> waste(hole, true, holes, circles));
+    plan.holes().forEach(hole -> waste(hole, holes, circles));
     List<Hole> drilled =
         plate.holes().stream().filter(hole -> order.drilledByHand().test(hole)).toList();
     CutDrawing drawing =
@@ -293,14 +293,12 @@ final class CutBench {
   }
 
   private static void waste(
-      JigsawPlan.WasteHole hole,
-      boolean relief,
-      List<CutJob.WasteHole> holes,
-      List<Contour> circles) {
+      JigsawPlan.WasteHole hole, List<CutJob.WasteHole> holes, List<Contour> circles) {
     Contour circle = Contour.circle(hole.at(), hole.diameter() / 2);
     if (!circles.contains(circle)) {
       circles.add(circle);
-      holes.add(new CutJob.WasteHole(hole.feature().label(), relief, hole.at(), hole.diameter()));
+      holes.add(
+          new CutJob.WasteHole(hole.feature().label(), hole.why(), hole.at(), hole.diameter()));
     }
   }
 

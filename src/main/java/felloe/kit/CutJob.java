@@ -1,5 +1,6 @@
 package felloe.kit;
 
+import felloe.cutting.JigsawPlan;
 import felloe.geometry.Box;
 import felloe.geometry.Point;
 import felloe.plate.Note;
@@ -79,11 +80,11 @@ public record CutJob(
    * A hole that a jigsaw needs in the waste.
    *
    * @param label the edge
-   * @param relief whether it lets the blade turn; else the saw starts there
+   * @param why what for
    * @param at its centre
    * @param diameter mm
    */
-  public record WasteHole(String label, boolean relief, Point at, double diameter) {}
+  public record WasteHole(String label, JigsawPlan.Why why, Point at, double diameter) {}
 
   /**
    * What the check measured on what is written.

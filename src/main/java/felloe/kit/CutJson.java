@@ -75,7 +75,7 @@ final class CutJson {
   private static Json waste(CutJob.WasteHole hole) {
     return Json.object()
         .with("label", hole.label())
-        .with("use", hole.relief() ? "relief" : "start")
+        .with("use", hole.why().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'))
         .with("x", hole.at().x(), DECIMALS)
         .with("y", hole.at().y(), DECIMALS)
         .with("diameter", hole.diameter(), DECIMALS);

@@ -34,6 +34,9 @@ final class CutOrder {
   /** Largest hole that a drill press takes, mm; common practice. Wider ones are sawn. */
   private static final double LARGEST_BY_HAND = 13;
 
+  /** Largest hole saw that is at hand, mm; as in the drilling tables. Wider ones are sawn. */
+  static final double LARGEST_HOLE_SAW = 76;
+
   /**
    * Feed of a beam when the maker gave none, mm/min. Only lengths are told from such a plan, never
    * times.

@@ -9,8 +9,11 @@ import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
 import felloe.geometry.SegmentIndex;
+import felloe.hub.HubCatalogue;
 import felloe.plate.DemoPlates;
 import felloe.plate.Plate;
+import felloe.shape.ShapeFile;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +23,7 @@ class JigsawPlanTest {
   private static final JigsawBlade BLADE = new JigsawBlade(5, 1.2, 15);
 
   private static JigsawPlan plan(Plate plate) {
-    return JigsawPlan.of(plate, BLADE, hole -> hole.diameter() <= 10);
+    return JigsawPlan.of(plate, BLADE, hole -> hole.diameter() <= 10, 64);
   }
 
   private static Contour ell() {
@@ -39,7 +42,7 @@ class JigsawPlanTest {
     // A saw goes 1 to 2 mm outside the line, then a file: values table O8, common practice.
     JigsawPlan plan = plan(CutPlates.of(Contour.circle(Point.ORIGIN, 100)));
     assertEquals(102, plan.lines().get(0).path().asCircle().orElseThrow().radius(), 1e-9);
-    assertTrue(plan.reliefs().isEmpty() && plan.starts().isEmpty());
+    assertTrue(plan.holes().isEmpty());
     assertFalse(plan.cautions().isEmpty());
   }
 
@@ -47,45 +50,79 @@ class JigsawPlanTest {
   void onlyTheTurnTowardTheWasteWantsAHole() {
     // Of the six corners of an L the saw runs past five into the waste; the sixth is the hollow.
     JigsawPlan plan = plan(CutPlates.of(ell()));
-    assertEquals(1, plan.reliefs().size());
-    JigsawPlan.WasteHole hole = plan.reliefs().get(0);
+    assertEquals(1, plan.holes().size());
+    JigsawPlan.WasteHole hole = plan.holes().get(0);
     // The rough line's corner is at 82, 82; a hole of 6 mm touches both its sides.
     assertTrue(hole.at().near(new Point(85, 85), 1e-9), hole.at().toString());
     assertEquals(6, hole.diameter(), 1e-12);
-    assertEquals(0, hole.turn());
+    assertEquals(JigsawPlan.Why.TURN, hole.why());
   }
 
   @Test
   void aWindowsCornersTighterThanTheBladeGetAHoleEach() {
-    // The rough line of a corner of 10 turns with 8: wide enough for the hole, not for the blade.
+    // The rough line of a corner of 10 turns with 8: a hole of 16 is as large as the corner.
     Contour window = RandomShapes.roundedRectangle(90, 70, 10);
     JigsawPlan plan = plan(CutPlates.of(Contour.circle(Point.ORIGIN, 100), window));
-    assertEquals(4, plan.reliefs().size());
-    for (JigsawPlan.WasteHole hole : plan.reliefs()) {
-      assertEquals(8, hole.turn(), 1e-9);
+    assertEquals(4, plan.holes().size());
+    for (JigsawPlan.WasteHole hole : plan.holes()) {
+      assertEquals(16, hole.diameter(), 1e-9);
       assertTrue(window.contains(hole.at()));
-      assertEquals(2 + 3, window.distance(hole.at()), 1e-9);
+      assertEquals(2 + 8, window.distance(hole.at()), 1e-6);
     }
-    assertTrue(plan.starts().isEmpty(), "a relief hole serves to start from");
+    assertEquals(
+        1, plan.holes().stream().filter(h -> h.why() == JigsawPlan.Why.START_AND_TURN).count());
   }
 
   @Test
   void aWindowThatTheBladeCanFollowIsStartedFromAHole() {
     Contour window = RandomShapes.roundedRectangle(90, 70, 20);
     JigsawPlan plan = plan(CutPlates.of(Contour.circle(Point.ORIGIN, 100), window));
-    assertTrue(plan.reliefs().isEmpty());
-    assertEquals(1, plan.starts().size());
-    JigsawPlan.WasteHole start = plan.starts().get(0);
+    assertEquals(1, plan.holes().size());
+    JigsawPlan.WasteHole start = plan.holes().get(0);
+    assertEquals(JigsawPlan.Why.START, start.why());
     assertTrue(window.contains(start.at()));
     assertTrue(window.distance(start.at()) >= 2 + 3 - 1e-9);
   }
 
   @Test
-  void aWindowNarrowerThanTheBladesRoundGetsHolesAtItsTurns() {
+  void aWindowNarrowerThanTheBladesRoundGetsOneHoleAtEachEnd() {
     // 24 mm wide, so 20 between the rough lines: no round of 15 fits anywhere.
     Contour slot = RandomShapes.roundedRectangle(80, 24, 11);
     JigsawPlan plan = plan(CutPlates.of(Contour.circle(Point.ORIGIN, 100), slot));
-    assertEquals(4, plan.reliefs().size());
+    assertEquals(2, plan.holes().size());
+    assertTrue(plan.holes().stream().allMatch(hole -> hole.diameter() >= 16));
+  }
+
+  @Test
+  void aRoundOpeningIsMadeByADrillOrAHoleSawAndNotSawn() {
+    for (double radius : new double[] {4, 10, 15, 32, 40}) {
+      Contour round = Contour.circle(Point.ORIGIN, radius);
+      JigsawPlan plan = plan(CutPlates.of(Contour.circle(Point.ORIGIN, 100), round));
+      assertEquals(1, plan.holes().size());
+      JigsawPlan.WasteHole hole = plan.holes().get(0);
+      boolean whole = radius <= 32;
+      assertEquals(whole ? 2 * radius : 6, hole.diameter(), 1e-9);
+      JigsawPlan.Why by = radius <= 5 ? JigsawPlan.Why.DRILL : JigsawPlan.Why.HOLE_SAW;
+      assertEquals(whole ? by : JigsawPlan.Why.START, hole.why());
+      assertEquals(whole ? 1 : 2, plan.lines().size());
+    }
+  }
+
+  @Test
+  void aDemoOfFreeCurvesGetsAPlanThatAPersonWouldFollow() {
+    Plate avocet = ShapeFile.read(Path.of("shapes", "avocet.yaml"), List.of(), HubCatalogue.here());
+    JigsawPlan plan = JigsawPlan.of(avocet, BLADE, hole -> hole.diameter() <= 13, 64);
+    assertTrue(plan.holes().size() <= 6, "holes " + plan.holes().size());
+    noneMeet(plan, "avocet");
+  }
+
+  private static void noneMeet(JigsawPlan plan, String who) {
+    for (JigsawPlan.WasteHole a : plan.holes()) {
+      for (JigsawPlan.WasteHole b : plan.holes()) {
+        double apart = a.at().distance(b.at()) - (a.diameter() + b.diameter()) / 2;
+        assertTrue(a == b || apart >= 2 - 1e-9, who + ": " + a + " meets " + b);
+      }
+    }
   }
 
   @Test
@@ -103,13 +140,19 @@ class JigsawPlanTest {
     for (Plate plate : DemoPlates.all()) {
       JigsawPlan plan = plan(plate);
       SegmentIndex edges = SegmentIndex.of(plate.region().contours());
-      for (List<JigsawPlan.WasteHole> holes : List.of(plan.reliefs(), plan.starts())) {
-        for (JigsawPlan.WasteHole hole : holes) {
-          String who = plate.name() + " " + hole;
-          assertFalse(plate.region().contains(hole.at()), who);
-          // Clear of the finish line by the allowance.
-          assertTrue(edges.distance(hole.at()) >= hole.diameter() / 2 + 2 - 1e-6, who);
-        }
+      noneMeet(plan, plate.name());
+      for (JigsawPlan.WasteHole hole : plan.holes()) {
+        String who = plate.name() + " " + hole;
+        assertFalse(plate.region().contains(hole.at()), who);
+        boolean whole = hole.why() == JigsawPlan.Why.DRILL || hole.why() == JigsawPlan.Why.HOLE_SAW;
+        // Clear of the finish line by the allowance; a round opening goes to it.
+        double off = hole.diameter() / 2 + (whole ? 0 : 2);
+        assertTrue(edges.distance(hole.at()) >= off - 1e-6, who);
+      }
+      for (felloe.plate.Window window : plate.windows()) {
+        assertTrue(
+            plan.holes().stream().anyMatch(h -> h.feature().label().equals(window.label())),
+            plate.name() + " " + window.label());
       }
     }
   }
@@ -120,17 +163,20 @@ class JigsawPlanTest {
     for (long seed = 1; seed <= 200; seed++) {
       Contour window = RandomShapes.contour(seed, 140);
       JigsawPlan plan = plan(CutPlates.of(Contour.circle(Point.ORIGIN, 150), window));
+      noneMeet(plan, "seed " + seed);
       Contour outline = RandomShapes.contour(seed, 300);
       JigsawPlan round = plan(CutPlates.of(outline));
-      for (JigsawPlan.WasteHole hole : plan.reliefs()) {
+      for (JigsawPlan.WasteHole hole : plan.holes()) {
         holes++;
         assertTrue(window.contains(hole.at()), "seed " + seed);
-        assertTrue(window.distance(hole.at()) >= 5 - 1e-6, "seed " + seed + " " + hole);
+        double off = window.distance(hole.at()) - hole.diameter() / 2;
+        assertTrue(off >= 2 - 1e-6, "seed " + seed + " " + hole);
       }
-      for (JigsawPlan.WasteHole hole : round.reliefs()) {
+      for (JigsawPlan.WasteHole hole : round.holes()) {
         holes++;
         assertFalse(outline.contains(hole.at()), "seed " + seed);
-        assertTrue(outline.distance(hole.at()) >= 5 - 1e-6, "seed " + seed + " " + hole);
+        double off = outline.distance(hole.at()) - hole.diameter() / 2;
+        assertTrue(off >= 2 - 1e-6, "seed " + seed + " " + hole);
       }
     }
     assertTrue(holes > 300, "holes " + holes);
