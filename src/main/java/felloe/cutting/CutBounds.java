@@ -1,12 +1,10 @@
 package felloe.cutting;
 
 import felloe.geometry.Numbers;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
 import felloe.yaml.YamlTree;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,20 +71,12 @@ public final class CutBounds {
 
   /** Read once, when first asked for. */
   private static final class Standard {
-    static final CutBounds BOUNDS = read();
+    static final CutBounds BOUNDS = new CutBounds(BuiltIn.tree(RESOURCE));
   }
 
   /** The program's own bounds. */
   public static CutBounds standard() {
     return Standard.BOUNDS;
-  }
-
-  private static CutBounds read() {
-    try (InputStream in = CutBounds.class.getResourceAsStream(RESOURCE)) {
-      return new CutBounds(YamlTree.read("cut-bounds.yaml", in));
-    } catch (IOException unreadable) {
-      throw new UncheckedIOException(unreadable);
-    }
   }
 
   /**
