@@ -67,6 +67,8 @@ final class CutText {
     screen.line(job.title() + ", " + answer.process());
     screen.line("Work zero: " + job.zero());
     job.files().forEach(file -> screen.line("  " + file));
+    screen.line("");
+    job.cautions().forEach(caution -> paragraph("! " + caution));
     steps(job);
     job.layout().ifPresent(this::layout);
     leftOvers(job);
@@ -79,8 +81,6 @@ final class CutText {
     for (Note note : job.notes()) {
       paragraph("Note, " + note.place() + ": " + note.text());
     }
-    screen.line("");
-    job.cautions().forEach(caution -> paragraph("! " + caution));
   }
 
   private void steps(CutJob job) {

@@ -2,6 +2,9 @@ package felloe.cutting;
 
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.plate.EdgeFinish;
+import felloe.plate.Engraving;
+import felloe.plate.Face;
 import felloe.plate.Hole;
 import felloe.plate.Note;
 import felloe.plate.Plate;
@@ -51,6 +54,7 @@ final class CutPlanner {
     along(cut, CutFeature.Kind.WINDOW);
     along(cut, CutFeature.Kind.OUTLINE);
     refuse();
+    leftToHands();
     JobHeights height =
         new JobHeights(
             setup.depths().clearance(),
@@ -70,6 +74,31 @@ final class CutPlanner {
                 unusual.stream(),
                 CutCautions.of(setup.process(), plate.stock().material()).stream())
             .toList());
+  }
+
+  /** What the plan does not do though the plate wants it. */
+  private void leftToHands() {
+    for (Engraving engraving : plate.engravings()) {
+      String where =
+          engraving.face() == Face.FRONT
+              ? "it stands in the drawings on a layer of its own, to be cut "
+                  + mm(engraving.depth())
+                  + " deep"
+              : "it is on the back face";
+      notes.add(
+          new Note(engraving.place(), engraving.label() + " is not cut by this plan: " + where));
+    }
+    EdgeFinish edges = plate.making().edges();
+    if (edges.edgeBreak() > 0 || edges.chamfer() > 0) {
+      String how =
+          edges.chamfer() > 0
+              ? "chamfered " + mm(edges.chamfer()) + " at 45 degrees"
+              : "broken by " + mm(edges.edgeBreak());
+      notes.add(
+          new Note(
+              plate.stock().place(),
+              "edges are " + how + " by hand, on both faces: this plan cuts them sharp"));
+    }
   }
 
   private void refuse() {

@@ -10,6 +10,7 @@ import felloe.geometry.Line;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
+import felloe.plate.Face;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
@@ -74,7 +75,18 @@ public record CutDrawing(List<CutLayer> layers) {
     for (Hole hole : plate.holes()) {
       layers.add(CutLayer.of(role(hole.role()), List.of(hole.contour())));
     }
-    return new CutDrawing(layers);
+    return new CutDrawing(layers).with(engraving(plate));
+  }
+
+  /** The texts and marks of a plate's front face: the face that lies up on a machine. */
+  public static CutDrawing engraving(Plate plate) {
+    List<List<Segment>> strokes =
+        plate.engravings().stream()
+            .filter(engraving -> engraving.face() == Face.FRONT)
+            .flatMap(engraving -> engraving.strokes().stream())
+            .map(stroke -> stroke.stream().flatMap(s -> unclosed(s).stream()).toList())
+            .toList();
+    return new CutDrawing(List.of(CutLayer.ofChains(CutRole.ENGRAVING, strokes)));
   }
 
   /**
@@ -93,7 +105,7 @@ public record CutDrawing(List<CutLayer> layers) {
 
   /** The paths of a plan as closed lines, for a machine that leads in by itself. */
   public static CutDrawing paths(CutPlan plan) {
-    return paths(plan.plate(), plan.compensation().lines());
+    return paths(plan.plate(), plan.compensation().lines()).with(engraving(plan.plate()));
   }
 
   /**
@@ -114,7 +126,7 @@ public record CutDrawing(List<CutLayer> layers) {
               ? CutLayer.of(role, List.of(line.path()))
               : CutLayer.ofChains(role, List.of(chain)));
     }
-    return new CutDrawing(layers);
+    return new CutDrawing(layers).with(engraving(plan.plate()));
   }
 
   /** A whole circle as two arcs: an open line cannot bulge all the way round. */

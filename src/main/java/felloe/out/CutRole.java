@@ -9,6 +9,8 @@ import java.util.Locale;
 public enum CutRole {
   /** Crosses at the centres of holes, for a drill or a centre punch; not cut. */
   CENTRES(5, "#0000ff"),
+  /** Texts and marks that go shallow into the front face; never cut through. */
+  ENGRAVING(2, "#a0a000"),
   /** Holes to drill in the waste, where a saw starts or turns. */
   WASTE_HOLES(4, "#008080"),
   /** Holes for the screws into the hub. */

@@ -16,6 +16,9 @@ import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
 import felloe.geometry.SegmentIndex;
 import felloe.plate.DemoPlates;
+import felloe.plate.Engraving;
+import felloe.plate.Face;
+import felloe.plate.Place;
 import felloe.plate.Plate;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -208,6 +211,43 @@ class DxfWriterTest {
     }
     assertEquals(plate.holes().size() + plate.windows().size() + 1, lines);
     assertTrue(longest < 1e-6, "nearer than half the kerf by " + longest);
+  }
+
+  @Test
+  void engravingsOfTheFrontFaceAreOpenLinesOnALayerOfTheirOwn(@TempDir Path folder)
+      throws Exception {
+    Plate plain = DemoPlates.heron();
+    List<Engraving> engravings = new ArrayList<>();
+    for (Face face : Face.values()) {
+      double y = face == Face.FRONT ? 60 : -60;
+      List<Segment> stroke = List.of(new Line(new Point(-5, y), new Point(5, y)));
+      engravings.add(
+          new Engraving("E" + face, "bar", face, List.of(stroke), 0.5, 0.2, Place.BUILT_IN));
+    }
+    Plate plate =
+        new Plate(
+            plain.name(),
+            plain.title(),
+            plain.revision(),
+            plain.outline(),
+            plain.windows(),
+            plain.holes(),
+            plain.boltCircles(),
+            plain.hub(),
+            plain.stock(),
+            plain.making(),
+            plain.limits(),
+            plain.notes(),
+            plain.joints(),
+            plain.load(),
+            engravings);
+    List<String> found =
+        Ezdxf.read(DxfWriter.write(CutDrawing.finish(plate), CutDrawings.ABOUT), folder);
+    assertEquals(0, found.stream().filter(line -> line.startsWith("complaint")).count());
+    assertEquals(
+        List.of("polyline ENGRAVING 0 2"),
+        found.stream().filter(line -> line.startsWith("polyline ENGRAVING")).toList());
+    assertTrue(found.contains("edge ENGRAVING -5.0 60.0 5.0 60.0"), found.toString());
   }
 
   @Test
