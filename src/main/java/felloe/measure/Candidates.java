@@ -24,7 +24,6 @@ import java.util.Optional;
  */
 public final class Candidates {
 
-  private static final double MINOR = 1.082532;
   private static final double LEAST_ERROR = 0.02;
   private static final double SAME = 1e-6;
 
@@ -200,24 +199,8 @@ public final class Candidates {
       if (size.isEmpty()) {
         return Optional.empty();
       }
-      ScrewThread thread = threads.get(i);
-      double low;
-      double high;
-      switch (survey.measured().on()) {
-        case SCREWS -> {
-          low = thread.diameter() - practice.screwUnder();
-          high = thread.diameter();
-        }
-        case THREADS -> {
-          low = thread.diameter() - MINOR * thread.pitch();
-          high = low + practice.threadOver() * thread.pitch();
-        }
-        default -> {
-          low = thread.diameter();
-          high = thread.coarse();
-        }
-      }
-      worst = Math.max(worst, Math.max(low - size.get(), size.get() - high));
+      SizeRange range = SizeRange.of(survey.measured().on(), threads.get(i), practice);
+      worst = Math.max(worst, range.outside(size.get()));
     }
     return Optional.of(worst);
   }

@@ -237,8 +237,11 @@ final class MeasuredReader {
     if (from < 0 || to < 0 || over.isEmpty() || Double.isNaN(reads) || !f.good()) {
       return;
     }
-    double usual = edge.isPresent() ? practice.edge() : practice.pair();
-    double width = own.isPresent() ? own.getAsDouble() : plusMinus.orElse(usual);
+    // What the file says of all its readings is said with the calliper between holes in mind; from
+    // an edge the same hand is no surer than usual.
+    double all = plusMinus.orElse(practice.pair());
+    double usual = edge.isPresent() ? Math.max(all, practice.edge()) : all;
+    double width = own.isPresent() ? own.getAsDouble() : usual;
     readings.add(new Reading(from, to, edge, over.get(), reads, width, entry.place()));
   }
 }

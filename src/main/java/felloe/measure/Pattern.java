@@ -13,8 +13,11 @@ import java.util.Optional;
  * @param pcdHigh upper bound, mm
  * @param pcdError standard error, mm
  * @param centre of the circle; the origin where no edge was measured
+ * @param centreHalfX half-width of the bounds of the centre's x, mm; 0 where no edge was measured
+ * @param centreHalfY the same of its y, mm
  * @param startAngle direction of the first hole from the centre, radians counter-clockwise from +x;
  *     straight up where no edge was measured
+ * @param startHalf half-width of its bounds, radians; 0 where no edge was measured
  * @param size of the holes or screws, when the readings tell it and all are alike, mm
  * @param sizeError standard error of it, mm
  * @param spacing whether they stand evenly
@@ -31,7 +34,10 @@ public record Pattern(
     double pcdHigh,
     double pcdError,
     Point centre,
+    double centreHalfX,
+    double centreHalfY,
     double startAngle,
+    double startHalf,
     Optional<Double> size,
     double sizeError,
     Spacing spacing,
@@ -69,7 +75,6 @@ public record Pattern(
    */
   public record Bounded(double value, double low, double high) {}
 
-  /** Copies the list. */
   public Pattern {
     readsAs = List.copyOf(readsAs);
   }

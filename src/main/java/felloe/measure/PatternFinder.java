@@ -89,7 +89,10 @@ final class PatternFinder {
             pcd + half,
             scatter.factor() * error,
             circle.centre(),
+            centreHalf(points, circle, 0),
+            centreHalf(points, circle, 1),
             points.get(0).minus(circle.centre()).angle(),
+            startHalf(points, circle),
             size,
             size.isPresent() ? holes.get(0).sizeError() : 0,
             spacing,
@@ -118,17 +121,19 @@ final class PatternFinder {
     return new Bounded(pcd, pcd - half, pcd + half);
   }
 
-  private double[] diameterRow(List<Point> points, Circle circle) {
+  /** How centre (0: x, 1: y) or diameter (2) of the circle moves with each hole: parts of x and y. */
+  private static double[][] moves(List<Point> points, Circle circle, int which) {
     int n = points.size();
     double[] wx = new double[n];
     double[] wy = new double[n];
     if (n == 2) {
       Point along = points.get(1).minus(points.get(0)).unit();
-      wx[0] = -along.x();
-      wx[1] = along.x();
-      wy[0] = -along.y();
-      wy[1] = along.y();
-      return frame.row(wx, wy, 0, 0);
+      for (int i = 0; i < 2; i++) {
+        double sign = i == 0 ? -1 : 1;
+        wx[i] = which == 2 ? sign * along.x() : which == 0 ? 0.5 : 0;
+        wy[i] = which == 2 ? sign * along.y() : which == 1 ? 0.5 : 0;
+      }
+      return new double[][] {wx, wy};
     }
     double[][] normal = new double[3][3];
     double[][] rows = new double[n][];
@@ -146,12 +151,51 @@ final class PatternFinder {
     for (int i = 0; i < n; i++) {
       double part = 0;
       for (int a = 0; a < 3; a++) {
-        part += inverse.getEntry(2, a) * rows[i][a];
+        part += inverse.getEntry(which, a) * rows[i][a];
       }
-      wx[i] = 2 * part * rows[i][0];
-      wy[i] = 2 * part * rows[i][1];
+      double times = which == 2 ? 2 : 1;
+      wx[i] = times * part * rows[i][0];
+      wy[i] = times * part * rows[i][1];
     }
-    return frame.row(wx, wy, 0, 0);
+    return new double[][] {wx, wy};
+  }
+
+  private double[] diameterRow(List<Point> points, Circle circle) {
+    double[][] moves = moves(points, circle, 2);
+    return frame.row(moves[0], moves[1], 0, 0);
+  }
+
+  private boolean edged() {
+    return !adjustment.equations().unknowns().edges().isEmpty();
+  }
+
+  private double centreHalf(List<Point> points, Circle circle, int axis) {
+    if (!edged()) {
+      return 0;
+    }
+    double[][] moves = moves(points, circle, axis);
+    double[] row = frame.row(moves[0], moves[1], 1 - axis, axis);
+    return scatter.half(adjustment.standardError(row));
+  }
+
+  /** The bounds of the direction of the first hole from the centre, radians. */
+  private double startHalf(List<Point> points, Circle circle) {
+    if (!edged()) {
+      return 0;
+    }
+    Point from = points.get(0).minus(circle.centre());
+    double across = -from.y() / from.dot(from);
+    double up = from.x() / from.dot(from);
+    double[][] x = moves(points, circle, 0);
+    double[][] y = moves(points, circle, 1);
+    double[] wx = new double[points.size()];
+    double[] wy = new double[points.size()];
+    for (int i = 0; i < points.size(); i++) {
+      double first = i == 0 ? 1 : 0;
+      wx[i] = across * (first - x[0][i]) - up * y[0][i];
+      wy[i] = up * (first - y[1][i]) - across * x[1][i];
+    }
+    return scatter.half(adjustment.standardError(frame.row(wx, wy, 0, 0)));
   }
 
   /** How far a hole is from the even ring on the same circle that is turned to suit all best. */

@@ -175,4 +175,36 @@ class SurveyTest {
       assertTrue(result.pattern().isEmpty(), bend + " " + result.pattern());
     }
   }
+
+  /**
+   * Where the circle lies from two edges and how it is turned, by readings with normal errors: 95
+   * of 100 lie within the bounds. Of 400 cases that is 380, give or take 13 at three standard
+   * deviations of a binomial count.
+   */
+  @Test
+  void theBoundsOfCentreAndStartHoldInNinetyFiveOfAHundredCases() {
+    long seed = 31_2026L;
+    java.util.Random random = new java.util.Random(seed);
+    int[] held = new int[3];
+    for (int run = 0; run < 400; run++) {
+      double turn = 1.2 + 0.5 * random.nextDouble();
+      List<Point> holes = new java.util.ArrayList<>();
+      for (int i = 0; i < 5; i++) {
+        holes.add(Point.polar(34.5, turn + 2 * Math.PI * i / 5));
+      }
+      Calliper calliper = new Calliper(holes, 5, 0.1, random).diameter(0).formPairs();
+      for (int i = 0; i < 5; i++) {
+        calliper
+            .edge(i, ReferenceEdge.LEFT, ReadingKind.CENTRES, 120)
+            .edge(i, ReferenceEdge.BOTTOM, ReadingKind.CENTRES, 90);
+      }
+      Pattern pattern = Survey.of(calliper.measured()).pattern().orElseThrow();
+      held[0] += Math.abs(pattern.centre().x() - 120) <= pattern.centreHalfX() ? 1 : 0;
+      held[1] += Math.abs(pattern.centre().y() - 90) <= pattern.centreHalfY() ? 1 : 0;
+      held[2] += Math.abs(pattern.startAngle() - turn) <= pattern.startHalf() ? 1 : 0;
+    }
+    for (int one : held) {
+      assertTrue(one >= 367 && one <= 393, "seed " + seed + ": " + java.util.Arrays.toString(held));
+    }
+  }
 }
