@@ -56,12 +56,17 @@ public final class HubFile {
     return decimal(length, length, DoubleUnaryOperator.identity());
   }
 
-  /** The shortest decimal that is read as the figure. */
+  /**
+   * The shortest decimal that is read as the figure. What is shown of an angle may be a last digit
+   * off what it was read from, so its neighbours are tried too.
+   */
   private static String decimal(double shown, double meant, DoubleUnaryOperator read) {
-    for (int decimals = 0; decimals < MOST_DECIMALS; decimals++) {
-      String text = Numbers.brief(shown, decimals);
-      if (read.applyAsDouble(Double.parseDouble(text)) == meant) {
-        return text;
+    for (int decimals = 0; decimals <= MOST_DECIMALS; decimals++) {
+      for (double near : new double[] {shown, Math.nextUp(shown), Math.nextDown(shown)}) {
+        String text = Numbers.brief(near, decimals);
+        if (read.applyAsDouble(Double.parseDouble(text)) == meant) {
+          return text;
+        }
       }
     }
     return Numbers.brief(shown, MOST_DECIMALS);

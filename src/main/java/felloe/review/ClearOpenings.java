@@ -44,7 +44,7 @@ record ClearOpenings() implements Rule {
                   web.width(),
                   Optional.of(web.middle()),
                   opening.place(),
-                  "move " + opening.label() + " away or make it smaller");
+                  NamedContour.apart(plate, edges.get(web.first()), opening, ""));
             })
         .stream()
         .toList();

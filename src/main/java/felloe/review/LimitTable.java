@@ -101,6 +101,10 @@ final class LimitTable {
   }
 
   double figure(String name) {
-    return figures.get(name);
+    Double figure = figures.get(name);
+    if (figure == null) {
+      throw new IllegalStateException("limits.yaml has no figure '" + name + "'");
+    }
+    return figure;
   }
 }

@@ -25,7 +25,7 @@ public final class Limits {
   private final LimitTable table;
   private final Map<String, LimitOverride> overrides;
 
-  private Limits(LimitTable table, Map<String, LimitOverride> overrides) {
+  Limits(LimitTable table, Map<String, LimitOverride> overrides) {
     this.table = table;
     this.overrides = overrides;
   }
@@ -83,8 +83,7 @@ public final class Limits {
    * @param scale what its factors are multiplied by; 1 where they are plain figures
    */
   LimitPair of(Rule rule, String row, Limit.Sense sense, double scale) {
-    LimitPair standard =
-        table.row(rule.id(), row).map(r -> r.bounds(sense, scale)).orElse(LimitPair.NONE);
+    LimitPair standard = standard(rule, row, sense, scale);
     LimitOverride override = overrides.get(rule.id());
     if (override == null) {
       return standard;
@@ -93,6 +92,19 @@ public final class Limits {
     Optional<Limit> fail =
         standard.fail().map(f -> own.keeps(f.value()) && !same(own, f) ? own : f);
     return new LimitPair(Optional.of(own), fail);
+  }
+
+  /**
+   * Of a rule without any row nothing is said; of one that has rows, but not this one, a plate would
+   * pass without a word.
+   */
+  private LimitPair standard(Rule rule, String row, Limit.Sense sense, double scale) {
+    Optional<LimitTable.Row> found = table.row(rule.id(), row);
+    if (found.isEmpty() && table.rules().containsKey(rule.id())) {
+      throw new IllegalStateException(
+          "limits.yaml has no row '" + row + "' for the rule " + rule.id());
+    }
+    return found.map(r -> r.bounds(sense, scale)).orElse(LimitPair.NONE);
   }
 
   private static boolean same(Limit a, Limit b) {

@@ -40,6 +40,36 @@ record NamedContour(String label, Contour contour, Place place) {
     return edges;
   }
 
+  /**
+   * How two edges come further apart. A hub hole stands where the hub has it: what lies beside it
+   * moves.
+   *
+   * @param by how much is missing; empty when that is not told
+   */
+  static String apart(Plate plate, NamedContour first, NamedContour second, String by) {
+    String away = by.isEmpty() ? " away" : " away by " + by;
+    if (!first.isHubHole(plate) && !second.isHubHole(plate)) {
+      return "move " + second.label() + away + " or make it smaller";
+    }
+    if (first.isHubHole(plate) && second.isHubHole(plate)) {
+      return "hub holes stay where the hub has them: make them smaller, or take a hub with a wider"
+          + " circle or fewer screws";
+    }
+    NamedContour hub = first.isHubHole(plate) ? first : second;
+    NamedContour other = hub == first ? second : first;
+    return other.label().equals("outline")
+        ? hub.label() + " stays where the hub has it: move the outline" + away
+        : hub.label()
+            + " stays where the hub has it: move "
+            + other.label()
+            + away
+            + " or make it smaller";
+  }
+
+  private boolean isHubHole(Plate plate) {
+    return plate.holes(HoleRole.BOLT).stream().anyMatch(hole -> hole.label().equals(label));
+  }
+
   /** What is to be said of the plate as a whole points at its file. */
   static Place wholeFile(Plate plate) {
     Place stock = plate.stock().place();

@@ -52,7 +52,7 @@ record NarrowWebs() implements Rule {
       boolean told =
           besideScrew(web, plate, limits) ? verdict == Verdict.FAIL : verdict != Verdict.PASS;
       if (findings.isEmpty() || told) {
-        findings.add(finding(web, edges, bounds, good));
+        findings.add(finding(plate, web, edges, bounds, good));
       }
     }
     return findings;
@@ -66,7 +66,8 @@ record NarrowWebs() implements Rule {
                 && NamedContour.takesFastener(plate.holes().get(web.first() - holesFrom), limits)));
   }
 
-  private Finding finding(Web web, List<NamedContour> edges, LimitPair bounds, double good) {
+  private Finding finding(
+      Plate plate, Web web, List<NamedContour> edges, LimitPair bounds, double good) {
     NamedContour first = edges.get(web.first());
     NamedContour second = edges.get(web.second());
     String missing = Numbers.brief(good - web.width(), 2) + " mm";
@@ -81,6 +82,6 @@ record NarrowWebs() implements Rule {
         second.place(),
         web.isNeck()
             ? "widen the neck by " + missing
-            : "move " + second.label() + " away by " + missing + " or make it smaller");
+            : NamedContour.apart(plate, first, second, missing));
   }
 }

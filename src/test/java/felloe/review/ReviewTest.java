@@ -23,11 +23,13 @@ import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import felloe.plate.WindowUse;
+import felloe.yaml.YamlTree;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -311,5 +313,25 @@ class ReviewTest {
     assertEquals("H1 to B1", web.subject());
     assertEquals(35 - 2.5 - 25, web.figure().value(), 1e-6);
     assertTrue(web.at().orElseThrow().near(new Point(0, 28.75), 1e-9));
+  }
+
+  /** A row that is not there would let every plate of that material pass without a word. */
+  @Test
+  void aMissingRowOfLimitsIsNoPass() {
+    String text =
+        "felloe-limits: 1\nrules:\n  edge-distance:\n"
+            + "    metal: {caution: 2, source: one, basis: computed}\nfigures: {}\n";
+    Limits limits =
+        new Limits(
+            new LimitTable(YamlTree.parse("limits.yaml", text)), Map.of());
+    Rule rule = new EdgeDistance();
+    assertTrue(limits.of(rule, "metal", Limit.Sense.AT_LEAST, 1).caution().isPresent());
+    IllegalStateException fault =
+        assertThrows(
+            IllegalStateException.class,
+            () -> limits.of(rule, "laminate", Limit.Sense.AT_LEAST, 1));
+    assertTrue(fault.getMessage().contains("'laminate'"), fault.getMessage());
+    assertThrows(
+        IllegalStateException.class, () -> limits.figure("finger"));
   }
 }

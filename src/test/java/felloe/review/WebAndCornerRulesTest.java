@@ -241,4 +241,21 @@ class WebAndCornerRulesTest {
     assertEquals(FAIL, sharp.get(0).verdict());
     assertTrue(sharp.get(0).advice().endsWith("; the same goes for 29 more corners of this edge"));
   }
+
+  @Test
+  void aHubHoleIsNotToldToMove() {
+    Finding beside =
+        new Wheel()
+            .hole(HoleRole.BOLT, 0, 35, 8)
+            .window(WindowUse.OPEN, Contour.circle(new Point(0, 54), 12))
+            .first("narrowest-web");
+    assertEquals(
+        "H1 stays where the hub has it: move W1 away by 5 mm or make it smaller", beside.advice());
+    Finding two =
+        new Wheel()
+            .hole(HoleRole.BOLT, -5, 0, 8)
+            .hole(HoleRole.BOLT, 5, 0, 8)
+            .first("narrowest-web");
+    assertTrue(two.advice().startsWith("hub holes stay where the hub has them"), two.advice());
+  }
 }
