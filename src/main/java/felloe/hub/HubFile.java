@@ -44,7 +44,9 @@ public final class HubFile {
     line(indent + "count", Numbers.brief(ring.count(), 0));
     line(indent + "pcd", plain(ring.pitchDiameter()));
     line(indent + "thread", ring.thread().name());
-    line(indent + "first", decimal(Math.toDegrees(ring.firstAngle()), ring.firstAngle(), Math::toRadians));
+    line(
+        indent + "first",
+        decimal(Math.toDegrees(ring.firstAngle()), ring.firstAngle(), Math::toRadians));
     line(indent + "plate-hole", plain(ring.plateHole()));
   }
 

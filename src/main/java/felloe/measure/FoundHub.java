@@ -60,7 +60,8 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
           "count the holes and check their numbers; two rings may look like one");
     }
     List<ScrewThread> suiting = suiting(survey, pattern);
-    ScrewThread chosen = thread.map(FoundHub::named).orElseGet(() -> only(survey, pattern, suiting));
+    ScrewThread chosen =
+        thread.map(FoundHub::named).orElseGet(() -> only(survey, pattern, suiting));
     return new FoundHub(spec(survey, pattern, chosen, thread.isPresent()), suiting);
   }
 
@@ -77,8 +78,7 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
                         "known: " + String.join(", ", ScrewThreads.names()))));
   }
 
-  private static ScrewThread only(
-      SurveyResult survey, Pattern pattern, List<ScrewThread> suiting) {
+  private static ScrewThread only(SurveyResult survey, Pattern pattern, List<ScrewThread> suiting) {
     if (suiting.size() == 1) {
       return suiting.get(0);
     }
@@ -151,7 +151,11 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
         "position-tolerance",
         basis("measured (" + file + "): how far a hole may be off the ring, with its 95 % bounds"));
     String title =
-        pattern.count() + " " + thread.name() + " screws on a " + Numbers.brief(pcd, DECIMALS)
+        pattern.count()
+            + " "
+            + thread.name()
+            + " screws on a "
+            + Numbers.brief(pcd, DECIMALS)
             + " mm circle, measured";
     return new HubSpec(
         name(pattern.count(), pcd, thread),
@@ -200,7 +204,6 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
   }
 
   private static BadInput wrong(SurveyResult survey, String who, String wanted, String cure) {
-    return new BadInput(
-        new Problem(Place.ofFile(survey.measured().file()), who, "", wanted, cure));
+    return new BadInput(new Problem(Place.ofFile(survey.measured().file()), who, "", wanted, cure));
   }
 }

@@ -121,7 +121,9 @@ final class PatternFinder {
     return new Bounded(pcd, pcd - half, pcd + half);
   }
 
-  /** How centre (0: x, 1: y) or diameter (2) of the circle moves with each hole: parts of x and y. */
+  /**
+   * How centre (0: x, 1: y) or diameter (2) of the circle moves with each hole: parts of x and y.
+   */
   private static double[][] moves(List<Point> points, Circle circle, int which) {
     int n = points.size();
     double[] wx = new double[n];

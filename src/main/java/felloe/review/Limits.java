@@ -95,8 +95,8 @@ public final class Limits {
   }
 
   /**
-   * Of a rule without any row nothing is said; of one that has rows, but not this one, a plate would
-   * pass without a word.
+   * Of a rule without any row nothing is said; of one that has rows, but not this one, a plate
+   * would pass without a word.
    */
   private LimitPair standard(Rule rule, String row, Limit.Sense sense, double scale) {
     Optional<LimitTable.Row> found = table.row(rule.id(), row);

@@ -21,26 +21,24 @@ class FoundHubTest {
 
   @Test
   void fiveScrewsMeasuredAllRoundMakeTheirHub() {
-    Calliper calliper =
-        new Calliper(Calliper.ring(5, 69), 5, 0.05, null).diameter(0).allPairs();
+    Calliper calliper = new Calliper(Calliper.ring(5, 69), 5, 0.05, null).diameter(0).allPairs();
     HubSpec hub =
         FoundHub.of(Survey.of(calliper.measured(ContactFeature.SCREWS)), Optional.empty()).spec();
     assertEquals("5x69-m5", hub.name());
     assertEquals(5, hub.ring().count());
     assertEquals(69, hub.ring().pitchDiameter(), 1e-9);
     assertEquals("M5", hub.ring().thread().name());
-    assertTrue(hub.bases().get("pcd").words().startsWith("measured with a calliper (hub.yaml): +- "));
+    assertTrue(
+        hub.bases().get("pcd").words().startsWith("measured with a calliper (hub.yaml): +- "));
   }
 
   @Test
   void aClearHoleThatSuitsTwoThreadsIsAskedAboutAndAnswered() {
-    Calliper calliper =
-        new Calliper(Calliper.ring(6, 70), 5.5, 0.05, null).diameter(0).allPairs();
+    Calliper calliper = new Calliper(Calliper.ring(6, 70), 5.5, 0.05, null).diameter(0).allPairs();
     SurveyResult survey = Survey.of(calliper.measured());
     BadInput bad = assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.empty()));
     assertTrue(bad.getMessage().contains("suits M5, 10-24, 10-32"), bad.getMessage());
-    assertEquals(
-        "M5", FoundHub.of(survey, Optional.of("M5")).spec().ring().thread().name());
+    assertEquals("M5", FoundHub.of(survey, Optional.of("M5")).spec().ring().thread().name());
     BadInput odd = assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.of("M7")));
     assertTrue(odd.getMessage().contains("is not a known thread"), odd.getMessage());
   }
@@ -80,8 +78,7 @@ class FoundHubTest {
       }
       Calliper calliper = new Calliper(truth, 5, 0.1, random).diameter(0).allPairs();
       HubSpec hub =
-          FoundHub.of(
-                  Survey.of(calliper.measured(ContactFeature.SCREWS)), Optional.of("M5"))
+          FoundHub.of(Survey.of(calliper.measured(ContactFeature.SCREWS)), Optional.of("M5"))
               .spec();
       List<Round> ring = hub.ring().centres().stream().map(p -> new Round(p, 0)).toList();
       List<Round> screws = truth.stream().map(p -> new Round(p, 0)).toList();

@@ -321,9 +321,7 @@ class ReviewTest {
     String text =
         "felloe-limits: 1\nrules:\n  edge-distance:\n"
             + "    metal: {caution: 2, source: one, basis: computed}\nfigures: {}\n";
-    Limits limits =
-        new Limits(
-            new LimitTable(YamlTree.parse("limits.yaml", text)), Map.of());
+    Limits limits = new Limits(new LimitTable(YamlTree.parse("limits.yaml", text)), Map.of());
     Rule rule = new EdgeDistance();
     assertTrue(limits.of(rule, "metal", Limit.Sense.AT_LEAST, 1).caution().isPresent());
     IllegalStateException fault =
@@ -331,7 +329,6 @@ class ReviewTest {
             IllegalStateException.class,
             () -> limits.of(rule, "laminate", Limit.Sense.AT_LEAST, 1));
     assertTrue(fault.getMessage().contains("'laminate'"), fault.getMessage());
-    assertThrows(
-        IllegalStateException.class, () -> limits.figure("finger"));
+    assertThrows(IllegalStateException.class, () -> limits.figure("finger"));
   }
 }
