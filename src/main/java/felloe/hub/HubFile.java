@@ -13,6 +13,7 @@ import java.util.function.DoubleUnaryOperator;
 public final class HubFile {
 
   private static final int MOST_DECIMALS = 17;
+  private static final int NEIGHBOURS = 4;
 
   private final StringBuilder text = new StringBuilder();
 
@@ -64,8 +65,9 @@ public final class HubFile {
    */
   private static String decimal(double shown, double meant, DoubleUnaryOperator read) {
     for (int decimals = 0; decimals <= MOST_DECIMALS; decimals++) {
-      for (double near : new double[] {shown, Math.nextUp(shown), Math.nextDown(shown)}) {
-        String text = Numbers.brief(near, decimals);
+      for (int off = 0; off <= 2 * NEIGHBOURS; off++) {
+        int steps = off % 2 == 0 ? off / 2 : -(off + 1) / 2;
+        String text = Numbers.brief(shown + steps * Math.ulp(shown), decimals);
         if (read.applyAsDouble(Double.parseDouble(text)) == meant) {
           return text;
         }
