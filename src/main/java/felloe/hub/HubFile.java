@@ -12,7 +12,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class HubFile {
 
-  private static final int MOST_DECIMALS = 17;
+  private static final int MOST_DECIMALS = 30;
   private static final int NEIGHBOURS = 4;
 
   private final StringBuilder text = new StringBuilder();
