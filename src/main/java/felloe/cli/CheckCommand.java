@@ -1,18 +1,30 @@
 package felloe.cli;
 
-import felloe.kit.DrilledAnswer;
 import felloe.kit.Kit;
-import felloe.plate.Verdict;
 import felloe.report.CheckReport;
+import felloe.report.DrilledReport;
+import felloe.service.DrilledCheck;
+import felloe.service.DrilledOutcome;
 import felloe.service.Studies;
 import felloe.service.Study;
 import java.nio.file.Path;
-import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
 /** The review. */
 final class CheckCommand implements Command {
+
+  private static final Opt<Path> MEASURED =
+      Opt.one(
+          "--measured",
+          "FILE",
+          Read::path,
+          "A measured file of the plate as drilled: will it go on the hub? Exit code 1 when not.");
+  private static final Opt<Boolean> BONUS =
+      Opt.flag(
+          "--bonus",
+          "With --measured: a hole that is larger than drawn may be so much further off its place"
+              + " (ISO 2692, maximum material condition).");
 
   @Override
   public CommandSpec spec() {
@@ -23,17 +35,7 @@ final class CheckCommand implements Command {
                 + " and whether it meets its hub. Exit code 1 when it fails a check.");
     Options.shapes(spec, false);
     spec.addOption(Options.HUB.spec());
-    spec.addOption(
-        Options.text(
-            "--measured",
-            "FILE",
-            "A measured file of the plate as drilled: will it go on the hub? Exit code 1 when"
-                + " not."));
-    spec.addOption(
-        Options.flag(
-            "--bonus",
-            "With --measured: a hole that is larger than drawn may be so much further off its place"
-                + " (ISO 2692, maximum material condition)."));
+    Options.add(spec, MEASURED, BONUS);
     Answers.options(spec);
     Options.examples(
         spec,
@@ -46,12 +48,12 @@ final class CheckCommand implements Command {
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) {
-    Optional<String> measured = Options.value(call, "--measured");
-    if (measured.isPresent()) {
-      return drilled(call, Options.path(measured.get()), screen, kit);
+    if (MEASURED.given(call)) {
+      return drilled(call, screen, kit);
     }
-    if (Options.has(call, "--bonus")) {
-      throw Calls.wrong("--bonus", "needs --measured FILE", "name the measured file");
+    if (BONUS.given(call)) {
+      throw Calls.wrong(
+          BONUS.name(), "needs " + MEASURED.name() + " FILE", "name the measured file");
     }
     Study study = new Studies(kit.folder(), Options.HUB.requested(call)).one(Options.shape(call));
     Answers.show(call, screen, study, () -> CheckReport.of(study));
@@ -61,16 +63,16 @@ final class CheckCommand implements Command {
     return study.fails() ? Exit.FAILS : Exit.WELL;
   }
 
-  private static int drilled(ParseResult call, Path measured, Screen screen, Kit kit) {
-    DrilledAnswer answer =
-        kit.checkDrilled(
-            Options.shape(call), Options.HUB.in(call), measured, Options.has(call, "--bonus"));
-    if (Answers.format(call) == Answers.Format.JSON) {
-      screen.data(answer.json());
-    } else {
-      boolean all = Options.has(call, "--all");
-      new DrilledText(screen, all, Options.has(call, "--sources")).show(answer);
-    }
-    return answer.worst() == Verdict.FAIL ? Exit.FAILS : Exit.WELL;
+  private static int drilled(ParseResult call, Screen screen, Kit kit) {
+    DrilledOutcome outcome =
+        DrilledCheck.of(
+            new DrilledCheck.Request(
+                Options.shape(call),
+                Options.HUB.requested(call),
+                MEASURED.requested(call).orElseThrow(),
+                BONUS.given(call)),
+            kit.folder());
+    Answers.show(call, screen, outcome, () -> DrilledReport.of(outcome));
+    return outcome.fails() ? Exit.FAILS : Exit.WELL;
   }
 }

@@ -1,21 +1,43 @@
 package felloe.cli;
 
-import felloe.kit.HubCard;
+import felloe.document.Block.Depth;
+import felloe.files.CannotWrite;
 import felloe.kit.Kit;
-import felloe.kit.MeasureAnswer;
 import felloe.plate.Place;
-import felloe.plate.Problem;
+import felloe.plate.Requested;
+import felloe.render.TextRenderer;
+import felloe.report.HubReport;
+import felloe.report.MeasureReport;
+import felloe.service.HubSurvey;
+import felloe.service.KnownHub;
+import felloe.service.KnownHubs;
+import felloe.service.MeasuredHub;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.Charset;
-import java.util.List;
+import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Hubs that the program knows. */
 final class HubCommand implements Command {
+
+  private static final Opt<Path> OUT =
+      Opt.one(
+          "--out",
+          "FILE",
+          Read::path,
+          "Write the hub that was found into this hub file, with the bounds of the readings as its"
+              + " tolerance.");
+  private static final Opt<String> THREAD =
+      Opt.one(
+          "--thread",
+          "THREAD",
+          Read::text,
+          "With --out: the thread of its screws, such as M5, where the size does not tell it.");
 
   @Override
   public CommandSpec spec() {
@@ -37,7 +59,7 @@ final class HubCommand implements Command {
 
   private static CommandSpec list() {
     CommandSpec spec = Options.command("list", "Lists the hubs that the program knows.");
-    spec.addOption(Options.format("text or json"));
+    Answers.options(spec);
     return spec;
   }
 
@@ -56,7 +78,7 @@ final class HubCommand implements Command {
             .type(String.class)
             .description("A name from 'felloe hub list', or a hub file such as my-hub.yaml.")
             .build());
-    spec.addOption(Options.format("text or json"));
+    Answers.options(spec);
     Options.examples(spec, "  felloe hub show 6x70-m5", "  felloe hub show my-hub.yaml");
     return spec;
   }
@@ -77,46 +99,47 @@ final class HubCommand implements Command {
                 "The measured file (YAML, or a CSV table). Without it, on a terminal, the readings"
                     + " are asked for one by one.")
             .build());
-    spec.addOption(Options.format("text or json"));
+    Answers.options(spec);
+    Options.add(spec, OUT, THREAD);
     Options.examples(
         spec,
         "  felloe hub measure readings.yaml",
+        "  felloe hub measure readings.yaml --out my-hub.yaml --thread M5",
         "  felloe hub measure readings.csv --format json",
         "  felloe hub measure");
     return spec;
   }
 
   @Override
-  public int run(ParseResult call, Screen screen, Kit kit) {
+  public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
     if (!call.hasSubcommand()) {
       throw Calls.wrong(
           "hub", "must be followed by list, show or measure", "write felloe hub list");
     }
     ParseResult sub = call.subcommand();
-    String format = Options.chosenFormat(sub, "text", "json");
-    if (sub.commandSpec().name().equals("list")) {
-      List<HubCard> hubs = kit.hubs();
-      if (format.equals("json")) {
-        screen.data(Kit.json(hubs));
-      } else {
-        HubText.list(screen, hubs);
+    switch (sub.commandSpec().name()) {
+      case "list" -> {
+        KnownHubs hubs = KnownHubs.all(kit.folder());
+        Answers.show(sub, screen, hubs, () -> HubReport.list(hubs));
+        return Exit.WELL;
       }
-      return Exit.WELL;
+      case "measure" -> {
+        return measure(sub, screen, kit);
+      }
+      default -> {
+        String name = sub.matchedPositionalValue(0, "");
+        KnownHub hub = KnownHub.of(new Requested<>(name, Place.ofFile("hub show")), kit.folder());
+        Answers.show(sub, screen, hub, () -> HubReport.of(hub));
+        return Exit.WELL;
+      }
     }
-    if (sub.commandSpec().name().equals("measure")) {
-      return measure(sub, format, screen, kit);
-    }
-    HubCard hub = kit.hub(sub.matchedPositionalValue(0, ""), Place.ofFile("hub show"));
-    if (format.equals("json")) {
-      screen.data(Kit.json(hub));
-    } else {
-      HubText.card(screen, hub);
-    }
-    return Exit.WELL;
   }
 
-  private static int measure(ParseResult sub, String format, Screen screen, Kit kit) {
+  private static int measure(ParseResult sub, Screen screen, Kit kit) throws CannotWrite {
     String file = sub.matchedPositionalValue(0, "");
+    if (THREAD.given(sub) && !OUT.given(sub)) {
+      throw Calls.wrong(THREAD.name(), "needs " + OUT.name() + " FILE", "name the file to write");
+    }
     if (file.isEmpty()) {
       if (!screen.terminal()) {
         throw Calls.wrong(
@@ -125,39 +148,40 @@ final class HubCommand implements Command {
             "write felloe hub measure FILE");
       }
       Charset charset = Charset.defaultCharset();
-      return talk(
-          new BufferedReader(new InputStreamReader(System.in, charset)), format, screen, kit);
+      return talk(new BufferedReader(new InputStreamReader(System.in, charset)), sub, screen, kit);
     }
-    show(kit.measure(Options.path(file)), format, screen);
+    MeasuredHub hub = HubSurvey.of(Options.path(file), kit.folder());
+    show(hub, sub, screen, kit);
     return Exit.WELL;
   }
 
-  private static void show(MeasureAnswer answer, String format, Screen screen) {
-    if (format.equals("json")) {
-      screen.data(answer.json());
-    } else {
-      new MeasureText(screen).show(answer);
+  private static void show(MeasuredHub hub, ParseResult sub, Screen screen, Kit kit)
+      throws CannotWrite {
+    Optional<Path> out = OUT.in(sub);
+    Optional<MeasuredHub.Written> found = out.map(path -> hub.written(THREAD.requested(sub)));
+    Answers.show(sub, screen, hub, () -> MeasureReport.of(hub));
+    if (out.isPresent()) {
+      kit.writeNew(out.get(), found.orElseThrow().text());
+      screen.say("Wrote " + out.get() + ": " + found.get().title() + ".");
     }
   }
 
   /** Asks for the readings, and shows what they tell and how to keep them. */
-  static int talk(BufferedReader in, String format, Screen screen, Kit kit) {
-    MeasureTalk talk = new MeasureTalk(in, screen, kit);
-    Optional<MeasureAnswer> answer = talk.talk();
+  static int talk(BufferedReader in, ParseResult sub, Screen screen, Kit kit) throws CannotWrite {
+    MeasureTalk talk = new MeasureTalk(in, screen, kit.folder());
+    Optional<MeasuredHub> hub = talk.talk();
     screen.say("");
-    if (answer.isEmpty()) {
+    if (hub.isEmpty()) {
       screen.say("These readings are too few to find the holes.");
       return Exit.WRONG;
     }
-    if (!answer.get().refusals().isEmpty()) {
-      for (Problem problem : answer.get().refusals()) {
-        screen.say("These readings " + problem.wanted() + ".");
-        screen.say("Next: " + problem.cure() + ".");
-      }
+    if (!hub.get().told()) {
+      TextRenderer.lines(MeasureReport.refused(hub.get()), screen.width(), Set.of(Depth.SCREEN))
+          .forEach(screen::say);
       keep(talk, screen);
       return Exit.WRONG;
     }
-    show(answer.get(), format, screen);
+    show(hub.get(), sub, screen, kit);
     keep(talk, screen);
     return Exit.WELL;
   }

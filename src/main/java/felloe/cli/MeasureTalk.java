@@ -1,11 +1,13 @@
 package felloe.cli;
 
-import felloe.kit.Kit;
-import felloe.kit.MeasureAnswer;
-import felloe.kit.MeasureAnswer.NextRow;
 import felloe.plate.BadInput;
+import felloe.report.MeasureReport;
+import felloe.service.HubSurvey;
+import felloe.service.MeasuredHub;
+import felloe.service.MeasuredHub.NextReading;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,30 +28,31 @@ final class MeasureTalk {
 
   private final BufferedReader in;
   private final Screen screen;
-  private final Kit kit;
+  private final Path folder;
   private final List<String> readings = new ArrayList<>();
   private final Set<String> skipped = new LinkedHashSet<>();
   private String head = "";
   private boolean ended;
 
-  MeasureTalk(BufferedReader in, Screen screen, Kit kit) {
+  MeasureTalk(BufferedReader in, Screen screen, Path folder) {
     this.in = in;
     this.screen = screen;
-    this.kit = kit;
+    this.folder = folder;
   }
 
   /** Talks; empty when it ended before there was anything to tell. */
-  Optional<MeasureAnswer> talk() {
+  Optional<MeasuredHub> talk() {
     screen.say("Number the holes counter-clockwise, one after the other, as you look at them.");
     screen.say("A blank line skips a reading, q ends. Lengths are mm.");
     if (!start()) {
       return Optional.empty();
     }
-    MeasureAnswer answer = kit.measure("readings", text());
+    MeasuredHub answer = survey();
     while (!ended) {
-      Optional<NextRow> next =
-          answer.next().stream().filter(row -> !skipped.contains(row.words())).findFirst();
-      next.ifPresent(row -> show(row));
+      Optional<NextReading> next =
+          answer.next().stream().filter(one -> !skipped.contains(one.words())).findFirst();
+      int count = answer.count();
+      next.ifPresent(one -> show(count, one));
       soFar(answer);
       String reply = ask(question(next));
       if (ended) {
@@ -85,7 +88,7 @@ final class MeasureTalk {
       }
       head = "holes: " + plain(count) + "\non: " + (on.isEmpty() ? "holes" : plain(on)) + "\n";
       try {
-        kit.measure("readings", text());
+        survey();
         return true;
       } catch (BadInput bad) {
         tell(bad);
@@ -99,23 +102,27 @@ final class MeasureTalk {
     return word.matches("-?[A-Za-z0-9.]+( in| mm| cm)?") ? word : "'" + word.replace("'", "") + "'";
   }
 
-  private static String question(Optional<NextRow> next) {
+  private static String question(Optional<NextReading> next) {
     String any = "another pair as in 2 5 o 75.4";
     if (next.isEmpty()) {
       return "Any other reading, " + any + ": ";
     }
-    NextRow row = next.get();
-    return row.over().equals("diameter")
-        ? "Diameter of a hole, such as " + row.from() + ": "
-        : row.from()
+    NextReading one = next.get();
+    return one.diameter()
+        ? "Diameter of a hole, such as " + one.from() + ": "
+        : one.from()
             + " to "
-            + row.to()
+            + one.to()
             + ", over outside (or i 64.5 inside, c 70 centres; "
             + any
             + "): ";
   }
 
-  private Optional<MeasureAnswer> taken(String reply, Optional<NextRow> next) {
+  private MeasuredHub survey() {
+    return HubSurvey.soFar("readings", text(), folder);
+  }
+
+  private Optional<MeasuredHub> taken(String reply, Optional<NextReading> next) {
     Matcher match = REPLY.matcher(reply);
     if (!match.matches() || (match.group(1) == null && next.isEmpty())) {
       screen.say("That is no reading.");
@@ -141,7 +148,7 @@ final class MeasureTalk {
     readings.removeIf(old -> old.startsWith(same));
     readings.add(line);
     try {
-      return Optional.of(kit.measure("readings", text()));
+      return Optional.of(survey());
     } catch (BadInput bad) {
       readings.clear();
       readings.addAll(before);
@@ -161,30 +168,15 @@ final class MeasureTalk {
                         + (p.cure().isEmpty() ? "" : "; " + p.cure())));
   }
 
-  private void soFar(MeasureAnswer answer) {
-    answer
-        .pattern()
+  private void soFar(MeasuredHub answer) {
+    MeasureReport.soFar(answer)
         .ifPresent(
-            ring ->
-                screen.say(
-                    "So far: circle of "
-                        + MeasureText.mm(ring.pcd())
-                        + " +- "
-                        + MeasureText.mm((ring.high() - ring.low()) / 2)
-                        + " mm, "
-                        + ring.spacing()
-                        + answer.candidates().stream()
-                            .findFirst()
-                            .map(c -> "; nearest " + c.hub())
-                            .orElse("")
-                        + (answer.suspects().isEmpty() ? "" : "; a reading looks like a slip")
-                        + (answer.spare() >= ENOUGH ? ". That may do; q ends." : ".")));
+            words -> screen.say(words + (answer.spare() >= ENOUGH ? " That may do; q ends." : "")));
   }
 
-  private void show(NextRow row) {
-    int count = kit.measure("readings", text()).count();
+  private void show(int count, NextReading one) {
     screen.say("");
-    new RingSketch(count, Integer.parseInt(row.from()), Integer.parseInt(row.to()))
+    new RingSketch(count, Integer.parseInt(one.from()), Integer.parseInt(one.to()))
         .lines()
         .forEach(screen::say);
   }

@@ -2,14 +2,11 @@ package felloe.kit;
 
 import felloe.kit.HubAnswer.Screw;
 import felloe.kit.HubCard.CalliperTable;
-import felloe.out.FindingsJson;
 import felloe.out.Json;
-import felloe.out.ShapeJson;
 import felloe.plate.Finding;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
-import felloe.service.Study;
 import java.util.List;
 import java.util.Locale;
 
@@ -26,16 +23,6 @@ final class AnswerJson {
         .with("name", plate.name())
         .with("title", plate.title())
         .with("revision", plate.revision());
-  }
-
-  static Json.Members check(Study answer) {
-    Json.Members json = plate(answer.plate());
-    for (var member : FindingsJson.of(answer.findings()).members().entrySet()) {
-      json = json.with(member.getKey(), member.getValue());
-    }
-    return json.with("hubFit", Json.maybe(answer.fit().map(HubAnswer::of), AnswerJson::fit))
-        .with("notes", ShapeJson.of(answer.plate()).members().get("notes"))
-        .with("cautions", Json.array(answer.cautions(), Json::text));
   }
 
   static Json drill(DrillAnswer answer) {
@@ -59,24 +46,6 @@ final class AnswerJson {
         .with("radius", row.radius(), DECIMALS)
         .with("angle", row.angle(), DECIMALS)
         .with("diameter", row.diameter(), DECIMALS);
-  }
-
-  static Json.Members hub(HubCard card) {
-    return Json.object()
-        .with("name", card.name())
-        .with("title", card.title())
-        .with("figures", Json.array(card.figures(), AnswerJson::based))
-        .with("calliper", Json.array(card.calliper(), AnswerJson::calliper));
-  }
-
-  private static Json based(HubCard.Based figure) {
-    return Json.object()
-        .with("key", figure.key())
-        .with("name", figure.name())
-        .with("value", figure.value(), DECIMALS)
-        .with("unit", figure.unit())
-        .with("kind", figure.kind())
-        .with("basis", figure.basis());
   }
 
   private static Json calliper(CalliperTable table) {

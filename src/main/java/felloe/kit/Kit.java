@@ -6,20 +6,13 @@ import felloe.files.Disk;
 import felloe.files.FileSet;
 import felloe.files.OutFile;
 import felloe.files.Transaction;
-import felloe.hub.HubCatalogue;
-import felloe.hub.HubSpec;
 import felloe.kit.KitAnswer.FileLine;
 import felloe.laminate.StackFile;
 import felloe.laminate.StripsFile;
 import felloe.load.DesignSpace;
-import felloe.measure.Measured;
-import felloe.measure.MeasuredFile;
-import felloe.out.Json;
-import felloe.out.JsonWriter;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Plate;
-import felloe.plate.Problem;
 import felloe.plate.Requested;
 import felloe.plate.Verdict;
 import felloe.service.PlateLoads;
@@ -72,34 +65,6 @@ public final class Kit {
   /** Reviews a plate, against another hub than its own where one is named. */
   public Study check(ShapeSource shape, Optional<String> hub) {
     return studies(hub).one(shape);
-  }
-
-  /**
-   * Reviews a plate and proves it as drilled.
-   *
-   * @param hub the hub to compare with instead of the shape's own
-   * @param measured the measured file
-   * @param bonus whether a hole that is larger than drawn may be so much further off (ISO 2692)
-   * @throws BadInput also when no hub is named, or the readings do not tell where the holes are
-   */
-  public DrilledAnswer checkDrilled(
-      ShapeSource shape, Optional<String> hub, Path measured, boolean bonus) {
-    Studies reading = studies(hub);
-    Measured readings = reading.with(() -> MeasuredFile.read(measured));
-    Study studied = reading.all(List.of(shape)).get(0);
-    HubSpec spec =
-        studied
-            .hub()
-            .orElseThrow(
-                () ->
-                    new BadInput(
-                        new Problem(
-                            Place.ofOption("--measured", ""),
-                            "",
-                            "",
-                            "needs a hub, but the shape file names none",
-                            "add --hub HUB")));
-    return DrilledAnswer.of(studied, studied.plate(), spec, readings, bonus);
   }
 
   /** Key figures and exact geometry. The review is not asked, so limits are not read. */
@@ -183,52 +148,6 @@ public final class Kit {
   /** The file in which a search keeps what it tried. */
   public DesignFile designs(Path out, Study study, PlateLoads.Request request, DesignSpace space) {
     return new DesignFile(out, disk, folder, study, request, space);
-  }
-
-  /** All hubs that the program knows. */
-  public List<HubCard> hubs() {
-    return new HubCatalogue(folder).all().stream().map(HubCard::of).toList();
-  }
-
-  /**
-   * A hub by its name or its file.
-   *
-   * @param asked where the name was given, for the message
-   */
-  public HubCard hub(String name, Place asked) {
-    return HubCard.of(new HubCatalogue(folder).spec(name, asked));
-  }
-
-  /**
-   * What the readings in a measured file tell of a hub.
-   *
-   * @throws BadInput with everything that is wrong with the file, or naming what to measure next
-   *     when it tells too little
-   */
-  public MeasureAnswer measure(Path file) {
-    return MeasureAnswer.of(MeasuredFile.read(file), new HubCatalogue(folder).all()).orRefused();
-  }
-
-  /**
-   * What readings tell that were never saved; it may be too little for a pattern, and then the
-   * answer says what to measure next.
-   *
-   * @param name the name to show in messages
-   * @param text the whole text of a measured file
-   * @throws BadInput with everything that is wrong with it
-   */
-  public MeasureAnswer measure(String name, String text) {
-    return MeasureAnswer.of(MeasuredFile.parse(name, text), new HubCatalogue(folder).all());
-  }
-
-  /** Hubs as JSON text; its shape is told in {@code docs/}. */
-  public static String json(List<HubCard> hubs) {
-    return JsonWriter.text(Json.object().with("hubs", Json.array(hubs, AnswerJson::hub)));
-  }
-
-  /** A hub as JSON text; its shape is told in {@code docs/}. */
-  public static String json(HubCard hub) {
-    return JsonWriter.text(AnswerJson.hub(hub));
   }
 
   /**
@@ -367,6 +286,16 @@ public final class Kit {
             new KitNames(plate.name()).picture(), Workshop.picture(plate, studied.findings()));
     FileSet set = KitNames.set("show", plate, List.of(file));
     return Transaction.into(out, disk).here(set).commit().files().get(0);
+  }
+
+  /**
+   * Writes a text that the user may edit into a file of its own, and never over one that is there.
+   *
+   * @throws BadInput when the file is there
+   * @throws CannotWrite when the disk says no
+   */
+  public void writeNew(Path file, String text) throws CannotWrite {
+    new NewFile(disk).write(text, file, false);
   }
 
   /**

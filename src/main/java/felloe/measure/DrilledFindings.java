@@ -107,7 +107,6 @@ final class DrilledFindings {
             + " mm). "
             + (smaller
                 ? "Open it with the drill of the drawing, if a screw is to have its room."
-                : "Was another drill used? Measure again; if it is so, a washer must cover the"
-                    + " hole, or the plate is scrap."));
+                : "Was another drill used? It counts as it is; measure again if that is not so."));
   }
 }

@@ -12,6 +12,7 @@ import felloe.plate.BadInput;
 import felloe.plate.Basis;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.plate.Requested;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -45,7 +46,7 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
    * @throws BadInput when the readings tell no circle, when the holes stand unevenly, or when no
    *     thread, or more than one, suits the size
    */
-  public static FoundHub of(SurveyResult survey, Optional<String> thread) {
+  public static FoundHub of(SurveyResult survey, Optional<Requested<String>> thread) {
     if (!survey.noCircle().isEmpty()) {
       throw new BadInput(survey.noCircle());
     }
@@ -65,13 +66,14 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
     return new FoundHub(spec(survey, pattern, chosen, thread.isPresent()), suiting);
   }
 
-  private static ScrewThread named(String name) {
+  private static ScrewThread named(Requested<String> thread) {
+    String name = thread.value();
     return ScrewThreads.find(name)
         .orElseThrow(
             () ->
                 new BadInput(
                     new Problem(
-                        Place.ofOption("--thread", ""),
+                        thread.place(),
                         "",
                         name,
                         "is not a known thread",
@@ -93,7 +95,7 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
                 + size
                 + " suits "
                 + String.join(", ", suiting.stream().map(ScrewThread::name).toList()),
-        "screw one in by hand and name it, such as --thread "
+        "screw one in by hand and name its thread, such as "
             + (suiting.isEmpty() ? "M5" : suiting.get(0).name()));
   }
 

@@ -24,6 +24,7 @@ public final class ResultJson {
             .with("title", Plate::title)
             .with("revision", Plate::revision));
     views.addAll(CheckViews.all());
+    views.addAll(HubViews.all());
     views.addAll(LoadViews.all());
     views.addAll(SearchViews.all());
     return new RecordJson(views);

@@ -9,6 +9,8 @@ import felloe.hub.HubSpec;
 import felloe.hub.RigidFit;
 import felloe.hub.RigidFit.Round;
 import felloe.plate.BadInput;
+import felloe.plate.Place;
+import felloe.plate.Requested;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +20,10 @@ import org.junit.jupiter.api.Test;
 class FoundHubTest {
 
   private static final long SEED = 77_2026L;
+
+  private static Requested<String> thread(String name) {
+    return new Requested<>(name, Place.ofOption("--thread", ""));
+  }
 
   @Test
   void fiveScrewsMeasuredAllRoundMakeTheirHub() {
@@ -38,8 +44,10 @@ class FoundHubTest {
     SurveyResult survey = Survey.of(calliper.measured());
     BadInput bad = assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.empty()));
     assertTrue(bad.getMessage().contains("suits M5, 10-24, 10-32"), bad.getMessage());
-    assertEquals("M5", FoundHub.of(survey, Optional.of("M5")).spec().ring().thread().name());
-    BadInput odd = assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.of("M7")));
+    assertEquals(
+        "M5", FoundHub.of(survey, Optional.of(thread("M5"))).spec().ring().thread().name());
+    BadInput odd =
+        assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.of(thread("M7"))));
     assertTrue(odd.getMessage().contains("is not a known thread"), odd.getMessage());
   }
 
@@ -78,7 +86,8 @@ class FoundHubTest {
       }
       Calliper calliper = new Calliper(truth, 5, 0.1, random).diameter(0).allPairs();
       HubSpec hub =
-          FoundHub.of(Survey.of(calliper.measured(ContactFeature.SCREWS)), Optional.of("M5"))
+          FoundHub.of(
+                  Survey.of(calliper.measured(ContactFeature.SCREWS)), Optional.of(thread("M5")))
               .spec();
       List<Round> ring = hub.ring().centres().stream().map(p -> new Round(p, 0)).toList();
       List<Round> screws = truth.stream().map(p -> new Round(p, 0)).toList();

@@ -1,4 +1,4 @@
-package felloe.kit;
+package felloe.service;
 
 import felloe.geometry.Numbers;
 import felloe.hub.HubSpec;

@@ -1,0 +1,91 @@
+package felloe.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class HubMeasureCommandTest {
+
+  private static Path readings(Path folder) throws IOException {
+    Path file = folder.resolve("readings.yaml");
+    Files.writeString(
+        file,
+        "holes: 5\non: screws\nscrew_diameter: 5\nplus_minus: 0.05\nreadings:\n"
+            + "  - {from: 1, to: 2, over: outside, reads: 45.56}\n"
+            + "  - {from: 2, to: 3, over: outside, reads: 45.55}\n"
+            + "  - {from: 3, to: 4, over: outside, reads: 45.57}\n"
+            + "  - {from: 4, to: 5, over: outside, reads: 45.56}\n"
+            + "  - {from: 5, to: 1, over: outside, reads: 45.55}\n"
+            + "  - {from: 1, to: 3, over: outside, reads: 70.63}\n"
+            + "  - {from: 2, to: 4, over: outside, reads: 70.62}\n"
+            + "  - {from: 3, to: 5, over: outside, reads: 70.62}\n");
+    return file;
+  }
+
+  @Test
+  void theHubThatWasFoundIsWrittenAndReadWhereverAHubIs(@TempDir Path folder) throws IOException {
+    Path hub = folder.resolve("my-hub.yaml");
+    Run run = Run.of("hub", "measure", readings(folder).toString(), "--out", hub.toString());
+    assertEquals(Exit.WELL, run.code(), run.err());
+    String text = Files.readString(hub);
+    assertTrue(text.contains("count: 5\n"), text);
+    assertTrue(text.contains("thread: M5\n"), text);
+    Run show = Run.of("hub", "show", hub.toString());
+    assertEquals(Exit.WELL, show.code(), show.err());
+    assertTrue(show.out().contains("measured with a calliper"), show.out());
+    Run check = Run.of("check", "shapes/heron.yaml", "--hub", hub.toString());
+    assertTrue(check.out().contains("5 M5 screws on a"), check.out());
+  }
+
+  @Test
+  void aThreadWithoutAFileToWriteIsRefused(@TempDir Path folder) throws IOException {
+    Run run = Run.of("hub", "measure", readings(folder).toString(), "--thread", "M5");
+    assertEquals(Exit.WRONG, run.code());
+    assertTrue(run.err().contains("--out"), run.err());
+  }
+
+  /** The first lines of a drilled plate tell the verdict and the hole that it hangs on. */
+  @Test
+  void theVerdictAndTheOddHoleComeFirst(@TempDir Path folder) throws IOException {
+    StringBuilder text =
+        new StringBuilder(
+            "plate: heron\nholes: 6\nplus_minus: 0.05\nhole_diameter: 5.5\nreadings:\n");
+    double[][] at = new double[6][];
+    for (int i = 0; i < 6; i++) {
+      double way = Math.toRadians(90 + 60 * i);
+      at[i] = new double[] {35 * Math.cos(way), 35 * Math.sin(way)};
+    }
+    at[2][0] -= 0.5;
+    at[2][1] += 0.3;
+    for (int i = 0; i < 6; i++) {
+      for (int j = i + 1; j < 6; j++) {
+        double reads = Math.hypot(at[i][0] - at[j][0], at[i][1] - at[j][1]) + 5.5;
+        text.append("  - {from: ").append(i + 1).append(", to: ").append(j + 1);
+        text.append(", over: outside, reads: ");
+        text.append(felloe.geometry.Numbers.fixed(reads, 2)).append("}\n");
+      }
+    }
+    Path file = folder.resolve("heron-measured.yaml");
+    Files.writeString(file, text.toString());
+    Run run =
+        Run.of(
+            "check",
+            "shapes/heron.yaml",
+            "--set",
+            "bolt-circles[0].diameter=5.5",
+            "--measured",
+            file.toString());
+    String[] lines = run.out().split("\n");
+    String first = String.join(" ", lines[0], lines[1], lines[2], lines[3]);
+    assertTrue(first.contains("H3 is the odd one out"), run.out());
+    int cure = run.out().indexOf("Cure: open H3");
+    assertTrue(cure > 0 && cure < run.out().indexOf("As drawn"), run.out());
+    assertFalse(run.out().contains("Cure: open H1"), run.out());
+  }
+}
