@@ -10,7 +10,7 @@ import java.util.BitSet;
  *
  * <p>Unknowns of node i: deflection w at 3 i, positive toward the driver, and the slopes of its
  * cross-sections gx at 3 i + 1 and gy at 3 i + 2, which are w,x and w,y where shear gives nothing.
- * Loads go by the same numbers: N and N mm. Immutable once built.
+ * Loads go by the same numbers: N and N mm. Not shared between threads.
  */
 public final class BendingModel {
 
@@ -26,11 +26,15 @@ public final class BendingModel {
   private final double shear;
   private final BitSet held;
   private final SparseSystem system;
+  private final int[] asked;
 
   /** The stiffness of all triangles, one after another. */
   private final double[] stiffness;
 
   private final BlockFactor factor;
+
+  /** Made when it is first asked for. */
+  private NodalRecovery recovery;
 
   /**
    * Builds and factors a thin plate, which does not give in shear.
@@ -50,10 +54,39 @@ public final class BendingModel {
    * @param held unknowns that are held at zero
    */
   public BendingModel(PlateMesh mesh, PlaneStiffness d, double shear, BitSet held) {
+    this(mesh, d, shear, held, new int[0]);
+  }
+
+  /**
+   * Builds and factors.
+   *
+   * @param asked nodes about which {@link #underPush} is going to be asked
+   */
+  BendingModel(PlateMesh mesh, PlaneStiffness d, double shear, BitSet held, int[] asked) {
     this.mesh = mesh;
     this.d = d;
     this.shear = shear;
     this.held = (BitSet) held.clone();
+    this.asked = asked.clone();
+    this.system = system(mesh, this.held, this.asked);
+    this.stiffness = stiffness();
+    this.factor = system.factor(stiffness);
+  }
+
+  /** The same mesh, held in the same way, of another plate. */
+  BendingModel(BendingModel like, PlaneStiffness d, double shear) {
+    this.mesh = like.mesh;
+    this.d = d;
+    this.shear = shear;
+    this.held = like.held;
+    this.asked = like.asked;
+    this.system = like.system;
+    this.recovery = like.recovery();
+    this.stiffness = stiffness();
+    this.factor = system.factor(stiffness);
+  }
+
+  private static SparseSystem system(PlateMesh mesh, BitSet held, int[] asked) {
     double[] x = new double[mesh.nodes()];
     double[] y = new double[mesh.nodes()];
     boolean[] fixed = new boolean[3 * mesh.nodes()];
@@ -70,14 +103,26 @@ public final class BendingModel {
         elements[3 * t + c] = mesh.corner(t, c);
       }
     }
-    system = new SparseSystem(x, y, 3, elements, 3, fixed, new int[0]);
+    return new SparseSystem(x, y, 3, elements, 3, fixed, asked);
+  }
+
+  private double[] stiffness() {
     ShearTriangle triangle = new ShearTriangle(d, shear);
-    stiffness = new double[SIZE * SIZE * mesh.triangles()];
+    double[] k = new double[SIZE * SIZE * mesh.triangles()];
     for (int t = 0; t < mesh.triangles(); t++) {
       triangle.on(mesh, t);
-      triangle.stiffness(stiffness, SIZE * SIZE * t);
+      triangle.stiffness(k, SIZE * SIZE * t);
     }
-    factor = system.factor(stiffness);
+    return k;
+  }
+
+  /** Deflections of the nodes that are asked about under a push of 1 N at one of them, mm. */
+  double[] underPush(int number) {
+    int[] places = new int[asked.length];
+    for (int i = 0; i < places.length; i++) {
+      places[i] = 3 * asked[i];
+    }
+    return factor.amongLast(places, number);
   }
 
   /** Whether the supports hold the plate: without that nothing can be solved. */
@@ -152,39 +197,55 @@ public final class BendingModel {
 
   /** The same, from forces that are known already. */
   double[] curvatures(double[] unknowns, double[] forces) {
+    NodalRecovery recovery = recovery();
     ShearTriangle triangle = new ShearTriangle(d, shear);
     double[] own = new double[SIZE];
     double[] found = new double[3];
-    int count = mesh.triangles();
-    boolean[] idle = new boolean[count];
-    double[] px = new double[3 * count];
-    double[] py = new double[3 * count];
-    double[][] values = new double[3][3 * count];
-    for (int t = 0; t < count; t++) {
+    double[][] values = new double[3][3 * mesh.triangles()];
+    for (int t = 0; t < mesh.triangles(); t++) {
+      if (recovery.idle()[t]) {
+        continue;
+      }
       triangle.on(mesh, t);
-      boolean moves = false;
       for (int i = 0; i < own.length; i++) {
         own[i] = unknowns[3 * mesh.corner(t, i / 3) + i % 3];
-        moves |= own[i] != 0;
       }
-      idle[t] = !moves;
       for (int s = 0; s < 3; s++) {
-        double p = s == 0 ? NEAR : FAR;
-        double q = s == 1 ? NEAR : FAR;
-        double r = s == 2 ? NEAR : FAR;
-        triangle.curvatures(p, q, r, own, found);
-        int a = mesh.corner(t, 0);
-        int b = mesh.corner(t, 1);
-        int c = mesh.corner(t, 2);
-        px[3 * t + s] = p * mesh.x(a) + q * mesh.x(b) + r * mesh.x(c);
-        py[3 * t + s] = p * mesh.y(a) + q * mesh.y(b) + r * mesh.y(c);
+        triangle.curvatures(near(s, 0), near(s, 1), near(s, 2), own, found);
         for (int i = 0; i < 3; i++) {
           values[i][3 * t + s] = found[i];
         }
       }
     }
-    double[] nodes = new NodalRecovery(mesh, idle, 3, px, py, values).atNodes();
-    new ClampedEdge(mesh, d, held, idle).correct(forces, nodes);
+    double[] nodes = recovery.atNodes(values);
+    new ClampedEdge(mesh, d, held, recovery.idle()).correct(forces, nodes);
     return nodes;
+  }
+
+  private static double near(int sample, int corner) {
+    return sample == corner ? NEAR : FAR;
+  }
+
+  private NodalRecovery recovery() {
+    if (recovery == null) {
+      int count = mesh.triangles();
+      boolean[] idle = new boolean[count];
+      double[] px = new double[3 * count];
+      double[] py = new double[3 * count];
+      for (int t = 0; t < count; t++) {
+        idle[t] = true;
+        for (int i = 0; i < SIZE; i++) {
+          idle[t] &= held.get(3 * mesh.corner(t, i / 3) + i % 3);
+        }
+        for (int s = 0; s < 3; s++) {
+          for (int c = 0; c < 3; c++) {
+            px[3 * t + s] += near(s, c) * mesh.x(mesh.corner(t, c));
+            py[3 * t + s] += near(s, c) * mesh.y(mesh.corner(t, c));
+          }
+        }
+      }
+      recovery = new NodalRecovery(mesh, idle, 3, px, py);
+    }
+    return recovery;
   }
 }

@@ -208,4 +208,37 @@ final class BlockFactor {
       }
     }
   }
+
+  /**
+   * Unknowns of the points that are eliminated last, under a unit load at one of them. All other
+   * unknowns are gone by then, so that only the last front is asked.
+   *
+   * @param unknowns numbers of unknowns, all of those points and free
+   * @param loaded which of them is loaded
+   */
+  double[] amongLast(int[] unknowns, int loaded) {
+    int last = columns.length - 1;
+    double[][] own = columns[last];
+    int first = system.rows(last)[0];
+    double[] b = new double[own.length];
+    b[system.equation(unknowns[loaded]) - first] = 1;
+    for (int j = 0; j < b.length; j++) {
+      b[j] /= own[j][j];
+      for (int i = j + 1; i < b.length && b[j] != 0; i++) {
+        b[i] -= own[j][i] * b[j];
+      }
+    }
+    for (int j = b.length - 1; j >= 0; j--) {
+      double sum = b[j];
+      for (int i = j + 1; i < b.length; i++) {
+        sum -= own[j][i] * b[i];
+      }
+      b[j] = sum / own[j][j];
+    }
+    double[] found = new double[unknowns.length];
+    for (int i = 0; i < found.length; i++) {
+      found[i] = b[system.equation(unknowns[i]) - first];
+    }
+    return found;
+  }
 }

@@ -1,7 +1,9 @@
 package felloe.load;
 
 import felloe.geometry.Point;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -22,6 +24,7 @@ import java.util.List;
  * @param hub what the hub gives in all
  * @param shearShare energy of shear across the thickness over that of bending: about what part of
  *     the deflection it is
+ * @param judged nodes whose use counts for the worst; others lie beside something rigid or sharp
  */
 public record CaseField(
     LoadCase load,
@@ -37,7 +40,8 @@ public record CaseField(
     Point worstAt,
     List<BoltForce> bolts,
     HubForce hub,
-    double shearShare) {
+    double shearShare,
+    BitSet judged) {
 
   /** Copies the lists, not the arrays. */
   public CaseField {
@@ -79,7 +83,8 @@ public record CaseField(
             hub.tiltX() * factor,
             hub.tiltY() * factor,
             hub.torque() * factor),
-        shearShare);
+        shearShare,
+        judged);
   }
 
   /** The same load with other deflections and uses at the forces and the worst place. */
@@ -104,7 +109,37 @@ public record CaseField(
         worstAt,
         bolts,
         hub,
-        shearShare);
+        shearShare,
+        judged);
+  }
+
+  /**
+   * The worse of two ways to be held, figure by figure: movement from the one that moves its hands
+   * more, use of the material from the one that uses it more, and each screw's larger forces.
+   */
+  CaseField worse(CaseField other) {
+    CaseField moves = atLoad() >= other.atLoad() ? this : other;
+    CaseField used = worst.use() >= other.worst.use() ? this : other;
+    List<Double> most = new ArrayList<>();
+    for (int i = 0; i < atLoads.size(); i++) {
+      most.add(Math.max(atLoads.get(i), other.atLoads.get(i)));
+    }
+    return new CaseField(
+        load,
+        moves.deflections,
+        moves.slides,
+        used.strains,
+        used.curvatures,
+        used.uses,
+        most,
+        moves.peakDeflection,
+        moves.peakDeflectionAt,
+        used.worst,
+        used.worstAt,
+        BoltForce.larger(bolts, other.bolts),
+        hub,
+        moves.shearShare,
+        used.judged);
   }
 
   /** The largest movement at a force, mm. */
@@ -119,7 +154,27 @@ public record CaseField(
    * @param tension N, with what the plate's prying on the hub's face adds
    * @param shear N
    */
-  public record BoltForce(String label, double tension, double shear) {}
+  public record BoltForce(String label, double tension, double shear) {
+
+    /** For each bolt of the first list the larger forces of both. */
+    static List<BoltForce> larger(List<BoltForce> some, List<BoltForce> others) {
+      List<BoltForce> all = new ArrayList<>();
+      for (BoltForce one : some) {
+        BoltForce larger = one;
+        for (BoltForce other : others) {
+          if (other.label.equals(one.label)) {
+            larger =
+                new BoltForce(
+                    one.label,
+                    Math.max(one.tension, other.tension),
+                    Math.max(one.shear, other.shear));
+          }
+        }
+        all.add(larger);
+      }
+      return all;
+    }
+  }
 
   /**
    * What the hub gives to the plate in all, about the hub axis: it balances the hands.

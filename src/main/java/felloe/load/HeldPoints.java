@@ -17,13 +17,21 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
 
   private static final double ON = 1e-6;
 
-  /** The most places at which the hub's face is asked whether it pushes. */
-  private static final int FACE_POINTS = 72;
+  /** Places at which the hub's face is asked whether it pushes, round its rim. */
+  private static final int ROUND = 60;
 
-  static HeldPoints of(PlateMesh mesh, Support support) {
+  /** The most such places. */
+  private static final int MOST = 180;
+
+  /**
+   * The points that a support holds.
+   *
+   * @param beside how near to a head the hub's face is left out, mm
+   */
+  static HeldPoints of(PlateMesh mesh, Support support, double beside) {
     return support instanceof Support.Clamped clamped
         ? clamped(mesh, clamped)
-        : bolted(mesh, (Support.Bolted) support);
+        : bolted(mesh, (Support.Bolted) support, beside);
   }
 
   private static HeldPoints clamped(PlateMesh mesh, Support.Clamped support) {
@@ -44,7 +52,7 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
     return new HeldPoints(bending, membrane, List.of(), new int[0]);
   }
 
-  private static HeldPoints bolted(PlateMesh mesh, Support.Bolted support) {
+  private static HeldPoints bolted(PlateMesh mesh, Support.Bolted support, double beside) {
     BitSet bending = new BitSet();
     BitSet membrane = new BitSet();
     List<int[]> bolts = new ArrayList<>();
@@ -66,15 +74,21 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
       throw new LoadException(
           "support", "fewer than two bolts: they do not hold the plate; clamp it instead");
     }
-    return new HeldPoints(bending, membrane, bolts, face(mesh, support, bending));
+    return new HeldPoints(bending, membrane, bolts, face(mesh, support, beside));
   }
 
   /** Nodes spread over the hub's face, its rim first, since the plate rocks about it. */
-  private static int[] face(PlateMesh mesh, Support.Bolted support, BitSet held) {
+  private static int[] face(PlateMesh mesh, Support.Bolted support, double beside) {
     double radius = support.face() / 2;
     List<Integer> within = new ArrayList<>();
     for (int i = 0; i < mesh.nodes(); i++) {
-      if (Math.hypot(mesh.x(i), mesh.y(i)) <= radius + ON && !held.get(3 * i)) {
+      double x = mesh.x(i);
+      double y = mesh.y(i);
+      boolean pressed =
+          support.bolts().stream()
+              .anyMatch(
+                  b -> Math.hypot(x - b.at().x(), y - b.at().y()) < b.head() / 2 + beside - ON);
+      if (Math.hypot(x, y) <= radius + ON && !pressed) {
         within.add(i);
       }
     }
@@ -84,14 +98,13 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
           double rb = Math.hypot(mesh.x(b), mesh.y(b));
           return Math.abs(ra - rb) > ON ? Double.compare(rb, ra) : Integer.compare(a, b);
         });
-    double apart = 2 * Math.PI * radius / (FACE_POINTS / 2.0);
+    double apart = 0.8 * 2 * Math.PI * radius / ROUND;
     List<Integer> chosen = new ArrayList<>();
     for (int i : within) {
       boolean free =
           chosen.stream()
-              .noneMatch(
-                  c -> Math.hypot(mesh.x(c) - mesh.x(i), mesh.y(c) - mesh.y(i)) < 0.95 * apart);
-      if (free && chosen.size() < FACE_POINTS) {
+              .noneMatch(c -> Math.hypot(mesh.x(c) - mesh.x(i), mesh.y(c) - mesh.y(i)) < apart);
+      if (free && chosen.size() < MOST) {
         chosen.add(i);
       }
     }

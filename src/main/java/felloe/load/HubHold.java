@@ -12,6 +12,7 @@ import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
 import felloe.plate.Requested;
+import felloe.yaml.Problems;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,8 +24,15 @@ import java.util.Optional;
  * @param why in a sentence
  * @param assumptions what was taken for granted
  * @param holes the hub holes that have screws
+ * @param other the other way that the hub may hold it, when nobody said which; of both the worse
+ *     counts, figure by figure
  */
-public record HubHold(Support support, String why, List<String> assumptions, List<Hole> holes) {
+public record HubHold(
+    Support support,
+    String why,
+    List<String> assumptions,
+    List<Hole> holes,
+    Optional<Support> other) {
 
   /**
    * Head over hole where no screw is planned: ISO 4762 and ISO 273, M5 in 5.5 and its neighbours.
@@ -77,7 +85,8 @@ public record HubHold(Support support, String why, List<String> assumptions, Lis
             + " mm of the hub axis, as asked for: the stiffest that a hub can be; one whose face"
             + " gives, or whose screws are few, lets the plate move more",
         List.of(),
-        holes);
+        holes,
+        Optional.empty());
   }
 
   private static HubHold bolted(
@@ -123,13 +132,56 @@ public record HubHold(Support support, String why, List<String> assumptions, Lis
                 + Numbers.brief(face, 1)
                 + " mm across, one hole diameter beyond the holes' circle; measure yours and write"
                 + " load.face_diameter");
+    refuseImpossible(plate, bolts, holes, reach, face);
     String why =
-        "held by its screws, with the hub's face behind, which pushes but does not pull"
-            + (asked
-                ? ", as asked for"
-                : ": the softer and so the safer of the two ways; a plate clamped all round (give"
-                    + " load.clamp_diameter) comes out stiffer");
-    return new HubHold(new Support.Bolted(bolts, face), why, assumptions, holes);
+        asked
+            ? "held by its screws, with the hub's face behind, which pushes but does not pull, as"
+                + " asked for"
+            : "held by its screws, with the hub's face behind, which pushes but does not pull, and"
+                + " once more clamped within that face: of both ways the worse is told, figure by"
+                + " figure, since neither is always the safe one";
+    Optional<Support> other = asked ? Optional.empty() : Optional.of(new Support.Clamped(face));
+    return new HubHold(new Support.Bolted(bolts, face), why, assumptions, holes, other);
+  }
+
+  /** Refuses a face that bears on nothing, and heads that overlap; all at once. */
+  private static void refuseImpossible(
+      Plate plate, List<Support.Bolt> bolts, List<Hole> holes, double reach, double face) {
+    Problems problems = new Problems();
+    plate
+        .load()
+        .faceDiameter()
+        .filter(f -> f.value() < 2 * reach)
+        .ifPresent(
+            f ->
+                problems.add(
+                    new Problem(
+                        f.place(),
+                        "load.face_diameter",
+                        Numbers.brief(face, 2) + " mm",
+                        "is smaller than the circle of the hub's screws, so that nothing bears"
+                            + " behind them",
+                        "it must be at least "
+                            + Numbers.brief(2 * reach, 2)
+                            + " mm; measure the hub's face")));
+    for (int i = 0; i < bolts.size(); i++) {
+      for (int j = i + 1; j < bolts.size(); j++) {
+        double apart = bolts.get(i).at().distance(bolts.get(j).at());
+        double heads = (bolts.get(i).head() + bolts.get(j).head()) / 2;
+        if (apart < heads - 1e-6) {
+          problems.add(
+              new Problem(
+                  holes.get(j).place(),
+                  holes.get(j).label(),
+                  Numbers.brief(apart, 2) + " mm from " + holes.get(i).label(),
+                  "is so near that their heads or washers, together "
+                      + Numbers.brief(heads, 2)
+                      + " mm from middle to middle, overlap",
+                  "move the holes apart, or take smaller heads or washers"));
+        }
+      }
+    }
+    problems.throwIfAny();
   }
 
   private static Optional<Double> head(JointPlan joints, Hole hole) {

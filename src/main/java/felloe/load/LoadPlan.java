@@ -171,7 +171,7 @@ public record LoadPlan(
     List<LoadCase> loads = plan.cases().stream().map(CasePlan.Planned::load).toList();
     LoadResult trial =
         new LoadStudy(region, gauge.section(), hold.support(), loads).reckon(patience);
-    List<CaseField> fields = fallen(region, trial.cases(), plan, gauge);
+    List<CaseField> fields = fallen(region, worse(region, trial, hold, loads), plan, gauge);
     LoadResult result =
         new LoadResult(
             trial.section(),
@@ -192,6 +192,23 @@ public record LoadPlan(
     notes.addAll(gauge.section().notes());
     return new LoadPlan(
         plate, gauge, hold, result, judged, plan.leftOut(), wanted, trials, figures, notes);
+  }
+
+  /** The fields, of two ways to be held the worse. */
+  private static List<CaseField> worse(
+      Region region, LoadResult trial, HubHold hold, List<LoadCase> loads) {
+    if (hold.other().isEmpty()) {
+      return trial.cases();
+    }
+    List<CaseField> others =
+        new LoadStudy(region, trial.section(), hold.other().get(), loads)
+            .reckon(trial.mesh())
+            .cases();
+    List<CaseField> all = new ArrayList<>();
+    for (int i = 0; i < others.size(); i++) {
+      all.add(trial.cases().get(i).worse(others.get(i)));
+    }
+    return all;
   }
 
   /** The fields, those of falls under the force that the fall comes to. */
@@ -217,10 +234,13 @@ public record LoadPlan(
       CasePlan.Planned planned,
       HubHold hold,
       Wanted wanted) {
-    List<CaseField.BoltForce> bolts = field.bolts();
-    if (bolts.isEmpty()) {
-      bolts = SharedBolts.of(hold.holes().stream().toList(), field.hub());
-    }
+    List<CaseField.BoltForce> shared = SharedBolts.of(hold.holes(), field.hub());
+    List<CaseField.BoltForce> bolts =
+        field.bolts().isEmpty()
+            ? shared
+            : hold.other().isPresent()
+                ? CaseField.BoltForce.larger(field.bolts(), shared)
+                : field.bolts();
     Optional<LoadResult.Change> change =
         result.changes().isEmpty() ? Optional.empty() : Optional.of(result.changes().get(index));
     boolean fall = planned.fall().isPresent();

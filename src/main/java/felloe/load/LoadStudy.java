@@ -36,11 +36,17 @@ public record LoadStudy(
   /** Edges on a circle of the first mesh. */
   private static final int ROUND = 16;
 
+  /** Edges round the rim of the hub's face, of the first mesh. */
+  private static final int FACE_EDGES = 54;
+
   /** Edges across the narrowest material of the first mesh. */
   private static final int ACROSS = 3;
 
   /** How much an edge may be longer than another, for each millimetre between them. */
   private static final double GROWTH = 0.33;
+
+  /** Change of a bolt's tension that no longer matters, as a part of the largest. */
+  private static final double TENSION = 0.1;
 
   /** Uses below this part of the highest need not settle. */
   static final double MATTERS = 0.7;
@@ -77,7 +83,7 @@ public record LoadStudy(
     refuseOffThePlate();
     double side = Math.max(region.outer().box().width(), region.outer().box().height());
     double edge = FIRST * side;
-    List<Fineness.Spot> spots = List.of();
+    List<Fineness.Spot> spots = face(1);
     LoadResult last = null;
     for (int i = 0; i < patience.meshes(); i++) {
       double across = ACROSS / Math.pow(FINER, i);
@@ -98,7 +104,8 @@ public record LoadStudy(
         return last;
       }
       edge *= FINER;
-      spots = spots(last, edge);
+      spots = new ArrayList<>(spots(last, edge));
+      spots.addAll(face(edge / FIRST / side));
     }
     return last;
   }
@@ -123,7 +130,7 @@ public record LoadStudy(
   private LoadResult on(PlateMesh mesh, LoadResult before, Patience patience) {
     boolean inPlane =
         cases.stream().flatMap(c -> c.forces().stream()).anyMatch(f -> f.x() != 0 || f.y() != 0);
-    PlateOnHub plate = new PlateOnHub(mesh, section, support, inPlane);
+    PlateOnHub plate = new PlateOnHub(mesh, region, section, support, inPlane);
     List<CaseField> fields = cases.stream().map(plate::solve).toList();
     List<LoadResult.Change> changes = new ArrayList<>();
     boolean settled = before != null;
@@ -136,12 +143,38 @@ public record LoadStudy(
       changes.add(new LoadResult.Change(deflection, use));
       boolean matters = now.worst().use() >= MATTERS * most;
       settled &= deflection <= patience.deflection() && (!matters || use <= patience.use());
+      settled &= tensionChange(then, now) <= TENSION;
     }
     return new LoadResult(section, support, mesh, fields, changes, plate.unknowns(), settled);
   }
 
+  /** The largest change of a bolt's tension, as a part of the largest tension. */
+  private static double tensionChange(CaseField then, CaseField now) {
+    double most = 0;
+    double change = 0;
+    for (int i = 0; i < now.bolts().size(); i++) {
+      most = Math.max(most, now.bolts().get(i).tension());
+      double apart = now.bolts().get(i).tension() - then.bolts().get(i).tension();
+      change = Math.max(change, Math.abs(apart));
+    }
+    return most == 0 ? 0 : change / most;
+  }
+
   private static double change(double then, double now) {
     return now == 0 ? 0 : Math.abs(now - then) / Math.abs(now);
+  }
+
+  /** Round the rim of the hub's face, about which the plate rocks. */
+  private List<Fineness.Spot> face(double finer) {
+    List<Fineness.Spot> spots = new ArrayList<>();
+    if (support instanceof Support.Bolted bolted) {
+      double edge = finer * Math.PI * bolted.face() / FACE_EDGES;
+      for (int i = 0; i < 2 * FACE_EDGES; i++) {
+        Point at = Point.polar(bolted.face() / 2, Math.PI * i / FACE_EDGES);
+        spots.add(new Fineness.Spot(at, edge));
+      }
+    }
+    return spots;
   }
 
   private List<Fineness.Spot> spots(LoadResult last, double edge) {

@@ -8,20 +8,23 @@ import java.util.BitSet;
  * A meshed plate under loads in its plane, held and ready to be loaded.
  *
  * <p>Unknowns of point i of the mesh, nodes and middles of sides alike: displacements u at 2 i and
- * v at 2 i + 1, mm. Immutable once built.
+ * v at 2 i + 1, mm. Not shared between threads.
  */
 public final class MembraneModel {
 
   private static final int SIZE = MembraneTriangle.UNKNOWNS;
 
   private final PlateMesh mesh;
-  private final PlaneStiffness a;
   private final SparseSystem system;
 
   /** The stiffness of all triangles, one after another. */
   private final double[] stiffness;
 
   private final BlockFactor factor;
+  private final BitSet held;
+
+  /** Made when it is first asked for. */
+  private NodalRecovery recovery;
 
   /**
    * Builds and factors.
@@ -31,7 +34,7 @@ public final class MembraneModel {
    */
   public MembraneModel(PlateMesh mesh, PlaneStiffness a, BitSet held) {
     this.mesh = mesh;
-    this.a = a;
+    this.held = (BitSet) held.clone();
     double[] x = new double[mesh.points()];
     double[] y = new double[mesh.points()];
     boolean[] fixed = new boolean[2 * mesh.points()];
@@ -105,30 +108,48 @@ public final class MembraneModel {
    */
   public double[] strains(double[] unknowns) {
     MembraneTriangle triangle = new MembraneTriangle();
-    double[] own = new double[MembraneTriangle.UNKNOWNS];
+    double[] own = new double[SIZE];
     double[] found = new double[3];
-    int count = mesh.triangles();
-    boolean[] idle = new boolean[count];
-    double[] px = new double[3 * count];
-    double[] py = new double[3 * count];
-    double[][] values = new double[3][3 * count];
-    for (int t = 0; t < count; t++) {
+    NodalRecovery told = recovery();
+    double[][] values = new double[3][3 * mesh.triangles()];
+    for (int t = 0; t < mesh.triangles(); t++) {
+      if (told.idle()[t]) {
+        continue;
+      }
       place(triangle, t);
-      boolean moves = false;
       for (int i = 0; i < own.length; i++) {
         own[i] = unknowns[2 * point(t, i / 2) + i % 2];
-        moves |= own[i] != 0;
       }
-      idle[t] = !moves;
       for (int s = 0; s < 3; s++) {
         triangle.strains(s, own, found);
-        px[3 * t + s] = triangle.innerX(s);
-        py[3 * t + s] = triangle.innerY(s);
         for (int i = 0; i < 3; i++) {
           values[i][3 * t + s] = found[i];
         }
       }
     }
-    return new NodalRecovery(mesh, idle, 3, px, py, values).atNodes();
+    return told.atNodes(values);
+  }
+
+  private NodalRecovery recovery() {
+    if (recovery == null) {
+      MembraneTriangle triangle = new MembraneTriangle();
+      int count = mesh.triangles();
+      boolean[] idle = new boolean[count];
+      double[] px = new double[3 * count];
+      double[] py = new double[3 * count];
+      for (int t = 0; t < count; t++) {
+        place(triangle, t);
+        idle[t] = true;
+        for (int i = 0; i < SIZE; i++) {
+          idle[t] &= held.get(2 * point(t, i / 2) + i % 2);
+        }
+        for (int s = 0; s < 3; s++) {
+          px[3 * t + s] = triangle.innerX(s);
+          py[3 * t + s] = triangle.innerY(s);
+        }
+      }
+      recovery = new NodalRecovery(mesh, idle, 3, px, py);
+    }
+    return recovery;
   }
 }

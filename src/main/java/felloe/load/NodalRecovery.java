@@ -21,30 +21,38 @@ final class NodalRecovery {
   private final int samples;
   private final double[] px;
   private final double[] py;
-  private final double[][] values;
   private final int[] start;
   private final int[] about;
   private final double[] term = new double[TERMS];
 
+  /** For each node the samples that it is told from, and by how much each counts. */
+  private final int[][] from;
+
+  private final double[][] share;
+
   /**
-   * Takes the samples.
+   * Takes the places of the samples, and finds how each node is told from them.
    *
    * @param idle triangles that say nothing, since all that they touch is held
    * @param samples how many points a triangle has
    * @param px abscissas of all points, one triangle after another
    * @param py ordinates
-   * @param values for each quantity its values at the points
    */
-  NodalRecovery(
-      PlateMesh mesh, boolean[] idle, int samples, double[] px, double[] py, double[][] values) {
+  NodalRecovery(PlateMesh mesh, boolean[] idle, int samples, double[] px, double[] py) {
     this.mesh = mesh;
     this.idle = idle;
     this.samples = samples;
     this.px = px;
     this.py = py;
-    this.values = values;
     this.start = new int[mesh.nodes() + 1];
     this.about = about();
+    from = new int[mesh.nodes()][];
+    share = new double[mesh.nodes()][];
+    shares();
+  }
+
+  boolean[] idle() {
+    return idle;
   }
 
   private int[] about() {
@@ -66,15 +74,37 @@ final class NodalRecovery {
     return found;
   }
 
-  /** The values at the nodes, as many a node as there are quantities; 0 where nothing is said. */
-  double[] atNodes() {
+  /**
+   * The values at the nodes, as many a node as there are quantities; 0 where nothing is said.
+   *
+   * @param values for each quantity its values at the points
+   */
+  double[] atNodes(double[][] values) {
     int quantities = values.length;
     double[] result = new double[quantities * mesh.nodes()];
+    for (int node = 0; node < mesh.nodes(); node++) {
+      int[] at = from[node];
+      double[] by = share[node];
+      for (int q = 0; q < quantities; q++) {
+        double[] value = values[q];
+        double sum = 0;
+        for (int i = 0; i < at.length; i++) {
+          sum += by[i] * value[at[i]];
+        }
+        result[quantities * node + q] = sum;
+      }
+    }
+    return result;
+  }
+
+  private void shares() {
     int[] seen = new int[mesh.triangles()];
     int[] patch = new int[mesh.triangles()];
-    double[][] normal = new double[TERMS][TERMS + quantities];
+    double[][] normal = new double[TERMS][TERMS + 1];
     for (int node = 0; node < mesh.nodes(); node++) {
       int n = patch(node, seen, patch);
+      from[node] = new int[samples * n];
+      share[node] = new double[samples * n];
       if (n == 0) {
         continue;
       }
@@ -87,19 +117,29 @@ final class NodalRecovery {
           add(normal, node, samples * patch[i] + s, size);
         }
       }
-      // The value at the node itself is the constant term.
       int terms = samples * n >= 2 * TERMS ? TERMS : samples * n >= 6 ? 3 : 1;
       for (int i = 1; i < TERMS; i++) {
         for (int j = 0; j < i; j++) {
           normal[i][j] = normal[j][i];
         }
       }
-      solve(normal, terms, quantities);
-      for (int q = 0; q < quantities; q++) {
-        result[quantities * node + q] = normal[0][TERMS + q];
+      // The value at the node itself is the constant term: what a sample adds to it is the first
+      // row of the inverse times the sample's terms.
+      normal[0][TERMS] = 1;
+      solve(normal, terms);
+      for (int i = 0; i < n; i++) {
+        for (int s = 0; s < samples; s++) {
+          int at = samples * patch[i] + s;
+          double weight = terms(node, at, size);
+          double sum = 0;
+          for (int k = 0; k < terms; k++) {
+            sum += normal[k][TERMS] * term[k];
+          }
+          from[node][samples * i + s] = at;
+          share[node][samples * i + s] = weight * sum;
+        }
       }
     }
-    return result;
   }
 
   private int patch(int node, int[] seen, int[] patch) {
@@ -137,32 +177,35 @@ final class NodalRecovery {
     return most;
   }
 
-  private void add(double[][] normal, int node, int at, double size) {
+  /**
+   * Sets the terms of a sample about a node, and gives its weight: what lies nearer counts more.
+   */
+  private double terms(int node, int at, double size) {
     double dx = (px[at] - mesh.x(node)) / size;
     double dy = (py[at] - mesh.y(node)) / size;
     double square = dx * dx + dy * dy;
-    // What lies nearer counts more.
-    double weight = 1 / ((0.03 + square) * (0.03 + square));
     term[0] = 1;
     term[1] = dx;
     term[2] = dy;
     term[3] = dx * dx;
     term[4] = dx * dy;
     term[5] = dy * dy;
+    return 1 / ((0.03 + square) * (0.03 + square));
+  }
+
+  private void add(double[][] normal, int node, int at, double size) {
+    double weight = terms(node, at, size);
     for (int i = 0; i < TERMS; i++) {
       double[] row = normal[i];
       double weighted = weight * term[i];
       for (int j = i; j < TERMS; j++) {
         row[j] += weighted * term[j];
       }
-      for (int q = 0; q < values.length; q++) {
-        row[TERMS + q] += weighted * values[q][at];
-      }
     }
   }
 
-  /** Gauss elimination with pivots on the diagonal: the matrix is positive definite. */
-  private static void solve(double[][] m, int terms, int quantities) {
+  /** Gauss and Jordan with pivots on the diagonal: the matrix is positive definite. */
+  private static void solve(double[][] m, int terms) {
     for (int i = 0; i < terms; i++) {
       double pivot = Math.max(m[i][i], 1e-12);
       for (int r = 0; r < terms; r++) {
@@ -171,14 +214,12 @@ final class NodalRecovery {
           for (int c = i; c < terms; c++) {
             m[r][c] -= factor * m[i][c];
           }
-          for (int c = TERMS; c < TERMS + quantities; c++) {
-            m[r][c] -= factor * m[i][c];
-          }
+          m[r][TERMS] -= factor * m[i][TERMS];
         }
       }
     }
-    for (int c = TERMS; c < TERMS + quantities; c++) {
-      m[0][c] /= Math.max(m[0][0], 1e-12);
+    for (int i = 0; i < terms; i++) {
+      m[i][TERMS] /= Math.max(m[i][i], 1e-12);
     }
   }
 }

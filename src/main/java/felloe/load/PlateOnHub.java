@@ -1,8 +1,10 @@
 package felloe.load;
 
 import felloe.geometry.Point;
+import felloe.geometry.Region;
 import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 
@@ -24,31 +26,35 @@ final class PlateOnHub {
   private final BendingModel bending;
   private final MembraneModel membrane;
   private final double[] areas;
+  private final JudgingBook book = JudgingBook.builtIn();
+  private final BitSet judged;
   private UnilateralContact face;
-  private double[][] byPush;
 
   /**
    * Builds.
    *
    * @param inPlane whether any case has forces in the plane
    */
-  PlateOnHub(PlateMesh mesh, PlateSection section, Support support, boolean inPlane) {
+  PlateOnHub(
+      PlateMesh mesh, Region region, PlateSection section, Support support, boolean inPlane) {
     this.mesh = mesh;
     this.section = section;
     this.support = support;
-    held = HeldPoints.of(mesh, support);
+    held = HeldPoints.of(mesh, support, book.faceBesideHead() * section.thickness());
     // The two know nothing of each other, and factoring is most of the work.
     CompletableFuture<MembraneModel> flat =
         inPlane
             ? CompletableFuture.supplyAsync(
                 () -> new MembraneModel(mesh, section.a(), held.membrane()))
             : CompletableFuture.completedFuture(null);
-    bending = new BendingModel(mesh, section.d(), section.shear(), held.bending());
+    bending = new BendingModel(mesh, section.d(), section.shear(), held.bending(), held.face());
     membrane = flat.join();
     if (!bending.isHeld() || (membrane != null && !membrane.isHeld())) {
-      throw new LoadException("support", "the plate can move freely on it");
+      throw new LoadException(
+          "support", "the plate can move freely on it, or gives way in itself without end");
     }
     areas = LoadSpread.areas(mesh);
+    judged = JudgedPlaces.of(mesh, region, section, support, book);
   }
 
   int unknowns() {
@@ -94,34 +100,15 @@ final class PlateOnHub {
     for (int i = 0; i < places.length; i++) {
       free[i] = bent[3 * places[i]];
     }
-    double[] push = face(places).against(free);
-    double[] pushed = bent.clone();
-    for (int j = 0; j < places.length; j++) {
-      for (int i = 0; i < pushed.length && push[j] != 0; i++) {
-        pushed[i] += push[j] * byPush[j][i];
-      }
-    }
-    return pushed;
-  }
-
-  private UnilateralContact face(int[] places) {
     if (face == null) {
-      byPush = new double[places.length][];
-      face = new UnilateralContact(place -> pushed(places, place));
+      face = new UnilateralContact(bending::underPush);
     }
-    return face;
-  }
-
-  /** Deflections at the places under a push of 1 N at one of them. */
-  private double[] pushed(int[] places, int place) {
-    double[] unit = new double[3 * mesh.nodes()];
-    unit[3 * places[place]] = 1;
-    byPush[place] = bending.solve(unit);
-    double[] at = new double[places.length];
+    double[] push = face.against(free);
+    double[] pushed = load.clone();
     for (int i = 0; i < places.length; i++) {
-      at[i] = byPush[place][3 * places[i]];
+      pushed[3 * places[i]] += push[i];
     }
-    return at;
+    return bending.solve(pushed);
   }
 
   private double[] uses(LoadCase load, double[] e, double[] k) {
@@ -171,7 +158,7 @@ final class PlateOnHub {
         peakMove = move;
         peak = i;
       }
-      if (uses[i] > uses[worst]) {
+      if (judged.get(i) && (!judged.get(worst) || uses[i] > uses[worst])) {
         worst = i;
       }
     }
@@ -195,7 +182,8 @@ final class PlateOnHub {
         mesh.point(worst),
         reaction.bolts(given.out(), given.flat()),
         HubReaction.balancing(load),
-        bending.shearShare(bent));
+        bending.shearShare(bent),
+        judged);
   }
 
   /** How far the patch of a force moves along it, mm. */

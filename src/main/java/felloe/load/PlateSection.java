@@ -43,7 +43,11 @@ public record PlateSection(
   /** Where nodes are to follow free edges so that the layer is seen, mm. */
   List<Double> edgeRows() {
     double layer = edgeLayer();
-    return layer < 0.02 * thickness ? List.of() : List.of(FIRST_ROW * layer, SECOND_ROW * layer);
+    if (layer < 0.02 * thickness) {
+      return List.of();
+    }
+    double first = strength.plies() > 0 ? JudgingBook.builtIn().pointStress() : FIRST_ROW * layer;
+    return List.of(first, Math.max(2 * first, SECOND_ROW * layer));
   }
 
   /**
@@ -79,11 +83,12 @@ public record PlateSection(
     List<String> notes =
         laminate.isCoupled()
             ? List.of(
-                "the stack is not symmetric: bending is reckoned with its reduced stiffness,"
-                    + " and it warps as it cools")
+                "the stack is not symmetric: it stretches as it bends, which is reckoned as if"
+                    + " nothing hindered it, and it warps as it cools; make it symmetric")
             : List.of();
-    return new PlateSection(
-        t, laminate.a(), d, 5.0 / 6 * shearModulus * t, PlyStrengths.of(laminate), notes);
+    Strength plies = PlyStrengths.of(laminate);
+    Strength strength = laminate.isCoupled() ? new CoupledStrength(plies, laminate, d) : plies;
+    return new PlateSection(t, laminate.a(), d, 5.0 / 6 * shearModulus * t, strength, notes);
   }
 
   /** The inverse of the bending part of the whole compliance. */

@@ -31,7 +31,7 @@ public record PlyPeak(int ply, double use, Point at) {
     for (int i = 0; i < result.mesh().nodes(); i++) {
       int n = 3 * i;
       // Beside a point force nothing is told.
-      if (field.uses()[i] > 0) {
+      if (field.uses()[i] > 0 && field.judged().get(i)) {
         double use = strength.plyUse(ply, e[n], e[n + 1], e[n + 2], k[n], k[n + 1], k[n + 2]);
         if (use > most) {
           most = use;
