@@ -17,11 +17,11 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
 
   private static final double ON = 1e-6;
 
-  /** Places at which the hub's face is asked whether it pushes, round its rim. */
-  private static final int ROUND = 60;
+  /** Within its rim, the hub's face is asked at places so many to its circumference apart. */
+  private static final int ROUND = 40;
 
-  /** The most such places. */
-  private static final int MOST = 180;
+  /** The most places at which it is asked whether it pushes. */
+  private static final int MOST = 240;
 
   /**
    * The points that a support holds.
@@ -98,12 +98,14 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
           double rb = Math.hypot(mesh.x(b), mesh.y(b));
           return Math.abs(ra - rb) > ON ? Double.compare(rb, ra) : Integer.compare(a, b);
         });
-    double apart = 0.8 * 2 * Math.PI * radius / ROUND;
+    double apart = 2 * Math.PI * radius / ROUND;
     List<Integer> chosen = new ArrayList<>();
     for (int i : within) {
+      boolean rim = Math.hypot(mesh.x(i), mesh.y(i)) >= radius - ON;
       boolean free =
-          chosen.stream()
-              .noneMatch(c -> Math.hypot(mesh.x(c) - mesh.x(i), mesh.y(c) - mesh.y(i)) < apart);
+          rim
+              || chosen.stream()
+                  .noneMatch(c -> Math.hypot(mesh.x(c) - mesh.x(i), mesh.y(c) - mesh.y(i)) < apart);
       if (free && chosen.size() < MOST) {
         chosen.add(i);
       }

@@ -22,8 +22,11 @@ public record PlateSection(
     Strength strength,
     List<String> notes) {
 
-  private static final double FIRST_ROW = 0.7;
-  private static final double SECOND_ROW = 1.9;
+  /** Rows along free edges, in lengths within which a twist dies away. */
+  private static final double FIRST_ROW = 0.5;
+
+  private static final double SECOND_ROW = 1.2;
+  private static final double THIRD_ROW = 2.4;
 
   /** Refuses figures that are not above 0. */
   public PlateSection {
@@ -47,7 +50,8 @@ public record PlateSection(
       return List.of();
     }
     double first = strength.plies() > 0 ? JudgingBook.builtIn().pointStress() : FIRST_ROW * layer;
-    return List.of(first, Math.max(2 * first, SECOND_ROW * layer));
+    double second = Math.max(2 * first, SECOND_ROW * layer);
+    return List.of(first, second, Math.max(1.8 * second, THIRD_ROW * layer));
   }
 
   /**

@@ -16,11 +16,8 @@ import java.util.concurrent.TimeUnit;
  */
 final class ShellOracle {
 
-  /** A head or a place of the hub's face gives this much, N/mm: next to nothing. */
-  private static final double STIFF = 1e7;
-
   /** What the program said. */
-  record Answer(double[] deflections, double[] atLoads, double[] tensions, double[][] strains) {}
+  record Answer(double[] deflections, double[] atLoads) {}
 
   private final PlateMesh mesh;
   private final PlateSection section;
@@ -39,7 +36,7 @@ final class ShellOracle {
   }
 
   /** Solves one case. */
-  Answer solve(LoadCase load, Support support) throws IOException, InterruptedException {
+  Answer solve(LoadCase load, Support.Clamped support) throws IOException, InterruptedException {
     StringBuilder s = new StringBuilder("*NODE,NSET=ALL\n");
     int n = mesh.points();
     for (int i = 0; i < n; i++) {
@@ -50,48 +47,11 @@ final class ShellOracle {
           .append(text(mesh.y(i)))
           .append(",0\n");
     }
-    List<int[]> heads = new ArrayList<>();
-    int[] face = new int[0];
     StringBuilder held = new StringBuilder();
-    List<Integer> springs = new ArrayList<>();
-    if (support instanceof Support.Clamped c) {
-      for (int i = 0; i < n; i++) {
-        if (Math.hypot(mesh.x(i), mesh.y(i)) <= c.diameter() / 2 + 1e-6) {
-          held.append(i + 1).append(",1,6\n");
-        }
+    for (int i = 0; i < n; i++) {
+      if (Math.hypot(mesh.x(i), mesh.y(i)) <= support.diameter() / 2 + 1e-6) {
+        held.append(i + 1).append(",1,6\n");
       }
-    } else {
-      Support.Bolted b = (Support.Bolted) support;
-      boolean[] under = new boolean[n];
-      boolean[] beside = new boolean[n];
-      for (Support.Bolt bolt : b.bolts()) {
-        List<Integer> head = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-          double off = Math.hypot(mesh.x(i) - bolt.at().x(), mesh.y(i) - bolt.at().y());
-          if (off <= bolt.head() / 2 + 1e-6) {
-            head.add(i);
-            under[i] = true;
-            held.append(i + 1).append(",1,2\n").append(i + 1).append(",4,6\n");
-            springs.add(i);
-          }
-          beside[i] |= off < bolt.head() / 2 + BESIDE * section.thickness();
-        }
-        heads.add(head.stream().mapToInt(Integer::intValue).toArray());
-      }
-      List<Integer> on = new ArrayList<>();
-      for (int i = 0; i < n; i++) {
-        if (Math.hypot(mesh.x(i), mesh.y(i)) <= b.face() / 2 + 1e-6 && !under[i] && !beside[i]) {
-          on.add(i);
-        }
-      }
-      face = on.stream().mapToInt(Integer::intValue).toArray();
-    }
-    int next = n;
-    for (int i : face) {
-      s.append(next + 1).append(',').append(text(mesh.x(i))).append(',').append(text(mesh.y(i)));
-      s.append(",-100\n");
-      held.append(next + 1).append(",1,3\n");
-      next++;
     }
     s.append("*ELEMENT,TYPE=S6,ELSET=PLATE\n");
     for (int t = 0; t < mesh.triangles(); t++) {
@@ -103,26 +63,9 @@ final class ShellOracle {
       s.append(',').append(mesh.middle(t, 0) + 1);
       s.append(',').append(mesh.middle(t, 1) + 1).append('\n');
     }
-    int e = mesh.triangles();
-    if (!springs.isEmpty()) {
-      s.append("*ELEMENT,TYPE=SPRING1,ELSET=HEADS\n");
-      for (int i : springs) {
-        s.append(++e).append(',').append(i + 1).append('\n');
-      }
-      s.append("*SPRING,ELSET=HEADS\n3\n").append(STIFF).append('\n');
-    }
-    if (face.length > 0) {
-      s.append("*ELEMENT,TYPE=SPRINGA,ELSET=FACE\n");
-      for (int i = 0; i < face.length; i++) {
-        s.append(++e).append(',').append(n + i + 1).append(',').append(face[i] + 1).append('\n');
-      }
-      s.append("*SPRING,ELSET=FACE,NONLINEAR\n");
-      s.append(-STIFF / 10).append(",-1.\n0.,0.\n1e-3,10.\n");
-    }
     material(s);
     s.append("*BOUNDARY\n").append(held);
     s.append("*STEP\n*STATIC\n");
-    double[] areas = LoadSpread.areas(mesh);
     List<double[]> spreads = new ArrayList<>();
     s.append("*CLOAD\n");
     double[] lumps = lumps();
@@ -150,7 +93,7 @@ final class ShellOracle {
       p.destroyForcibly();
       throw new IOException("ccx took too long");
     }
-    double[][] u = read(next);
+    double[][] u = read(n);
     double[] atLoads = new double[load.forces().size()];
     for (int f = 0; f < atLoads.length; f++) {
       HandForce force = load.forces().get(f);
@@ -163,16 +106,8 @@ final class ShellOracle {
     for (int i = 0; i < n; i++) {
       w[i] = u[i][2];
     }
-    double[] tensions = new double[heads.size()];
-    for (int h = 0; h < tensions.length; h++) {
-      for (int i : heads.get(h)) {
-        tensions[h] += STIFF * w[i];
-      }
-    }
-    return new Answer(w, atLoads, tensions, null);
+    return new Answer(w, atLoads);
   }
-
-  static double BESIDE = 0.5;
 
   private void add(StringBuilder s, int node, int way, double force) {
     if (force != 0) {

@@ -3,10 +3,15 @@ package felloe.load;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.laminate.Laminate;
 import felloe.laminate.PlaneStiffness;
+import felloe.laminate.PlyMaterial;
+import felloe.laminate.PlyStrength;
+import felloe.laminate.Stack;
 import felloe.layup.MaterialBook;
 import felloe.layup.SheetStock;
 import felloe.shape.Materials;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 /** How sheet stock bears load. */
@@ -77,5 +82,36 @@ class StockSectionTest {
     assertEquals(1, acrylic.use(0, 0, 70 / (3000 / 2.74), 0, 0, 0), 1e-12);
     // Bent, one face is pulled.
     assertEquals(1, acrylic.use(0, 0, 0, 70 / 3000.0 / 2.5, -0.37 * 70 / 3000 / 2.5, 0), 1e-12);
+  }
+
+  /**
+   * Plies of one direction on one face, bent by a moment along x that nothing hinders: by the whole
+   * compliance of classical laminate theory the middle plane stretches by b11 M and curves by d11
+   * M, and the plies bear both.
+   */
+  @Test
+  void aStackThatIsNotSymmetricBearsTheStretchOfItsBending() {
+    PlyMaterial elastic = new PlyMaterial(120_000, 8000, 0.3, 4000);
+    PlyMaterial ply = elastic.with(new PlyStrength(1500, 900, 40, 150, 60));
+    double[] angles = new double[15];
+    Arrays.fill(angles, 5, 15, 90);
+    Laminate laminate = Laminate.of(Stack.of(ply, 0.2, angles));
+    PlateSection section = PlateSection.of(laminate, 4000);
+    double m = 100;
+    double kx = laminate.compliance(3, 3) * m;
+    double ky = laminate.compliance(4, 3) * m;
+    double kxy = laminate.compliance(5, 3) * m;
+    double whole =
+        PlyStrengths.of(laminate)
+            .use(
+                laminate.compliance(0, 3) * m,
+                laminate.compliance(1, 3) * m,
+                laminate.compliance(2, 3) * m,
+                kx,
+                ky,
+                kxy);
+    assertEquals(whole, section.strength().use(0, 0, 0, kx, ky, kxy), 1e-9 * whole);
+    double without = PlyStrengths.of(laminate).use(0, 0, 0, kx, ky, kxy);
+    assertTrue(whole > 1.2 * without, whole + " " + without);
   }
 }
