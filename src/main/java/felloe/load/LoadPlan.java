@@ -190,6 +190,11 @@ public record LoadPlan(
     List<Trial> trials = new Thicknesses(region, gauge, hold, plan, wanted, fields).trials(others);
     List<String> notes = new ArrayList<>(range.notes());
     notes.addAll(gauge.section().notes());
+    if (plate.making().gripScale() > 0) {
+      notes.add(
+          "grips are not counted: screwed on, they slip on the plate and stiffen it little; only"
+              + " bonded ones would be layers of it");
+    }
     return new LoadPlan(
         plate, gauge, hold, result, judged, plan.leftOut(), wanted, trials, figures, notes);
   }

@@ -24,6 +24,9 @@ public final class PlateMesher {
   /** The shortest edge, as a part of the longest, that narrow places are given. */
   private static final double SHORTEST = 1.0 / 64;
 
+  /** How far a side may bow out or in, as a part of its triangle's height. */
+  private static final double MOST_BOW = 0.2;
+
   private final Region region;
   private final Fineness fineness;
   private final NodeList nodes;
@@ -149,6 +152,17 @@ public final class PlateMesher {
     }
   }
 
+  /**
+   * The middle of a curved side. Beside a low triangle it goes only part of the way to its contour,
+   * or the triangle would fold.
+   */
+  private Point curved(Point straight, Point exact, Point side, int across) {
+    Point corner = new Point(nodes.x()[across], nodes.y()[across]);
+    double high = Math.abs(side.cross(corner.minus(straight))) / side.norm();
+    double bow = exact.distance(straight);
+    return bow <= MOST_BOW * high ? exact : straight.towards(exact, MOST_BOW * high / bow);
+  }
+
   private PlateMesh finished(int[] triangles, int edgeNodes, int firstRow, int lastRow) {
     int count = nodes.count();
     double[] x = Arrays.copyOf(nodes.x(), count + triangles.length);
@@ -164,8 +178,14 @@ public final class PlateMesher {
         Integer known = numbers.get(side);
         if (known == null) {
           Point exact = edgeMiddles.get(side);
-          x[next] = exact == null ? (x[a] + x[b]) / 2 : exact.x();
-          y[next] = exact == null ? (y[a] + y[b]) / 2 : exact.y();
+          Point straight = new Point((x[a] + x[b]) / 2, (y[a] + y[b]) / 2);
+          int across = triangles[t + c];
+          Point middle =
+              exact == null
+                  ? straight
+                  : curved(straight, exact, new Point(x[b] - x[a], y[b] - y[a]), across);
+          x[next] = middle.x();
+          y[next] = middle.y();
           known = next++;
           numbers.put(side, known);
         }

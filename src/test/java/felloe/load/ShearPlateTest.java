@@ -180,7 +180,10 @@ class ShearPlateTest {
     }
   }
 
-  /** One load turned six times on a ring with six screws: equal by symmetry. */
+  /**
+   * One load turned six times on a ring with six screws: equal by symmetry, but for the mesh, which
+   * is not the same under each hand.
+   */
   @Test
   void turnsOfALoadTenseTheirScrewsAlike() {
     List<Support.Bolt> bolts = new ArrayList<>();
@@ -206,7 +209,7 @@ class ShearPlateTest {
               .max()
               .orElseThrow();
       first = i == 0 ? most : first;
-      assertEquals(first, most, 0.025 * first, "turn " + i);
+      assertEquals(first, most, 0.05 * first, "turn " + i);
     }
   }
 }
