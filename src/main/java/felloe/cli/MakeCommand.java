@@ -31,7 +31,7 @@ final class MakeCommand implements Command {
         spec,
         "  felloe make shapes/*.yaml",
         "  felloe make heron.yaml --paper A3 --turn --out prints",
-        "  felloe make heron.yaml --bars 149.4x150.3",
+        "  felloe make heron.yaml --bars 99.6x100.2",
         "  felloe make heron.yaml --set outline.round.diameter=280");
     return spec;
   }

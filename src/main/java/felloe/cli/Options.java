@@ -193,7 +193,7 @@ final class Options {
         text(
             "--bars",
             "ACROSSxUP",
-            "Both check bars as measured on a print, such as 149.4x150.3: the tiled pages then"
+            "Both check bars as measured on a print, such as 99.6x100.2: the tiled pages then"
                 + " print true."));
   }
 

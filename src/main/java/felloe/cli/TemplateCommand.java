@@ -29,7 +29,7 @@ final class TemplateCommand implements Command {
     Options.examples(
         spec,
         "  felloe template --print-check --paper A4",
-        "  felloe template heron.yaml --bars 149.4x150.3",
+        "  felloe template heron.yaml --bars 99.6x100.2",
         "  felloe template heron.yaml --method traced --pen 0.7 --face back");
     return spec;
   }

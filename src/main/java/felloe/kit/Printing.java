@@ -129,7 +129,7 @@ final class Printing {
           "--bars",
           text,
           "must be two lengths in mm with an x between",
-          "measure the bar that runs across and the one that runs up, and write 149.4x150.3");
+          "measure the bar that runs across and the one that runs up, and write 99.6x100.2");
       return Optional.empty();
     }
     return Optional.of(new BarReading(across.getAsDouble(), up.getAsDouble()));

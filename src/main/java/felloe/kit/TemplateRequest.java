@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param ink which edge of the pen's line is the finish line: {@code plate-side} or {@code
  *     waste-side}
  * @param face {@code front} or {@code back}; usually the shape file's own
- * @param bars the two check bars as measured on an earlier print, such as {@code 149.4x150.3}
+ * @param bars the two check bars as measured on an earlier print, such as {@code 99.6x100.2}
  * @param turn whether the plate may be turned to save pages
  */
 public record TemplateRequest(

@@ -67,7 +67,7 @@ public record BarReading(double across, double up) {
                 + " in mm"));
   }
 
-  /** The reading as the maker gives it, such as {@code 149.4x150.3}. */
+  /** The reading as the maker gives it, such as {@code 99.6x100.2}. */
   public String text() {
     return Numbers.brief(across, 2) + "x" + Numbers.brief(up, 2);
   }

@@ -88,13 +88,11 @@ public final class CheckSheet {
             new Point(left + 2, top - 5),
             5,
             Anchor.START));
-    String length = Numbers.brief(bar, 1) + " mm";
     List<String> steps =
         List.of(
-            "Print at 100 % (actual size), no \u201cfit to page\u201d.",
-            "Measure both check bars between the end ticks: " + length + " across and up.",
-            "More than 0.5 mm off: give both readings back as ACROSSxUP (such as 149.4x150.3); all"
-                + " pages are then corrected. More than 5 % off: the print was scaled.",
+            "Print at 100 % (actual size), no \u201cfit to page\u201d. More than 5 % off: the print"
+                + " was scaled.",
+            reading.map(r -> BarWords.corrected(bar, r)).orElse(BarWords.uncorrected(bar)),
             "Both diagonals of the square 141.4 mm: the paper is fed square.",
             "Count the lines that are missing at the four edges: so many mm is the printer's"
                 + " margin.");

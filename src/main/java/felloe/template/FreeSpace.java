@@ -65,6 +65,13 @@ final class FreeSpace {
     }
   }
 
+  /** Takes what {@link #waste} left: the inside of the region. */
+  void takeInside() {
+    for (int i = 0; i < cells.length; i++) {
+      cells[i] = cells[i] == 0 ? TAKEN : cells[i];
+    }
+  }
+
   private void cross(Point a, Point b, double[][] crossings, int[] count) {
     Point low = a.y() <= b.y() ? a : b;
     Point high = low == a ? b : a;
@@ -151,16 +158,24 @@ final class FreeSpace {
     return lines * cell + 0.3 * waste * cell * cell + (inside(box) ? 0 : 10 * TAKEN);
   }
 
-  /** Whether a box would cover a line or a text. */
-  boolean covers(Box box) {
+  /** What a box would cover of lines and texts alone, weight times millimetres of line. */
+  double covered(Box box) {
+    if (!box.touches(area)) {
+      return 0;
+    }
+    long lines = 0;
     for (int row = row(box.minY()); row <= row(box.maxY()); row++) {
       for (int column = column(box.minX()); column <= column(box.maxX()); column++) {
-        if (cells[row * columns + column] > WASTE) {
-          return true;
-        }
+        int here = cells[row * columns + column];
+        lines += here > WASTE ? here : 0;
       }
     }
-    return false;
+    return lines * cell;
+  }
+
+  /** Whether a box would cover a line or a text. */
+  boolean covers(Box box) {
+    return covered(box) > 0;
   }
 
   /** Answers in a fixed time whether a box is free, as the ground is now. */
@@ -182,6 +197,22 @@ final class FreeSpace {
       int low = row(box.minY()) * (columns + 1);
       int high = (row(box.maxY()) + 1) * (columns + 1);
       return sums[high + right] - sums[low + right] - sums[high + left] + sums[low + left] == 0;
+    };
+  }
+
+  /** As {@link #free}, but what reaches out of the area is free there. */
+  Free freeBeyond() {
+    Free free = free();
+    return box -> {
+      if (!box.touches(area)) {
+        return true;
+      }
+      return free.is(
+          new Box(
+              Math.max(box.minX(), area.minX()),
+              Math.max(box.minY(), area.minY()),
+              Math.min(box.maxX(), area.maxX()),
+              Math.min(box.maxY(), area.maxY())));
     };
   }
 

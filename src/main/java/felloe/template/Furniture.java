@@ -7,6 +7,7 @@ import felloe.drawing.Mark;
 import felloe.drawing.Paragraph;
 import felloe.drawing.TextWidth;
 import felloe.geometry.Box;
+import felloe.geometry.Contour;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
 import java.util.ArrayList;
@@ -37,7 +38,8 @@ final class Furniture {
     Box strip = frame.strip();
     double width = StripText.mapCell(strip.width());
     boolean besideBar = frame.bar() + 4 + width <= strip.width();
-    double top = besideBar ? strip.maxY() : strip.maxY() - PageFrame.BAR_ROW;
+    boolean bars = frame.kind() == PageFrame.Kind.FRAMED;
+    double top = besideBar || !bars ? strip.maxY() : strip.maxY() - PageFrame.BAR_ROW;
     return new Box(strip.maxX() - width + PAD, base() + 0.7, strip.maxX() - 0.5, top - 1);
   }
 
@@ -49,10 +51,11 @@ final class Furniture {
    * @param map the map's marks for the box that it gets
    */
   Drawing draw(String name, String count, Function<Box, List<Mark>> map) {
+    boolean bars = frame.kind() == PageFrame.Kind.FRAMED;
     Box strip = frame.strip();
     double width = strip.width();
     boolean stacked = StripText.stacked(width);
-    double foot = strip.maxY() - PageFrame.BAR_ROW;
+    double foot = strip.maxY() - (bars ? PageFrame.BAR_ROW : 0);
     double base = base();
     double names = strip.minX() + StripText.nameCell(width);
     double maps = strip.maxX() - StripText.mapCell(width);
@@ -61,7 +64,9 @@ final class Furniture {
     boolean high = mapBox.maxY() > foot;
     List<Mark> lines = new ArrayList<>();
     lines.add(line(strip.minX(), strip.maxY(), strip.maxX(), strip.maxY()));
-    lines.add(line(strip.minX(), foot, high ? maps : strip.maxX(), foot));
+    if (bars) {
+      lines.add(line(strip.minX(), foot, high ? maps : strip.maxX(), foot));
+    }
     lines.add(line(names, base, names, foot));
     if (stacked) {
       lines.add(line(strip.minX(), base, strip.maxX(), base));
@@ -70,39 +75,76 @@ final class Furniture {
     }
     lines.add(line(maps, base, maps, high ? strip.maxY() : foot));
     List<Mark> words = new ArrayList<>();
-    name(name, count, names - strip.minX(), foot, words);
+    name(name, count, strip.minX(), names - strip.minX(), foot, words);
     double left = stacked ? strip.minX() : names + PAD;
     double top = (stacked ? base : foot) - 1;
     words.addAll(Paragraph.labels(text.lines(width), left, top, StripText.SMALL, StripText.PITCH));
-    title(titles, foot, words);
-    List<Mark> bars = new ArrayList<>();
-    bars.addAll(CheckBars.across(new Point(strip.minX() + 1, foot + 1.2), frame.bar()));
-    double x = frame.column().maxX() - 1;
-    bars.addAll(CheckBars.up(new Point(x, frame.column().minY() + 1), frame.bar()));
+    title(titles, StripText.titleCell(width), foot, words);
+    List<Mark> ticks = new ArrayList<>();
+    if (bars) {
+      ticks.addAll(CheckBars.across(new Point(strip.minX() + 1, foot + 1.2), frame.bar()));
+      double x = frame.column().maxX() - 1;
+      ticks.addAll(CheckBars.up(new Point(x, frame.column().minY() + 1), frame.bar()));
+    }
+    return layers(lines, words, ticks, map.apply(mapBox));
+  }
+
+  /** The same on a page on which it stands where the drawing leaves room. */
+  Drawing draw(String name, String count, Function<Box, List<Mark>> map, PagePieces pieces) {
+    Box block = pieces.title();
+    double names = StripText.nameCell(0) + 1;
+    double titles = block.minX() + names;
+    List<Mark> lines = new ArrayList<>();
+    lines.add(Mark.Stroke.of(Contour.rectangle(block), LineType.THIN));
+    List<Mark> words = new ArrayList<>();
+    name(name, count, block.minX(), names, block.maxY(), words);
+    title(titles, PagePieces.TITLE - names, block.maxY(), words);
+    Box notes = pieces.notes();
+    words.addAll(
+        Paragraph.labels(
+            text.lines(notes.width()),
+            notes.minX(),
+            notes.maxY() - 1,
+            StripText.SMALL,
+            StripText.PITCH));
+    List<Mark> ticks = new ArrayList<>();
+    Point across = new Point(pieces.across().minX() + 1, pieces.across().minY() + 0.5);
+    ticks.addAll(CheckBars.across(across, frame.bar()));
+    Point up = new Point(pieces.up().maxX() - 0.5, pieces.up().minY() + 1);
+    ticks.addAll(CheckBars.up(up, frame.bar()));
+    return layers(lines, words, ticks, map.apply(pieces.map()));
+  }
+
+  private static Drawing layers(
+      List<Mark> lines, List<Mark> words, List<Mark> bars, List<Mark> map) {
     return new Drawing(
         List.of(
             new Drawing.Layer("frame", lines),
             new Drawing.Layer("title-block", words),
             new Drawing.Layer("check-bars", bars),
-            new Drawing.Layer("map", map.apply(mapBox))));
+            new Drawing.Layer("map", map)));
   }
 
-  private void name(String name, String count, double width, double foot, List<Mark> words) {
+  private static void name(
+      String name, String count, double left, double width, double foot, List<Mark> words) {
     double height = height(name, width - 2, 7, 5, 3.5, 2.5);
-    double middle = frame.strip().minX() + width / 2;
+    double middle = left + width / 2;
     words.add(Mark.Label.of(name, new Point(middle, foot - 2 - height), height, Anchor.MIDDLE));
     Point below = new Point(middle, foot - 5.5 - height);
     words.add(Mark.Label.of(count, below, StripText.SMALL, Anchor.MIDDLE));
   }
 
-  private void title(double left, double foot, List<Mark> words) {
-    double width = StripText.titleCell(frame.strip().width()) - 2 * PAD;
+  private void title(double left, double cell, double foot, List<Mark> words) {
+    double width = cell - 2 * PAD;
     double height = height(text.title(), width, 3.5, 2.5);
     String title = Paragraph.fit(text.title(), height, width);
     Point at = new Point(left + PAD, foot - 1.5 - height);
     words.add(Mark.Label.of(title, at, height, Anchor.START));
     List<String> facts =
-        text.facts().stream().map(f -> Paragraph.fit(f, StripText.SMALL, width)).toList();
+        text.facts().stream()
+            .filter(f -> frame.kind() != PageFrame.Kind.WORDS || !f.startsWith(TemplateWords.SCALE))
+            .map(f -> Paragraph.fit(f, StripText.SMALL, width))
+            .toList();
     words.addAll(Paragraph.labels(facts, left + PAD, foot - 6.2, StripText.SMALL, StripText.PITCH));
   }
 

@@ -6,60 +6,85 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Tiles laid over a drawing in rows and columns, neighbours sharing an overlap. Coordinates are the
- * drawing's, millimetres. Row 0 is on top, column 0 on the left.
+ * Tiles laid over a drawing in rows and columns, neighbours sharing an overlap. Columns and rows
+ * may differ in width and height, so that seams can keep off holes. Coordinates are the drawing's,
+ * millimetres. Row 0 is on top, column 0 on the left.
  *
- * @param columns number of columns
- * @param rows number of rows
- * @param tileWidth width of a tile, overlap included
- * @param tileHeight height of a tile, overlap included
+ * @param across what the columns cover, from left to right, overlaps included
+ * @param down what the rows cover, from the top down, overlaps included
  * @param overlap what neighbours share
- * @param corner the upper left corner of the upper left tile
  * @param leftOut tiles (row times columns plus column) that carry nothing and are not printed
  */
-public record Grid(
-    int columns,
-    int rows,
-    double tileWidth,
-    double tileHeight,
-    double overlap,
-    Point corner,
-    List<Integer> leftOut) {
+public record Grid(List<Span> across, List<Span> down, double overlap, List<Integer> leftOut) {
 
-  /** Copies the list. */
+  /**
+   * A stretch of one direction, mm.
+   *
+   * @param from its lower end
+   * @param to its upper end
+   */
+  public record Span(double from, double to) {}
+
+  /** Takes lists that nobody can change. */
   public Grid {
+    across = List.copyOf(across);
+    down = List.copyOf(down);
     leftOut = List.copyOf(leftOut);
+  }
+
+  /** A single tile. */
+  static Grid of(Box tile, double overlap) {
+    return new Grid(
+        List.of(new Span(tile.minX(), tile.maxX())),
+        List.of(new Span(tile.minY(), tile.maxY())),
+        overlap,
+        List.of());
+  }
+
+  /** Number of columns. */
+  public int columns() {
+    return across.size();
+  }
+
+  /** Number of rows. */
+  public int rows() {
+    return down.size();
+  }
+
+  /** The upper left corner of the upper left tile. */
+  public Point corner() {
+    return new Point(across.get(0).from(), down.get(0).to());
   }
 
   /** Whether a tile exists and is printed. */
   public boolean has(int row, int column) {
     return row >= 0
-        && row < rows
+        && row < rows()
         && column >= 0
-        && column < columns
-        && !leftOut.contains(row * columns + column);
+        && column < columns()
+        && !leftOut.contains(row * columns() + column);
   }
 
   /** Number of tiles that are printed. */
   public int count() {
-    return rows * columns - leftOut.size();
+    return rows() * columns() - leftOut.size();
   }
 
   /** What a tile covers. */
   public Box tile(int row, int column) {
-    double x = corner.x() + column * (tileWidth - overlap);
-    double y = corner.y() - row * (tileHeight - overlap);
-    return new Box(x, y - tileHeight, x + tileWidth, y);
+    Span x = across.get(column);
+    Span y = down.get(row);
+    return new Box(x.from(), y.from(), x.to(), y.to());
   }
 
   /** x of the seam between a column and the next: the middle of their overlap. */
   public double seamAfterColumn(int column) {
-    return corner.x() + (column + 1) * (tileWidth - overlap) + overlap / 2;
+    return across.get(column).to() - overlap / 2;
   }
 
   /** y of the seam between a row and the next below. */
   public double seamAfterRow(int row) {
-    return corner.y() - (row + 1) * (tileHeight - overlap) - overlap / 2;
+    return down.get(row).from() + overlap / 2;
   }
 
   /** The part of a tile that remains after trimming and is not covered by a neighbour. */
@@ -75,7 +100,7 @@ public record Grid(
   /** x of every seam that runs up and down. */
   public List<Double> seamsAcross() {
     List<Double> seams = new ArrayList<>();
-    for (int i = 0; i + 1 < columns; i++) {
+    for (int i = 0; i + 1 < columns(); i++) {
       seams.add(seamAfterColumn(i));
     }
     return seams;
@@ -84,7 +109,7 @@ public record Grid(
   /** y of every seam that runs left and right. */
   public List<Double> seamsUp() {
     List<Double> seams = new ArrayList<>();
-    for (int i = 0; i + 1 < rows; i++) {
+    for (int i = 0; i + 1 < rows(); i++) {
       seams.add(seamAfterRow(i));
     }
     return seams;
@@ -101,6 +126,6 @@ public record Grid(
 
   /** The same grid without some tiles. */
   Grid without(List<Integer> tiles) {
-    return new Grid(columns, rows, tileWidth, tileHeight, overlap, corner, tiles);
+    return new Grid(across, down, overlap, tiles);
   }
 }

@@ -6,53 +6,68 @@ import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
 import felloe.plate.Hole;
+import felloe.plate.HoleRole;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Chooses portrait or landscape, the turn of the plate where that is asked for, and the shift of
- * the grid: fewest pages; then fewest holes cut by a seam; then the plate as it stands rather than
- * turned; then seams farthest from hole centres.
+ * Chooses the page, the turn of the plate where that is asked for, and the seams: the hub pattern
+ * and the bore whole on one page whenever that can be; then no seam within a hole; then the fewest
+ * pages; then pages with a frame rather than open ones, the plate as it stands rather than turned,
+ * and seams farthest from hole centres.
  *
- * @param frame the chosen page with its furniture
+ * @param frame the chosen page
  * @param grid the tiles
  * @param turn turn of the plate, radians counter-clockwise
- * @param cut number of holes that a seam runs through
+ * @param split whether a seam runs through the hub pattern or the bore
+ * @param cut number of times that a seam runs through a hole
  * @param distance least distance of a seam from a hole's centre, mm; infinite without seams
+ * @param pieces on open pages, what stands where on each tile that is printed, row by row
  */
-record GridChoice(PageFrame frame, Grid grid, double turn, int cut, double distance) {
+record GridChoice(
+    PageFrame frame,
+    Grid grid,
+    double turn,
+    boolean split,
+    int cut,
+    double distance,
+    List<PagePieces> pieces) {
 
   /** Room left round whatever is drawn, mm. */
   static final double EASE = 2;
 
-  private static final int TRIED = 8;
   private static final double TURN_STEP = Math.PI / 12;
 
   private static final Comparator<GridChoice> ORDER =
-      Comparator.comparingInt((GridChoice choice) -> choice.grid.count())
+      Comparator.comparing(GridChoice::split)
+          .thenComparing(choice -> choice.cut > 0)
+          .thenComparingInt(choice -> choice.grid.count())
           .thenComparingInt(GridChoice::cut)
+          .thenComparing(choice -> choice.frame.kind() == PageFrame.Kind.OPEN)
           .thenComparing(choice -> choice.turn != 0)
           .thenComparing(choice -> -Math.rint(choice.distance * 1e6));
+
+  GridChoice {
+    pieces = List.copyOf(pieces);
+  }
 
   /**
    * The best choice.
    *
-   * @param outline the outermost line that is drawn, already mirrored where it must be
-   * @param holes the holes, likewise
-   * @param frames the pages to try, upright first
+   * @param laid the plate as it stands, already mirrored where it must be
+   * @param frames the pages to try, framed ones before open ones, upright ones first
+   * @param text what open pages have to find room for
+   * @param turning whether the plate may be turned
    */
   static GridChoice of(
-      Contour outline, List<Hole> holes, List<PageFrame> frames, double overlap, boolean turning) {
-    List<Point> points = Outlines.points(outline.segments(), 1);
+      LaidShape laid, List<PageFrame> frames, StripText text, double overlap, boolean turning) {
     GridChoice best = null;
     for (double turn : turns(turning)) {
-      Shape shape = new Shape(outline, points, holes, turn);
+      Shape shape = new Shape(laid, text, turn);
       for (PageFrame frame : frames) {
-        GridChoice next = shape.choose(frame, overlap);
-        if (best == null || ORDER.compare(next, best) < 0) {
-          best = next;
-        }
+        best = shape.choose(frame, overlap, best);
       }
     }
     return best;
@@ -80,65 +95,141 @@ record GridChoice(PageFrame frame, Grid grid, double turn, int cut, double dista
 
   /** The plate at one turn. */
   private static final class Shape {
+    private final LaidShape laid;
+    private final StripText text;
     private final double turn;
     private final Box span;
-    private final double[][] across;
-    private final double[][] up;
+    private final SeamAxis.Ground across;
+    private final SeamAxis.Ground down;
     private final Contour outline;
     private final RigidTransform back;
     private final List<Point> points;
+    private List<FreeSpace.Free> grounds = List.of();
+    private Occupancy occupancy;
 
-    Shape(Contour outline, List<Point> points, List<Hole> holes, double turn) {
+    Shape(LaidShape laid, StripText text, double turn) {
       RigidTransform motion = RigidTransform.turn(turn);
+      this.laid = laid;
+      this.text = text;
       this.turn = turn;
-      this.outline = outline;
+      this.outline = laid.outermost();
       this.back = RigidTransform.turn(-turn);
-      this.points = turn == 0 ? points : points.stream().map(motion::of).toList();
+      List<Point> all = Outlines.points(outline.segments(), 1);
+      this.points = turn == 0 ? all : all.stream().map(motion::of).toList();
       this.span =
           outline.segments().stream()
               .map(segment -> segment.moved(motion).box())
               .reduce(Box::union)
               .orElseThrow()
               .grown(EASE);
-      List<Point> centres = holes.stream().map(hole -> motion.of(hole.centre())).toList();
-      double[] radii = holes.stream().mapToDouble(hole -> hole.diameter() / 2).toArray();
-      this.across = SeamAxis.holes(centres.stream().mapToDouble(Point::x).toArray(), radii);
-      // Down the page, since row 0 is on top.
-      this.up = SeamAxis.holes(centres.stream().mapToDouble(p -> -p.y()).toArray(), radii);
+      double[][] x = new double[laid.holes().size()][];
+      double[][] y = new double[x.length][];
+      Box hub = null;
+      for (int i = 0; i < x.length; i++) {
+        Hole hole = laid.holes().get(i);
+        Point centre = motion.of(hole.centre());
+        double near = hole.diameter() / 2 + SeamAxis.CLEAR;
+        x[i] = new double[] {centre.x(), near};
+        // Down the page, since row 0 is on top.
+        y[i] = new double[] {-centre.y(), near};
+        if (hole.role() == HoleRole.BOLT || hole.role() == HoleRole.BORE) {
+          Box box = Box.of(centre, centre).grown(near);
+          hub = hub == null ? box : hub.union(box);
+        }
+      }
+      Grid.Span none = new Grid.Span(1, -1);
+      Grid.Span wide = hub == null ? none : new Grid.Span(hub.minX(), hub.maxX());
+      Grid.Span high = hub == null ? none : new Grid.Span(-hub.maxY(), -hub.minY());
+      this.across = new SeamAxis.Ground(x, wide);
+      this.down = new SeamAxis.Ground(y, high);
     }
 
-    GridChoice choose(PageFrame frame, double overlap) {
+    /** The better of the best so far and what this page gives. */
+    GridChoice choose(PageFrame frame, double overlap, GridChoice sofar) {
       double w = frame.field().width();
       double h = frame.field().height();
       int columns = SeamAxis.count(span.width(), w, overlap);
       int rows = SeamAxis.count(span.height(), h, overlap);
-      boolean mayBeEmpty = columns > 1 && rows > 1;
-      int tried = mayBeEmpty ? TRIED : 1;
-      List<SeamAxis> xs =
-          SeamAxis.best(span.minX(), span.maxX(), columns, w, overlap, across, tried);
-      List<SeamAxis> ys = SeamAxis.best(-span.maxY(), -span.minY(), rows, h, overlap, up, tried);
-      Occupancy occupancy = mayBeEmpty ? new Occupancy(points, span) : null;
-      GridChoice best = null;
-      for (SeamAxis x : xs) {
-        for (SeamAxis y : ys) {
-          Grid grid =
-              new Grid(columns, rows, w, h, overlap, new Point(x.start(), -y.start()), List.of());
-          if (mayBeEmpty) {
-            grid = grid.without(empty(grid, occupancy));
-          }
-          GridChoice next =
-              new GridChoice(
-                  frame, grid, turn, x.cut() + y.cut(), Math.min(x.distance(), y.distance()));
-          if (best == null || ORDER.compare(next, best) < 0) {
-            best = next;
+      GridChoice best = sofar;
+      // A column or a row more can keep the hub whole or a seam out of a hole.
+      for (int more = 0; more < 4; more++) {
+        if (more > 0 && best != null && !best.split && best.cut == 0) {
+          break;
+        }
+        List<SeamAxis> xs = axis(span.minX(), span.maxX(), columns + more % 2, w, overlap, across);
+        List<SeamAxis> ys = axis(-span.maxY(), -span.minY(), rows + more / 2, h, overlap, down);
+        for (SeamAxis x : xs) {
+          for (SeamAxis y : ys) {
+            GridChoice next = choice(frame, x, y, overlap);
+            if (best == null || ORDER.compare(next, best) < 0) {
+              Optional<GridChoice> furnished = furnished(next);
+              best = furnished.orElse(best);
+            }
           }
         }
       }
       return best;
     }
 
+    private static List<SeamAxis> axis(
+        double low, double high, int count, double tile, double overlap, SeamAxis.Ground ground) {
+      return SeamAxis.best(low, high, count, tile, overlap, ground);
+    }
+
+    private GridChoice choice(PageFrame frame, SeamAxis x, SeamAxis y, double overlap) {
+      List<Grid.Span> rows =
+          y.tiles().stream().map(s -> new Grid.Span(-s.to(), -s.from())).toList();
+      Grid grid = new Grid(x.tiles(), rows, overlap, List.of());
+      if (grid.columns() > 1 && grid.rows() > 1) {
+        grid = grid.without(empty(grid));
+      }
+      return new GridChoice(
+          frame,
+          grid,
+          turn,
+          x.split() || y.split(),
+          x.cut() + y.cut(),
+          Math.min(x.distance(), y.distance()),
+          List.of());
+    }
+
+    /** The same with bars and words on each open page; empty where one has no room for them. */
+    private Optional<GridChoice> furnished(GridChoice choice) {
+      if (choice.frame.kind() != PageFrame.Kind.OPEN) {
+        return Optional.of(choice);
+      }
+      if (grounds.isEmpty()) {
+        grounds = TemplateDrawing.room(laid.moved(RigidTransform.turn(turn)));
+      }
+      List<PagePieces> all = new ArrayList<>();
+      for (int row = 0; row < choice.grid.rows(); row++) {
+        for (int column = 0; column < choice.grid.columns(); column++) {
+          if (choice.grid.has(row, column)) {
+            Optional<PagePieces> pieces =
+                PagePieces.on(choice.grid.seen(row, column), grounds, choice.frame.bar(), text);
+            if (pieces.isEmpty()) {
+              return Optional.empty();
+            }
+            all.add(pieces.get());
+          }
+        }
+      }
+      return Optional.of(
+          new GridChoice(
+              choice.frame,
+              choice.grid,
+              choice.turn,
+              choice.split,
+              choice.cut,
+              choice.distance,
+              all));
+    }
+
     /** Tiles on which nothing is drawn; none when the others would fall apart without them. */
-    private List<Integer> empty(Grid grid, Occupancy occupancy) {
+    private List<Integer> empty(Grid grid) {
+      if (occupancy == null) {
+        occupancy = new Occupancy(points, span);
+      }
       List<Integer> empty = new ArrayList<>();
       for (int row = 0; row < grid.rows(); row++) {
         for (int column = 0; column < grid.columns(); column++) {

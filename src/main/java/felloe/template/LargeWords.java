@@ -47,7 +47,7 @@ final class LargeWords {
    */
   List<Mark> in(Box area, Contour part, Face face, Stamp stamp) {
     List<Mark> marks = new ArrayList<>();
-    double width = area.width() - 2 * EDGE;
+    double width = area.width() - 2 * EDGE - 3;
     if (!stamp.isNone()) {
       List<List<String>> ways = new ArrayList<>();
       for (double share : new double[] {1, 0.6, 0.4}) {
@@ -93,7 +93,7 @@ final class LargeWords {
         Point middle = new Point(x, y);
         Box box = new Box(x - w, y - h, x + w, y + h);
         double away = 0.2 * area.centre().distance(middle);
-        double cost = ground.cost(box) + away + (wanted.test(middle) ? 0 : ELSEWHERE);
+        double cost = ground.covered(box) + away + (wanted.test(middle) ? 0 : ELSEWHERE);
         if (best == null || cost < best.cost()) {
           best = new Spot(lines, box, scale, cost);
         }

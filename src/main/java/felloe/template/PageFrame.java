@@ -6,10 +6,13 @@ import felloe.geometry.Box;
 /**
  * How a page is divided. Millimetres on the paper, origin at its lower left corner.
  *
- * <p>The strip along the lower edge holds the page's name, the title block, the cautions, the map
- * and the horizontal check bar; the narrow column at the left holds the vertical check bar; the
- * field beside and above them holds the drawing.
+ * <p>A framed page has a column at the left with the vertical check bar, and beside it a strip
+ * along the lower edge with the page's name, the title block, the cautions, the map and the
+ * horizontal check bar; the field above the strip holds the drawing. On an open page the drawing
+ * may lie anywhere, and the same things stand where it leaves room: that can save pages. A page of
+ * words has the strip alone.
  *
+ * @param kind how it is divided
  * @param width of the paper
  * @param height of the paper
  * @param room what may be drawn on
@@ -19,10 +22,30 @@ import felloe.geometry.Box;
  * @param bar true length of the check bars
  */
 record PageFrame(
-    double width, double height, Box room, Box strip, Box column, Box field, double bar) {
+    Kind kind,
+    double width,
+    double height,
+    Box room,
+    Box strip,
+    Box column,
+    Box field,
+    double bar) {
 
-  /** Longest check bar, mm. */
-  static final double LONGEST_BAR = 150;
+  /** How a page is divided. */
+  enum Kind {
+    /** Strip and column beside the field. */
+    FRAMED,
+    /** Everything where the drawing leaves room. */
+    OPEN,
+    /** Words alone: no check bars. */
+    WORDS
+  }
+
+  /**
+   * Length of the check bars, mm, on every paper that has room for it. It lies well within a common
+   * rule or calliper of 150 mm.
+   */
+  static final double LONGEST_BAR = 100;
 
   /** Width of the column, mm. */
   static final double COLUMN = 8;
@@ -34,6 +57,7 @@ record PageFrame(
   static final double BAR_ROW = 7;
 
   static PageFrame of(
+      Kind kind,
       double width,
       double height,
       double margin,
@@ -42,30 +66,28 @@ record PageFrame(
       double bar) {
     Box printable = new Box(margin, margin, width - margin, height - margin);
     Box room = correction.room(printable);
-    double stripHeight = BAR_ROW + text.height(room.width());
-    double bottom = room.minY() + stripHeight;
+    double left = room.minX() + (kind == Kind.FRAMED ? COLUMN + SPACE : 0);
+    double bottom =
+        room.minY() + (kind == Kind.FRAMED ? BAR_ROW : 0) + text.height(room.maxX() - left);
     return new PageFrame(
+        kind,
         width,
         height,
         room,
-        new Box(room.minX(), room.minY(), room.maxX(), bottom),
-        new Box(room.minX(), bottom + SPACE, room.minX() + COLUMN, room.maxY()),
-        new Box(room.minX() + COLUMN + SPACE, bottom + SPACE, room.maxX(), room.maxY()),
+        new Box(left, room.minY(), room.maxX(), bottom),
+        new Box(room.minX(), room.minY(), room.minX() + COLUMN, room.maxY()),
+        kind == Kind.OPEN ? room : new Box(left, bottom + SPACE, room.maxX(), room.maxY()),
         bar);
   }
 
   /**
    * Length of the check bars on a paper, the same both ways, upright or across, corrected or not:
-   * the largest multiple of 10 mm, at most 150 mm, for which there is always room.
+   * 100 mm, or on small paper with a wide margin the largest multiple of 10 mm for which there is
+   * always room.
    */
   static double bar(double width, double height, double margin) {
-    double least = Double.POSITIVE_INFINITY;
     double most = 1 + BarReading.LARGEST_ERROR;
-    for (double[] side : new double[][] {{width, height}, {height, width}}) {
-      double across = (side[0] - 2 * margin) / most;
-      double up = (side[1] - 2 * margin) / most - BAR_ROW - SPACE - StripText.most(across);
-      least = Math.min(least, Math.min(across, up) - 3);
-    }
+    double least = (Math.min(width, height) - 2 * margin) / most - COLUMN - SPACE - 3;
     return Math.min(LONGEST_BAR, 10 * Math.floor(least / 10));
   }
 }

@@ -58,15 +58,15 @@ record StripText(String title, List<String> facts, String notes) {
     return lines(width).size() * PITCH + 1.5;
   }
 
-  /** Height that the text needs under the check bar in a strip of some width. */
-  double height(double width) {
-    double facts = Math.max(15, 6 + this.facts.size() * PITCH);
-    double notes = notesHeight(width);
-    return stacked(width) ? facts + notes : Math.max(facts, notes);
+  /** Height of the title block. */
+  double factsHeight() {
+    return Math.max(15, 6 + facts.size() * PITCH);
   }
 
-  /** A height that no plate's text exceeds in a strip of some width; a test holds it. */
-  static double most(double width) {
-    return width < 170 ? 39 : width < 200 ? 25 : 19;
+  /** Height that the text needs under the check bar in a strip of some width. */
+  double height(double width) {
+    double facts = factsHeight();
+    double notes = notesHeight(width);
+    return stacked(width) ? facts + notes : Math.max(facts, notes);
   }
 }

@@ -112,18 +112,33 @@ public final class Template {
     StripText text = text(0);
     double bar = bar(paper, options.margin());
     Correction correction = correction(bar);
-    List<PageFrame> frames =
-        List.of(
-            PageFrame.of(paper.width(), paper.height(), options.margin(), correction, text, bar),
-            PageFrame.of(paper.height(), paper.width(), options.margin(), correction, text, bar));
-    refuseTooMany(frames);
-    GridChoice choice =
-        GridChoice.of(
-            shape.outermost(), shape.holes(), frames, options.overlap(), options.turning());
+    List<PageFrame> frames = frames(paper, options.margin(), correction, bar);
+    refuseTooMany(frames.subList(0, 2));
+    GridChoice choice = GridChoice.of(shape, frames, text, options.overlap(), options.turning());
     LaidShape turned = choice.turn() == 0 ? shape : shape.moved(RigidTransform.turn(choice.turn()));
     return new TilePages(
-            turned, choice, text(choice.turn()), correction, paper.title(), work, stamp)
+            turned,
+            choice,
+            text(choice.turn()),
+            correction,
+            paper.title(),
+            options.bars(),
+            work,
+            stamp)
         .set();
+  }
+
+  /** The pages to try: framed upright and across, then open ones. */
+  private List<PageFrame> frames(Paper paper, double margin, Correction correction, double bar) {
+    List<PageFrame> frames = new ArrayList<>();
+    for (PageFrame.Kind kind : List.of(PageFrame.Kind.FRAMED, PageFrame.Kind.OPEN)) {
+      for (boolean upright : new boolean[] {true, false}) {
+        double width = upright ? paper.width() : paper.height();
+        double height = upright ? paper.height() : paper.width();
+        frames.add(PageFrame.of(kind, width, height, margin, correction, text(0), bar));
+      }
+    }
+    return frames;
   }
 
   private void refuseTooMany(List<PageFrame> frames) {
@@ -165,19 +180,32 @@ public final class Template {
         Math.max(
             Math.max(bar + 30, span.width() + PageFrame.COLUMN + PageFrame.SPACE),
             TilePages.tableWidth(plate) + 20);
-    double strip = PageFrame.BAR_ROW + text.height(inner) + PageFrame.SPACE;
+    double strip =
+        PageFrame.BAR_ROW
+            + text.height(inner - PageFrame.COLUMN - PageFrame.SPACE)
+            + PageFrame.SPACE;
     double field = Math.max(bar + 3, span.height() + below);
     double width = Math.ceil(inner * Math.max(1, correction.x()) + 2 * margin);
     double height = Math.ceil((strip + field) * Math.max(1, correction.y()) + 2 * margin);
-    PageFrame frame = PageFrame.of(width, height, margin, correction, text, bar);
+    PageFrame frame =
+        PageFrame.of(PageFrame.Kind.FRAMED, width, height, margin, correction, text, bar);
     Box box = frame.field();
     double spare = box.height() - span.height() - below;
     Point corner =
         new Point(span.centre().x() - box.width() / 2, span.maxY() + Math.max(0, spare / 2));
-    Grid grid = new Grid(1, 1, box.width(), box.height(), options.overlap(), corner, List.of());
-    GridChoice choice = new GridChoice(frame, grid, 0, 0, Double.POSITIVE_INFINITY);
+    Box tile = new Box(corner.x(), corner.y() - box.height(), corner.x() + box.width(), corner.y());
+    Grid grid = Grid.of(tile, options.overlap());
+    GridChoice choice =
+        new GridChoice(frame, grid, 0, false, 0, Double.POSITIVE_INFINITY, List.of());
     return new TilePages(
-            shape, choice, text, correction, PageSet.FULL_SIZE, Optional.empty(), stamp)
+            shape,
+            choice,
+            text,
+            correction,
+            PageSet.FULL_SIZE,
+            Optional.empty(),
+            Optional.empty(),
+            stamp)
         .set();
   }
 }

@@ -75,6 +75,35 @@ public final class TemplateDrawing {
     return drawing;
   }
 
+  /**
+   * Where words have room that are not of the part: outside of it; also in its windows; anywhere
+   * off the lines.
+   */
+  static List<FreeSpace.Free> room(LaidShape shape) {
+    Box area = shape.box().grown(1);
+    List<Contour> edges = new ArrayList<>(List.of(shape.outermost()));
+    FreeSpace outside = new FreeSpace(area);
+    outside.waste(edges);
+    outside.takeInside();
+    edges.addAll(shape.windows());
+    FreeSpace windows = new FreeSpace(area);
+    windows.waste(edges);
+    windows.takeInside();
+    FreeSpace anywhere = new FreeSpace(area);
+    TemplateDrawing drawing = new TemplateDrawing(shape, anywhere);
+    for (Mark mark : drawing.lines().marks()) {
+      for (FreeSpace ground : List.of(outside, windows, anywhere)) {
+        ground.mark(mark, FreeSpace.EDGE);
+      }
+    }
+    // Labels of holes find their place near them.
+    for (Hole hole : shape.holes()) {
+      Box box = Box.of(hole.centre(), hole.centre()).grown(hole.diameter() / 2 + ARM + 4);
+      anywhere.block(box, FreeSpace.TAKEN);
+    }
+    return List.of(outside.freeBeyond(), windows.freeBeyond(), anywhere.freeBeyond());
+  }
+
   FreeSpace ground() {
     return ground;
   }

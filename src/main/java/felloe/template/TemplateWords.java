@@ -12,6 +12,9 @@ import java.util.Optional;
 /** The sentences that template pages carry. */
 final class TemplateWords {
 
+  /** How the line of the title block begins that only pages at scale have. */
+  static final String SCALE = "Scale 1:1, mm";
+
   private TemplateWords() {}
 
   static StripText strip(
@@ -27,8 +30,7 @@ final class TemplateWords {
     facts.add(
         shape.face() == Face.FRONT ? "FRONT face, driver's side" : "BACK face, hub side: MIRRORED");
     facts.add(
-        "Scale 1:1, mm"
-            + (turn == 0 ? "" : ", turned " + Numbers.brief(Math.toDegrees(turn), 1) + "\u00b0"));
+        SCALE + (turn == 0 ? "" : ", turned " + Numbers.brief(Math.toDegrees(turn), 1) + "\u00b0"));
     bars.ifPresent(reading -> facts.add("corrected for bars " + reading.text()));
     return new StripText(
         plate.title(),
@@ -39,24 +41,28 @@ final class TemplateWords {
   }
 
   /** Numbered steps of printing, joining and checking. */
-  static List<String> steps(LaidShape shape, Grid grid, String paper, double bar, Stamp stamp) {
+  static List<String> steps(
+      LaidShape shape,
+      Grid grid,
+      String paper,
+      double bar,
+      Optional<BarReading> bars,
+      Stamp stamp) {
     Plate plate = shape.plate();
     MarkOut markOut = shape.markOut();
     List<String> steps = new ArrayList<>();
     if (!stamp.isNone()) {
       steps.add(stamp.sentence() + " Mend the shape file and print again.");
     }
-    String length = Numbers.brief(bar, 1) + " mm";
     boolean plotted = paper.equals(PageSet.FULL_SIZE);
     steps.add(
         (plotted ? "Plot or print" : "Print on " + paper)
             + " at 100 % (actual size), never \u201cfit to page\u201d.");
-    steps.add(
-        (plotted ? "Measure both check bars" : "Measure both check bars of every page")
-            + " with a steel rule: "
-            + length
-            + " across and up. If a bar is more than 0.5 mm off, give both readings back as"
-            + " ACROSSxUP (such as 149.4x150.3) and print again: the pages will be corrected.");
+    String words =
+        plotted
+            ? BarWords.plotted(bar)
+            : bars.map(r -> BarWords.corrected(bar, r)).orElse(BarWords.uncorrected(bar));
+    steps.add((plotted ? "" : "On every page: ") + words);
     if (grid.count() > 1) {
       steps.add(
           "Where a page has a line \u201ctrim here\u201d on its left or upper side, cut along it.");

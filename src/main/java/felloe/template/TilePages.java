@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /** Draws the pages once it is settled which part of the template each one carries. */
 final class TilePages {
@@ -37,6 +38,7 @@ final class TilePages {
   private final Correction correction;
   private final String paper;
   private final Optional<Report> work;
+  private final Optional<BarReading> bars;
   private final Stamp stamp;
   private final List<Page> pages = new ArrayList<>();
 
@@ -46,8 +48,10 @@ final class TilePages {
       StripText text,
       Correction correction,
       String paper,
+      Optional<BarReading> bars,
       Optional<Report> work,
       Stamp stamp) {
+    this.bars = bars;
     this.stamp = stamp;
     this.plate = shape.plate();
     this.shape = shape;
@@ -61,7 +65,7 @@ final class TilePages {
   /** Heights that steps and table take side by side, and one above the other. */
   static List<Double> notesHeights(
       LaidShape shape, Grid grid, String paper, double bar, Stamp stamp) {
-    List<Block> steps = steps(shape, grid, paper, bar, stamp);
+    List<Block> steps = steps(shape, grid, paper, bar, Optional.empty(), stamp);
     double words = BenchPages.column(steps, stepsWidth(grid)).height();
     double table = BenchPages.column(table(shape), tableWidth(shape.plate())).height();
     double space = 3 * CLEAR + STEP;
@@ -76,20 +80,23 @@ final class TilePages {
       Box box = grid.tile(tile / grid.columns(), tile % grid.columns());
       template.ground().block(box.grown(-grid.overlap()), FreeSpace.TAKEN);
     }
+    choice.pieces().stream()
+        .flatMap(pieces -> pieces.boxes().stream())
+        .forEach(box -> template.ground().block(box, FreeSpace.TAKEN));
     Seams seams = new Seams(grid, template.ground());
     Drawing drawing = template.lines().and(template.notes());
-    List<Block> words = steps(shape, grid, paper, frame.bar(), stamp);
+    List<Block> words = steps(shape, grid, paper, frame.bar(), bars, stamp);
     BenchPiece steps = BenchPages.column(words, stepsWidth(grid));
     BenchPiece table = BenchPages.column(table(shape), tableWidth(plate));
     boolean bare = plate.holes().isEmpty();
     Map<Integer, List<Mark>> large = large(grid, template.ground());
     List<Mark> taken = large.values().stream().flatMap(List::stream).toList();
-    Free free = new Free(grid, drawing.and(Drawing.of(STAMP, taken)), shape.outline());
+    Free free = new Free(grid, drawing.and(Drawing.of(STAMP, taken)), shape, choice.pieces());
     Optional<FreeCorner> tableBlock =
         bare ? Optional.empty() : free.find(tableWidth(plate), table.height());
     Optional<FreeCorner> stepsBlock = free.find(stepsWidth(grid), steps.height());
     boolean onTiles = stepsBlock.isPresent() && (tableBlock.isPresent() || bare);
-    Box field = frame.field();
+    Box field = wordsFrame().field();
     List<Block> both = new ArrayList<>(words);
     both.addAll(table(shape));
     Box below = LargeWords.below(field, stamp);
@@ -122,11 +129,11 @@ final class TilePages {
     }
     for (int i = 0; i < notes.size(); i++) {
       String name = notes.size() == 1 ? NOTES : NOTES + " " + (i + 1);
-      add(name, -1, -1, total, List.of(Page.Placed.of(notes.get(i).and(head))));
+      words(name, total, List.of(Page.Placed.of(notes.get(i).and(head))));
     }
     for (int i = 0; i < bench.size(); i++) {
       String name = WORK + " " + (i + 1);
-      add(name, -1, -1, total, List.of(Page.Placed.of(bench.get(i).and(head))));
+      words(name, total, List.of(Page.Placed.of(bench.get(i).and(head))));
     }
     String what = work.map(Report::title).orElse("template");
     return new PageSet(
@@ -169,15 +176,20 @@ final class TilePages {
   }
 
   private static List<Block> steps(
-      LaidShape shape, Grid grid, String paper, double bar, Stamp stamp) {
+      LaidShape shape,
+      Grid grid,
+      String paper,
+      double bar,
+      Optional<BarReading> bars,
+      Stamp stamp) {
     String title = grid.count() > 1 ? "Print, join, check" : "Print and check";
     return List.of(
         new Block.Heading(title),
-        Block.Steps.of(TemplateWords.steps(shape, grid, paper, bar, stamp)));
+        Block.Steps.of(TemplateWords.steps(shape, grid, paper, bar, bars, stamp)));
   }
 
   private static double stepsWidth(Grid grid) {
-    return Math.min(STEPS_WIDTH, grid.tileWidth() - 6);
+    return Math.min(STEPS_WIDTH, grid.tile(0, 0).width() - 6);
   }
 
   private static List<Block> table(LaidShape shape) {
@@ -193,21 +205,59 @@ final class TilePages {
     Box tile = choice.grid().tile(row, column);
     Box field = choice.frame().field();
     Point shift = new Point(field.minX() - tile.minX(), field.maxY() - tile.maxY());
-    Page.Placed part = new Page.Placed(all.within(tile), shift, Optional.of(field));
-    add(Grid.name(row, column), row, column, total, List.of(part));
+    Box clip =
+        new Box(
+            field.minX(), field.maxY() - tile.height(), field.minX() + tile.width(), field.maxY());
+    Page.Placed part = new Page.Placed(all.within(tile), shift, Optional.of(clip));
+    String name = Grid.name(row, column);
+    Furniture furniture = new Furniture(choice.frame(), text);
+    Function<Box, List<Mark>> map = box -> map().in(box, row, column);
+    Drawing round =
+        choice.pieces().isEmpty()
+            ? furniture.draw(name, count(total), map)
+            : furniture.draw(
+                name, count(total), map, choice.pieces().get(pages.size()).moved(shift));
+    page(name, List.of(part, Page.Placed.of(round)));
   }
 
-  private void add(String name, int row, int column, int total, List<Page.Placed> parts) {
+  /** A page without a part of the drawing: no check bars, no scale. */
+  private void words(String name, int total, List<Page.Placed> parts) {
+    Furniture furniture = new Furniture(wordsFrame(), text);
+    List<Page.Placed> all = new ArrayList<>(parts);
+    all.add(Page.Placed.of(furniture.draw(name, count(total), box -> map().in(box, -1, -1))));
+    page(name, all);
+  }
+
+  private PageFrame wordsFrame() {
+    PageFrame frame = choice.frame();
+    Box room = frame.room();
+    double bottom = room.minY() + text.height(room.width());
+    Box strip = new Box(room.minX(), room.minY(), room.maxX(), bottom);
+    Box field = new Box(room.minX(), bottom + PageFrame.SPACE, room.maxX(), room.maxY());
+    return new PageFrame(
+        PageFrame.Kind.WORDS,
+        frame.width(),
+        frame.height(),
+        room,
+        strip,
+        strip,
+        field,
+        frame.bar());
+  }
+
+  private String count(int total) {
+    return "page " + (pages.size() + 1) + " of " + total;
+  }
+
+  private PageMap map() {
     List<Contour> contours = new ArrayList<>();
     contours.add(shape.outline());
     contours.addAll(shape.windows());
-    PageMap map = new PageMap(choice.grid(), contours);
-    String count = "page " + (pages.size() + 1) + " of " + total;
-    Drawing furniture =
-        new Furniture(choice.frame(), text).draw(name, count, box -> map.in(box, row, column));
-    List<Page.Placed> all = new ArrayList<>(parts);
-    all.add(Page.Placed.of(furniture));
-    pages.add(new Page(name, choice.frame().width(), choice.frame().height(), all, correction));
+    return new PageMap(choice.grid(), contours);
+  }
+
+  private void page(String name, List<Page.Placed> parts) {
+    pages.add(new Page(name, choice.frame().width(), choice.frame().height(), parts, correction));
   }
 
   /** Where a table or text hangs: on one tile, from its upper left corner. */
@@ -224,17 +274,20 @@ final class TilePages {
   /** Room on the tiles outside of the part. */
   private static final class Free {
     private final Grid grid;
-    private final Contour outline;
+    private final LaidShape shape;
     private final List<FreeSpace.Free> frees = new ArrayList<>();
     private final List<Box> taken = new ArrayList<>();
 
-    Free(Grid grid, Drawing drawing, Contour outline) {
+    Free(Grid grid, Drawing drawing, LaidShape shape, List<PagePieces> pieces) {
       this.grid = grid;
-      this.outline = outline;
+      this.shape = shape;
       for (int i = 0; i < grid.rows() * grid.columns(); i++) {
         Box seen = inner(grid, i / grid.columns(), i % grid.columns());
         FreeSpace ground = new FreeSpace(seen);
         drawing.within(seen).marks().forEach(mark -> ground.mark(mark, FreeSpace.EDGE));
+        for (PagePieces piece : pieces) {
+          piece.boxes().forEach(box -> ground.block(box.grown(1), FreeSpace.TAKEN));
+        }
         frees.add(ground.free());
       }
     }
@@ -265,6 +318,11 @@ final class TilePages {
       return Optional.empty();
     }
 
+    private boolean onPart(Point at) {
+      return shape.outline().contains(at)
+          && shape.windows().stream().noneMatch(window -> window.contains(at));
+    }
+
     private Optional<FreeCorner> find(
         double width, double height, int row, int column, FreeSpace.Free free) {
       Box area = inner(grid, row, column);
@@ -273,7 +331,7 @@ final class TilePages {
           Box box = new Box(x, y - height, x + width, y);
           if (free.is(box.grown(CLEAR))
               && taken.stream().noneMatch(box::touches)
-              && !outline.contains(box.centre())) {
+              && !onPart(box.centre())) {
             return Optional.of(new FreeCorner(row, column, new Point(x, y)));
           }
         }

@@ -142,11 +142,11 @@ class BadCallsTest {
             + " give it as --pen 0.7",
         "--pen|0.7|'0.7' only counts for --method traced; add that",
         "--bars|149.4|'149.4' must be two lengths in mm with an x between; measure the bar that"
-            + " runs across and the one that runs up, and write 149.4x150.3",
+            + " runs across and the one that runs up, and write 99.6x100.2",
         "--bars|149,4x150,3|'149,4x150,3' must be two lengths in mm with an x between; measure the"
-            + " bar that runs across and the one that runs up, and write 149.4x150.3",
+            + " bar that runs across and the one that runs up, and write 99.6x100.2",
         "--bars|NaNxNaN|'NaNxNaN' must be two lengths in mm with an x between; measure the bar that"
-            + " runs across and the one that runs up, and write 149.4x150.3",
+            + " runs across and the one that runs up, and write 99.6x100.2",
         "--format|xml|'xml' must be text or json",
       })
   void aValueThatCannotBeIsAnsweredWithWhatIsAllowed(String option, String value, String words) {

@@ -316,7 +316,7 @@ class CommandsTest {
     assertEquals(0, make(HERON).code());
     byte[] tiled = Files.readAllBytes(folder.resolve("heron/heron-template-A4.pdf"));
     byte[] plot = Files.readAllBytes(folder.resolve("heron/heron-plot.pdf"));
-    assertEquals(0, make(HERON, "--bars", "149.4x150.3").code());
+    assertEquals(0, make(HERON, "--bars", "99.6x100.2").code());
     assertFalse(
         java.util.Arrays.equals(
             tiled, Files.readAllBytes(folder.resolve("heron/heron-template-A4.pdf"))));

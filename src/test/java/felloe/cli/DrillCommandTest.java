@@ -170,11 +170,11 @@ class DrillCommandTest {
 
   @Test
   void paperAndFaceAreAsAskedFor() throws IOException {
-    Run run = drill(HERON, "--paper", "A3", "--face", "back", "--bars", "149.4x150.3");
+    Run run = drill(HERON, "--paper", "A3", "--face", "back", "--bars", "99.6x100.2");
     assertEquals(0, run.code(), run.err());
     String sheet = text("heron-drill-A3.pdf");
     assertTrue(sheet.contains("BACK face, hub side: MIRRORED"));
-    assertTrue(sheet.contains("corrected for bars 149.4x150.3"));
+    assertTrue(sheet.contains("corrected for bars 99.6x100.2"));
   }
 
   @Test

@@ -84,7 +84,7 @@ class TrueScaleTest {
   /** More than twenty pages: at 100 dpi, where a dot is 0.25 mm. */
   @Test
   void aPlateOfMoreThanAMetreIsTrueOnAllItsPages() throws IOException {
-    Plate plate = PaperPlates.bittern(1200, 700, felloe.plate.MaterialKind.WOOD);
+    Plate plate = PaperPlates.bittern(1400, 800, felloe.plate.MaterialKind.WOOD);
     PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);

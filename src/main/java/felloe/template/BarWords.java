@@ -1,0 +1,61 @@
+package felloe.template;
+
+import felloe.geometry.Numbers;
+
+/** What is said of the check bars, in one wording for all papers and pages. */
+final class BarWords {
+
+  /** A bar may be off by this share before its reading is worth giving back. */
+  private static final double GOOD = 0.003;
+
+  private BarWords() {}
+
+  /** Length of the bars, such as {@code 100 mm}. */
+  static String length(double bar) {
+    return Numbers.brief(bar, 1) + " mm";
+  }
+
+  /** How far a bar may be off, such as {@code 0.3 mm}. */
+  static String good(double bar) {
+    return Numbers.brief(Math.max(0.2, Math.round(10 * GOOD * bar) / 10.0), 1) + " mm";
+  }
+
+  /** A reading such as a printer gives, in the form that it is given back. */
+  static String example(double bar) {
+    return new BarReading(Math.round(10 * bar * 0.996) / 10.0, Math.round(10 * bar * 1.002) / 10.0)
+        .text();
+  }
+
+  /** On pages that are not corrected. */
+  static String uncorrected(double bar) {
+    return "Measure both check bars between the end ticks with a steel rule or calliper: "
+        + length(bar)
+        + " across and up. If one is more than "
+        + good(bar)
+        + " off, give both readings back as --bars ACROSSxUP (such as "
+        + example(bar)
+        + ") and print again: the pages are then corrected.";
+  }
+
+  /** On pages that are corrected already. */
+  static String corrected(double bar, BarReading reading) {
+    return "Corrected for --bars "
+        + reading.text()
+        + ": both check bars must now read "
+        + length(bar)
+        + ", within "
+        + good(bar)
+        + ". If they do not, give no reading of these pages: print the check sheet without --bars"
+        + " and measure that.";
+  }
+
+  /** On a page that another machine plots, which is never corrected. */
+  static String plotted(double bar) {
+    return "Measure both check bars between the end ticks: "
+        + length(bar)
+        + " across and up. If one is more than "
+        + good(bar)
+        + " off, the plot is not at scale: do not use it, have it plotted again at 100 %. It cannot"
+        + " be corrected with --bars.";
+  }
+}

@@ -1,0 +1,99 @@
+package felloe.template;
+
+import felloe.geometry.Box;
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where the check bars, the title block and the running text stand on a page on which the drawing
+ * may lie anywhere.
+ *
+ * @param across room of the horizontal check bar
+ * @param up room of the vertical check bar
+ * @param title room of the page's name and the title block
+ * @param map room of the map
+ * @param notes room of the running text
+ */
+record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
+
+  /** Width of the title block without the map, mm. */
+  static final double TITLE = 64;
+
+  private static final double MAP_WIDTH = 27;
+  private static final double MAP_HEIGHT = 20;
+
+  private static final double STEP = 1;
+  private static final double CLEAR = 1.2;
+  private static final double[] NOTES = {165, 120, 90, 70, 55, 42};
+
+  private static final double BESIDE = PageFrame.COLUMN;
+
+  List<Box> boxes() {
+    return List.of(across, up, title, map, notes);
+  }
+
+  PagePieces moved(Point by) {
+    return new PagePieces(
+        moved(across, by), moved(up, by), moved(title, by), moved(map, by), moved(notes, by));
+  }
+
+  private static Box moved(Box box, Point by) {
+    return new Box(
+        box.minX() + by.x(), box.minY() + by.y(), box.maxX() + by.x(), box.maxY() + by.y());
+  }
+
+  /**
+   * Places for all of them on a tile, if it has them.
+   *
+   * @param seen the part of the tile that no neighbour covers
+   * @param grounds what is taken, the one to be kept to first
+   */
+  static Optional<PagePieces> on(
+      Box seen, List<FreeSpace.Free> grounds, double bar, StripText text) {
+    Box room = seen.grown(-0.5);
+    List<Box> taken = new ArrayList<>();
+    Optional<Box> up = place(room, grounds, taken, new double[][] {{BESIDE, bar + 2}});
+    Optional<Box> across =
+        up.flatMap(b -> place(room, grounds, taken, new double[][] {{bar + 2, BESIDE - 1}}));
+    double[][] titles = {{TITLE, text.factsHeight() + 1}};
+    Optional<Box> title = across.flatMap(b -> place(room, grounds, taken, titles));
+    double[][] maps = {{MAP_WIDTH, MAP_HEIGHT}};
+    Optional<Box> map = title.flatMap(b -> place(room, grounds, taken, maps));
+    double[][] notes = new double[NOTES.length][];
+    for (int i = 0; i < NOTES.length; i++) {
+      notes[i] = new double[] {NOTES[i], text.lines(NOTES[i]).size() * StripText.PITCH + 2};
+    }
+    return map.flatMap(b -> place(room, grounds, taken, notes))
+        .map(b -> new PagePieces(across.get(), up.get(), title.get(), map.get(), b));
+  }
+
+  private static Optional<Box> place(
+      Box room, List<FreeSpace.Free> grounds, List<Box> taken, double[][] sizes) {
+    for (FreeSpace.Free ground : grounds) {
+      for (double[] size : sizes) {
+        Optional<Box> box = place(room, ground, taken, size[0], size[1]);
+        if (box.isPresent()) {
+          taken.add(box.get());
+          return box;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The lowest place, and of those the one farthest left. */
+  private static Optional<Box> place(
+      Box room, FreeSpace.Free ground, List<Box> taken, double width, double height) {
+    for (double y = room.minY(); y + height <= room.maxY(); y += STEP) {
+      for (double x = room.minX(); x + width <= room.maxX(); x += STEP) {
+        Box box = new Box(x, y, x + width, y + height);
+        if (ground.is(box.grown(CLEAR)) && taken.stream().noneMatch(box.grown(1)::touches)) {
+          return Optional.of(box);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+}
