@@ -9,6 +9,7 @@ import felloe.hub.HubFitResult;
 import felloe.hub.HubPractice;
 import felloe.hub.ScrewFit;
 import felloe.plate.Hole;
+import felloe.plate.HolePosition;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
 import java.util.ArrayList;
@@ -28,12 +29,25 @@ final class HubHoles {
     HubPractice practice = HubPractice.standard();
     this.plate = plate;
     this.fit = fit;
-    this.usual = practice.drilling().get(0);
+    Optional<HolePosition> position = plate.making().position();
+    this.usual =
+        position
+            .filter(p -> p == HolePosition.MACHINE)
+            .flatMap(p -> practice.drilling(p.word()))
+            .orElse(practice.drilling().get(0));
     this.through = practice.drilling("through-hub").orElseThrow();
   }
 
-  /** Whether holes drilled from the paper may miss the screws. */
+  /** Whether the shape file says that hub holes are drilled through the hub. */
+  boolean wished() {
+    return plate.making().position().filter(p -> p == HolePosition.THROUGH_HUB).isPresent();
+  }
+
+  /** Whether hub holes are drilled through the hub: by wish, or since the paper's may miss. */
   boolean throughHub() {
+    if (wished()) {
+      return fit.isPresent();
+    }
     return fit.flatMap(HubFitResult::worst).filter(worst -> worst < 0).isPresent();
   }
 
@@ -53,7 +67,7 @@ final class HubHoles {
   Zone zone(Hole hole) {
     Optional<ScrewFit> screw = screw(hole);
     if (screw.isEmpty()) {
-      return new Zone(usual.zone(), "marked through the paper and drilled");
+      return new Zone(usual.zone(), usual.title().replace("paper template", "paper"));
     }
     double hubs = fit.orElseThrow().hub().positionTolerance();
     double size = screw.get().thread().diameter();

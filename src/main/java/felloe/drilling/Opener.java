@@ -28,6 +28,11 @@ public record Opener(String name, List<Double> sizes, double under, double pilot
         : sizes.stream().filter(s -> s <= opening - under + SAME).reduce((a, b) -> b);
   }
 
+  /** The widest opening that it still makes, mm. */
+  public double largest() {
+    return sizes.get(sizes.size() - 1) + REACH;
+  }
+
   /** So much more than the largest tool is still trimmed off by file, on the diameter, mm. */
   private static final double REACH = 4;
 }

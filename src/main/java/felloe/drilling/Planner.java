@@ -6,6 +6,7 @@ import felloe.geometry.Numbers;
 import felloe.hub.HubFitResult;
 import felloe.hub.ScrewFit;
 import felloe.hub.ScrewThread;
+import felloe.plate.EdgeFinish;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
@@ -20,7 +21,10 @@ import java.util.Optional;
 final class Planner {
 
   private static final List<HoleRole> ORDER =
-      List.of(HoleRole.BOLT, HoleRole.BORE, HoleRole.GRIP, HoleRole.OTHER);
+      List.of(HoleRole.BOLT, HoleRole.BORE, HoleRole.GRIP, HoleRole.OTHER, HoleRole.WINDOW);
+
+  /** Twice five eighths of the height of the thread's triangle, over the pitch (ISO 68-1, 724). */
+  private static final double MINOR = 1.0825318;
 
   /** Distances from the bore's edge to hub holes. */
   private static final int FROM_BORE = 3;
@@ -79,11 +83,13 @@ final class Planner {
   private List<List<Hole>> grouped() {
     List<List<Hole>> groups = new ArrayList<>();
     for (HoleRole role : ORDER) {
-      Map<Long, List<Hole>> sizes = new LinkedHashMap<>();
-      for (Hole hole : plate.holes(role)) {
-        sizes
-            .computeIfAbsent(Math.round(hole.diameter() * 1000), size -> new ArrayList<>())
-            .add(hole);
+      Map<List<Long>, List<Hole>> sizes = new LinkedHashMap<>();
+      for (Hole hole : plate.benchHoles(table.opener(material).largest())) {
+        List<Long> size =
+            List.of(Math.round(hole.diameter() * 1000), Math.round(hole.length() * 1000));
+        if (hole.role() == role) {
+          sizes.computeIfAbsent(size, s -> new ArrayList<>()).add(hole);
+        }
       }
       groups.addAll(sizes.values());
     }
@@ -108,8 +114,11 @@ final class Planner {
         labels.add(1, labels.remove(labels.size() / 2));
       }
       notes.add(
-          "From the paper these holes may miss the screws at the worst of the tolerances. Clamp the"
-              + " plate on the hub by its marks. First hole: "
+          (hub.wished()
+                  ? "The shape file says that these holes are drilled through the hub."
+                  : "From the paper these holes may miss the screws at the worst of the"
+                      + " tolerances.")
+              + " Clamp the plate on the hub by its marks. First hole: "
               + Numbers.brief(guide.get().drill(), 2)
               + " mm through the hub; take the plate off, open it to "
               + Numbers.brief(first.diameter(), 2)
@@ -126,11 +135,59 @@ final class Planner {
         "H" + grade,
         zone.diameter(),
         zone.words(),
-        maker.steps(first.diameter(), limits, guide),
+        finished(first, maker.steps(first.diameter(), limits, guide)),
         notes);
   }
 
-  /** The drill that goes through the hub's thread: the tapping drill, d less pitch. */
+  /** The steps, with what a slotted hole and the edge of a round window need beside drilling. */
+  private List<DrillStep> finished(Hole hole, List<DrillStep> steps) {
+    List<DrillStep> all = new ArrayList<>(steps);
+    int last = all.size();
+    while (last > 0 && edges(all.get(last - 1))) {
+      last--;
+    }
+    if (hole.isSlotted()) {
+      all.add(
+          last,
+          DrillStep.byHand(
+              Stage.TRIM,
+              "",
+              "Slotted: all of the above at both ends, "
+                  + Numbers.brief(hole.length() - hole.diameter(), 2)
+                  + " mm apart. Saw or file out what stands between them, then file the sides"
+                  + " straight to "
+                  + Numbers.brief(hole.diameter(), 2)
+                  + " mm wide and "
+                  + Numbers.brief(hole.length(), 2)
+                  + " mm long over all."));
+    }
+    if (hole.role() == HoleRole.WINDOW) {
+      edgeWords().ifPresent(words -> all.add(DrillStep.byHand(Stage.DEBURR, "", words)));
+    }
+    return all;
+  }
+
+  private static boolean edges(DrillStep step) {
+    return step.stage() == Stage.COUNTERSINK || step.stage() == Stage.DEBURR;
+  }
+
+  /** What the shape file says of the edges of outline and windows. */
+  private Optional<String> edgeWords() {
+    EdgeFinish edges = plate.making().edges();
+    if (edges.chamfer() > 0) {
+      return Optional.of(
+          "Chamfer of " + Numbers.brief(edges.chamfer(), 2) + " mm at 45\u00b0 on both faces.");
+    }
+    return edges.edgeBreak() > 0
+        ? Optional.of(
+            "Edges broken by " + Numbers.brief(edges.edgeBreak(), 2) + " mm on both faces.")
+        : Optional.empty();
+  }
+
+  /**
+   * The drill that goes through the hub's thread without biting: below its minor diameter, d less
+   * 1.0825 of the pitch (ISO 724).
+   */
   private Optional<Guide> guide(List<Hole> holes) {
     if (!hub.throughHub()) {
       return Optional.empty();
@@ -138,7 +195,11 @@ final class Planner {
     Optional<ScrewThread> thread =
         holes.stream().flatMap(hole -> hub.screw(hole).stream()).map(ScrewFit::thread).findFirst();
     return thread.flatMap(
-        t -> table.sizes().atOrBelow(t.diameter() - t.pitch()).map(d -> new Guide(t.name(), d)));
+        t ->
+            table
+                .sizes()
+                .atOrBelow(t.diameter() - MINOR * t.pitch())
+                .map(d -> new Guide(t.name(), d)));
   }
 
   private static Optional<Double> pilot(List<HoleGroup> groups) {
@@ -239,6 +300,10 @@ final class Planner {
           "Hub pattern first: a plate whose pattern is out costs nothing yet. Lay it on the hub, or"
               + " look through it at the hub, after the first drill.");
     }
+    edgeWords()
+        .ifPresent(
+            words ->
+                before.add("Outline and windows, when they are cut, after the holes: " + words));
     return before;
   }
 

@@ -69,7 +69,7 @@ public record DrillAnswer(
     cautions.addAll(plan.cautions());
     return new DrillAnswer(
         plate,
-        plate.holes().stream().map(Row::of).toList(),
+        plate.benchHoles(Double.POSITIVE_INFINITY).stream().map(Row::of).toList(),
         DrillOrder.of(plan),
         joints,
         plan.stop().or(() -> fails(check)),

@@ -111,7 +111,7 @@ public record DrillOrder(
 
     /** Which holes and how large, in one line. */
     public String heading() {
-      boolean said = role.equals("bore") || role.equals("hole");
+      boolean said = role.equals("bore") || role.equals("hole") || role.equals("round opening");
       String plural = holes.size() == 1 ? "" : "s";
       return number
           + ". "

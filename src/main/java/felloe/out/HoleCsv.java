@@ -20,21 +20,25 @@ import java.nio.charset.StandardCharsets;
 public final class HoleCsv {
 
   private static final int DECIMALS = 4;
-  private static final String HEADER = "label,role,x_mm,y_mm,radius_mm,angle_deg,diameter_mm\r\n";
+  private static final String HEADER =
+      "label,role,x_mm,y_mm,radius_mm,angle_deg,diameter_mm,length_mm,direction_deg\r\n";
 
   private HoleCsv() {}
 
   /** The file's bytes. */
   public static byte[] write(Plate plate) {
     StringBuilder table = new StringBuilder(HEADER);
-    for (Hole hole : plate.holes()) {
+    for (Hole hole : plate.benchHoles(Double.POSITIVE_INFINITY)) {
       Point at = hole.centre();
       table.append(field(hole.label())).append(',').append(field(hole.role().words()));
       for (double figure : new double[] {at.x(), at.y(), at.norm()}) {
         table.append(',').append(Numbers.fixed(figure, DECIMALS));
       }
       table.append(',').append(angle(at));
-      table.append(',').append(Numbers.fixed(hole.diameter(), DECIMALS)).append("\r\n");
+      table.append(',').append(Numbers.fixed(hole.diameter(), DECIMALS));
+      table.append(',').append(Numbers.fixed(hole.length(), DECIMALS)).append(',');
+      hole.slot().ifPresent(slot -> table.append(angle(Point.polar(1, slot.direction()))));
+      table.append("\r\n");
     }
     return table.toString().getBytes(StandardCharsets.UTF_8);
   }

@@ -38,6 +38,9 @@ record GridChoice(
   /** Room left round whatever is drawn, mm. */
   static final double EASE = 2;
 
+  /** Half of a small page. */
+  private static final double WIDE = 60;
+
   private static final double TURN_STEP = Math.PI / 12;
 
   private static final Comparator<GridChoice> ORDER =
@@ -122,18 +125,19 @@ record GridChoice(
               .reduce(Box::union)
               .orElseThrow()
               .grown(EASE);
-      double[][] x = new double[laid.holes().size()][];
+      List<Hole> holes = new ArrayList<>(laid.holes());
+      // A round window as wide as this is no hole that a seam must keep out of.
+      laid.rounds().stream().filter(h -> h.diameter() <= WIDE).forEach(holes::add);
+      double[][] x = new double[holes.size()][];
       double[][] y = new double[x.length][];
       Box hub = null;
       for (int i = 0; i < x.length; i++) {
-        Hole hole = laid.holes().get(i);
-        Point centre = motion.of(hole.centre());
-        double near = hole.diameter() / 2 + SeamAxis.CLEAR;
-        x[i] = new double[] {centre.x(), near};
+        Hole hole = holes.get(i).moved(motion);
+        Box box = hole.contour().box().grown(SeamAxis.CLEAR);
+        x[i] = new double[] {hole.centre().x(), box.width() / 2};
         // Down the page, since row 0 is on top.
-        y[i] = new double[] {-centre.y(), near};
+        y[i] = new double[] {-hole.centre().y(), box.height() / 2};
         if (hole.role() == HoleRole.BOLT || hole.role() == HoleRole.BORE) {
-          Box box = Box.of(centre, centre).grown(near);
           hub = hub == null ? box : hub.union(box);
         }
       }

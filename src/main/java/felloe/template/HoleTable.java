@@ -44,7 +44,8 @@ final class HoleTable {
         Numbers.fixed(c.y(), 2),
         Numbers.fixed(c.norm(), 2),
         Numbers.fixed(angle < -1e-9 ? angle + 360 : Math.abs(angle), 2),
-        Numbers.brief(hole.diameter(), 2),
+        Numbers.brief(hole.diameter(), 2)
+            + (hole.isSlotted() ? " x " + Numbers.brief(hole.length(), 2) : ""),
         hole.role().words());
   }
 }

@@ -112,6 +112,12 @@ record LaidShape(
         holes.stream().map(h -> h.moved(more)).toList());
   }
 
+  /** Windows that are round: they are drilled or sawn like holes, so their centres are marked. */
+  List<Hole> rounds() {
+    List<Hole> all = plate.benchHoles(Double.POSITIVE_INFINITY);
+    return all.subList(holes.size(), all.size()).stream().map(h -> h.moved(motion)).toList();
+  }
+
   /** The outermost line. */
   Contour outermost() {
     return plate.making().roughAllowance() > markOut.lineOffset() && !rough.isEmpty()

@@ -54,8 +54,9 @@ final class Lettering {
     String text =
         Paragraph.fit(hole.label(), height, LONGEST_NAME)
             + "  \u00d8"
-            + Numbers.brief(hole.diameter(), 2);
-    double radius = hole.diameter() / 2;
+            + Numbers.brief(hole.diameter(), 2)
+            + (hole.isSlotted() ? " x " + Numbers.brief(hole.length(), 2) : "");
+    double radius = hole.length() / 2;
     Mark.Label best = null;
     double least = Double.POSITIVE_INFINITY;
     double reach = 0;
@@ -103,6 +104,9 @@ final class Lettering {
   void windows() {
     for (int i = 0; i < shape.windows().size(); i++) {
       Window window = shape.plate().windows().get(i);
+      if (window.asHole().isPresent()) {
+        continue;
+      }
       Contour edge = shape.windows().get(i);
       Box box = edge.box();
       List<String> texts = List.of(window.label() + "  " + window.use().words(), window.label());

@@ -159,21 +159,29 @@ public final class TemplateDrawing {
 
   private List<Mark> holes() {
     List<Mark> marks = new ArrayList<>();
-    for (Hole hole : shape.holes()) {
-      marks.add(Mark.Stroke.of(hole.contour(), edge()));
-      if (centres() && hole.diameter() > 2 * TARGET) {
-        marks.add(Mark.Stroke.of(Contour.circle(hole.centre(), TARGET / 2), LineType.THIN));
+    shape.holes().forEach(hole -> marks.add(Mark.Stroke.of(hole.contour(), edge())));
+    List<Hole> all = new ArrayList<>(shape.holes());
+    all.addAll(shape.rounds());
+    for (Hole hole : all) {
+      for (Point end : hole.ends()) {
+        cross(hole, end, marks);
       }
-      double arm = hole.diameter() > WIDE ? WIDE / 6 : hole.diameter() / 2 + ARM;
-      Point c = hole.centre();
-      marks.add(
-          Mark.Stroke.of(
-              new Line(c.plus(new Point(-arm, 0)), c.plus(new Point(arm, 0))), LineType.THIN));
-      marks.add(
-          Mark.Stroke.of(
-              new Line(c.plus(new Point(0, -arm)), c.plus(new Point(0, arm))), LineType.THIN));
     }
     return marks;
+  }
+
+  /** A cross where a drill goes. */
+  private void cross(Hole hole, Point c, List<Mark> marks) {
+    if (centres() && hole.diameter() > 2 * TARGET) {
+      marks.add(Mark.Stroke.of(Contour.circle(c, TARGET / 2), LineType.THIN));
+    }
+    double arm = hole.diameter() > WIDE ? WIDE / 6 : hole.diameter() / 2 + ARM;
+    marks.add(
+        Mark.Stroke.of(
+            new Line(c.plus(new Point(-arm, 0)), c.plus(new Point(arm, 0))), LineType.THIN));
+    marks.add(
+        Mark.Stroke.of(
+            new Line(c.plus(new Point(0, -arm)), c.plus(new Point(0, arm))), LineType.THIN));
   }
 
   /** Words and arrows, each where it covers least; call once, when all lines are on the ground. */
@@ -185,6 +193,7 @@ public final class TemplateDrawing {
       }
     }
     shape.holes().stream().filter(h -> h.role() == HoleRole.BORE).forEach(lettering::hole);
+    shape.rounds().forEach(lettering::hole);
     if (!centres()) {
       lettering.windows();
     }

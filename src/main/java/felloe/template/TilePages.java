@@ -13,6 +13,7 @@ import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.plate.Face;
+import felloe.plate.Hole;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,7 +89,7 @@ final class TilePages {
     List<Block> words = steps(shape, grid, paper, frame.bar(), bars, stamp);
     BenchPiece steps = BenchPages.column(words, stepsWidth(grid));
     BenchPiece table = BenchPages.column(table(shape), tableWidth(plate));
-    boolean bare = plate.holes().isEmpty();
+    boolean bare = bench(plate).isEmpty();
     Map<Integer, List<Mark>> large = large(grid, template.ground());
     List<Mark> taken = large.values().stream().flatMap(List::stream).toList();
     Free free = new Free(grid, drawing.and(Drawing.of(STAMP, taken)), shape, choice.pieces());
@@ -193,12 +194,16 @@ final class TilePages {
   }
 
   private static List<Block> table(LaidShape shape) {
-    return List.of(HoleTable.of(shape.plate().holes(), shape.face()));
+    return List.of(HoleTable.of(bench(shape.plate()), shape.face()));
+  }
+
+  private static List<Hole> bench(Plate plate) {
+    return plate.benchHoles(Double.POSITIVE_INFINITY);
   }
 
   /** Width of a plate's hole table, mm. */
   static double tableWidth(Plate plate) {
-    return BenchPages.width(HoleTable.of(plate.holes(), Face.BACK));
+    return BenchPages.width(HoleTable.of(bench(plate), Face.BACK));
   }
 
   private void tile(int row, int column, Drawing all, int total) {

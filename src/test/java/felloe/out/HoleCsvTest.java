@@ -23,11 +23,21 @@ class HoleCsvTest {
     for (Plate plate : DemoPlates.all()) {
       List<List<String>> rows = parse(text(plate));
       assertEquals(
-          List.of("label", "role", "x_mm", "y_mm", "radius_mm", "angle_deg", "diameter_mm"),
+          List.of(
+              "label",
+              "role",
+              "x_mm",
+              "y_mm",
+              "radius_mm",
+              "angle_deg",
+              "diameter_mm",
+              "length_mm",
+              "direction_deg"),
           rows.get(0));
-      assertEquals(plate.holes().size() + 1, rows.size());
+      List<Hole> holes = plate.benchHoles(Double.POSITIVE_INFINITY);
+      assertEquals(holes.size() + 1, rows.size());
       for (int i = 1; i < rows.size(); i++) {
-        Hole hole = plate.holes().get(i - 1);
+        Hole hole = holes.get(i - 1);
         List<String> row = rows.get(i);
         double x = Double.parseDouble(row.get(2));
         double y = Double.parseDouble(row.get(3));
@@ -49,8 +59,8 @@ class HoleCsvTest {
   @Test
   void aLineReadsAsAMakerExpects() {
     String[] lines = text(DemoPlates.heron()).split("\r\n");
-    assertEquals("H1,hub bolt,0.0000,35.0000,35.0000,90.0000,5.0000", lines[1]);
-    assertEquals("B1,bore,0.0000,0.0000,0.0000,0.0000,50.0000", lines[7]);
+    assertEquals("H1,hub bolt,0.0000,35.0000,35.0000,90.0000,5.0000,5.0000,", lines[1]);
+    assertEquals("B1,bore,0.0000,0.0000,0.0000,0.0000,50.0000,50.0000,", lines[7]);
   }
 
   @Test
@@ -66,7 +76,7 @@ class HoleCsvTest {
     for (String text : HostileText.all()) {
       List<List<String>> rows = parse(text(hole(text, new Point(10, 10))));
       assertEquals(2, rows.size());
-      assertEquals(7, rows.get(1).size());
+      assertEquals(9, rows.get(1).size());
       String label = rows.get(1).get(0);
       assertFalse(label.strip().matches("[=+\\-@].*"), label);
       String legal = HostileText.legal(text);
