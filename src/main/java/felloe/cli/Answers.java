@@ -5,6 +5,7 @@ import felloe.document.Report;
 import felloe.render.HtmlRenderer;
 import felloe.render.ResultJson;
 import felloe.render.TextRenderer;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -28,6 +30,8 @@ final class Answers {
       Opt.flag("--all", "Show all, not just what matters most.");
   private static final Opt<Boolean> SOURCES =
       Opt.flag("--sources", "Tell where each figure comes from.");
+
+  private static final Pattern STRESSED = Pattern.compile("^(caution|FAILS?|NOT AS WANTED)\\b");
 
   /** How to answer. */
   enum Format {
@@ -57,11 +61,38 @@ final class Answers {
    * @param report the same told, made only when it is wanted
    */
   static void show(ParseResult call, Screen screen, Object result, Supplier<Report> report) {
+    show(call, screen, report, () -> ResultJson.text(result));
+  }
+
+  /**
+   * Shows an answer for which files were written.
+   *
+   * @param files their paths, in order
+   */
+  static void show(
+      ParseResult call, Screen screen, Object result, List<Path> files, Supplier<Report> report) {
+    show(call, screen, report, () -> ResultJson.text(result, files));
+    files.forEach(file -> screen.say("Written: " + file));
+  }
+
+  private static void show(
+      ParseResult call, Screen screen, Supplier<Report> report, Supplier<String> json) {
     switch (format(call)) {
-      case JSON -> screen.data(ResultJson.text(result));
+      case JSON -> screen.data(json.get());
       case HTML -> screen.data(HtmlRenderer.page(report.get()));
       case TEXT -> text(call, screen, report.get());
     }
+  }
+
+  /** A verdict at a line's beginning in colour; it says the same without. */
+  private static String stressed(String line) {
+    return STRESSED
+        .matcher(line)
+        .replaceFirst(
+            word ->
+                (word.group().startsWith("c") ? "\u001b[33m" : "\u001b[1;31m")
+                    + word.group()
+                    + "\u001b[0m");
   }
 
   private static void text(ParseResult call, Screen screen, Report report) {
@@ -75,7 +106,9 @@ final class Answers {
             open.add(depth);
           }
         });
-    TextRenderer.lines(report, screen.width(), open).forEach(screen::line);
+    for (String line : TextRenderer.lines(report, screen.width(), open)) {
+      screen.line(screen.colour() ? stressed(line) : line);
+    }
     List<String> more = new ArrayList<>();
     folds.forEach(
         (depth, option) -> {

@@ -165,12 +165,14 @@ final class LoadCommand implements Command {
         STEPS_EACH);
     LoadOutcome outcome = PlateLoads.of(shape, request, studies, kit.folder());
     Report report = LoadReport.of(outcome);
-    Answers.show(call, screen, outcome, () -> report);
+    List<Path> files = List.of();
     if (OUT.given(call)) {
       Paper paper = PAPER.in(call).orElse(Paper.A4);
-      kit.write(OUT.in(call).get(), "load", outcome.plate(), LoadFiles.of(outcome, report, paper))
-          .forEach(file -> screen.say("Written: " + file));
+      files =
+          kit.write(
+              OUT.in(call).get(), "load", outcome.plate(), LoadFiles.of(outcome, report, paper));
     }
+    Answers.show(call, screen, outcome, files, () -> report);
     screen.say("Reckoned in " + felloe.geometry.Numbers.fixed(outcome.seconds(), 1) + " s.");
     return outcome.met() ? Exit.WELL : Exit.FAILS;
   }

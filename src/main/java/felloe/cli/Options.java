@@ -241,7 +241,11 @@ final class Options {
 
   /** Tells what is wrong with the shapes of a call whose options are wrong as well. */
   static void readable(ParseResult call, Path folder, Problems problems) {
-    for (String name : call.matchedPositionalValue(0, List.<String>of())) {
+    Object given = call.matchedPositionalValue(0, (Object) null);
+    List<?> names =
+        given instanceof List<?> several ? several : given == null ? List.of() : List.of(given);
+    for (Object one : names) {
+      String name = one.toString();
       try {
         Studies.of(ShapeSource.file(path(name), chosenSets(call)), folder);
       } catch (BadInput bad) {

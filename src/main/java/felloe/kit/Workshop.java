@@ -21,6 +21,7 @@ import felloe.plate.Face;
 import felloe.plate.Finding;
 import felloe.plate.Note;
 import felloe.plate.Plate;
+import felloe.render.ResultJson;
 import felloe.service.Study;
 import felloe.template.CheckSheet;
 import felloe.template.MarkOut;
@@ -160,7 +161,7 @@ final class Workshop {
             .with("felloe", Kit.version())
             .with("shape", ShapeJson.of(withoutFolders(plate)))
             .with("review", review)
-            .with("hubFit", Json.maybe(check.fit().map(HubAnswer::of), AnswerJson::fit))
+            .with("hub_fit", ResultJson.of(check.fit()))
             .with("template", pages.json())
             .with("lacks", Json.maybe(machine.lacks(), Json::text))
             .with("cautions", Json.array(check.cautions(), Json::text))

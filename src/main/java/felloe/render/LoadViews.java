@@ -24,6 +24,7 @@ final class LoadViews {
             .with(LoadOutcome::plan)
             .with("screws", LoadOutcome::screws)
             .with("seconds", LoadOutcome::seconds)
+            .with("cure", one -> LoadReport.cure(one.plan()))
             .with("cautions", one -> LoadReport.CAUTIONS),
         View.of(LoadPlan.class)
             .with("thickness", plan -> plan.gauge().thickness())
@@ -37,7 +38,7 @@ final class LoadViews {
             .with("left_out", LoadPlan::leftOut)
             .with("thicknesses", LoadPlan::trials)
             .with("least_thickness", plan -> plan.least().map(t -> t.gauge().thickness()))
-            .with("mesh", LoadPlan::result)
+            .with("mesh", plan -> CaseMesh.of(plan.result()))
             .with("figures", LoadPlan::figures)
             .with("notes", LoadPlan::notes),
         View.of(felloe.load.HubHold.class)
@@ -86,9 +87,17 @@ final class LoadViews {
             .with("met", c -> c.judged().met())
             .with("shear_share", c -> c.field().shearShare())
             .with("bolts", c -> c.judged().bolts())
+            .with("warnings", c -> LoadReport.warnings(c.plan(), c.judged()))
             .with("hub", c -> c.field().hub())
-            .with("deflection_change", c -> c.judged().change().map(LoadResult.Change::deflection))
-            .with("use_change", c -> c.judged().change().map(LoadResult.Change::use)),
+            .with("mesh", c -> new CaseMesh(c.plan().result(), c.judged().change())),
+        View.of(CaseMesh.class)
+            .with("nodes", m -> m.result().mesh().nodes())
+            .with("triangles", m -> m.result().mesh().triangles())
+            .with("unknowns", m -> m.result().unknowns())
+            .with("least_angle", m -> m.result().mesh().quality().leastAngle())
+            .with("deflection_change", m -> m.change().map(LoadResult.Change::deflection))
+            .with("use_change", m -> m.change().map(LoadResult.Change::use))
+            .with("settled", m -> m.result().settled()),
         View.of(HandForce.class)
             .with("at", HandForce::at)
             .with("force", f -> List.of(f.x(), f.y(), f.z())),
@@ -102,19 +111,19 @@ final class LoadViews {
             .with("deflection", LoadPlan.Trial::deflection)
             .with("deflection_case", LoadPlan.Trial::deflectionCase)
             .with("met", LoadPlan.Trial::met)
-            .with("own", LoadPlan.Trial::own),
-        View.of(LoadResult.class)
-            .with("nodes", result -> result.mesh().nodes())
-            .with("triangles", result -> result.mesh().triangles())
-            .with("unknowns", LoadResult::unknowns)
-            .with("least_angle", result -> result.mesh().quality().leastAngle())
-            .with("deflection_change", result -> change(result, result.deflectionChange()))
-            .with("use_change", result -> change(result, result.useChange()))
-            .with("settled", LoadResult::settled));
+            .with("own", LoadPlan.Trial::own));
   }
 
-  private static Optional<Double> change(LoadResult result, double change) {
-    return result.changes().isEmpty() ? Optional.empty() : Optional.of(change);
+  /** The mesh, and by how much a case's figures changed from the coarser one. */
+  private record CaseMesh(LoadResult result, Optional<LoadResult.Change> change) {
+
+    static CaseMesh of(LoadResult result) {
+      return new CaseMesh(
+          result,
+          result.changes().isEmpty()
+              ? Optional.empty()
+              : Optional.of(new LoadResult.Change(result.deflectionChange(), result.useChange())));
+    }
   }
 
   /** A case beside the plan that it belongs to. */

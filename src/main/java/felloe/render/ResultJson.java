@@ -1,7 +1,9 @@
 package felloe.render;
 
+import felloe.out.Json;
 import felloe.out.JsonWriter;
 import felloe.plate.Plate;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,9 +12,23 @@ public final class ResultJson {
 
   private ResultJson() {}
 
+  /** A result, to stand within another. */
+  public static Json of(Object result) {
+    return records().of(result);
+  }
+
   /** A result as text. */
   public static String text(Object result) {
     return JsonWriter.text(records().of(result));
+  }
+
+  /** A result with the files that were written for it, as text. */
+  public static String text(Object result, List<Path> files) {
+    RecordJson records = records();
+    if (records.of(result) instanceof Json.Members members) {
+      return JsonWriter.text(members.with("files", records.of(files)));
+    }
+    throw new IllegalArgumentException("no members: " + result.getClass());
   }
 
   /** The policy with every view of the house. */

@@ -17,9 +17,13 @@ final class TextTable {
 
   private static final int GAP = 2;
 
+  /** Verdicts of no more characters than this are not broken. */
+  private static final int WHOLE = 14;
+
   private final List<Column> columns = new ArrayList<>();
   private final List<List<String>> rows = new ArrayList<>();
   private final int[] widths;
+  private final int[] whole;
 
   /**
    * @param width that it may take, characters
@@ -34,7 +38,19 @@ final class TextTable {
     for (List<Cell> row : table.rows()) {
       rows.add(shown.stream().map(i -> plain(row.get(i).text(columnUnit(table, i)))).toList());
     }
+    this.whole = shown.stream().mapToInt(i -> whole(table, i)).toArray();
     this.widths = widths(width - GAP * Math.max(0, columns.size() - 1));
+  }
+
+  /** What the verdicts of a column take that are short enough to stay in one piece. */
+  private static int whole(Block.Table table, int column) {
+    return table.rows().stream()
+        .map(row -> row.get(column))
+        .filter(cell -> cell instanceof Cell.Verdict)
+        .mapToInt(cell -> length(cell.text("")))
+        .filter(n -> n <= WHOLE)
+        .max()
+        .orElse(0);
   }
 
   private static String columnUnit(Block.Table table, int column) {
@@ -66,6 +82,7 @@ final class TextTable {
     int[] least = new int[n];
     for (int i = 0; i < n; i++) {
       boolean figures = columns.get(i).fill() == Fill.FIGURES;
+      least[i] = whole[i];
       for (int r = 0; r < rows.size(); r++) {
         String text = rows.get(r).get(i);
         boolean head = r == 0 && text.equals(columns.get(i).heading());

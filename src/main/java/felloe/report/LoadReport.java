@@ -102,7 +102,7 @@ public final class LoadReport {
         outcome.met()
             ? Callout.verdict(Tone.WELL, Phrase.of("As wanted: {}; {}.", least, most))
             : Callout.verdict(Tone.FAIL, Phrase.of("NOT AS WANTED: {}; {}.", least, most)));
-    cure().ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
+    cure(plan).ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
     blocks.add(
         new Paragraph(Phrase.of("{}. It is {}.", Phrase.begin(stock(plan)), plan.hold().why())));
     plan.hold().assumptions().forEach(a -> blocks.add(new Paragraph("Taken: " + a + ".")));
@@ -113,8 +113,8 @@ public final class LoadReport {
   }
 
   /** What the plate must be changed to; empty when all is as wanted. */
-  private Optional<String> cure() {
-    if (outcome.met()) {
+  public static Optional<String> cure(LoadPlan plan) {
+    if (plan.met()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -157,11 +157,11 @@ public final class LoadReport {
               Cell.of(Phrase.at(field.worstAt()) + " " + side(field)),
               Cell.of(margin(one.margin())),
               one.fall().isPresent()
-                  ? Cell.of("told only")
+                  ? new Cell.Verdict(Tone.NOTE, "told only")
                   : new Cell.Verdict(
                       one.met() ? Tone.WELL : Tone.FAIL, one.met() ? "" : "NOT AS WANTED")));
       forces.add(forces(one));
-      warnings(one).forEach(w -> warned.computeIfAbsent(w, k -> new ArrayList<>()).add(name));
+      warnings(plan, one).forEach(w -> warned.computeIfAbsent(w, k -> new ArrayList<>()).add(name));
     }
     blocks.add(new Heading("Load cases"));
     blocks.add(
@@ -225,7 +225,7 @@ public final class LoadReport {
   }
 
   /** Where the model ends in a case. */
-  private List<String> warnings(Judged one) {
+  public static List<String> warnings(LoadPlan plan, Judged one) {
     List<String> warnings = new ArrayList<>();
     CaseField field = one.field();
     if (field.peakDeflection() > plan.gauge().thickness() / 2) {

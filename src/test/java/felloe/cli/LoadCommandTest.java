@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -122,7 +123,6 @@ class LoadCommandTest {
     assertEquals(1 / use - 1, pull.get("margin").asDouble(), 1e-8);
     assertTrue(pull.get("mesh").get("settled").asBoolean());
     assertTrue(pull.get("mesh").get("unknowns").asInt() > 1000);
-    assertTrue(pull.get("seconds").asDouble() > 0);
   }
 
   /** Two opposite forces: odd harmonics of the same sum. */
@@ -180,11 +180,12 @@ class LoadCommandTest {
     assertTrue(fails.out().contains("NOT AS WANTED"), fails.out());
     assertTrue(
         fails
-            .err()
-            .contains(
-                "godwit is NOT as wanted under load: make it 6.0 mm thick, the least of those"
-                    + " tried that does; or widen rim and spokes."),
-        fails.err());
+            .out()
+            .lines()
+            .limit(10)
+            .collect(Collectors.joining(" "))
+            .contains("Make it 6 mm, the least of those tried that does; or widen rim and spokes."),
+        fails.out());
   }
 
   @Test
@@ -415,7 +416,7 @@ class LoadCommandTest {
   void aFallByItselfIsToldWithoutComparingThicknesses() {
     Run text = Run.of("load", "shapes/dunlin.yaml", "--case", "drop");
     assertEquals(0, text.code(), text.err());
-    assertTrue(text.out().contains("told only"), text.out());
+    assertTrue(text.out().replaceAll("\\s+", " ").contains("told only"), text.out());
     Run json = Run.of("load", "shapes/dunlin.yaml", "--case", "drop", "--format", "json");
     assertEquals(0, json.code(), json.err());
     assertTrue(json.out().contains("\"thicknesses\": []"), json.out());

@@ -80,8 +80,8 @@ class LoadFilesTest {
       String text = new PDFTextStripper().getText(pages);
       for (String words :
           List.of(
-              "Loads: Teal, test disc",
-              "AN ESTIMATE",
+              "Teal, test disc, revision",
+              "An estimate to choose by",
               "What other thicknesses do",
               "Thicknesses of Teal",
               "held fast within the dashed circle",

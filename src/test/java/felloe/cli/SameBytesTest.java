@@ -39,7 +39,8 @@ class SameBytesTest {
     assertEquals(0, one.waitFor());
     assertEquals(0, two.waitFor());
     List<Path> files = files(arabic);
-    assertEquals(16, files.size());
+    // Nine a kit, its list of own files among them.
+    assertEquals(18, files.size());
     assertEquals(files, files(german));
     for (Path file : files) {
       assertArrayEquals(

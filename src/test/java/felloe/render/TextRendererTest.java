@@ -1,0 +1,113 @@
+package felloe.render;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import felloe.document.Block;
+import felloe.document.Block.Column;
+import felloe.document.Block.Depth;
+import felloe.document.Block.Tone;
+import felloe.document.Cell;
+import felloe.document.Quantity;
+import felloe.document.Report;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TextRendererTest {
+
+  private static final Set<Depth> SHUT = EnumSet.of(Depth.SCREEN);
+
+  private static List<String> lines(int width, Block... blocks) {
+    return TextRenderer.lines(new Report("Title", List.of(blocks)), width, SHUT);
+  }
+
+  @Test
+  void theVerdictFollowsTheTitle() {
+    List<String> lines =
+        lines(
+            80,
+            Block.Callout.verdict(Tone.FAIL, "FAILS: 2 fails."),
+            Block.Callout.cautions(List.of("Wear a mask.")));
+    assertEquals(List.of("Title", "FAILS: 2 fails.", "! Wear a mask."), lines);
+  }
+
+  @Test
+  void figuresStandOnTheRightAndTellTheirUnitOnce() {
+    Block.Table table =
+        Block.Table.of(
+            List.of(Column.words("hole"), Column.figures("size", "mm")),
+            List.of(
+                List.of(Cell.of("H1"), Quantity.fixed(5, 2, "mm")),
+                List.of(Cell.of("H10"), Quantity.fixed(-12.5, 2, "mm"))));
+    assertEquals(
+        List.of("Title", "", "hole  size mm", "H1       5.00", "H10    -12.50"), lines(80, table));
+  }
+
+  @Test
+  void whatAHandFillsIsLeftToPaper() {
+    Block.Table table =
+        Block.Table.of(
+            List.of(Column.words("hole"), Column.blank("measured"), Column.tick("done")),
+            List.of(List.of(Cell.of("H1"), new Cell.Blank(), new Cell.Tick())));
+    assertEquals(List.of("Title", "", "hole", "H1"), lines(80, table));
+  }
+
+  @Test
+  void foldsOpenWhenTheyAreAskedFor() {
+    Report report =
+        new Report(
+            "Title",
+            List.of(
+                Block.Folded.of(Depth.ALL, new Block.Paragraph("all")),
+                Block.Folded.of(Depth.SOURCES, new Block.Paragraph("sources")),
+                Block.Folded.of(Depth.PAPER, new Block.Paragraph("paper")),
+                Block.Folded.of(Depth.SCREEN, new Block.Paragraph("screen"))));
+    assertEquals(List.of("Title", "screen"), TextRenderer.lines(report, 80, SHUT));
+    Set<Depth> all = EnumSet.of(Depth.SCREEN, Depth.ALL);
+    assertEquals(List.of("Title", "all", "screen"), TextRenderer.lines(report, 80, all));
+    assertTrue(TextRenderer.hides(report, Depth.SOURCES, all));
+    assertFalse(TextRenderer.hides(report, Depth.ALL, all));
+  }
+
+  /** No line is wider than the terminal, and every word of every cell is there, in order. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void tablesFitTheWidthAndLoseNothing(long seed) {
+    Random random = new Random(seed);
+    for (int n = 0; n < 50; n++) {
+      int width = 40 + random.nextInt(80);
+      String a = words(random, 1 + random.nextInt(12));
+      String b = words(random, 1 + random.nextInt(30));
+      Block.Table table =
+          Block.Table.of(
+              List.of(Column.words("what"), Column.figures("is", "mm"), Column.wrapped("why")),
+              List.of(List.of(Cell.of(a), Quantity.mm(random.nextDouble() * 100), Cell.of(b))));
+      List<String> lines = lines(width, table);
+      for (String line : lines) {
+        assertTrue(line.length() <= width, "seed " + seed + ": " + line);
+      }
+      String all = String.join("", lines).replace(" ", "");
+      for (String word : (a + " " + b).split(" ")) {
+        assertTrue(all.contains(word) || word.length() > 8, "seed " + seed + ": " + word);
+      }
+    }
+  }
+
+  private static String words(Random random, int count) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < count; i++) {
+      text.append(i == 0 ? "" : " ");
+      int letters = 1 + random.nextInt(8);
+      for (int k = 0; k < letters; k++) {
+        text.append((char) ('a' + random.nextInt(26)));
+      }
+    }
+    return text.toString();
+  }
+}
