@@ -1,6 +1,7 @@
 package felloe.cutting;
 
 import felloe.geometry.Arc;
+import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
@@ -17,15 +18,10 @@ final class Loop {
   /** Arcs shorter than this become lines: rounded to a few decimals they may lose their way, mm. */
   private static final double SHORT = 0.005;
 
-  private final List<Segment> segments;
-  private final double[] starts;
+  private final ArcLengthIndex index;
 
   private Loop(List<Segment> segments) {
-    this.segments = List.copyOf(segments);
-    this.starts = new double[segments.size() + 1];
-    for (int i = 0; i < segments.size(); i++) {
-      starts[i + 1] = starts[i] + segments.get(i).length();
-    }
+    this.index = new ArcLengthIndex(segments);
   }
 
   /**
@@ -71,54 +67,27 @@ final class Loop {
 
   /** Length of one lap, mm. */
   double length() {
-    return starts[segments.size()];
+    return index.length();
   }
 
   /** The segments of one lap from the start. */
   List<Segment> segments() {
-    return segments;
+    return index.segments();
   }
 
   /** Position at which a segment starts. */
   double start(int number) {
-    return starts[number];
-  }
-
-  private int number(double position) {
-    int low = 0;
-    int high = segments.size() - 1;
-    while (low < high) {
-      int middle = (low + high + 1) / 2;
-      if (starts[middle] <= position) {
-        low = middle;
-      } else {
-        high = middle - 1;
-      }
-    }
-    return low;
-  }
-
-  private double within(double position) {
-    double length = length();
-    return Math.max(0, position - length * Math.floor(position / length));
+    return index.start(number);
   }
 
   /** The point at a position. */
   Point at(double position) {
-    double s = within(position);
-    int i = number(s);
-    return segments.get(i).at(fraction(i, s));
+    return index.at(position);
   }
 
   /** The direction of travel at a position, a vector of length one. */
   Point tangent(double position) {
-    double s = within(position);
-    int i = number(s);
-    return segments.get(i).tangent(fraction(i, s));
-  }
-
-  private double fraction(int i, double s) {
-    return Math.min(1, (s - starts[i]) / (starts[i + 1] - starts[i]));
+    return index.tangent(position);
   }
 
   /** Receives the pieces of a walk. */
@@ -138,13 +107,13 @@ final class Loop {
   void walk(double from, double to, double[] breaks, double least, Walker walker) {
     double length = length();
     double lap = length * Math.floor(from / length);
-    int i = number(from - lap);
+    int i = index.number(from - lap);
     Point at = at(from);
     double s = from;
     int next = 0;
     while (s < to) {
-      double start = lap + starts[i];
-      double end = lap + starts[i + 1];
+      double start = lap + index.start(i);
+      double end = lap + index.start(i + 1);
       double stop = Math.min(end, to);
       while (next < breaks.length && breaks[next] < s + least) {
         next++;
@@ -155,7 +124,7 @@ final class Loop {
       if (!broken && end - reached < least) {
         reached = end;
       }
-      Segment segment = segments.get(i);
+      Segment segment = segments().get(i);
       double a = (s - start) / (end - start);
       double b = reached == end ? 1 : (reached - start) / (end - start);
       Point point = b == 1 ? segment.to() : segment.at(b);
@@ -173,11 +142,11 @@ final class Loop {
       }
       if (reached == end) {
         i++;
-        if (i == segments.size()) {
+        if (i == segments().size()) {
           i = 0;
           lap += length;
         }
-        s = lap + starts[i];
+        s = lap + index.start(i);
       }
     }
   }

@@ -1,6 +1,7 @@
 package felloe.cutting;
 
 import felloe.geometry.Arc;
+import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.Combine;
 import felloe.geometry.Contour;
 import felloe.geometry.GeometryException;
@@ -32,7 +33,7 @@ final class UncutMaterial {
   private final Contour finish;
   private final List<CutLine> paths;
   private final double half;
-  private final PathLength along;
+  private final ArcLengthIndex along;
   private final boolean outline;
 
   UncutMaterial(CutFeature feature, Contour finish, List<CutLine> paths, double half) {
@@ -40,7 +41,7 @@ final class UncutMaterial {
     this.finish = finish;
     this.paths = paths;
     this.half = half;
-    this.along = new PathLength(finish);
+    this.along = new ArcLengthIndex(finish);
     this.outline = feature.kind() == CutFeature.Kind.OUTLINE;
   }
 
@@ -51,7 +52,7 @@ final class UncutMaterial {
    * @param leaves where the cutter stops touching the finish line
    * @param meets where it touches it again
    */
-  record Corner(Point at, PathLength.Spot leaves, PathLength.Spot meets) {}
+  record Corner(Point at, ArcLengthIndex.Spot leaves, ArcLengthIndex.Spot meets) {}
 
   /** The corners of the paths, in order. */
   List<Corner> corners() {
@@ -102,7 +103,7 @@ final class UncutMaterial {
   }
 
   /** A stop on the way along the finish line. */
-  private record Stop(PathLength.Spot spot, int corner, boolean leaves) {}
+  private record Stop(ArcLengthIndex.Spot spot, int corner, boolean leaves) {}
 
   private List<LeftOver> between(List<Corner> corners) {
     List<Stop> stops = new ArrayList<>();
@@ -171,7 +172,7 @@ final class UncutMaterial {
     if (!single || !edge.contains(at)) {
       LargestCircle room = LargestCircle.inside(edge);
       at = room.centre();
-      reach = Math.max(reach, along.index().distance(at));
+      reach = Math.max(reach, along.byPlace().distance(at));
     }
     return reach <= Compensation.IGNORED
         ? Optional.empty()
@@ -183,7 +184,7 @@ final class UncutMaterial {
     double best = 0;
     int at = 0;
     for (int i = 1; i < SAMPLES; i++) {
-      double d = along.index().distance(round.at(i / (double) SAMPLES));
+      double d = along.byPlace().distance(round.at(i / (double) SAMPLES));
       if (d > best) {
         best = d;
         at = i;
@@ -194,8 +195,8 @@ final class UncutMaterial {
     for (int step = 0; step < 40; step++) {
       double a = low + (high - low) * 0.382;
       double b = low + (high - low) * 0.618;
-      double atA = along.index().distance(round.at(a));
-      double atB = along.index().distance(round.at(b));
+      double atA = along.byPlace().distance(round.at(a));
+      double atB = along.byPlace().distance(round.at(b));
       best = Math.max(best, Math.max(atA, atB));
       if (atA > atB) {
         high = b;
@@ -226,11 +227,11 @@ final class UncutMaterial {
       for (Segment segment : region.outer().segments()) {
         for (int i = 0; i < SAMPLES; i++) {
           Point p = segment.at(i / (double) SAMPLES);
-          reach = Math.max(reach, along.index().distance(p));
+          reach = Math.max(reach, along.byPlace().distance(p));
         }
       }
       Point at = LargestCircle.inside(region.outer()).centre();
-      reach = Math.max(reach, along.index().distance(at));
+      reach = Math.max(reach, along.byPlace().distance(at));
       if (reach > Compensation.IGNORED) {
         found.add(new LeftOver(feature, region, at, reach));
       }

@@ -1,5 +1,6 @@
 package felloe.mesh;
 
+import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Segment;
@@ -16,17 +17,17 @@ final class NarrowPlaces {
 
   private static final int SHRINKS = 30;
 
-  private final List<ContourLength> courses;
+  private final List<ArcLengthIndex> courses;
   private final List<Segment> segments = new ArrayList<>();
   private final SegmentIndex index;
 
   NarrowPlaces(Region region) {
-    courses = region.contours().stream().map(ContourLength::new).toList();
+    courses = region.contours().stream().map(ArcLengthIndex::new).toList();
     region.contours().forEach(c -> segments.addAll(c.segments()));
     index = new SegmentIndex(segments);
   }
 
-  List<ContourLength> courses() {
+  List<ArcLengthIndex> courses() {
     return courses;
   }
 
@@ -42,9 +43,9 @@ final class NarrowPlaces {
   void limit(Fineness fineness, double least, SizeField sizes) {
     double step = Math.min(fineness.edge() / 2, 4);
     for (int c = 0; c < courses.size(); c++) {
-      ContourLength course = courses.get(c);
+      ArcLengthIndex course = courses.get(c);
       int samples = (int) Math.min(20_000, Math.max(24, Math.ceil(course.length() / step)));
-      List<Double> corners = course.corners();
+      List<Double> corners = course.corners(NodeRing.SMOOTH);
       for (int i = 0; i < samples; i++) {
         double along = course.length() * (i + 0.5) / samples;
         Point at = course.at(along);
@@ -65,7 +66,7 @@ final class NarrowPlaces {
   }
 
   /** Beside a sharp corner the circle shrinks to nothing, though nothing is narrow there. */
-  private static boolean near(double corner, double along, ContourLength course, double reach) {
+  private static boolean near(double corner, double along, ArcLengthIndex course, double reach) {
     double apart = Math.abs(corner - along);
     return Math.min(apart, course.length() - apart) < reach;
   }

@@ -1,5 +1,6 @@
 package felloe.mesh;
 
+import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +8,9 @@ import java.util.TreeSet;
 
 /** Where the nodes of a contour stand along it. */
 final class NodeRing {
+
+  /** A turn below this, radians, is no corner: free curves are made of arcs that meet so. */
+  static final double SMOOTH = Math.toRadians(10);
 
   private NodeRing() {}
 
@@ -21,8 +25,8 @@ final class NodeRing {
    * @param must lengths at which a node must stand, beside the corners
    * @param least the least number of edges of the whole
    */
-  static List<Double> nodes(ContourLength course, SizeField sizes, List<Double> must, int least) {
-    TreeSet<Double> stops = new TreeSet<>(course.corners());
+  static List<Double> nodes(ArcLengthIndex course, SizeField sizes, List<Double> must, int least) {
+    TreeSet<Double> stops = new TreeSet<>(course.corners(SMOOTH));
     for (double wanted : must) {
       // Rather move a corner's neighbour than make an edge of no length.
       boolean near = stops.stream().anyMatch(s -> Math.abs(s - wanted) < 1e-6);
@@ -46,7 +50,7 @@ final class NodeRing {
   }
 
   private static void between(
-      ContourLength course,
+      ArcLengthIndex course,
       SizeField sizes,
       double from,
       double to,

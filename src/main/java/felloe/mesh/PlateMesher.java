@@ -1,5 +1,6 @@
 package felloe.mesh;
 
+import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import java.util.ArrayList;
@@ -106,12 +107,12 @@ public final class PlateMesher {
   }
 
   private void contours(NarrowPlaces narrow, SizeField sizes, List<Point> must) {
-    List<ContourLength> courses = narrow.courses();
+    List<ArcLengthIndex> courses = narrow.courses();
     for (int c = 0; c < courses.size(); c++) {
-      ContourLength course = courses.get(c);
+      ArcLengthIndex course = courses.get(c);
       List<Double> stops = new ArrayList<>();
       for (Point p : must) {
-        double along = course.nearest(p);
+        double along = course.position(p);
         if (course.at(along).near(p, 1e-6)) {
           stops.add(along);
         }

@@ -71,7 +71,7 @@ final class HoleRows {
     double step = travel / (round ? count : count - 1);
     List<Point> centres = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      centres.add(row.stations.point(row.start - i * step));
+      centres.add(row.stations.at(row.start - i * step));
     }
     return centres;
   }
