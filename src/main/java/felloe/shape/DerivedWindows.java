@@ -16,7 +16,7 @@ import java.util.Optional;
 /**
  * Windows that follow from the rim: the outline moved inward by the rim's width, less the hub disc,
  * less the spokes, with every corner rounded that a cutter could not reach. Exact in lines and
- * arcs.
+ * arcs. A spoke that points where the disc already reaches the rim is left out, with a note.
  *
  * @param rimWidth width of the rim all round, mm
  * @param hubDisc diameter of the disc about the hub axis that stays whole, mm
@@ -86,7 +86,7 @@ public record DerivedWindows(
    * The windows inside an outline.
    *
    * @throws ShapeException naming {@code rim-width}, {@code hub-disc}, {@code radius}, {@code
-   *     spokes[i].hub-width}, {@code spokes[i].rim-width} or {@code spokes[i].clock} (i from 0)
+   *     spokes[i].hub-width} or {@code spokes[i].rim-width} (i from 0)
    * @throws felloe.geometry.GeometryException when the geometry finds no sound result
    */
   public Result in(Contour outline) {
@@ -103,8 +103,18 @@ public record DerivedWindows(
     }
     List<Region> solid = new ArrayList<>();
     solid.add(Region.of(Contour.circle(Point.ORIGIN, hubDisc / 2)));
-    solid.addAll(spokeRegions(outline, inner));
-    return rounded(Combine.difference(inner, solid));
+    List<String> notes = new ArrayList<>();
+    solid.addAll(spokeRegions(outline, inner, notes));
+    List<Region> open = Combine.difference(inner, solid);
+    if (open.isEmpty()) {
+      throw fault(
+          ShapeFault.length(
+              "hub-disc",
+              hubDisc,
+              "reaches the rim all round, so that no window is left",
+              "lower it"));
+    }
+    return rounded(open, notes);
   }
 
   private void check() {
@@ -154,31 +164,46 @@ public record DerivedWindows(
     return low;
   }
 
-  private List<Region> spokeRegions(Contour outline, List<Region> inner) {
+  private List<Region> spokeRegions(Contour outline, List<Region> inner, List<String> notes) {
     double reach = 0;
     for (int i = 0; i < 4; i++) {
       double x = i % 2 == 0 ? outline.box().minX() : outline.box().maxX();
       double y = i < 2 ? outline.box().minY() : outline.box().maxY();
       reach = Math.max(reach, Math.hypot(x, y));
     }
-    Faults faults = new Faults();
     List<Region> regions = new ArrayList<>();
     for (int i = 0; i < spokes.size(); i++) {
       Spoke spoke = spokes.get(i);
       double rim = rimDistance(spoke, inner);
       if (rim <= hubDisc / 2) {
-        faults.add(
-            new ShapeFault(
-                name(i, "clock"),
-                "",
-                "points where the hub disc already reaches the rim",
-                "leave this spoke out"));
+        notes.add("spokes[" + i + "] was left out: the hub disc reaches the rim there");
       } else {
         regions.add(Region.of(trapezoid(spoke, rim, reach + 1)));
+        noteNarrow(i, rim, notes);
       }
     }
-    faults.refuse();
     return regions;
+  }
+
+  /** A side so slanted that it starts inside the disc leaves it where the spoke is narrower. */
+  private void noteNarrow(int number, double rim, List<String> notes) {
+    double h = spokes.get(number).atHub / 2;
+    double leaves = leaves(spokes.get(number));
+    double slope = slope(spokes.get(number), rim);
+    double axis = h - slope * leaves;
+    // Where the side's line meets the disc's circle on the way out.
+    double foot = -slope * axis / (1 + slope * slope);
+    double out = Math.abs(foot - leaves);
+    if (slope < 0 && leaves < foot - 0.005) {
+      notes.add(
+          "spokes["
+              + number
+              + "] leaves the hub disc "
+              + Numbers.brief(2 * (axis + slope * (foot + out)), 2)
+              + " mm wide, not "
+              + Numbers.brief(2 * h, 2)
+              + ": its sides run into the disc; enlarge the disc or lower its hub-width");
+    }
   }
 
   private static double rimDistance(Spoke spoke, List<Region> inner) {
@@ -190,14 +215,32 @@ public record DerivedWindows(
         .orElse(0);
   }
 
-  /** From inside the hub disc to beyond the outline, along the lines of the spoke's sides. */
+  /** Where the middle line has come when the spoke's full hub width lies on the disc's circle. */
+  private double leaves(Spoke spoke) {
+    double h = spoke.atHub / 2;
+    return Math.sqrt((hubDisc / 2 - h) * (hubDisc / 2 + h));
+  }
+
+  /** How much wider each half of a spoke becomes a millimetre. */
+  private double slope(Spoke spoke, double rim) {
+    return (spoke.atRim - spoke.atHub) / 2 / (rim - leaves(spoke));
+  }
+
+  /**
+   * From inside the hub disc to beyond the outline, along the lines of the spoke's sides. A spoke
+   * that grows toward the hub begins where its sides' lines are nearest to the axis: farther back
+   * they would come out of the disc again.
+   */
   private Contour trapezoid(Spoke spoke, double rim, double reach) {
     double h = spoke.atHub / 2;
-    double leaves = Math.sqrt((hubDisc / 2 - h) * (hubDisc / 2 + h));
-    double slope = (spoke.atRim / 2 - h) / (rim - leaves);
+    double leaves = leaves(spoke);
+    double slope = slope(spoke, rim);
     double least = Math.min(h, spoke.atRim / 2) / 20;
-    // A tapered spoke ends before its sides would meet, and still well inside disc or beyond rim.
-    double start = slope > 0 ? Math.max(0, leaves - (h - least) / slope) : 0;
+    // A spoke that grows toward the rim ends before its sides would meet.
+    double start =
+        slope > 0
+            ? Math.max(0, leaves - (h - least) / slope)
+            : -slope * (h - slope * leaves) / (1 + slope * slope);
     double end = slope < 0 ? Math.min(reach, rim + (least - spoke.atRim / 2) / slope) : reach;
     double in = h + slope * (start - leaves);
     double out = h + slope * (end - leaves);
@@ -211,9 +254,9 @@ public record DerivedWindows(
             along.times(start).plus(side, in)));
   }
 
-  private Result rounded(List<Region> open) {
+  private Result rounded(List<Region> open, List<String> before) {
     List<Contour> windows = new ArrayList<>();
-    List<String> notes = new ArrayList<>();
+    List<String> notes = new ArrayList<>(before);
     for (Region region : open) {
       if (!region.holes().isEmpty()) {
         throw fault(

@@ -156,8 +156,7 @@ class DerivedWindowsTest {
     assertEquals("rim-width", faults(windows(150, 100, 5, three(20)), WHEEL).get(0).parameter());
     assertTrue(
         faults(windows(160, 100, 5, three(20)), WHEEL).get(0).wanted().contains("below 149.9 mm"));
-    assertEquals(
-        "spokes[0].clock", faults(windows(30, 260, 5, three(20)), WHEEL).get(0).parameter());
+    assertEquals("hub-disc", faults(windows(30, 260, 5, three(20)), WHEEL).get(0).parameter());
     assertEquals(
         "spokes[1].hub-width",
         faults(windows(30, 60, 5, List.of(spoke(0, 20, 20), spoke(90, 60, 20))), WHEEL)
@@ -214,5 +213,76 @@ class DerivedWindowsTest {
         }
       }
     }
+  }
+
+  @Test
+  void aTaperEndsAtTheDiscHoweverSteep() {
+    // Disc 100, rim at 120, 96 wide at the disc and 10 at the rim: carried back to the axis the
+    // sides would stand 53.5 mm from it, beyond the disc.
+    Result result = windows(30, 100, 0, List.of(spoke(0, 96, 10), spoke(180, 40, 40))).in(WHEEL);
+    for (Contour window : result.windows()) {
+      for (Segment s : window.segments()) {
+        assertTrue(s.from().x() > -120, "a spike at " + s.from());
+      }
+    }
+    Point spike = new Point(2, 51.5);
+    assertTrue(result.windows().stream().anyMatch(w -> w.contains(spike)), "the disc has a spike");
+  }
+
+  @Test
+  void aSpokeWhereTheDiscReachesTheRimIsLeftOutWithANote() {
+    Contour egg = new FourSided(300, 160, 30, 30, Rise.NONE, Point.ORIGIN).contour();
+    Result result =
+        windows(30, 110, 0, List.of(spoke(0, 20, 20), spoke(90, 20, 20), spoke(180, 20, 20)))
+            .in(egg);
+    assertEquals(
+        List.of("spokes[1] was left out: the hub disc reaches the rim there"), result.notes());
+    assertEquals(
+        windows(30, 110, 0, List.of(spoke(0, 20, 20), spoke(180, 20, 20))).in(egg).windows(),
+        result.windows());
+  }
+
+  /**
+   * Every point of the plate is judged by the definition alone: in the rim, in the disc, or beside
+   * a spoke's middle line beyond where the spoke leaves the disc.
+   */
+  @Test
+  void seededTaperedSpokesCoverWhatTheirDefinitionSays() {
+    for (long seed = 1; seed <= 60; seed++) {
+      Random r = new Random(seed * 7919);
+      double disc = 60 + 70 * r.nextDouble();
+      int n = 1 + r.nextInt(4);
+      List<Spoke> spokes = new ArrayList<>();
+      for (int i = 0; i < n; i++) {
+        double atHub = disc * (0.05 + 0.92 * r.nextDouble());
+        spokes.add(spoke(360.0 * (i + 0.6 * r.nextDouble()) / n, atHub, 5 + 80 * r.nextDouble()));
+      }
+      Result result;
+      try {
+        result = new DerivedWindows(30, disc, spokes, 0, 0).in(WHEEL);
+      } catch (ShapeException nothingLeft) {
+        continue;
+      }
+      for (int k = 0; k < 1500; k++) {
+        Point p = Point.polar(150 * Math.sqrt(r.nextDouble()), 2 * Math.PI * r.nextDouble());
+        if (result.windows().stream().anyMatch(w -> w.distance(p) < 0.01)) {
+          continue;
+        }
+        boolean solid = p.norm() > 120 || p.norm() < disc / 2;
+        for (Spoke spoke : spokes) {
+          solid |= covers(spoke, disc / 2, p);
+        }
+        boolean open = result.windows().stream().anyMatch(w -> w.contains(p));
+        assertEquals(!solid, open, "seed " + seed + " at " + p);
+      }
+    }
+  }
+
+  private static boolean covers(Spoke spoke, double disc, Point p) {
+    Point along = Point.polar(1, spoke.direction());
+    double t = p.dot(along);
+    double leaves = Math.sqrt(disc * disc - spoke.atHub() * spoke.atHub() / 4);
+    double width = spoke.atHub() + (spoke.atRim() - spoke.atHub()) * (t - leaves) / (120 - leaves);
+    return t > leaves && 2 * Math.abs(p.cross(along)) < width;
   }
 }
