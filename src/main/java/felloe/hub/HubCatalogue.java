@@ -8,6 +8,8 @@ import felloe.plate.Problem;
 import felloe.yaml.BuiltIn;
 import felloe.yaml.Nearest;
 import felloe.yaml.YamlTree;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -55,14 +57,41 @@ public final class HubCatalogue implements HubPatterns {
   }
 
   /**
-   * The pattern with a name or from a file.
+   * The pattern with a name or from a file, as a shape file asks for it. A shape file may come from
+   * anybody, so a file that it names must lie in the catalogue's folder or below it: what is wrong
+   * with it is quoted.
    *
    * @return empty for a name that is not known
-   * @throws BadInput when the name means a file that cannot be read, or that is wrong
+   * @throws BadInput when the name means a file that lies elsewhere, cannot be read, or is wrong
    */
   @Override
   public Optional<HubPattern> find(String name) {
+    if (isFile(name)) {
+      refuseElsewhere(name, path(name, Place.BUILT_IN));
+    }
     return lookUp(name, Place.BUILT_IN).map(HubSpec::pattern);
+  }
+
+  private void refuseElsewhere(String name, Path file) {
+    Path home = folder.toAbsolutePath().normalize();
+    boolean below = file.toAbsolutePath().normalize().startsWith(home);
+    if (below && Files.exists(file)) {
+      try {
+        // Links lead elsewhere too.
+        below = file.toRealPath().startsWith(home.toRealPath());
+      } catch (IOException unreadable) {
+        below = false;
+      }
+    }
+    if (!below) {
+      throw new BadInput(
+          new Problem(
+              Place.ofFile(name),
+              "",
+              "",
+              "does not lie in the folder of the shape file or below it",
+              "copy it there, or name it on the command line with --hub"));
+    }
   }
 
   /**

@@ -45,7 +45,11 @@ public final class YamlTree {
       if (Files.isDirectory(file)) {
         throw new BadInput(new Problem(place, "", "", "is a folder", "name a file in it"));
       }
-      // Pipes have no size, so the reading is bounded as well.
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        // A pipe or device may never end.
+        throw new BadInput(new Problem(place, "", "", "is not a plain file", "name a plain file"));
+      }
+      // The file may grow while it is read, so the reading is bounded as well.
       if (Files.exists(file) && Files.size(file) > SourceText.LARGEST) {
         throw SourceText.tooLarge(place);
       }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import felloe.geometry.Numbers;
 import felloe.plate.BadInput;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 class HubCatalogueTest {
@@ -204,5 +206,38 @@ class HubCatalogueTest {
         assertThrows(
             BadInput.class, () -> HubCatalogue.here().spec("no-such.yaml", Place.BUILT_IN));
     assertTrue(bad.getMessage().startsWith("no-such.yaml: does not exist"), bad.getMessage());
+  }
+
+  @Test
+  void aShapeFileNamesHubFilesBelowItsFolderAlone(@TempDir Path folder) throws IOException {
+    Path home = Files.createDirectory(folder.resolve("shapes"));
+    String spec =
+        "felloe-hub: 1\nname: h\ncount: 3\npcd: 50\nthread: M6\nposition-tolerance: 0.2\n"
+            + "basis: {pattern: measured, thread: measured, position-tolerance: measured}\n";
+    Files.writeString(folder.resolve("secret.yaml"), "pass-word: 12345\n");
+    Files.writeString(home.resolve("h.yaml"), spec);
+    Files.createSymbolicLink(home.resolve("link.yaml"), folder.resolve("secret.yaml"));
+    HubCatalogue hubs = new HubCatalogue(home);
+    for (String name :
+        List.of("../secret.yaml", folder.resolve("secret.yaml").toString(), "link.yaml")) {
+      String told = assertThrows(BadInput.class, () -> hubs.find(name)).getMessage();
+      assertTrue(told.contains("does not lie in the folder of the shape file"), told);
+      assertTrue(!told.contains("12345"), told);
+    }
+    // What the maker names on the command line may lie anywhere.
+    String told =
+        assertThrows(BadInput.class, () -> hubs.spec("../secret.yaml", Place.BUILT_IN))
+            .getMessage();
+    assertTrue(told.contains("pass-word"), told);
+  }
+
+  @Test
+  @Timeout(20)
+  void aPipeIsRefusedAndNotWaitedFor(@TempDir Path folder) throws Exception {
+    Path pipe = folder.resolve("hub.yaml");
+    assumeTrue(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0);
+    String told =
+        assertThrows(BadInput.class, () -> new HubCatalogue(folder).find("hub.yaml")).getMessage();
+    assertTrue(told.endsWith("is not a plain file; name a plain file"), told);
   }
 }
