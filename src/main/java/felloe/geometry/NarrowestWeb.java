@@ -43,6 +43,9 @@ public final class NarrowestWeb {
 
   private static final int PLACES = 8;
 
+  /** The widest search for the narrowest web, in pairs of segments: about a second. */
+  private static final long MOST_PAIRS = 1_000_000;
+
   /**
    * A web.
    *
@@ -104,10 +107,26 @@ public final class NarrowestWeb {
     return new NarrowestWeb(region).narrowest();
   }
 
-  /** The narrowest web; none where one contour has no neck, such as a plain disc. */
+  /**
+   * The narrowest web; none where one contour has no neck, such as a plain disc. Also none where so
+   * many segments lie so close that more than {@value #MOST_PAIRS} pairs would have to be looked
+   * at: ask {@link #upTo} for those that are narrow.
+   */
   public Optional<Web> narrowest() {
+    return narrowest(true);
+  }
+
+  /** The narrowest web between two different contours; none where there is only one. */
+  public Optional<Web> between() {
+    return region.holes().isEmpty() ? Optional.empty() : narrowest(false);
+  }
+
+  private Optional<Web> narrowest(boolean necks) {
     for (double reach = size / 64; ; reach *= 2) {
-      List<Web> found = upTo(reach);
+      if (pairs(reach) > MOST_PAIRS) {
+        return Optional.empty();
+      }
+      List<Web> found = upTo(reach, necks);
       if (!found.isEmpty()) {
         return Optional.of(found.get(0));
       }
@@ -133,13 +152,26 @@ public final class NarrowestWeb {
    * @param widest mm
    */
   public List<Web> upTo(double widest) {
+    return upTo(widest, true);
+  }
+
+  /** How many pairs of segments lie within reach, counted up to a little beyond the most. */
+  private long pairs(double reach) {
+    long[] count = {0};
+    for (int i = 0; i < segments.size() && count[0] <= 2 * MOST_PAIRS; i++) {
+      index.touching(boxes.get(i).grown(reach), b -> count[0]++);
+    }
+    return count[0] / 2;
+  }
+
+  private List<Web> upTo(double widest, boolean necks) {
     Map<Long, Web> best = new TreeMap<>();
     for (int i = 0; i < segments.size(); i++) {
       int a = i;
       index.touching(
           boxes.get(i).grown(widest),
           b -> {
-            if (b > a) {
+            if (b > a && (necks || !owner.get(a).equals(owner.get(b)))) {
               look(a, b, widest, best);
             }
           });

@@ -48,6 +48,13 @@ public final class HubCatalogue implements HubPatterns {
     return BuiltIn.lines(FOLDER + "index.txt");
   }
 
+  @Override
+  public List<Double> clearances(String thread) {
+    return ScrewThreads.find(thread)
+        .map(found -> List.of(found.fine(), found.medium(), found.coarse()))
+        .orElse(List.of());
+  }
+
   /** Whether a name means a file. */
   public static boolean isFile(String name) {
     return name.endsWith(".yaml")

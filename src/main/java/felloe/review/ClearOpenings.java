@@ -51,11 +51,6 @@ record ClearOpenings() implements Rule {
   }
 
   private static Optional<Web> closest(Plate plate) {
-    NarrowestWeb webs = new NarrowestWeb(plate.region());
-    Optional<Web> narrowest = webs.narrowest();
-    if (narrowest.isEmpty() || !narrowest.get().isNeck()) {
-      return narrowest;
-    }
-    return webs.all().stream().filter(web -> !web.isNeck()).findFirst();
+    return new NarrowestWeb(plate.region()).between();
   }
 }

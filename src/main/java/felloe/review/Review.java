@@ -19,6 +19,8 @@ public final class Review {
     List<Rule> rules =
         new ArrayList<>(
             List.of(
+                PlausibleSize.WIDTH,
+                PlausibleSize.THICKNESS,
                 new ClearOpenings(),
                 new NarrowWebs(),
                 new EdgeDistance(),
@@ -71,13 +73,18 @@ public final class Review {
     Limits limits = Limits.with(plate.limits());
     List<Finding> findings = new ArrayList<>();
     for (Rule rule : RULES) {
-      findings.addAll(
-          rule instanceof JointRule joint
-              ? joint.check(plate, joints, limits)
-              : rule.check(plate, limits));
+      findings.addAll(check(rule, plate, joints, limits));
     }
+    findings.addAll(LoosenedLimits.of(plate, joints, limits, findings));
     findings.addAll(others);
     return new ReviewReport(findings, cautions(plate.stock().material().kind()));
+  }
+
+  /** What one rule finds. */
+  static List<Finding> check(Rule rule, Plate plate, JointPlan joints, Limits limits) {
+    return rule instanceof JointRule joint
+        ? joint.check(plate, joints, limits)
+        : rule.check(plate, limits);
   }
 
   /** What every report says beside its findings. */

@@ -1,6 +1,7 @@
 package felloe.shape;
 
 import felloe.geometry.Contour;
+import felloe.geometry.Numbers;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
@@ -17,6 +18,7 @@ import felloe.yaml.Fields;
 import felloe.yaml.Nearest;
 import felloe.yaml.NumberField;
 import felloe.yaml.WholeField;
+import felloe.yaml.YamlValue;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -107,7 +109,7 @@ final class HoleReader {
     WholeField counted = f.integer("count").between(1, MOST_ON_A_CIRCLE);
     int count = own ? counted.required() : counted.or(hub.count());
     double pcd = figure(f.length("pcd").positive(), own, hub.pitchDiameter());
-    double diameter = figure(f.length("diameter").atLeast(SMALLEST), own, hub.holeDiameter());
+    double diameter = figure(diameter(f), own, hub.holeDiameter());
     double first = Math.toRadians(f.angle("first").or(Math.toDegrees(hub.firstAngle())));
     List<SlotWish> slots =
         f.list("slots").atMost(MOST_ON_A_CIRCLE).each(g -> SlotWish.read(g, diameter, count));
@@ -127,6 +129,30 @@ final class HoleReader {
               boltCircles.add(circle);
               add(f, label, HoleRole.BOLT, circle.holeDiameter(), circle.centres(), slots);
             });
+  }
+
+  /** A thread's name in place of a diameter is told the holes that suit its screw. */
+  private NumberField diameter(Fields f) {
+    Entry entry = f.entry("diameter");
+    if (entry.value().orElse(null) instanceof YamlValue.Scalar scalar) {
+      List<Double> holes = hubs.clearances(scalar.text().strip());
+      if (!holes.isEmpty()) {
+        String thread = scalar.text().strip();
+        return entry
+            .length()
+            .cure(
+                thread
+                    + " is a thread; for a hole that its screw passes write "
+                    + Numbers.brief(holes.get(0), 2)
+                    + " (fine series), "
+                    + Numbers.brief(holes.get(1), 2)
+                    + " (medium) or "
+                    + Numbers.brief(holes.get(2), 2)
+                    + " (coarse)")
+            .atLeast(SMALLEST);
+      }
+    }
+    return entry.length().atLeast(SMALLEST);
   }
 
   private static double figure(NumberField field, boolean required, double standard) {
@@ -180,7 +206,7 @@ final class HoleReader {
   }
 
   private void item(Fields f) {
-    double diameter = f.length("diameter").atLeast(SMALLEST).required();
+    double diameter = diameter(f).required();
     HoleRole role = HoleRole.valueOf(f.oneOf("role", Role.class).or(Role.OTHER).name());
     String label = Labels.read(f);
     boolean mirror = f.bool("mirror").or(false);

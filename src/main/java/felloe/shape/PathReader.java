@@ -18,7 +18,7 @@ import java.util.Optional;
 final class PathReader {
 
   /** More drawing steps than this are refused. */
-  static final int MOST_STEPS = 10_000;
+  static final int MOST_STEPS = 3_000;
 
   /**
    * One step of the pen.

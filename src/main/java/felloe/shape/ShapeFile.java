@@ -32,6 +32,8 @@ public final class ShapeFile {
   /** The version of the shape file that this program reads. */
   public static final int VERSION = 1;
 
+  private static final int MOST_LIMITS = 200;
+
   private final Problems problems = new Problems();
   private final YamlTree tree;
   private final Fields top;
@@ -168,7 +170,15 @@ public final class ShapeFile {
   private List<LimitOverride> limits() {
     Fields f = top.group("limits");
     List<LimitOverride> limits = new ArrayList<>();
-    for (String rule : f.keys()) {
+    List<String> rules = f.keys();
+    if (rules.size() > MOST_LIMITS) {
+      f.problem(
+          "has " + rules.size() + " keys; the review has fewer rules than " + MOST_LIMITS,
+          "take out those that are no rules");
+      rules = rules.subList(0, MOST_LIMITS);
+    }
+    f.allow(f.keys().toArray(String[]::new));
+    for (String rule : rules) {
       Entry entry = f.entry(rule);
       entry
           .number()

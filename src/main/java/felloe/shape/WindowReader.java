@@ -18,7 +18,7 @@ final class WindowReader {
   private static final int MOST_ITEMS = 500;
   private static final int MOST_DERIVED = 4;
   private static final int MOST_WINDOWS = 1_000;
-  private static final int MOST_SEGMENTS = 50_000;
+  private static final int MOST_SEGMENTS = 20_000;
   private static final String DERIVED = "derived";
   private static final List<String> PLACED = List.of("at", "places", "turn", "mirror");
 

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * One place in a file where a value may stand: behind a key, present or not, or as an item of a
@@ -187,11 +188,40 @@ public final class Entry {
       problem("must be a text that is not empty", "");
       return false;
     }
+    if (text.codePoints().anyMatch(Entry::isUnseen)) {
+      problem(
+          "must not have characters that cannot be seen or turn the direction of writing",
+          "delete them: " + unseen(text));
+      return false;
+    }
     if (text.codePoints().anyMatch(Character::isISOControl) || text.length() > LONGEST_TEXT) {
       problem("must be a text on one line of at most 200 characters", "");
       return false;
     }
     return true;
+  }
+
+  /**
+   * Marks that turn the direction of writing, and other characters that print as nothing: a text
+   * with them reads otherwise than it is written.
+   */
+  private static boolean isUnseen(int c) {
+    int type = Character.getType(c);
+    return type == Character.FORMAT
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR
+        || type == Character.UNASSIGNED
+        || type == Character.PRIVATE_USE
+        || c == 0x85;
+  }
+
+  private static String unseen(String text) {
+    return text.codePoints()
+        .filter(Entry::isUnseen)
+        .distinct()
+        .mapToObj(
+            c -> "U+" + Integer.toHexString(0x10000 | c).substring(1).toUpperCase(Locale.ROOT))
+        .collect(Collectors.joining(", "));
   }
 
   /** {@code true} or {@code false}. */

@@ -29,6 +29,9 @@ import java.util.function.Supplier;
  */
 public final class Fields {
 
+  /** So many unknown keys of one group are told one by one. */
+  private static final int MOST_UNKNOWN = 50;
+
   private final Mapping group;
   private final Scope scope;
   private final Set<String> known = new LinkedHashSet<>();
@@ -243,15 +246,24 @@ public final class Fields {
     if (!closed) {
       closed = true;
       scope.closeAll();
-      group.entries().forEach(this::reportIfUnknown);
+      reportUnknown();
     }
     return scope.good();
   }
 
-  private void reportIfUnknown(String key, Keyed keyed) {
-    if (known.contains(key)) {
-      return;
+  private void reportUnknown() {
+    List<String> unknown =
+        group.entries().keySet().stream().filter(key -> !known.contains(key)).toList();
+    unknown.stream().limit(MOST_UNKNOWN).forEach(this::reportUnknown);
+    if (unknown.size() > MOST_UNKNOWN) {
+      problem(
+          "has " + (unknown.size() - MOST_UNKNOWN) + " more keys that are not known",
+          "check that it is the right file");
     }
+  }
+
+  private void reportUnknown(String key) {
+    Keyed keyed = group.entries().get(key);
     List<String> names = known.stream().sorted().toList();
     String allowed =
         names.isEmpty() ? "no key is allowed here" : "allowed here: " + String.join(", ", names);

@@ -27,6 +27,8 @@ public final class NumberField {
     }
   }
 
+  private String ownCure = "";
+
   NumberField(Entry entry, Quantity quantity) {
     this.entry = entry;
     this.quantity = quantity;
@@ -107,6 +109,12 @@ public final class NumberField {
     return this;
   }
 
+  /** What to do where no such number can be read; without it the usual words are told. */
+  public NumberField cure(String words) {
+    ownCure = words;
+    return this;
+  }
+
   /** The number; a missing one is reported. NaN when it is missing or wrong. */
   public double required() {
     if (!entry.present()) {
@@ -133,7 +141,7 @@ public final class NumberField {
             scalar -> {
               Quantity.Reading reading = quantity.read(scalar);
               if (!reading.good()) {
-                entry.problem(reading.wanted(), reading.cure());
+                entry.problem(reading.wanted(), ownCure.isEmpty() ? reading.cure() : ownCure);
                 return Double.NaN;
               }
               for (Bound bound : bounds) {

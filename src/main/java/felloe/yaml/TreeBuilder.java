@@ -35,8 +35,8 @@ final class TreeBuilder {
   /** The deepest nesting of lists and groups. */
   static final int DEEPEST = 50;
 
-  /** The greatest number of values in one file; a tree of this size takes about 80 MB. */
-  static final int MOST_VALUES = 500_000;
+  /** The greatest number of values in one file; a tree of this size takes about 16 MB. */
+  static final int MOST_VALUES = 100_000;
 
   private final String name;
   private final Place option;
@@ -118,7 +118,7 @@ final class TreeBuilder {
 
   private YamlValue value(Event event, ValuePath route, int depth) {
     if (++values > MOST_VALUES) {
-      report(event, route.toString(), "", "is one value too many: a file may hold 500000", "");
+      report(event, route.toString(), "", "is one value too many: a file may hold 100000", "");
       throw new Stop();
     }
     if (event instanceof AliasEvent alias) {

@@ -16,7 +16,7 @@ import java.util.Objects;
  *
  * <p>The text is YAML 1.2 in its plain parts: scalars, lists and groups of keys. Refused with the
  * place and a cure: files over 8 MiB, bytes that are not UTF-8, control characters, nesting deeper
- * than 50 levels, more than 500 000 values, anchors, aliases, merge keys, type tags, keys that are
+ * than 50 levels, more than 100 000 values, anchors, aliases, merge keys, type tags, keys that are
  * no words, keys given twice, and a second document. Nothing is expanded and no object is made from
  * a tag.
  *

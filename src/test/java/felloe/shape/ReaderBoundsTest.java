@@ -71,9 +71,9 @@ class ReaderBoundsTest {
 
   @Test
   void manyWindowsOfManyLinesAreRefused() {
-    String comb = "  - {path: '" + comb(9_000) + "'}\n";
+    String comb = "  - {path: '" + comb(2_900) + "'}\n";
     told(
-        "makes windows of more than 50000 lines and arcs in all",
+        "makes windows of more than 20000 lines and arcs in all",
         ROUND + "windows:\n" + comb.repeat(40));
   }
 
@@ -94,7 +94,7 @@ class ReaderBoundsTest {
 
   @Test
   void longWindowsOnOneAnotherAreTold() {
-    String comb = "  - {path: '" + comb(9_000) + "'}\n";
+    String comb = "  - {path: '" + comb(2_900) + "'}\n";
     told("window W2: lies exactly on window W1", ROUND + "windows:\n" + comb.repeat(5));
   }
 

@@ -279,9 +279,9 @@ class YamlSyntaxTest {
   }
 
   @Test
-  void aFileHoldsHalfAMillionValuesAtMost() {
+  void aFileHoldsAHundredThousandValuesAtMost() {
     assertEquals(
-        "h.yaml:1:1000000 [499999]: is one value too many: a file may hold 500000",
+        "h.yaml:1:200000 [99999]: is one value too many: a file may hold 100000",
         refusedSoon(() -> "[" + "1,".repeat(2_000_000) + "]").getMessage());
   }
 
