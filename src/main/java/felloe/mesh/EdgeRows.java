@@ -1,5 +1,6 @@
 package felloe.mesh;
 
+import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import java.util.ArrayList;
@@ -31,7 +32,7 @@ final class EdgeRows {
    * @param places the nodes' lengths along it
    * @param distances of the rows, mm, nearest first
    */
-  void add(ContourLength course, boolean outer, List<Double> places, List<Double> distances) {
+  void add(ArcLengthIndex course, boolean outer, List<Double> places, List<Double> distances) {
     List<Double> open = new ArrayList<>(places);
     double before = 0;
     for (double distance : distances) {
