@@ -85,8 +85,8 @@ public record DerivedWindows(
   /**
    * The windows inside an outline.
    *
-   * @throws ShapeException naming {@code rim-width}, {@code hub-disc}, {@code radius}, {@code
-   *     spokes[i].hub-width} or {@code spokes[i].rim-width} (i from 0)
+   * @throws ShapeException naming {@code rim_width}, {@code hub_disc}, {@code radius}, {@code
+   *     spokes[i].hub_width} or {@code spokes[i].rim_width} (i from 0)
    * @throws felloe.geometry.GeometryException when the geometry finds no sound result
    */
   public Result in(Contour outline) {
@@ -95,7 +95,7 @@ public record DerivedWindows(
     if (inner.isEmpty()) {
       throw fault(
           ShapeFault.length(
-              "rim-width",
+              "rim_width",
               rimWidth,
               "leaves nothing inside the rim: must be below "
                   + ShapeFault.mm(Math.floor(widest(outline) * 10) / 10),
@@ -109,7 +109,7 @@ public record DerivedWindows(
     if (open.isEmpty()) {
       throw fault(
           ShapeFault.length(
-              "hub-disc",
+              "hub_disc",
               hubDisc,
               "reaches the rim all round, so that no window is left",
               "lower it"));
@@ -119,8 +119,8 @@ public record DerivedWindows(
 
   private void check() {
     Faults faults = new Faults();
-    faults.size("rim-width", rimWidth);
-    faults.size("hub-disc", hubDisc);
+    faults.size("rim_width", rimWidth);
+    faults.size("hub_disc", hubDisc);
     faults.radius("radius", radius);
     if (spokes.size() > MOST_SPOKES) {
       faults.add(
@@ -128,12 +128,12 @@ public record DerivedWindows(
               "spokes", spokes.size() + " spokes", "must be at most " + MOST_SPOKES, ""));
     }
     for (int i = 0; i < spokes.size(); i++) {
-      faults.size(name(i, "hub-width"), spokes.get(i).atHub);
-      faults.size(name(i, "rim-width"), spokes.get(i).atRim);
+      faults.size(name(i, "hub_width"), spokes.get(i).atHub);
+      faults.size(name(i, "rim_width"), spokes.get(i).atRim);
       if (hubDisc > 0 && spokes.get(i).atHub >= hubDisc) {
         faults.add(
             ShapeFault.length(
-                name(i, "hub-width"),
+                name(i, "hub_width"),
                 spokes.get(i).atHub,
                 "must be below the diameter of the hub disc, " + ShapeFault.mm(hubDisc),
                 "lower it or enlarge the disc"));
@@ -202,7 +202,7 @@ public record DerivedWindows(
               + Numbers.brief(2 * (axis + slope * (foot + out)), 2)
               + " mm wide, not "
               + Numbers.brief(2 * h, 2)
-              + ": its sides run into the disc; enlarge the disc or lower its hub-width");
+              + ": its sides run into the disc; enlarge the disc or lower its hub_width");
     }
   }
 

@@ -15,11 +15,11 @@ import java.util.Optional;
 final class FamilyReader {
 
   /** Families that an outline may be. */
-  static final List<String> OUTLINES = List.of("round", "four-sided", "points", "path");
+  static final List<String> OUTLINES = List.of("round", "four_sided", "points", "path");
 
   /** Families that a window may be, beside derived ones. */
   static final List<String> WINDOWS =
-      List.of("round", "four-sided", "points", "path", "slot", "circle", "rectangle");
+      List.of("round", "four_sided", "points", "path", "slot", "circle", "rectangle");
 
   private final GeometryProblems reports;
   private final double tolerance;
@@ -38,7 +38,7 @@ final class FamilyReader {
     Optional<Family> shape =
         switch (family) {
           case "round" -> round(f);
-          case "four-sided" -> fourSided(f);
+          case "four_sided" -> fourSided(f);
           case "points" -> points(f);
           case "slot" -> slot(f);
           case "circle" -> circle(f);
@@ -102,7 +102,7 @@ final class FamilyReader {
       corner(entry).ifPresent(corners::add);
     }
     boolean half = f.bool("half").or(false);
-    double startRise = f.length("start-rise").or(0);
+    double startRise = f.length("start_rise").or(0);
     return f.build(() -> new Points(corners, half, startRise));
   }
 

@@ -3,6 +3,7 @@ package felloe.shape;
 import felloe.geometry.GeometryException;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.yaml.KeySpelling;
 import felloe.yaml.Problems;
 import felloe.yaml.YamlValue;
 import java.util.Optional;
@@ -44,8 +45,8 @@ final class GeometryProblems {
   }
 
   private void add(String path, ShapeFault fault) {
-    // Families name parameters as Java does; shape files write them with hyphens.
-    String parameter = fault.parameter().replace("startRise", "start-rise");
+    // Families name parameters as Java does; shape files join their words with underscores.
+    String parameter = fault.parameter().replace("startRise", "start_rise");
     String who = parameter.isEmpty() ? path : path + "." + parameter;
     YamlValue blamed = nearestTo(who);
     String written = blamed.path().isEmpty() ? path : blamed.path();
@@ -101,7 +102,8 @@ final class GeometryProblems {
 
   private static Optional<YamlValue> child(YamlValue value, String step) {
     if (value instanceof YamlValue.Mapping mapping) {
-      return Optional.ofNullable(mapping.entries().get(step)).map(YamlValue.Keyed::value);
+      return Optional.ofNullable(mapping.entries().get(KeySpelling.in(mapping, step)))
+          .map(YamlValue.Keyed::value);
     }
     if (value instanceof YamlValue.Sequence sequence && step.matches("\\d{1,6}")) {
       int index = Integer.parseInt(step);

@@ -72,7 +72,7 @@ final class HoleReader {
 
   void read(Fields top) {
     int number = 1;
-    for (Fields f : top.list("bolt-circles").atMost(MOST_CIRCLES).mappings()) {
+    for (Fields f : top.list("bolt_circles").atMost(MOST_CIRCLES).mappings()) {
       boltCircle(f, number++);
     }
     bore(top);

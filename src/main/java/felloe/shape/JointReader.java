@@ -100,7 +100,7 @@ final class JointReader {
     if (allHolesKnown && byLabel.values().stream().noneMatch(hole -> hole.role() == role)) {
       named.problem(
           "names holes that the plate has not",
-          role == HoleRole.BOLT ? "add 'bolt-circles'" : "add 'holes' with 'role: grip'");
+          role == HoleRole.BOLT ? "add 'bolt_circles'" : "add 'holes' with 'role: grip'");
       return;
     }
     String before = takenRoles.putIfAbsent(role, path);

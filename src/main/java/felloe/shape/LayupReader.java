@@ -47,7 +47,7 @@ final class LayupReader {
     Optional<Requested<Double>> temperature =
         number(f, "temperature", f.number("temperature").between(5, 45));
     Optional<Requested<Double>> roll =
-        number(f, "roll-width", f.length("roll-width").between(50, 5000));
+        number(f, "roll_width", f.length("roll_width").between(50, 5000));
     Optional<Requested<Double>> margin = number(f, "margin", f.length("margin").between(0, 300));
     Optional<Requested<LayupWish.Pieces>> pieces =
         f.oneOf("pieces", LayupWish.Pieces.class)

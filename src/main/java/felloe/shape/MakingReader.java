@@ -28,7 +28,7 @@ final class MakingReader {
     Fields f = top.group("making");
     double cutter = f.length("cutter").notNegative().atMost(50).or(CUTTER);
     double rough = f.length("rough").notNegative().atMost(50).or(ROUGH);
-    double scale = f.length("grip-scale").notNegative().atMost(100).or(0);
+    double scale = f.length("grip_scale").notNegative().atMost(100).or(0);
     Optional<HolePosition> position = f.oneOf("position", HolePosition.class).optional();
     double edgeBreak = f.length("edge_break").notNegative().atMost(10).or(0);
     double chamfer = f.length("chamfer").notNegative().atMost(20).or(0);

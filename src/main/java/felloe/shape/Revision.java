@@ -33,7 +33,8 @@ final class Revision {
           .entries()
           .forEach(
               (key, keyed) -> {
-                add(key, digest);
+                // The old spelling of a key is no other value.
+                add(key.replace('_', '-'), digest);
                 add(keyed.value(), digest);
               });
       digest.update((byte) '}');

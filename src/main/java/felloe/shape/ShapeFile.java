@@ -11,6 +11,7 @@ import felloe.plate.LimitOverride;
 import felloe.plate.LoadWish;
 import felloe.plate.Making;
 import felloe.plate.Note;
+import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Stock;
 import felloe.plate.Window;
@@ -21,6 +22,7 @@ import felloe.yaml.YamlTree;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -101,6 +103,7 @@ public final class ShapeFile {
         });
     problems.throwIfAny();
     List<Note> notes = new ArrayList<>(windowReader.notes());
+    oldSpellings().ifPresent(notes::add);
     return new Plate(
         name,
         title,
@@ -117,6 +120,24 @@ public final class ShapeFile {
         joints,
         load.orElseThrow(),
         engravings);
+  }
+
+  /** One note for all keys in the spelling of before, so that it is told once. */
+  private Optional<Note> oldSpellings() {
+    Map<String, Place> old = problems.oldSpellings();
+    if (old.isEmpty()) {
+      return Optional.empty();
+    }
+    String first = old.keySet().iterator().next();
+    return Optional.of(
+        new Note(
+            old.get(first),
+            "keys are written with underscores now; those with hyphens ("
+                + String.join(", ", old.keySet())
+                + ") are read in this version only: write "
+                + first.replace('-', '_')
+                + " for "
+                + first));
   }
 
   private void checkVersion() {

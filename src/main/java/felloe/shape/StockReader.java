@@ -29,7 +29,7 @@ final class StockReader {
         f.has("density")
             ? Optional.of(f.number("density").positive().atMost(25).required())
             : Optional.empty();
-    Face face = f.oneOf("template-face", Face.class).or(Face.FRONT);
+    Face face = f.oneOf("template_face", Face.class).or(Face.FRONT);
     Optional<Optional<Sheet>> sheet = sheet(f);
     Optional<LayupWish> layup = LayupReader.read(f);
     return f.build(

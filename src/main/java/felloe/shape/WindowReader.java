@@ -144,8 +144,8 @@ final class WindowReader {
 
   private List<Contour> derived(Fields f) {
     Fields g = f.group(DERIVED);
-    double rim = g.length("rim-width").atLeast(0.1).required();
-    double disc = g.length("hub-disc").positive().required();
+    double rim = g.length("rim_width").atLeast(0.1).required();
+    double disc = g.length("hub_disc").positive().required();
     double radius = g.length("radius").notNegative().or(0);
     double smallest = g.number("smallest").notNegative().or(DerivedWindows.SMALLEST);
     List<DerivedWindows.Spoke> spokes =
@@ -166,8 +166,8 @@ final class WindowReader {
 
   private static Optional<DerivedWindows.Spoke> spoke(Fields f) {
     double direction = f.clock("clock").required();
-    double atHub = f.length("hub-width").positive().required();
-    double atRim = f.length("rim-width").positive().required();
+    double atHub = f.length("hub_width").positive().required();
+    double atRim = f.length("rim_width").positive().required();
     return f.build(() -> new DerivedWindows.Spoke(Math.toRadians(direction), atHub, atRim));
   }
 }

@@ -35,6 +35,7 @@ public final class Fields {
   private final Mapping group;
   private final Scope scope;
   private final Set<String> known = new LinkedHashSet<>();
+  private final Set<String> spelt = new LinkedHashSet<>();
   private boolean closed;
 
   Fields(Mapping group, Scope scope) {
@@ -81,10 +82,15 @@ public final class Fields {
   /** What stands behind a key, for values that may be written in several ways. */
   public Entry entry(String key) {
     known.add(key);
-    Keyed keyed = group.entries().get(key);
+    String written = KeySpelling.in(group, key);
+    Keyed keyed = group.entries().get(written);
+    if (keyed != null && !written.equals(key) && spelt.add(written)) {
+      known.add(written);
+      scope.oldSpelling(keyed.keyPlace(), written);
+    }
     return new Entry(
         scope,
-        group.route().key(key),
+        group.route().key(written),
         keyed == null ? group.place() : keyed.value().place(),
         keyed == null ? null : keyed.value());
   }
@@ -207,7 +213,7 @@ public final class Fields {
       String second = present.get(1);
       scope.report(
           new Problem(
-              group.entries().get(second).keyPlace(),
+              group.entries().get(KeySpelling.in(group, second)).keyPlace(),
               group.route().key(second).toString(),
               "",
               "cannot stand beside " + present.get(0),
@@ -264,7 +270,7 @@ public final class Fields {
 
   private void reportUnknown(String key) {
     Keyed keyed = group.entries().get(key);
-    List<String> names = known.stream().sorted().toList();
+    List<String> names = known.stream().filter(name -> !spelt.contains(name)).sorted().toList();
     String allowed =
         names.isEmpty() ? "no key is allowed here" : "allowed here: " + String.join(", ", names);
     String cure =

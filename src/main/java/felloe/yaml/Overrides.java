@@ -144,9 +144,10 @@ final class Overrides {
     }
     Map<String, Keyed> entries =
         new LinkedHashMap<>(target instanceof Mapping group ? group.entries() : Map.of());
-    Keyed old = entries.get(step.key());
+    String key = target instanceof Mapping group ? KeySpelling.in(group, step.key()) : step.key();
+    Keyed old = entries.get(key);
     YamlValue fresh = put(old == null ? null : old.value(), steps, depth + 1, value, place);
-    entries.put(step.key(), new Keyed(old == null ? place : old.keyPlace(), fresh));
+    entries.put(key, new Keyed(old == null ? place : old.keyPlace(), fresh));
     return new Mapping(absent ? place : target.place(), step.parent(), entries);
   }
 

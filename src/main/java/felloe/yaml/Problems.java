@@ -1,10 +1,14 @@
 package felloe.yaml;
 
 import felloe.plate.BadInput;
+import felloe.plate.Place;
 import felloe.plate.Problem;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Collects the problems of one run, so that the maker sees all of them at once. They come out in
@@ -18,7 +22,18 @@ public final class Problems {
   private static final int KEPT = 20_000;
 
   private final List<Problem> found = new ArrayList<>();
+  private final Map<String, Place> oldKeys = new LinkedHashMap<>();
   private int beyond;
+
+  /** Remembers a key that is written in the spelling of before; it is no problem. */
+  void oldSpelling(Place place, String key) {
+    oldKeys.putIfAbsent(key, place);
+  }
+
+  /** Keys with hyphens where underscores are written now, each with the place where it is first. */
+  public Map<String, Place> oldSpellings() {
+    return Collections.unmodifiableMap(oldKeys);
+  }
 
   /** Adds one. */
   public void add(Problem problem) {

@@ -1,5 +1,6 @@
 package felloe.yaml;
 
+import felloe.plate.Place;
 import felloe.plate.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,6 +39,13 @@ final class Scope {
     }
     if (!silent) {
       problems.add(problem);
+    }
+  }
+
+  /** Remembers a key with hyphens where underscores are written now. */
+  void oldSpelling(Place place, String key) {
+    if (!silent && key.indexOf('-') >= 0) {
+      problems.oldSpelling(place, key);
     }
   }
 

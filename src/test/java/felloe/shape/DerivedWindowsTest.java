@@ -153,18 +153,18 @@ class DerivedWindowsTest {
 
   @Test
   void impossibleParametersAreNamed() {
-    assertEquals("rim-width", faults(windows(150, 100, 5, three(20)), WHEEL).get(0).parameter());
+    assertEquals("rim_width", faults(windows(150, 100, 5, three(20)), WHEEL).get(0).parameter());
     assertTrue(
         faults(windows(160, 100, 5, three(20)), WHEEL).get(0).wanted().contains("below 149.9 mm"));
-    assertEquals("hub-disc", faults(windows(30, 260, 5, three(20)), WHEEL).get(0).parameter());
+    assertEquals("hub_disc", faults(windows(30, 260, 5, three(20)), WHEEL).get(0).parameter());
     assertEquals(
-        "spokes[1].hub-width",
+        "spokes[1].hub_width",
         faults(windows(30, 60, 5, List.of(spoke(0, 20, 20), spoke(90, 60, 20))), WHEEL)
             .get(0)
             .parameter());
     assertEquals("radius", faults(windows(30, 150, 60, three(20)), WHEEL).get(0).parameter());
     assertEquals(
-        List.of("rim-width", "hub-disc", "radius", "spokes[0].hub-width", "spokes[0].rim-width"),
+        List.of("rim_width", "hub_disc", "radius", "spokes[0].hub_width", "spokes[0].rim_width"),
         faults(windows(-1, 0, -2, List.of(spoke(0, -3, 0))), WHEEL).stream()
             .map(ShapeFault::parameter)
             .toList());

@@ -14,7 +14,7 @@ class LabelsTest {
       """
       felloe: 1
       outline:
-        four-sided: {width: 300, height: 200, radius: 40}
+        four_sided: {width: 300, height: 200, radius: 40}
       stock: {material: birch-plywood, thickness: 9}
       """;
 
@@ -33,7 +33,7 @@ class LabelsTest {
         List.of("H1", "H2", "H3", "B", "G1", "D1", "D2", "H4"),
         holes(
             """
-            bolt-circles: [{count: 3, pcd: 60, diameter: 5}]
+            bolt_circles: [{count: 3, pcd: 60, diameter: 5}]
             bore: 20
             holes:
               - {diameter: 4, at: [80, 0], role: grip}
@@ -75,7 +75,7 @@ class LabelsTest {
   @Test
   void aRingOfOneHoleKeepsItsLabel() {
     assertEquals(
-        List.of("K"), holes("bolt-circles: [{count: 1, pcd: 60, diameter: 5, label: K}]\n"));
+        List.of("K"), holes("bolt_circles: [{count: 1, pcd: 60, diameter: 5, label: K}]\n"));
   }
 
   @Test

@@ -119,9 +119,9 @@ class ReaderBoundsTest {
 
   @Test
   void derivedWindowsInALongOutlineAreTold() {
-    String spokes = each(60, "{clock: 0.2%d, hub-width: 20, rim-width: 20}, ");
+    String spokes = each(60, "{clock: 0.2%d, hub_width: 20, rim_width: 20}, ");
     String rim =
-        "  - derived: {rim-width: 100, hub-disc: 900, radius: 9, spokes: [" + spokes + "]}\n";
+        "  - derived: {rim_width: 100, hub_disc: 900, radius: 9, spokes: [" + spokes + "]}\n";
     told("entries of derived windows", toothedOutline(0.1) + "windows:\n" + rim.repeat(8));
   }
 }

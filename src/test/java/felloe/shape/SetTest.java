@@ -49,7 +49,7 @@ class SetTest {
             "--set outline.round.diameter: '280,5' must be a length such as 70, 70 mm, 7 cm or 2.75"
                 + " in; write 280.5",
             "--set stock.tickness: is not a known key; did you mean 'thickness'? allowed here:"
-                + " density, layup, material, sheet, template-face, thickness"),
+                + " density, layup, material, sheet, template_face, thickness"),
         Corpus.complaints(FILE, "outline.round.diameter=280,5", "stock.tickness=3"));
   }
 
@@ -76,9 +76,9 @@ class SetTest {
   void aWrongFamilyBesideTheFilesIsTold() {
     assertEquals(
         List.of(
-            "--set outline.four-sided.width outline.four-sided: cannot stand beside round; keep one"
-                + " of round, four-sided"),
-        Corpus.complaints(FILE, "outline.four-sided.width=300"));
+            "--set outline.four_sided.width outline.four_sided: cannot stand beside round; keep one"
+                + " of round, four_sided"),
+        Corpus.complaints(FILE, "outline.four_sided.width=300"));
   }
 
   @Test

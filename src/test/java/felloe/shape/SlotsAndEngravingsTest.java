@@ -59,7 +59,7 @@ class SlotsAndEngravingsTest {
     Plate plate =
         read(
             """
-            bolt-circles:
+            bolt_circles:
               - count: 4
                 pcd: 80
                 diameter: 6
@@ -98,7 +98,7 @@ class SlotsAndEngravingsTest {
             .contains("must have one of along, turn, toward"));
     assertTrue(
         refusal(
-                "bolt-circles: [{count: 3, pcd: 70, diameter: 6, slots: [{length: 8, along: radius,"
+                "bolt_circles: [{count: 3, pcd: 70, diameter: 6, slots: [{length: 8, along: radius,"
                     + " holes: [4]}]}]\n")
             .contains("slots[0].holes[0]"));
   }
@@ -124,7 +124,7 @@ class SlotsAndEngravingsTest {
 
   @Test
   void theWayOfDrillingOfTheFileIsThatOfTheHubFit() {
-    String ring = "bolt-circles: [{hub: 6x70-m5}]\n";
+    String ring = "bolt_circles: [{hub: 6x70-m5}]\n";
     Plate usual = read(ring);
     Plate through = read(ring + "making: {position: through-hub, edge_break: 0.3}\n");
     assertEquals(Optional.of(HolePosition.THROUGH_HUB), through.making().position());
