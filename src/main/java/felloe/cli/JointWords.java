@@ -37,13 +37,13 @@ final class JointWords {
               + " ("
               + Numbers.brief(row.engagementRatio(), 1)
               + " d)",
-          row.torque().range());
+          row.torque().words());
     }
     screws.lines().forEach(screen::line);
     for (JointAnswer.Row row : answer.joints()) {
       paragraph(row.name() + ": " + row.stack());
     }
-    answer.load().ifPresent(this::load);
+    answer.judgedWords().forEach(this::paragraph);
     answer.notes().forEach(note -> paragraph("Note, " + note));
     answer.cautions().forEach(caution -> paragraph("! " + caution));
   }
@@ -73,33 +73,6 @@ final class JointWords {
       }
     }
     return true;
-  }
-
-  private void load(JointAnswer.Load load) {
-    double share = load.screws().stream().mapToDouble(JointAnswer.Screw::share).max().orElse(0);
-    double bearing = load.screws().stream().mapToDouble(JointAnswer.Screw::bearing).max().orElse(0);
-    String pull =
-        load.screws().get(0).pull().isPresent()
-            ? " and "
-                + Numbers.brief(
-                    load.screws().stream().mapToDouble(s -> s.pull().orElse(0.0)).max().orElse(0),
-                    0)
-                + " N along it"
-            : "";
-    paragraph(
-        "Under "
-            + Numbers.brief(load.torque(), 1)
-            + " N m, a pull of "
-            + Numbers.brief(load.pull(), 0)
-            + " N and a push of "
-            + Numbers.brief(load.push(), 0)
-            + " N at the rim the worst hub screw carries "
-            + Numbers.brief(share, 0)
-            + " N in the plate ("
-            + Numbers.brief(bearing, 1)
-            + " MPa on the side of its hole)"
-            + pull
-            + ". 'felloe check' holds that against the plate's strength.");
   }
 
   private void paragraph(String text) {

@@ -165,6 +165,25 @@ public record Contour(List<Segment> segments) {
     return nearest(p).distance(p);
   }
 
+  /** Distance of its farthest point, mm. */
+  public double farthest(Point from) {
+    double far = 0;
+    for (Segment segment : segments) {
+      far = Math.max(far, segment.from().distance(from));
+      if (segment instanceof Arc arc) {
+        Point away = arc.centre().minus(from);
+        Point end =
+            away.norm() > Tolerances.SAME_POINT
+                ? from.plus(away.unit(), away.norm() + arc.radius())
+                : arc.from();
+        if (distance(end) <= Tolerances.SAME_POINT) {
+          far = Math.max(far, from.distance(end));
+        }
+      }
+    }
+    return far;
+  }
+
   /** Whether a point lies inside. On the line itself the answer may be either. */
   public boolean contains(Point p) {
     boolean inside = false;

@@ -86,7 +86,7 @@ public final class Fasteners {
       engagements.put(tapped, based(least, material, "least engagement in " + material, "d"));
     }
     Fields hands = practice.mapping("loads").required();
-    loads.put("torque", based(hands, "torque", "torque about the hub axis", "N m"));
+    loads.put("couple", based(hands, "couple", "turning moment over the wheel's diameter", "N"));
     loads.put("pull", based(hands, "pull", "pull in the plane of the plate", "N"));
     loads.put("push", based(hands, "push", "push square to the plate", "N"));
     practice.done();
@@ -107,11 +107,11 @@ public final class Fasteners {
     problems.throwIfAny();
   }
 
-  private static Fields top(Problems problems, String name) {
+  static Fields top(Problems problems, String name) {
     return BuiltIn.tree(FOLDER + name + ".yaml").fields(problems);
   }
 
-  private static SourcedFigure based(Fields f, String key, String name, String unit) {
+  static SourcedFigure based(Fields f, String key, String name, String unit) {
     Fields figure = f.mapping(key).required();
     return new SourcedFigure(
         name, figure.number("value").required(), unit, figure.text("basis").required());
@@ -232,17 +232,17 @@ public final class Fasteners {
     return engagements.get(tapped);
   }
 
-  /** The usual torque about the hub axis, N m. */
-  public SourcedFigure torque() {
-    return loads.get("torque");
+  /** The usual turning moment of both hands over the wheel's diameter, N. */
+  public SourcedFigure couple() {
+    return loads.get("couple");
   }
 
-  /** The usual pull in the plane of the plate, N. */
+  /** The usual force of one hand along the rim, N. */
   public SourcedFigure pull() {
     return loads.get("pull");
   }
 
-  /** The usual push square to the plate, N. */
+  /** The usual push or pull of one hand square to the plate, N. */
   public SourcedFigure push() {
     return loads.get("push");
   }

@@ -2,17 +2,19 @@ package felloe.joints;
 
 import felloe.geometry.Numbers;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * The hub screws under the hands' loads.
+ * The hub screws under the hands' limit forces, shared out as if the plate were stiff.
  *
  * @param torque about the hub axis, N m
- * @param pull in the plane of the plate through the hub axis, any way, N
- * @param push square to the plate, N
- * @param reach distance of the push from the middle of the screws, mm
+ * @param pull in the plane of the plate, N: of one hand at the rim, or through the hub axis and any
+ *     way where the shape file sets it
+ * @param push square to the plate at the rim, either way, N
+ * @param reach of the rim from the middle of the screws, mm
  * @param basis where torque, pull and push come from
- * @param strength of the plate
- * @param screws what each one carries, in the order of the holes
+ * @param tilts whether the screws can carry a tilt; without, no tension is told
+ * @param demands what each screw carries in each case
  */
 public record GroupLoad(
     double torque,
@@ -20,8 +22,8 @@ public record GroupLoad(
     double push,
     double reach,
     List<String> basis,
-    Allowables strength,
-    List<ScrewLoad> screws) {
+    boolean tilts,
+    List<ScrewDemand> demands) {
 
   /**
    * Copies the lists.
@@ -34,6 +36,27 @@ public record GroupLoad(
     Numbers.finite("push", push);
     Numbers.finite("reach", reach);
     basis = List.copyOf(basis);
-    screws = List.copyOf(screws);
+    demands = List.copyOf(demands);
+  }
+
+  /** The most that a screw carries in the plane of the plate, N. */
+  public double share(String hole) {
+    return demands.stream()
+        .filter(d -> d.hole().equals(hole))
+        .mapToDouble(ScrewDemand::shear)
+        .max()
+        .orElse(0);
+  }
+
+  /** The most that a screw is pulled with, N; empty where the screws cannot carry a tilt. */
+  public Optional<Double> tension(String hole) {
+    return tilts
+        ? Optional.of(
+            demands.stream()
+                .filter(d -> d.hole().equals(hole))
+                .mapToDouble(ScrewDemand::tension)
+                .max()
+                .orElse(0))
+        : Optional.empty();
   }
 }

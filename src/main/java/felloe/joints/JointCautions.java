@@ -11,10 +11,15 @@ final class JointCautions {
   private static final List<String> ALWAYS =
       List.of(
           "Torques are starting values: the instructions of the hub's maker come first, then those"
-              + " of the screw's. Use a torque wrench; begin at the low end.",
-          "A screw that works loose or a plate that breaks at its screws takes the steering away:"
-              + " lock the threads as the locker's maker says, put a witness mark over each screw,"
-              + " check marks and torque after the first runs and before every event.",
+              + " of the screw's. Use a torque wrench.",
+          "A screw that works loose or a plate that breaks at its screws takes the steering away."
+              + " Tighten dry, let the joint settle for a day, tighten again; then take out one"
+              + " screw at a time, put locker on its thread and tighten it as the locker's maker"
+              + " says. A locked screw is not turned again to test its torque: put a witness mark"
+              + " over each, and look at the marks after the first runs and before every event.",
+          "Look at the wheel before every event: cracks at holes and spokes, whitening, loose"
+              + " grips, marks that have moved. Retire it after a crash, a hard fall or any crack;"
+              + " no life in hours is shown for it.",
           "Strengths are estimates, not an approval. Event rules, local codes and a qualified"
               + " person have the last word.");
 
@@ -25,13 +30,15 @@ final class JointCautions {
     List<String> cautions = new ArrayList<>(ALWAYS);
     if (material.kind() == MaterialKind.LAMINATE) {
       cautions.add(
-          "Let no thread bear on the side of a hole in laminate; laminate creeps under heads, so"
-              + " check the torque again after the first day.");
+          "Let no thread bear on the side of a hole in laminate. Laminate creeps under heads: half"
+              + " of the clamp force may be gone in a year, so begin the tightening anew every"
+              + " season.");
     }
     if (material.name().startsWith("carbon")) {
       cautions.add(
-          "Wet carbon eats aluminium and plain steel: keep them apart with a ply of glass or"
-              + " sealant, or use coated or stainless screws.");
+          "Wet carbon eats aluminium and plain steel: take stainless or titanium screws, put them"
+              + " in wet with sealant or resin, and lay a ply of glass under an aluminium face, the"
+              + " hub's too.");
     }
     return cautions;
   }

@@ -205,7 +205,10 @@ final class JointMaker {
     return grip() ? "grip scale" : "part";
   }
 
-  /** Metal needs none; wood a large one where there is one; what lies on top a plain one. */
+  /**
+   * A plain one, aluminium too, whose face a bare head would mark; wood a large one where there is
+   * one; what lies on top a plain one.
+   */
   private Washer usualWasher(Head head, List<Double> front) {
     if (head == Head.COUNTERSUNK) {
       return Washer.NONE;
@@ -214,8 +217,7 @@ final class JointMaker {
         !front.isEmpty()
             ? Washer.PLAIN
             : switch (plate.stock().material().kind()) {
-              case METAL -> Washer.NONE;
-              case LAMINATE, PLASTIC -> Washer.PLAIN;
+              case METAL, LAMINATE, PLASTIC -> Washer.PLAIN;
               case WOOD -> Washer.LARGE;
             };
     return usual == Washer.NONE || fasteners.washer(usual, thread.name()).isPresent()

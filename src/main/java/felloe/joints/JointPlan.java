@@ -12,12 +12,14 @@ import java.util.Optional;
  *
  * @param joints those of the shape file in its order, then the usual ones of hub and grips
  * @param load the hub screws under load; empty when none is planned or they cannot carry a torque
+ * @param judgement of every hub and grip screw
  * @param unplanned what has no screw, and why
  * @param cautions sentences that go with the plan wherever it is shown
  */
 public record JointPlan(
     List<PlannedJoint> joints,
     Optional<GroupLoad> load,
+    JointJudgement judgement,
     List<String> unplanned,
     List<String> cautions) {
 
@@ -42,5 +44,16 @@ public record JointPlan(
    */
   public static JointPlan of(Plate plate, Optional<HubSpec> hub) {
     return new JointPlanner(plate, hub, Fasteners.standard()).plan();
+  }
+
+  /**
+   * The judgement when the screws carry more than the plan's own loads put on them, by the same
+   * calculation.
+   *
+   * @param plate the same plate
+   * @param more what a closer study of the plate puts on its screws, at limit load
+   */
+  public JointJudgement judged(Plate plate, List<ScrewDemand> more) {
+    return JointJudging.of(plate, joints, load, more);
   }
 }

@@ -65,9 +65,11 @@ final class JointPlanner {
       }
     }
     problems.throwIfAny();
+    Optional<GroupLoad> load = GroupLoads.of(plate, planned, fasteners, Judging.standard());
     return new JointPlan(
         planned,
-        GroupLoads.of(plate, planned, fasteners),
+        load,
+        JointJudging.of(plate, planned, load, List.of()),
         unplanned,
         planned.isEmpty() ? List.of() : JointCautions.of(plate.stock().material()));
   }

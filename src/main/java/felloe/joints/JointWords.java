@@ -13,6 +13,10 @@ final class JointWords {
     return Numbers.brief(length, 2) + " mm";
   }
 
+  static String ratio(double value) {
+    return Numbers.brief(value, 2);
+  }
+
   static boolean enters(ScrewThread thread, double hole) {
     return ClearanceSeries.of(thread, hole) != ClearanceSeries.TOO_SMALL;
   }

@@ -3,20 +3,19 @@ package felloe.joints;
 import felloe.geometry.Numbers;
 
 /**
- * A torque to start from, by T = K d F. The clamp force F is three quarters of the screw's proof
- * load, or less where a face would be crushed. K is never known well, so the torque is a range for
- * the one force; who starts at its low end clamps with {@link #leastClamp} at least, as far as K
- * keeps its range.
+ * A torque to start from, by T = K d F: one figure. The clamp force F is three quarters of the
+ * screw's proof load, or less where a face would be crushed. K is never known well: the torque is
+ * that at which the slipperiest thread of its kind, K at its low end, reaches F and no more, so
+ * that no screw is overstressed; the driest then clamps with {@link #leastClamp}.
  *
- * @param clamp the force F, N
- * @param low torque for the low end of K, N m
- * @param high torque for the high end of K, N m
- * @param leastClamp what the low torque clamps with when K is at its high end, N
+ * @param clamp the most that it clamps with, F, N
+ * @param torque N m
+ * @param leastClamp what it clamps with at least, when K is at its high end, N
+ * @param factor the range of K
  * @param limitedBy what set F, such as {@code screw} or {@code plate under the washer}
- * @param basis where K comes from
  */
 public record StartingTorque(
-    double clamp, double low, double high, double leastClamp, String limitedBy, String basis) {
+    double clamp, double torque, double leastClamp, NutFactor factor, String limitedBy) {
 
   /**
    * Refuses figures that are not finite.
@@ -25,8 +24,7 @@ public record StartingTorque(
    */
   public StartingTorque {
     Numbers.finite("clamp", clamp);
-    Numbers.finite("low", low);
-    Numbers.finite("high", high);
+    Numbers.finite("torque", torque);
     Numbers.finite("leastClamp", leastClamp);
   }
 
@@ -34,18 +32,21 @@ public record StartingTorque(
    * The torque for a clamp force.
    *
    * @param diameter of the thread, mm
-   * @param clamp N
+   * @param clamp the most, N
    */
   public static StartingTorque of(
       double diameter, double clamp, NutFactor factor, String limitedBy) {
-    double meters = diameter / 1000;
     return new StartingTorque(
         clamp,
-        factor.low() * meters * clamp,
-        factor.high() * meters * clamp,
+        factor.low() * diameter / 1000 * clamp,
         clamp * factor.low() / factor.high(),
-        limitedBy,
-        factor.basis());
+        factor,
+        limitedBy);
+  }
+
+  /** What it clamps with when K is in the middle of its range, N. */
+  public double usualClamp() {
+    return 2 * clamp * factor.low() / (factor.low() + factor.high());
   }
 
   /**

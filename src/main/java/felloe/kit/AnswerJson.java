@@ -31,6 +31,7 @@ final class AnswerJson {
         .with("order", DrillJson.order(answer.order()))
         .with("joints", JointJson.of(answer.joints()))
         .with("hubLoad", JointJson.load(answer.joints()))
+        .with("jointJudgement", JointJson.judged(answer.joints().judgement()))
         .with("jointNotes", Json.array(answer.joints().notes(), Json::text))
         .with("jointCautions", Json.array(answer.joints().cautions(), Json::text))
         .with("stop", Json.maybe(answer.stop(), Json::text))

@@ -3,16 +3,19 @@ package felloe.kit;
 import felloe.geometry.Numbers;
 import felloe.joints.ClampedPart;
 import felloe.joints.GroupLoad;
+import felloe.joints.JointCheck;
+import felloe.joints.JointJudgement;
 import felloe.joints.JointPlan;
+import felloe.joints.JudgedScrew;
 import felloe.joints.PlannedJoint;
-import felloe.joints.ScrewLoad;
 import felloe.joints.StartingTorque;
 import felloe.plate.Hole;
+import felloe.plate.HoleRole;
 import felloe.plate.Joint.InNut;
 import felloe.plate.Joint.InTapped;
-import felloe.plate.SourcedFigure;
 import felloe.yaml.Entry;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -22,11 +25,16 @@ import java.util.stream.Collectors;
  *
  * @param joints in the order of the plan
  * @param load the hub screws under load; empty when there are none
+ * @param judgement of every hub and grip screw
  * @param notes what the maker should know besides, whole sentences
  * @param cautions sentences that go with the plan wherever it is shown
  */
 public record JointAnswer(
-    List<Row> joints, Optional<Load> load, List<String> notes, List<String> cautions) {
+    List<Row> joints,
+    Optional<GroupLoad> load,
+    JointJudgement judgement,
+    List<String> notes,
+    List<String> cautions) {
 
   /** Copies the lists. */
   public JointAnswer {
@@ -125,71 +133,39 @@ public record JointAnswer(
   /**
    * A torque to start from.
    *
-   * @param low N m
-   * @param high N m
-   * @param clamp force that it is for, N
-   * @param leastClamp what its low end clamps with at least, N
+   * @param value N m
+   * @param clamp the most that it clamps with, N
+   * @param leastClamp what it clamps with at least, N
    * @param limitedBy what set the force
-   * @param basis where the nut factor comes from
+   * @param assumes what it assumes of the thread, a sentence
    */
   public record Torque(
-      double low, double high, double clamp, double leastClamp, String limitedBy, String basis) {
+      double value, double clamp, double leastClamp, String limitedBy, String assumes) {
 
-    /** Low and high in words, such as {@code 4.8 to 6.2}; a small torque is told finer. */
-    public String range() {
-      return figure(low) + " to " + figure(high);
+    /** In words; a small torque is told finer. */
+    public String words() {
+      return Numbers.fixed(value, value < 1 ? 2 : 1);
     }
 
-    private static String figure(double newtonMetres) {
-      return Numbers.fixed(newtonMetres, newtonMetres < 1 ? 2 : 1);
-    }
-  }
-
-  /**
-   * The hub screws under load.
-   *
-   * @param torque N m
-   * @param pull N
-   * @param push N
-   * @param reach of the push, mm
-   * @param basis where the three come from
-   * @param strengths of the plate, with their bases
-   * @param screws each screw
-   */
-  public record Load(
-      double torque,
-      double pull,
-      double push,
-      double reach,
-      List<String> basis,
-      List<SourcedFigure> strengths,
-      List<Screw> screws) {
-
-    /** Copies the lists. */
-    public Load {
-      basis = List.copyOf(basis);
-      strengths = List.copyOf(strengths);
-      screws = List.copyOf(screws);
+    static Torque of(StartingTorque t) {
+      return new Torque(
+          t.torque(),
+          t.clamp(),
+          t.leastClamp(),
+          t.limitedBy(),
+          "nut factor K from "
+              + Numbers.brief(t.factor().low(), 2)
+              + " to "
+              + Numbers.brief(t.factor().high(), 2)
+              + " ("
+              + t.factor().basis()
+              + "): clamps with "
+              + Numbers.brief(t.leastClamp(), 0)
+              + " to "
+              + Numbers.brief(t.clamp(), 0)
+              + " N");
     }
   }
-
-  /**
-   * A hub screw under load.
-   *
-   * @param hole its hole
-   * @param share in the plane of the plate, N
-   * @param pull along it, N; empty where the screws cannot carry a tilt
-   * @param bearing MPa
-   * @param shearOut MPa
-   * @param netSection MPa
-   */
-  public record Screw(
-      String hole,
-      double share,
-      Optional<Double> pull,
-      double bearing,
-      double shearOut,
-      double netSection) {}
 
   static JointAnswer of(JointPlan plan) {
     List<String> notes = new ArrayList<>();
@@ -199,9 +175,42 @@ public record JointAnswer(
     notes.addAll(plan.unplanned());
     return new JointAnswer(
         plan.joints().stream().map(JointAnswer::row).toList(),
-        plan.load().map(JointAnswer::load),
+        plan.load(),
+        plan.judgement(),
         notes,
         plan.cautions());
+  }
+
+  /** What was found of hub and grip screws, a sentence each. */
+  public List<String> judgedWords() {
+    List<String> words = new ArrayList<>();
+    for (String role : List.of("hub", "grip")) {
+      judgement.screws().stream()
+          .filter(s -> s.joint().role() == (role.equals("hub") ? HoleRole.BOLT : HoleRole.GRIP))
+          .filter(s -> s.worst().isPresent())
+          .min(Comparator.comparingDouble(s -> s.worst().orElseThrow().ratio()))
+          .ifPresent(s -> words.add(worst(role, s)));
+    }
+    return words;
+  }
+
+  private static String worst(String role, JudgedScrew screw) {
+    JointCheck check = screw.worst().orElseThrow();
+    return "Of the "
+        + role
+        + " screws "
+        + screw.hole().label()
+        + " is the tightest: "
+        + check.what().title()
+        + " "
+        + Numbers.brief(check.ratio(), 2)
+        + " with all factors ("
+        + check.cause()
+        + "), and 1 is enough. At limit load it is pulled with "
+        + Numbers.brief(screw.tension(), 0)
+        + " N and carries "
+        + Numbers.brief(screw.shear(), 0)
+        + " N across.";
   }
 
   private static void note(PlannedJoint joint, List<String> notes) {
@@ -241,7 +250,6 @@ public record JointAnswer(
   }
 
   private static Row row(PlannedJoint joint) {
-    StartingTorque t = joint.torque();
     double cone = joint.headSize().coneDepth(joint.hole());
     return new Row(
         joint.name(),
@@ -261,7 +269,7 @@ public record JointAnswer(
         joint.bottomRoom(),
         joint.beyondNut(),
         joint.coned().map(part -> cone),
-        new Torque(t.low(), t.high(), t.clamp(), t.leastClamp(), t.limitedBy(), t.basis()));
+        Torque.of(joint.torque()));
   }
 
   private static PartRow part(ClampedPart part) {
@@ -275,26 +283,5 @@ public record JointAnswer(
     }
     InTapped tapped = joint.tapped().orElseThrow();
     return "tapped " + Entry.nameOf(tapped.material());
-  }
-
-  private static Load load(GroupLoad load) {
-    return new Load(
-        load.torque(),
-        load.pull(),
-        load.push(),
-        load.reach(),
-        load.basis(),
-        List.of(load.strength().bearing(), load.strength().shear(), load.strength().tension()),
-        load.screws().stream().map(JointAnswer::screw).toList());
-  }
-
-  private static Screw screw(ScrewLoad screw) {
-    return new Screw(
-        screw.hole().label(),
-        screw.share(),
-        screw.pull(),
-        screw.bearing(),
-        screw.shearOut(),
-        screw.netSection());
   }
 }

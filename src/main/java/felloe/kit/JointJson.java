@@ -1,6 +1,10 @@
 package felloe.kit;
 
+import felloe.joints.GroupLoad;
+import felloe.joints.JointJudgement;
+import felloe.joints.JudgedScrew;
 import felloe.out.Json;
+import java.util.Locale;
 
 /** The fasteners of a plate as JSON. */
 final class JointJson {
@@ -47,42 +51,63 @@ final class JointJson {
         .with(
             "torque",
             Json.object()
-                .with("low", torque.low(), DECIMALS)
-                .with("high", torque.high(), DECIMALS)
+                .with("value", torque.value(), DECIMALS)
                 .with("clamp", torque.clamp(), DECIMALS)
                 .with("leastClamp", torque.leastClamp(), DECIMALS)
                 .with("limitedBy", torque.limitedBy())
-                .with("basis", torque.basis()));
+                .with("assumes", torque.assumes()));
   }
 
-  private static Json load(JointAnswer.Load load) {
+  private static Json load(GroupLoad load) {
     return Json.object()
         .with("torque", load.torque(), DECIMALS)
         .with("pull", load.pull(), DECIMALS)
         .with("push", load.push(), DECIMALS)
         .with("reach", load.reach(), DECIMALS)
-        .with("bases", Json.array(load.basis(), Json::text))
+        .with("bases", Json.array(load.basis(), Json::text));
+  }
+
+  /** Every screw with all that was asked of it. */
+  static Json judged(JointJudgement judgement) {
+    return Json.object()
+        .with("verdict", judgement.verdict().name().toLowerCase(Locale.ROOT))
+        .with("screws", Json.array(judgement.screws(), JointJson::screw))
         .with(
-            "strengths",
+            "figures",
             Json.array(
-                load.strengths(),
-                s ->
+                judgement.figures(),
+                f ->
                     Json.object()
-                        .with("name", s.name())
-                        .with("value", s.value(), DECIMALS)
-                        .with("basis", s.basis())))
+                        .with("name", f.name())
+                        .with("value", f.value(), DECIMALS)
+                        .with("unit", f.unit())
+                        .with("basis", f.basis())));
+  }
+
+  private static Json screw(JudgedScrew screw) {
+    return Json.object()
+        .with("hole", screw.hole().label())
+        .with("joint", screw.joint().name())
+        .with("verdict", screw.verdict().name().toLowerCase(Locale.ROOT))
+        .with("tension", screw.tension(), DECIMALS)
+        .with("tensionCase", screw.tensionCause())
+        .with("shear", screw.shear(), DECIMALS)
+        .with("shearCase", screw.shearCause())
         .with(
-            "screws",
+            "checks",
             Json.array(
-                load.screws(),
-                s ->
+                screw.checks(),
+                c ->
                     Json.object()
-                        .with("hole", s.hole())
-                        .with("share", s.share(), DECIMALS)
-                        .with("axialPull", Json.maybe(s.pull(), JointJson::number))
-                        .with("bearing", s.bearing(), DECIMALS)
-                        .with("shearOut", s.shearOut(), DECIMALS)
-                        .with("netSection", s.netSection(), DECIMALS)));
+                        .with("rule", c.what().id())
+                        .with("demand", c.demand(), DECIMALS)
+                        .with("capacity", c.capacity(), DECIMALS)
+                        .with("unit", c.unit())
+                        .with("factor", c.factor(), DECIMALS)
+                        .with("ratio", c.ratio(), DECIMALS)
+                        .with("verdict", c.verdict().name().toLowerCase(Locale.ROOT))
+                        .with("case", c.cause())
+                        .with("basis", c.basis())));
   }
 
   private static Json number(double value) {

@@ -24,7 +24,7 @@ final class JointText {
               row.strength(),
               Numbers.brief(row.clamped(), 2),
               Numbers.brief(row.engagement(), 1),
-              row.torque().range(),
+              row.torque().words(),
               row.stack()));
     }
     List<Block.Column> columns =

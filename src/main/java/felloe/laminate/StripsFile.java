@@ -33,6 +33,16 @@ public final class StripsFile {
 
   private static final int MOST_READINGS = 1000;
 
+  // What no laminate of fibre and resin has, MPa: common practice.
+  private static final double LEAST_MODULUS = 2_000;
+  private static final double MOST_MODULUS = 300_000;
+  private static final double LEAST_STRENGTH = 20;
+  private static final double MOST_STRENGTH = 3_000;
+
+  private static final String SLIP =
+      "kilograms written as newtons are a factor of 9.8, centimetres one of 10: write the unit,"
+          + " such as 61 kg or 612 N, and measure thickness again, which counts three times";
+
   private StripsFile() {}
 
   /**
@@ -93,10 +103,37 @@ public final class StripsFile {
       f.problem("deflection", "is more than the span of " + Numbers.brief(span, 3) + " mm", "");
     }
     boolean whole = !Double.isNaN(width + thickness + span + load);
-    return f.done() && whole
-        ? Optional.of(
-            new Strip(label, method, width, thickness, span, load, deflection, readings, broke))
-        : Optional.empty();
+    if (!f.done() || !whole) {
+      return Optional.empty();
+    }
+    Strip strip =
+        new Strip(label, method, width, thickness, span, load, deflection, readings, broke);
+    return possible(f, strip) ? Optional.of(strip) : Optional.empty();
+  }
+
+  /** Whether fibre and resin can be so stiff and so strong at all. */
+  private static boolean possible(Fields f, Strip strip) {
+    double modulus = strip.modulus();
+    double strength = strip.strength().orElse(LEAST_STRENGTH);
+    if (modulus < LEAST_MODULUS || modulus > MOST_MODULUS) {
+      f.problem(
+          f.has("readings") ? "readings" : "deflection",
+          "comes to a modulus of "
+              + Numbers.brief(modulus / 1000, 2)
+              + " GPa, and no laminate of fibre and resin has less than 2 or more than 300 GPa",
+          SLIP);
+      return false;
+    }
+    if (strength < LEAST_STRENGTH || strength > MOST_STRENGTH) {
+      f.problem(
+          "load",
+          "comes to a strength of "
+              + Numbers.brief(strength, 1)
+              + " MPa, and no laminate of fibre and resin has less than 20 or more than 3000 MPa",
+          SLIP);
+      return false;
+    }
+    return true;
   }
 
   private static OptionalDouble span(Entry entry) {

@@ -1,5 +1,6 @@
 package felloe.laminate;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +15,8 @@ import java.util.OptionalInt;
  */
 public record TestedStrips(
     List<Strip> strips, Optional<NormalSample> strength, NormalSample modulus) {
+
+  private static final double LEAST_SCATTER = 0.01;
 
   /** Copies the list. */
   public TestedStrips {
@@ -34,11 +37,37 @@ public record TestedStrips(
   }
 
   /**
-   * Strength to design by, MPa: the lower bound of {@link NormalSample#lower}. Empty when too few
-   * strips broke, or when they scatter too much.
+   * Strength to design by, MPa: the bound of {@link NormalSample#design}, since a wheel has a
+   * single load path. Empty when too few strips broke, or when they scatter too much.
    */
   public OptionalDouble designStrength() {
-    return strength.map(NormalSample::lower).orElse(OptionalDouble.empty());
+    return strength.map(NormalSample::design).orElse(OptionalDouble.empty());
+  }
+
+  /** How many strips a design strength should rest on: five or more (common practice). */
+  public static final int ENOUGH = 5;
+
+  /** What these strips are worth, where that is less than it looks; empty where it is well. */
+  public List<String> worth() {
+    List<String> words = new ArrayList<>();
+    int broken = strength.map(NormalSample::count).orElse(0);
+    if (broken > 0 && broken < ENOUGH) {
+      words.add(
+          broken
+              + (broken == 1 ? " broken strip tells" : " broken strips tell")
+              + " little: five are the least to design by, and the bound is lowered for it");
+    }
+    if (broken > 1 && strength.orElseThrow().variation() < LEAST_SCATTER) {
+      words.add(
+          "strips that scatter by less than 1 % are copies of one figure or of one panel: their"
+              + " scatter is counted as 6 %, as other panels would show");
+    }
+    return words;
+  }
+
+  /** Mean thickness of the strips, mm: that of the panel. */
+  public double thickness() {
+    return strips.stream().mapToDouble(Strip::thickness).average().orElseThrow();
   }
 
   /** Strain of the outer face at {@link #designStrength}, by the mean modulus. */

@@ -20,6 +20,8 @@ public final class CaseBook {
   private final SourcedFigure breadth;
   private final SourcedFigure rim;
   private final SourcedFigure strong;
+  private final SourcedFigure hotWet;
+  private final List<String> judged = new ArrayList<>();
   private final Map<String, SourcedFigure> factors = new LinkedHashMap<>();
   private final List<Usual> cases;
 
@@ -39,7 +41,10 @@ public final class CaseBook {
    * @param name short name
    * @param title in words
    * @param hands what holds where; of a fall, a push of 1 N where it strikes
+   * @param set the set that it belongs to, such as {@code rule}
    * @param strong whether forces are multiplied for a strong driver
+   * @param turn moment about the hub axis over the wheel's diameter, N, that the forces, which then
+   *     only tell their proportion, are brought to
    * @param fall the fall, if it is one
    * @param basis where the figures come from
    */
@@ -47,7 +52,9 @@ public final class CaseBook {
       String name,
       String title,
       List<Hand> hands,
+      String set,
       boolean strong,
+      Optional<Double> turn,
       Optional<Fall> fall,
       String basis) {}
 
@@ -55,6 +62,8 @@ public final class CaseBook {
     breadth = figure(top, "hand-breadth", "breadth of a hand", "mm");
     rim = figure(top, "rim", "the widest rim that a hand closes about", "mm");
     strong = figure(top, "strong", "strong driver over the 5th percentile man", "");
+    hotWet = figure(top, "hot-wet", "strength that is left of a laminate, hot and wet", "");
+    top.list("judged").entries().forEach(item -> judged.add(item.text().required()));
     Fields f = top.group("factors");
     for (String kind : f.keys()) {
       factors.put(kind, figure(f, kind, "factor on the loads, " + kind, ""));
@@ -99,10 +108,14 @@ public final class CaseBook {
         g.done();
       }
     }
-    boolean strong = f.bool("strong").or(!f.has("fall"));
+    String set = f.text("set").required();
+    Optional<Double> turn =
+        f.has("turn") ? Optional.of(f.number("turn").positive().required()) : Optional.empty();
+    boolean strong = f.bool("strong").or(false);
     String basis = f.longText("basis").required();
     Optional<Fall> falls = fall;
-    return f.build(() -> new Usual(name, title, List.copyOf(hands), strong, falls, basis));
+    return f.build(
+        () -> new Usual(name, title, List.copyOf(hands), set, strong, turn, falls, basis));
   }
 
   private static Optional<Hand> hand(Fields g, String key) {
@@ -127,6 +140,21 @@ public final class CaseBook {
   /** What a strong driver does over the 5th percentile man. */
   public SourcedFigure strong() {
     return strong;
+  }
+
+  /** What is left of a laminate's strength in a hot, damp car. */
+  public SourcedFigure hotWet() {
+    return hotWet;
+  }
+
+  /** Whether a case is judged though nobody asked for it. */
+  boolean judged(Usual usual) {
+    return judged.contains(usual.set());
+  }
+
+  /** The names of the sets. */
+  public List<String> sets() {
+    return cases.stream().map(Usual::set).distinct().toList();
   }
 
   /** The usual factor on loads. */

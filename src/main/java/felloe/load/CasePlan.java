@@ -81,6 +81,7 @@ public record CasePlan(List<Planned> cases, List<String> leftOut) {
     CasePlan make(List<String> asked, Place place) {
       List<LoadWish.Case> own = new ArrayList<>(plate.load().cases());
       Set<String> known = new HashSet<>(book.names());
+      known.addAll(book.sets());
       own.forEach(c -> known.add(c.name()));
       refuseUnknown(asked, known, place);
       for (CaseBook.Usual usual : book.cases()) {
@@ -89,7 +90,7 @@ public record CasePlan(List<Planned> cases, List<String> leftOut) {
         if (instead.isPresent()) {
           own.remove(instead.get());
           add(instead.get());
-        } else if (only.isEmpty() || only.contains(usual.name())) {
+        } else if (asked(usual)) {
           add(usual);
         }
       }
@@ -105,6 +106,13 @@ public record CasePlan(List<Planned> cases, List<String> leftOut) {
       }
       problems.throwIfAny();
       return new CasePlan(cases, leftOut);
+    }
+
+    /** By its name, by its set's, or because it is judged where nobody asks. */
+    private boolean asked(CaseBook.Usual usual) {
+      return only.isEmpty()
+          ? book.judged(usual)
+          : only.contains(usual.name()) || only.contains(usual.set());
     }
 
     private void refuseUnknown(List<String> asked, Set<String> known, Place place) {
@@ -140,6 +148,9 @@ public record CasePlan(List<Planned> cases, List<String> leftOut) {
         forces.add(
             new HandForce(rounded(at.get()), times * hand.x(), times * hand.y(), times * hand.z()));
       }
+      if (usual.turn().isPresent()) {
+        turn(usual.turn().get(), forces);
+      }
       String basis =
           usual.strong()
               ? usual.basis()
@@ -150,6 +161,24 @@ public record CasePlan(List<Planned> cases, List<String> leftOut) {
       LoadCase load =
           new LoadCase(usual.name(), usual.title(), forces, book.breadth().value(), basis);
       cases.add(new Planned(load, usual.fall().isPresent() ? 1 : factor, usual.fall(), false));
+    }
+
+    /** Brings forces to a moment about the hub axis, told over the wheel's diameter. */
+    private void turn(double perDiameter, List<HandForce> forces) {
+      double moment = 0;
+      for (HandForce f : forces) {
+        moment += f.at().x() * f.y() - f.at().y() * f.x();
+      }
+      double times = perDiameter * 2 * region.outer().farthest(Point.ORIGIN) / moment;
+      forces.replaceAll(
+          f ->
+              new HandForce(
+                  f.at(), rounded(times * f.x()), rounded(times * f.y()), rounded(times * f.z())));
+    }
+
+    /** To a thousandth, as a place is. */
+    private static double rounded(double force) {
+      return Math.rint(force * 1e3) / 1e3 + 0.0;
     }
 
     /** To a thousandth of a millimetre: a sine of half a turn must not show. */

@@ -44,6 +44,15 @@ public final class ThicknessCandidates {
   private final Optional<StripCalibration> calibration;
   private final List<SourcedFigure> figures = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
+  private final SourcedFigure hotWet;
+
+  /** Strips within so much of the plate's thickness are of its own panel. */
+  private static final double SAME_PANEL = 0.15;
+
+  // How far strips may be from the tables, times: common practice.
+  private static final double LEAST_STIFFNESS = 0.35;
+  private static final double MOST_STIFFNESS = 1.8;
+  private static final double MOST_STRENGTH = 2.5;
 
   private ThicknessCandidates(
       Plate plate, LayupWish wish, MaterialBook book, Optional<TestedStrips> tested) {
@@ -60,6 +69,7 @@ public final class ThicknessCandidates {
           "is a material whose stiffness and strength are not known here",
           "take one of another kind, or give its modulus with --materials");
     }
+    hotWet = hotWet(plate);
     calibration = tested.map(t -> calibration(t));
     tell();
   }
@@ -111,13 +121,55 @@ public final class ThicknessCandidates {
     if (!laidUp() && !cloth) {
       throw refused("is no laminate, and strips tell of laminates", "leave --tested out");
     }
-    return StripCalibration.of(handbook(), tested, 0);
+    notes.addAll(tested.worth());
+    StripCalibration found = StripCalibration.of(panel(tested.thickness()), tested, 0);
+    refuseImpossible(found);
+    return found;
   }
 
-  /** The plate's stack by the tables. */
-  private Stack handbook() {
+  /**
+   * The stack of the panel that the strips were cut from, by the tables: not the plate's own where
+   * that is thicker or thinner, since outer plies count for more in a thin stack.
+   */
+  private Stack panel(double thickness) {
     double t = plate.stock().thickness();
-    return laidUp() ? planned(t).stack() : cloth(t);
+    if (!laidUp()) {
+      return cloth(thickness);
+    }
+    PlannedStack own = planned(t);
+    double each = own.plan().thickness() / own.plan().plies().size();
+    int plies = Math.max(1, (int) Math.round(thickness / each));
+    if (Math.abs(thickness / own.plan().thickness() - 1) <= SAME_PANEL
+        || plies == own.plan().plies().size()) {
+      return own.stack();
+    }
+    notes.add(
+        "the strips are "
+            + Numbers.brief(thickness, 2)
+            + " mm thick and the plate is "
+            + Numbers.brief(own.plan().thickness(), 2)
+            + " mm: they are taken for a panel of "
+            + plies
+            + " plies of the same cloth, laid as usual");
+    PlannedStack panel = PlannedStack.ofPlies(plate.stock(), wish, book, plies);
+    refuseUnknown(panel);
+    return panel.stack();
+  }
+
+  /** Strips that are far from what the tables have for this fibre were measured wrong. */
+  private void refuseImpossible(StripCalibration found) {
+    double strength = found.strength().orElse(1);
+    boolean stiff = found.stiffness() < LEAST_STIFFNESS || found.stiffness() > MOST_STIFFNESS;
+    if (stiff || strength > MOST_STRENGTH) {
+      throw refused(
+          "has strips that are "
+              + Numbers.brief(stiff ? found.stiffness() : strength, 2)
+              + " times as "
+              + (stiff ? "stiff" : "strong")
+              + " as the tables have for this fibre, and no laminate of it can be",
+          "look at the units: kilograms for newtons are a factor of 9.8; and measure the thickness"
+              + " again, which counts three times");
+    }
   }
 
   private Stack cloth(double t) {
@@ -146,6 +198,9 @@ public final class ThicknessCandidates {
 
   private void tell() {
     double t = plate.stock().thickness();
+    if (plate.stock().material().kind() == MaterialKind.LAMINATE) {
+      figures.add(hotWet);
+    }
     if (laidUp()) {
       tellPlies(planned(t));
     } else {
@@ -294,8 +349,22 @@ public final class ThicknessCandidates {
     return all;
   }
 
+  /** The stack as strong as it is in a hot, damp car. */
+  private Stack hotWet(Stack stack) {
+    return new StripCalibration(1, OptionalDouble.of(hotWet.value())).apply(stack);
+  }
+
+  private static SourcedFigure hotWet(Plate plate) {
+    SourcedFigure usual = CaseBook.builtIn().hotWet();
+    return plate
+        .load()
+        .hotWet()
+        .map(own -> new SourcedFigure(usual.name(), own.value(), "", "set in the shape file"))
+        .orElse(usual);
+  }
+
   private Gauge gauge(PlannedStack planned) {
-    Stack stack = calibration.map(c -> c.apply(planned.stack())).orElse(planned.stack());
+    Stack stack = hotWet(calibration.map(c -> c.apply(planned.stack())).orElse(planned.stack()));
     PlateSection section =
         PlateSection.of(Laminate.of(stack), stack.plies().get(0).material().g12());
     return new Gauge(
@@ -326,7 +395,7 @@ public final class ThicknessCandidates {
     if (strength instanceof StockStrength.Grain grain) {
       return grain.section(modulus(t), t);
     }
-    Stack stack = calibration.map(c -> c.apply(cloth(t))).orElseGet(() -> cloth(t));
+    Stack stack = hotWet(calibration.map(c -> c.apply(cloth(t))).orElseGet(() -> cloth(t)));
     return PlateSection.of(Laminate.of(stack), ((StockStrength.Cloth) strength).between());
   }
 

@@ -80,6 +80,8 @@ public record Joint(
     STEEL,
     /** Aluminium. */
     ALUMINIUM,
+    /** Cast aluminium or zinc. */
+    CAST,
     /** Plastic. */
     PLASTIC,
     /** Fibre and resin. */

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param clampDiameter diameter of the circle within which the plate is held fast, mm
  * @param faceDiameter diameter of the hub's face behind the plate, mm
  * @param factor by which every load is multiplied before it is held against the strength
+ * @param hotWet what is left of a laminate's strength in a hot, damp car, as a part of it
  * @param margin the least margin that is wanted
  * @param deflection the most that the hands may move the plate, mm
  * @param cases load cases of the maker's own
@@ -21,6 +22,7 @@ public record LoadWish(
     Optional<Requested<Double>> clampDiameter,
     Optional<Requested<Double>> faceDiameter,
     Optional<Requested<Double>> factor,
+    Optional<Requested<Double>> hotWet,
     Optional<Requested<Double>> margin,
     Optional<Requested<Double>> deflection,
     List<Case> cases) {
@@ -28,6 +30,7 @@ public record LoadWish(
   /** Nothing is asked for. */
   public static final LoadWish NONE =
       new LoadWish(
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),

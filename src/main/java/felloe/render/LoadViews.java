@@ -1,5 +1,8 @@
 package felloe.render;
 
+import felloe.joints.JointCheck;
+import felloe.joints.JointJudgement;
+import felloe.joints.JudgedScrew;
 import felloe.load.CaseField;
 import felloe.load.HandForce;
 import felloe.load.LoadPlan;
@@ -22,6 +25,7 @@ final class LoadViews {
             .with(LoadOutcome::plate)
             .with("material", one -> one.plate().stock().material().name())
             .with(LoadOutcome::plan)
+            .with("met", LoadOutcome::met)
             .with("screws", LoadOutcome::screws)
             .with("seconds", LoadOutcome::seconds)
             .with("cure", one -> LoadReport.cure(one.plan()))
@@ -33,7 +37,6 @@ final class LoadViews {
             .with("support", LoadPlan::hold)
             .with("wanted_margin", plan -> plan.wanted().margin())
             .with("wanted_deflection", plan -> plan.wanted().deflection())
-            .with("met", LoadPlan::met)
             .with("cases", plan -> plan.cases().stream().map(one -> new Case(plan, one)).toList())
             .with("left_out", LoadPlan::leftOut)
             .with("thicknesses", LoadPlan::trials)
@@ -41,6 +44,29 @@ final class LoadViews {
             .with("mesh", plan -> CaseMesh.of(plan.result()))
             .with("figures", LoadPlan::figures)
             .with("notes", LoadPlan::notes),
+        View.of(JointJudgement.class)
+            .with("verdict", JointJudgement::verdict)
+            .with("screws", JointJudgement::screws)
+            .with("figures", JointJudgement::figures),
+        View.of(JudgedScrew.class)
+            .with("hole", s -> s.hole().label())
+            .with("joint", s -> s.joint().name())
+            .with("verdict", JudgedScrew::verdict)
+            .with("tension", JudgedScrew::tension)
+            .with("tension_case", JudgedScrew::tensionCause)
+            .with("shear", JudgedScrew::shear)
+            .with("shear_case", JudgedScrew::shearCause)
+            .with("checks", JudgedScrew::checks),
+        View.of(JointCheck.class)
+            .with("rule", c -> c.what().id())
+            .with("demand", JointCheck::demand)
+            .with("capacity", JointCheck::capacity)
+            .with("unit", JointCheck::unit)
+            .with("factor", JointCheck::factor)
+            .with("ratio", JointCheck::ratio)
+            .with("verdict", JointCheck::verdict)
+            .with("case", JointCheck::cause)
+            .with("basis", JointCheck::basis),
         View.of(felloe.load.HubHold.class)
             .with("hold", hold -> hold.support() instanceof Support.Clamped ? "clamped" : "bolts")
             .with(

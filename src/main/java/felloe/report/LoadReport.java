@@ -22,8 +22,6 @@ import felloe.load.CaseField;
 import felloe.load.LoadPlan;
 import felloe.load.LoadPlan.Judged;
 import felloe.load.LoadPlan.Trial;
-import felloe.load.ScrewUse;
-import felloe.load.Support;
 import felloe.service.LoadOutcome;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -102,6 +100,8 @@ public final class LoadReport {
         outcome.met()
             ? Callout.verdict(Tone.WELL, Phrase.of("As wanted: {}; {}.", least, most))
             : Callout.verdict(Tone.FAIL, Phrase.of("NOT AS WANTED: {}; {}.", least, most)));
+    JointReport.cure(outcome.screws())
+        .ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
     cure(plan).ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
     blocks.add(
         new Paragraph(Phrase.of("{}. It is {}.", Phrase.begin(stock(plan)), plan.hold().why())));
@@ -241,44 +241,7 @@ public final class LoadReport {
   }
 
   private void screws() {
-    if (outcome.screws().isEmpty()) {
-      return;
-    }
-    List<List<Cell>> rows = new ArrayList<>();
-    for (ScrewUse s : outcome.screws()) {
-      rows.add(
-          List.of(
-              Cell.of(s.label()),
-              Quantity.fixed(s.tension(), 0, "N"),
-              Cell.of(s.tensionCase()),
-              Quantity.fixed(s.shear(), 0, "N"),
-              Cell.of(s.shearCase()),
-              s.clampRatio().map(r -> Cell.of(margin(r))).orElse(Cell.of("-")),
-              s.bearing().<Cell>map(b -> Quantity.fixed(b, 0, "MPa")).orElse(Cell.of("-"))));
-    }
-    blocks.add(new Heading("Hub screws, the most in any case"));
-    blocks.add(
-        Table.of(
-            List.of(
-                Column.words("screw"),
-                Column.figures("tension", "N"),
-                Column.words("in"),
-                Column.figures("shear", "N"),
-                Column.words("in"),
-                Column.figures("clamp over tension", ""),
-                Column.figures("bearing", "MPa")),
-            rows));
-    boolean clamped = plan.hold().support() instanceof Support.Clamped;
-    blocks.add(
-        new Paragraph(
-            Phrase.of(
-                "{} Clamp over tension should stay well above 1, or the joint opens; the plate"
-                    + " stands some {} of bearing. 'felloe check' judges the screws by the loads of"
-                    + " the joints.",
-                clamped
-                    ? "Shared out by the elastic bolt group, without prying."
-                    : "With what the plate's prying on the hub's face adds.",
-                Quantity.fixed(outcome.screws().get(0).bearingLimit(), 0, "MPa"))));
+    blocks.addAll(JointReport.judged(outcome.screws()));
   }
 
   private void thicknesses() {

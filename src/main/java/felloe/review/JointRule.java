@@ -2,10 +2,10 @@ package felloe.review;
 
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
-import felloe.joints.GroupLoad;
+import felloe.joints.JointCheck;
 import felloe.joints.JointPlan;
+import felloe.joints.JudgedScrew;
 import felloe.joints.PlannedJoint;
-import felloe.joints.ScrewLoad;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -16,7 +16,9 @@ import felloe.plate.Verdict;
 import felloe.yaml.Entry;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Rules about screws: their room, their hold, and the plate round them under the hands' loads. */
@@ -43,7 +45,15 @@ enum JointRule implements Rule {
   /** Section beside the hole. */
   NET_SECTION("net-section", "The plate tears across where holes have narrowed it.", ""),
   /** Clamp against the pull of the push. */
-  CLAMP_FORCE("clamp-force", "A joint that is pulled open works loose.", "");
+  CLAMP_FORCE("clamp-force", "A joint that is pulled open works loose.", ""),
+  /** Friction against the share of each screw. */
+  SLIP("slip", "A plate that slips on its hub frets, and its screws work loose.", ""),
+  /** Head through the plate. */
+  PULL_THROUGH("pull-through", "Heads pull through a thin plate.", ""),
+  /** Thread out of its hole. */
+  THREAD_STRIP("thread-strip", "A thread that strips lets go without warning.", ""),
+  /** The screw itself. */
+  SCREW_STRENGTH("screw-strength", "A screw that breaks takes the steering away.", "");
 
   private final String id;
   private final String why;
@@ -80,7 +90,15 @@ enum JointRule implements Rule {
     return switch (this) {
       case HEAD_CLEARANCE -> headClearance(plate, plan, limits);
       case HEAD_SPACING -> headSpacing(plan, limits);
-      case BEARING, SHEAR_OUT, NET_SECTION, CLAMP_FORCE -> loads(plate, plan, limits);
+      case BEARING,
+          SHEAR_OUT,
+          NET_SECTION,
+          CLAMP_FORCE,
+          SLIP,
+          PULL_THROUGH,
+          THREAD_STRIP,
+          SCREW_STRENGTH ->
+          judged(plate, plan, limits);
       default -> plan.joints().stream().flatMap(joint -> hold(joint, limits).stream()).toList();
     };
   }
@@ -118,30 +136,41 @@ enum JointRule implements Rule {
   }
 
   private List<Finding> headSpacing(JointPlan plan, Limits limits) {
-    record Seat(PlannedJoint joint, Hole hole) {}
     LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
     List<Seat> seats = new ArrayList<>();
     plan.joints().forEach(j -> j.holes().forEach(h -> seats.add(new Seat(j, h))));
     List<Finding> findings = new ArrayList<>();
+    double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < seats.size(); i++) {
       for (int k = i + 1; k < seats.size(); k++) {
         Seat a = seats.get(i);
         Seat b = seats.get(k);
-        double apart = a.hole().centre().distance(b.hole().centre());
-        double front = (a.joint().frontDiameter() + b.joint().frontDiameter()) / 2;
-        double back = (a.joint().backDiameter() + b.joint().backDiameter()) / 2;
-        findings.add(
-            bounds.finding(
-                this,
-                a.hole().label() + " to " + b.hole().label(),
-                "room between heads, nuts or washers",
-                apart - Math.max(front, back),
-                Optional.of(a.hole().centre().middle(b.hole().centre())),
-                b.joint().place("washer"),
-                "take smaller ones or move the holes apart"));
+        double room = room(a, b);
+        boolean tells = bounds.judge(room) != Verdict.PASS;
+        if (room < least || tells) {
+          least = Math.min(least, room);
+          findings.removeIf(f -> !tells && f.verdict() == Verdict.PASS);
+          findings.add(
+              bounds.finding(
+                  this,
+                  a.hole().label() + " to " + b.hole().label(),
+                  "room between heads, nuts or washers",
+                  room,
+                  Optional.of(a.hole().centre().middle(b.hole().centre())),
+                  b.joint().place("washer"),
+                  "take smaller ones or move the holes apart"));
+        }
       }
     }
     return tightest(findings);
+  }
+
+  private record Seat(PlannedJoint joint, Hole hole) {}
+
+  private static double room(Seat a, Seat b) {
+    double front = (a.joint().frontDiameter() + b.joint().frontDiameter()) / 2;
+    double back = (a.joint().backDiameter() + b.joint().backDiameter()) / 2;
+    return a.hole().centre().distance(b.hole().centre()) - Math.max(front, back);
   }
 
   /** The tightest finding, and every other one that is beyond a limit. */
@@ -250,35 +279,85 @@ enum JointRule implements Rule {
         advice);
   }
 
-  private List<Finding> loads(Plate plate, JointPlan plan, Limits limits) {
-    LimitPair bounds =
-        limits.of(this, this == CLAMP_FORCE ? "any" : NamedContour.kind(plate), Sense.AT_LEAST, 1);
+  /** One way to give way, told once for each joint: of its tightest screw. */
+  private List<Finding> judged(Plate plate, JointPlan plan, Limits limits) {
+    LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
+    List<Finding> findings = new ArrayList<>();
     if (this == CLAMP_FORCE) {
-      Optional<Finding> loose = loose(plan, bounds);
-      if (loose.isPresent()) {
-        return List.of(loose.get());
+      loose(plan, bounds).ifPresent(findings::add);
+    }
+    Map<PlannedJoint, Finding> byJoint = new LinkedHashMap<>();
+    for (JudgedScrew screw : plan.judgement().screws()) {
+      Optional<JointCheck> check =
+          screw.checks().stream().filter(c -> c.what().id().equals(id)).findFirst();
+      if (check.isPresent()) {
+        Finding finding = finding(bounds, screw, check.get());
+        byJoint.merge(screw.joint(), finding, JointRule::tighter);
       }
     }
-    if (plan.load().isEmpty()) {
-      return List.of();
+    findings.addAll(byJoint.values());
+    return findings;
+  }
+
+  private static Finding tighter(Finding a, Finding b) {
+    return b.figure().value() < a.figure().value() ? b : a;
+  }
+
+  private Finding finding(LimitPair bounds, JudgedScrew screw, JointCheck check) {
+    Finding finding =
+        bounds.finding(
+            this,
+            screw.hole().label() + " " + screw.joint().thread().name(),
+            check.what().title(),
+            check.ratio(),
+            Optional.of(screw.hole().centre()),
+            screw.joint().place(this == THREAD_STRIP ? "into" : "loads"),
+            judgedAdvice(check));
+    if (!check.known() && finding.verdict() == Verdict.PASS) {
+      boolean deep = screw.joint().tapped().flatMap(InTapped::depth).isPresent();
+      String cure = deep ? "; ask for it" : "; measure it and write into: depth";
+      return warning(finding, check.basis() + cure);
     }
-    GroupLoad load = plan.load().get();
-    List<Finding> findings = new ArrayList<>();
-    for (ScrewLoad screw : load.screws()) {
-      ratio(load, screw)
-          .ifPresent(
-              ratio ->
-                  findings.add(
-                      bounds.finding(
-                          this,
-                          screw.hole().label() + " " + screw.joint().thread().name(),
-                          figureName(),
-                          ratio,
-                          Optional.of(screw.hole().centre()),
-                          screw.joint().place("loads"),
-                          loadAdvice(load, screw))));
-    }
-    return tightest(findings);
+    return !check.grave() && finding.verdict() == Verdict.FAIL
+        ? warning(finding, finding.advice())
+        : finding;
+  }
+
+  private static Finding warning(Finding finding, String advice) {
+    return new Finding(
+        finding.rule(),
+        finding.why(),
+        Verdict.CAUTION,
+        finding.subject(),
+        finding.figure(),
+        finding.limit(),
+        finding.at(),
+        finding.place(),
+        advice);
+  }
+
+  private String judgedAdvice(JointCheck check) {
+    String figures =
+        "it takes "
+            + Numbers.brief(check.demand(), check.unit().equals("N") ? 0 : 1)
+            + " of "
+            + Numbers.brief(check.capacity(), check.unit().equals("N") ? 0 : 1)
+            + " "
+            + check.unit()
+            + " ("
+            + check.cause()
+            + ", times "
+            + Numbers.brief(check.factor(), 3)
+            + "); ";
+    return figures
+        + switch (this) {
+          case CLAMP_FORCE -> "take larger washers, more screws or a wider circle";
+          case SLIP -> "take larger washers, more screws, a wider circle, or dowels";
+          case PULL_THROUGH -> "take larger washers or thicker stock";
+          case THREAD_STRIP -> "take a longer screw, tap deeper or fit an insert";
+          case SCREW_STRENGTH -> "take larger or more screws, or a wider circle";
+          default -> "take thicker stock, larger or more screws, or a wider circle";
+        };
   }
 
   /** Hub screws that by themselves hold the plate against no turning, or against no tilting. */
@@ -289,16 +368,16 @@ enum JointRule implements Rule {
       return Optional.empty();
     }
     boolean turns = plan.load().isEmpty();
-    boolean tilts =
-        plan.load().filter(l -> l.screws().stream().allMatch(s -> s.pull().isEmpty())).isPresent();
+    boolean tilts = plan.load().filter(l -> !l.tilts()).isPresent();
     if (!turns && !tilts) {
       return Optional.empty();
     }
+    LimitPair decides = new LimitPair(bounds.good(), Optional.empty());
     return Optional.of(
         finding(
             hub.get(),
-            bounds,
-            figureName(),
+            decides,
+            JointCheck.What.CLAMP_FORCE.title(),
             0,
             "loads",
             (turns
@@ -308,57 +387,7 @@ enum JointRule implements Rule {
                 + " on one line, or prove by test what else holds it"));
   }
 
-  private String figureName() {
-    return this == CLAMP_FORCE ? "clamp force / pull" : "strength / stress";
-  }
-
-  /** Empty where there is no load to hold it against. */
-  private Optional<Double> ratio(GroupLoad load, ScrewLoad screw) {
-    if (this == CLAMP_FORCE) {
-      return screw.clampRatio();
-    }
-    double stress = stress(screw);
-    return stress > 0 ? Optional.of(strength(load) / stress) : Optional.empty();
-  }
-
-  private double stress(ScrewLoad screw) {
-    return switch (this) {
-      case BEARING -> screw.bearing();
-      case SHEAR_OUT -> screw.shearOut();
-      default -> screw.netSection();
-    };
-  }
-
-  private double strength(GroupLoad load) {
-    return switch (this) {
-      case BEARING -> load.strength().bearing().value();
-      case SHEAR_OUT -> load.strength().shear().value();
-      default -> load.strength().tension().value();
-    };
-  }
-
-  private String loadAdvice(GroupLoad load, ScrewLoad screw) {
-    if (this == CLAMP_FORCE) {
-      return "the least clamp force is "
-          + newtons(screw.joint().torque().leastClamp())
-          + ", the hands pull with "
-          + newtons(screw.pull().orElse(0.0))
-          + "; take larger washers, more screws or a wider circle";
-    }
-    return "it carries "
-        + newtons(screw.share())
-        + ", "
-        + Numbers.brief(stress(screw), 1)
-        + " MPa of an estimated "
-        + Numbers.brief(strength(load), 1)
-        + " MPa; take thicker stock, larger or more screws, or a wider circle";
-  }
-
   private static String mm(double length) {
     return Numbers.brief(length, 2) + " mm";
-  }
-
-  private static String newtons(double force) {
-    return Numbers.brief(force, 0) + " N";
   }
 }

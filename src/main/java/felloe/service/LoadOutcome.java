@@ -1,24 +1,19 @@
 package felloe.service;
 
+import felloe.joints.JointJudgement;
 import felloe.load.LoadPlan;
-import felloe.load.ScrewUse;
 import felloe.plate.Plate;
 import java.util.Comparator;
-import java.util.List;
 
 /**
  * What loads do to a plate.
  *
  * @param study the plate
  * @param plan mesh, fields and all that was reckoned
- * @param screws the most that each hub screw carries
+ * @param screws every screw, judged
  * @param seconds that it took
  */
-public record LoadOutcome(Study study, LoadPlan plan, List<ScrewUse> screws, double seconds) {
-
-  public LoadOutcome {
-    screws = List.copyOf(screws);
-  }
+public record LoadOutcome(Study study, LoadPlan plan, JointJudgement screws, double seconds) {
 
   /** The plate. */
   public Plate plate() {
@@ -27,7 +22,7 @@ public record LoadOutcome(Study study, LoadPlan plan, List<ScrewUse> screws, dou
 
   /** Whether all is as wanted. */
   public boolean met() {
-    return plan.met();
+    return plan.met() && screws.met();
   }
 
   /** The case with the least margin; a fall only where there is nothing else. */

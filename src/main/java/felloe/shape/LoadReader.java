@@ -39,13 +39,15 @@ final class LoadReader {
     Optional<Requested<Double>> face =
         wished(f, "face_diameter", f.length("face_diameter").positive().atMost(WIDEST));
     Optional<Requested<Double>> factor = wished(f, "factor", f.number("factor").between(1, 20));
+    Optional<Requested<Double>> hotWet = wished(f, "hot_wet", f.number("hot_wet").between(0.1, 1));
     Optional<Requested<Double>> margin = wished(f, "margin", f.number("margin").between(0, 100));
     Optional<Requested<Double>> deflection =
         wished(f, "deflection", f.length("deflection").positive().atMost(100));
     List<LoadWish.Case> cases =
         f.list("cases").atMost(LoadWish.MOST_CASES).each(LoadReader::oneCase);
     refuseTwins(f, cases);
-    return f.build(() -> new LoadWish(hold, clamp, face, factor, margin, deflection, cases));
+    return f.build(
+        () -> new LoadWish(hold, clamp, face, factor, hotWet, margin, deflection, cases));
   }
 
   private static Optional<Requested<Double>> wished(Fields f, String key, NumberField field) {

@@ -263,7 +263,7 @@ class LoadCommandTest {
             bolt-circles: [{count: 6, pcd: 70, diameter: 5.5}]
             stock: {material: aluminium-6061-t6, thickness: 8}
             """);
-    JsonNode left = json(low, 0, "--thicknesses", "8").get("left_out");
+    JsonNode left = json(low, 1, "--thicknesses", "8").get("left_out");
     assertEquals(3, left.size());
     assertEquals(
         "lean-in (a hand leans on the top): no rim to hold at 12 o'clock", left.get(0).asText());

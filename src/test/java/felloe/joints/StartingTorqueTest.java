@@ -38,22 +38,21 @@ class StartingTorqueTest {
     double[] dry = {3.06, 6.18, 10.49, 25.47};
     double[] oiled = {2.29, 4.63, 7.87, 19.11};
     for (int i = 0; i < 4; i++) {
-      assertEquals(dry[i], torque("8.8", SIZES[i], 0.20).low(), dry[i] * 0.002, SIZES[i]);
-      assertEquals(oiled[i], torque("8.8", SIZES[i], 0.15).low(), oiled[i] * 0.002, SIZES[i]);
+      assertEquals(dry[i], torque("8.8", SIZES[i], 0.20).torque(), dry[i] * 0.002, SIZES[i]);
+      assertEquals(oiled[i], torque("8.8", SIZES[i], 0.15).torque(), oiled[i] * 0.002, SIZES[i]);
     }
-    assertEquals(8.84, torque("10.9", "M5", 0.20).low(), 0.02);
-    assertEquals(10.33, torque("12.9", "M5", 0.20).low(), 0.02);
-    assertEquals(15.01, torque("10.9", "M6", 0.20).low(), 0.03);
-    assertEquals(17.55, torque("12.9", "M6", 0.20).low(), 0.03);
+    assertEquals(8.84, torque("10.9", "M5", 0.20).torque(), 0.02);
+    assertEquals(10.33, torque("12.9", "M5", 0.20).torque(), 0.02);
+    assertEquals(15.01, torque("10.9", "M6", 0.20).torque(), 0.03);
+    assertEquals(17.55, torque("12.9", "M6", 0.20).torque(), 0.03);
   }
 
   @Test
-  void theRangeOfTheFactorIsTheRangeOfTheTorqueAndOfTheLeastClamp() {
+  void theSlipperiestThreadReachesTheClampForceAndTheDriestTheLeast() {
     StartingTorque torque = StartingTorque.of(5, 6000, new NutFactor(0.17, 0.22, "b"), "x");
-    assertEquals(0.17 * 0.005 * 6000, torque.low(), 1e-12);
-    assertEquals(0.22 * 0.005 * 6000, torque.high(), 1e-12);
+    assertEquals(0.17 * 0.005 * 6000, torque.torque(), 1e-12);
     // The low torque with the high factor.
-    assertEquals(torque.low() / (0.22 * 0.005), torque.leastClamp(), 1e-9);
+    assertEquals(torque.torque() / (0.22 * 0.005), torque.leastClamp(), 1e-9);
     assertTrue(torque.leastClamp() < torque.clamp());
   }
 

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.plate.BadInput;
+import felloe.yaml.YamlTree;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -223,9 +225,12 @@ class StripsTest {
             List.of(
                 strip(StripMethod.THREE_POINT, 100, 1.8),
                 strip(StripMethod.THREE_POINT, 102, 1.8),
+                strip(StripMethod.THREE_POINT, 101, 1.8),
+                strip(StripMethod.THREE_POINT, 103, 1.8),
+                strip(StripMethod.THREE_POINT, 104, 1.8),
                 held));
-    assertEquals(2, t.strength().orElseThrow().count());
-    assertEquals(3, t.modulus().count());
+    assertEquals(5, t.strength().orElseThrow().count());
+    assertEquals(6, t.modulus().count());
     assertEquals(
         t.designStrength().getAsDouble() / t.modulus().mean(),
         t.designStrain().getAsDouble(),
@@ -255,5 +260,69 @@ class StripsTest {
     assertThrows(IllegalArgumentException.class, () -> NormalSample.of(List.of(1.0, -1.0)));
     assertThrows(IllegalArgumentException.class, () -> ToleranceFactor.of(1, 0.9, 0.95));
     assertThrows(IllegalArgumentException.class, () -> ToleranceFactor.of(5, 1, 0.95));
+  }
+
+  /** 14 CFR 25.613(b), single load path; k from the noncentral t: 5.741 for five, 3.981 for ten. */
+  @Test
+  void aSingleLoadPathAsksForNinetyNineInAHundred() {
+    NormalSample five = NormalSample.of(List.of(460.0, 480.0, 500.0, 520.0, 540.0));
+    assertEquals(5.741, five.designFactor().getAsDouble(), 0.001);
+    // Scatter of 6.3 % counts as 3.2 + 4 % (CMH-17, modified coefficient of variation, from
+    // memory).
+    double variation = Math.sqrt(1000) / 500;
+    assertEquals(variation / 2 + 0.04, five.designVariation(), 1e-12);
+    assertEquals(500 * (1 - 5.741 * (variation / 2 + 0.04)), five.design().getAsDouble(), 0.1);
+    List<Double> ten = new ArrayList<>();
+    for (int i = 0; i < 10; i++) {
+      ten.add(400.0 + 25 * i);
+    }
+    assertEquals(3.981, NormalSample.of(ten).designFactor().getAsDouble(), 0.001);
+    assertEquals(NormalSample.of(ten).variation(), NormalSample.of(ten).designVariation(), 1e-12);
+  }
+
+  /** Two equal strips had their mean for a bound once. */
+  @Test
+  void fewOrEqualStripsAreWorthLittle() {
+    NormalSample two = NormalSample.of(List.of(500.0, 500.0));
+    assertTrue(two.design().isEmpty());
+    NormalSample five = NormalSample.of(List.of(500.0, 500.0, 500.0, 500.0, 500.0));
+    assertEquals(500 * (1 - 5.741 * 0.06), five.design().getAsDouble(), 0.1);
+    List<Strip> strips = new ArrayList<>();
+    for (String label : List.of("A", "B", "C")) {
+      strips.add(
+          new Strip(
+              label,
+              StripMethod.THREE_POINT,
+              15,
+              4,
+              160,
+              600,
+              OptionalDouble.of(8),
+              List.of(),
+              true));
+    }
+    List<String> worth = TestedStrips.of(strips).worth();
+    assertEquals(2, worth.size(), worth.toString());
+    assertTrue(worth.get(0).startsWith("3 broken strips tell little"), worth.get(0));
+    assertTrue(worth.get(1).startsWith("strips that scatter by less than 1 %"), worth.get(1));
+  }
+
+  @Test
+  void whatNoLaminateCanHaveIsRefusedWithTheLikelySlip() {
+    String strip = "span: 160\nstrips:\n  - {width: 15, thickness: 4, load: %s, deflection: %s}\n";
+    // 600 N come to 600 MPa; 600 kg for 600 N to ten times that.
+    refuses(
+        strip.formatted("600 kg", "8"), "comes to a modulus of", "kilograms written as newtons");
+    refuses(strip.formatted("600 N", "0.2"), "comes to a modulus of", "measure thickness again");
+    refuses(strip.formatted("6 N", "0.1"), "comes to a strength of 6 MPa", "kilograms");
+  }
+
+  private static void refuses(String text, String... words) {
+    BadInput bad =
+        assertThrows(
+            BadInput.class, () -> StripsFile.read(YamlTree.parse("strips.yaml", text)), text);
+    for (String word : words) {
+      assertTrue(bad.getMessage().contains(word), bad.getMessage());
+    }
   }
 }

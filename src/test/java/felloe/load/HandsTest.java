@@ -10,7 +10,9 @@ import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Place;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -123,15 +125,39 @@ class HandsTest {
   @Test
   void everyUsualCaseIsReadWithItsBasis() {
     CaseBook book = CaseBook.builtIn();
-    assertEquals(
-        List.of("pull", "pull-9", "brace", "lean-in", "lean-out", "turn", "drop"), book.names());
+    assertEquals(List.of("rule", "top", "fall", "hands", "transport"), book.sets());
     for (CaseBook.Usual usual : book.cases()) {
+      boolean softer = List.of("hands", "transport").contains(usual.set());
+      assertEquals(!softer, book.judged(usual), usual.name());
       assertTrue(
-          usual.basis().startsWith("from memory") || usual.basis().startsWith("common practice"),
+          usual.basis().startsWith("from memory")
+              || usual.basis().startsWith("common practice")
+              || usual.basis().startsWith("14 CFR "),
           usual.basis());
     }
     for (felloe.plate.MaterialKind kind : felloe.plate.MaterialKind.values()) {
-      assertTrue(book.factor(kind, false).value() >= 1.5);
+      assertTrue(book.factor(kind, false).value() >= 1.3);
     }
+  }
+
+  /** 14 CFR 23.397 and 25.397: 100 lbf on one grip, 200 and 300 lbf both, 50 and 80 D in lb. */
+  @Test
+  void theForcesOfTheRulesAreThoseOfThePublishedTables() {
+    double pound = 4.4482216;
+    Map<String, CaseBook.Usual> cases = new HashMap<>();
+    CaseBook.builtIn().cases().forEach(c -> cases.put(c.name(), c));
+    assertEquals(100 * pound, cases.get("pull").hands().get(0).z(), 0.05);
+    assertEquals(-100 * pound, cases.get("push").hands().get(0).z(), 0.05);
+    for (String both : List.of("haul", "brace")) {
+      double sum = cases.get(both).hands().stream().mapToDouble(CaseBook.Hand::z).sum();
+      assertEquals(200 * pound, Math.abs(sum), 0.1);
+      double more =
+          cases.get("transport-" + both).hands().stream().mapToDouble(CaseBook.Hand::z).sum();
+      assertEquals(300 * pound, Math.abs(more), 0.1);
+    }
+    // in lb over inches of diameter is a force.
+    assertEquals(50 * pound, cases.get("turn").turn().orElseThrow(), 0.05);
+    assertEquals(80 * pound, cases.get("transport-turn").turn().orElseThrow(), 0.1);
+    assertEquals(62.5 * pound, cases.get("turn-one").hands().get(0).y(), 0.05);
   }
 }

@@ -106,13 +106,22 @@ class ReviewTest {
             .making(6, 2, 8.5)
             .grip(-98, 0, 50, 130, 12)
             .grip(98, 0, 50, 130, 12)
-            .hole(HoleRole.BOLT, 35, 0, 5)
-            .hole(HoleRole.BOLT, -35, 0, 5)
-            .hole(HoleRole.BOLT, 0, 35, 5)
+            .hole(HoleRole.BOLT, 40, 0, 5.3)
+            .hole(HoleRole.BOLT, 28, 28, 5.3)
+            .hole(HoleRole.BOLT, 0, 40, 5.3)
+            .hole(HoleRole.BOLT, -28, 28, 5.3)
+            .hole(HoleRole.BOLT, -40, 0, 5.3)
+            .hole(HoleRole.BOLT, -28, -28, 5.3)
+            .hole(HoleRole.BOLT, 0, -40, 5.3)
+            .hole(HoleRole.BOLT, 28, -28, 5.3)
             .hole(HoleRole.BORE, 0, 0, 30)
             .sheet(400, 300)
             .review();
-    assertEquals(Verdict.PASS, report.verdict(), report.with(Verdict.CAUTION).toString());
+    // Nobody measured how deep the hub is tapped.
+    assertEquals(
+        List.of("thread-strip"),
+        report.with(Verdict.CAUTION).stream().map(Finding::rule).distinct().toList());
+    assertEquals(List.of(), report.with(Verdict.FAIL));
     List<Integer> order =
         report.findings().stream().map(finding -> ids().indexOf(finding.rule())).toList();
     assertEquals(order.stream().sorted().toList(), order);
@@ -130,7 +139,7 @@ class ReviewTest {
             "screw-end-least",
             "screw-end-most"),
         silent);
-    report.findings().forEach(finding -> assertEquals("", finding.advice()));
+    report.with(Verdict.PASS).forEach(finding -> assertEquals("", finding.advice()));
   }
 
   @Test
@@ -293,6 +302,9 @@ class ReviewTest {
     return copy;
   }
 
+  /** A thread of unknown depth warns though it would hold. */
+  private static final Set<String> WARNS = Set.of("thread-strip");
+
   @Test
   void randomPlatesAreReviewedAlikeEachTimeAndEachVerdictFollowsFromItsLimit() {
     int findings = 0;
@@ -302,7 +314,9 @@ class ReviewTest {
       assertEquals(report, Review.of(plate), "seed " + seed);
       for (Finding finding : report.findings()) {
         boolean kept = finding.limit().map(l -> l.keeps(finding.figure().value())).orElse(true);
-        assertEquals(finding.verdict() == Verdict.PASS, kept, "seed " + seed + " " + finding);
+        if (!WARNS.contains(finding.rule())) {
+          assertEquals(finding.verdict() == Verdict.PASS, kept, "seed " + seed + " " + finding);
+        }
         assertEquals(finding.verdict() == Verdict.PASS, finding.advice().isEmpty());
         finding.at().ifPresent(p -> assertTrue(plate.box().grown(1e-6).contains(p), "" + finding));
       }
@@ -314,7 +328,10 @@ class ReviewTest {
   @Test
   void theDemoPlatesAreReviewedWithoutAFailure() {
     for (Plate plate : List.of(DemoPlates.heron(), DemoPlates.bittern(), DemoPlates.dunlin())) {
-      assertEquals(Verdict.CAUTION, Review.of(plate).verdict(), plate.name());
+      assertEquals(
+          Verdict.CAUTION,
+          Review.of(plate).verdict(),
+          plate.name() + Review.of(plate).with(Verdict.FAIL));
     }
     // The knob's hole lies 8.5 mm from its edge: e/D 1.42.
     assertEquals(Verdict.FAIL, Review.of(DemoPlates.sanderling()).verdict());
