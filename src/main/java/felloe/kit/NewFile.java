@@ -41,6 +41,6 @@ final class NewFile {
             "",
             "",
             "is there already",
-            "name another file, or replace it with --force"));
+            "name another file, or move it away; 'felloe new' replaces it with --force"));
   }
 }

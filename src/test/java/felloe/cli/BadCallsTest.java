@@ -161,7 +161,7 @@ class BadCallsTest {
   void aBarThatIsFarOffIsTakenForASlip() {
     Run run = Run.of("make", HERON, "--out", folder.toString(), "--bars", "149.4x130");
     assertEquals(2, run.code());
-    assertTrue(run.err().contains("within 5 % of 150 mm"), run.err());
+    assertTrue(run.err().contains("within 5 % of 100 mm"), run.err());
   }
 
   @Test

@@ -206,7 +206,7 @@ class CommandsTest {
     assertTrue(run.out().contains("Hub 6x70-m5"), run.out());
     assertTrue(run.out().contains("not for public roads"), run.out());
     assertEquals("", run.err());
-    assertTrue(run.out().contains("54 passed"), run.out());
+    assertTrue(run.out().contains("61 passed"), run.out());
     long lines = run.out().lines().filter(line -> line.startsWith("pass")).count();
     Run all = Run.of("check", HERON, "--all", "--sources");
     assertTrue(all.out().lines().filter(line -> line.startsWith("pass")).count() > lines);
@@ -367,7 +367,14 @@ class CommandsTest {
     assertEquals(0, start.code(), start.err());
     assertEquals(file + "\n", start.out());
     JsonNode check = json(Run.of("check", file.toString(), "--format", "json").out());
-    assertEquals("pass", check.get("verdict").asText(), check.toPrettyString());
+    // Nobody can know how deep the hub's threads are, and screws through wood or plastic hold their
+    // clamp badly: these alone ask for a look.
+    assertEquals(0, check.at("/counts/fail").asInt(), check.toPrettyString());
+    for (JsonNode finding : check.get("findings")) {
+      boolean screws =
+          List.of("thread-strip", "clamp-force", "slip").contains(finding.get("rule").asText());
+      assertTrue(screws || finding.get("verdict").asText().equals("pass"), finding.toString());
+    }
     assertTrue(Files.readString(file).startsWith("#"), "it is explained");
   }
 

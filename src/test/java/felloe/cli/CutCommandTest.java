@@ -261,7 +261,7 @@ class CutCommandTest {
   void aLaminateIsNotCutByLaserWithoutTheOwnersSay() {
     Run run = cut(HERON, "--process", "laser");
     assertEquals(2, run.code());
-    assertTrue(run.err().contains("shapes/heron.yaml:45"), run.err());
+    assertTrue(run.err().contains("shapes/heron.yaml:46"), run.err());
     assertTrue(run.err().contains("--owner-consents"), run.err());
   }
 

@@ -34,7 +34,7 @@ class JointsShownTest {
     Run run = Run.of("drill", HERON);
     assertEquals(0, run.code(), run.err());
     String text = run.out().replaceAll("\\s+", " ");
-    assertTrue(text.contains("hub H1 to H6 6 M5 x 16 socket, ISO 4762 8.8 6 10 (2 d) 4.7"), text);
+    assertTrue(text.contains("hub H1 to H6 6 M5 x 16 socket, ISO 4762 8.8 6 10 (2 d) 4.8"), text);
     assertTrue(text.contains("grip G1 to G10 10 M4 x 25 button, ISO 7380-1 8.8"), text);
     assertTrue(text.contains("let in: head 3, nut 3.5"), text);
     assertTrue(text.contains("this screw needs at least 10.8 mm"), text);

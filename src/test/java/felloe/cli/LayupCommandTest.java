@@ -107,10 +107,13 @@ class LayupCommandTest {
     JsonNode strength = answer.get("strength");
     assertEquals(5, strength.get("count").asInt());
     assertEquals(3.407, strength.get("k").asDouble(), 1e-3);
-    double lower =
-        strength.get("mean").asDouble()
-            - strength.get("k").asDouble() * strength.get("deviation").asDouble();
-    assertEquals(lower, answer.get("designStrength").asDouble(), 1e-5);
+    // 99/95 of five: k = 5.741 (noncentral t). Five strips scatter less than all that are made: the
+    // modified coefficient of variation of CMH-17 (from memory) is 6 % below 4 %, cv / 2 + 4 %
+    // below 8 %.
+    double mean = strength.get("mean").asDouble();
+    double cv = strength.get("deviation").asDouble() / mean;
+    double modified = cv < 0.04 ? 0.06 : cv < 0.08 ? cv / 2 + 0.04 : cv;
+    assertEquals(mean * (1 - 5.741 * modified), answer.get("designStrength").asDouble(), 0.05);
     Run text = Run.of("layup", "--tested", strips);
     assertTrue(text.out().contains("Design by "), text.out());
     assertTrue(text.out().contains("! Wear glasses"), text.out());

@@ -101,7 +101,7 @@ class PdfWriterTest {
       assertTrue(text.contains("rev 1f2e3d4c"), text);
       assertTrue(text.contains("Not for public roads"), text);
       assertTrue(text.contains("H3 \u00d85") || text.contains("H3  \u00d85"), text);
-      assertTrue(text.contains("page 1 of 3"), text);
+      assertTrue(text.contains("page 1 of 4"), text);
       assertEquals(
           "Bittern, hill-climb cart - template A4", pdf.getDocumentInformation().getTitle());
     }
