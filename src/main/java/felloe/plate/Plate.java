@@ -230,6 +230,7 @@ public record Plate(
         limits,
         notes,
         joints,
-        load);
+        load,
+        engravings);
   }
 }

@@ -64,7 +64,7 @@ class GoldenJsonTest {
     calls.put("load-dunlin", "load shapes/dunlin.yaml --case pull --case turn --out OUT");
     calls.put(
         "load-tested",
-        "load shapes/dunlin.yaml --case pull --support clamped --set load.clamp_diameter=84"
+        "load shapes/bittern.yaml --case pull --support clamped --set load.clamp_diameter=84"
             + " --tested "
             + INPUT
             + "strips.yaml");
