@@ -5,8 +5,9 @@ import felloe.kit.Kit;
 import felloe.kit.LayupAnswer;
 import felloe.kit.LayupRequest;
 import felloe.kit.StackAnswer;
-import felloe.kit.StripsAnswer;
+import felloe.report.StripsReport;
 import felloe.service.ShapeSource;
+import felloe.service.StripsOutcome;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -59,8 +60,7 @@ final class LayupCommand implements Command {
     spec.addOption(Options.sets("stock.thickness=6, stack[0].angle=45 or load.N=[10,0,0]"));
     spec.addOption(
         Options.out("Folder for pages and pictures, which are made only when it is given."));
-    spec.addOption(Options.format("text or json"));
-    spec.addOption(Options.flag(SOURCES, "Tell of every figure where it comes from."));
+    Answers.options(spec);
     Options.group(spec, "Laying up", 1, wishes());
     Options.group(spec, "Resin and shop", 2, shop());
     Options.group(spec, "Without a shape", 3, alone());
@@ -118,7 +118,6 @@ final class LayupCommand implements Command {
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
-    String format = Options.chosenFormat(call, "text", "json");
     List<String> sets = Options.chosenSets(call);
     Optional<Path> stack = Options.value(call, STACK).map(Options::path);
     Optional<Path> tested = Options.value(call, TESTED).map(Options::path);
@@ -142,15 +141,26 @@ final class LayupCommand implements Command {
         Options.refuse(
             call, List.of("--paper"), "only counts with --out", "take it out, or name a folder");
       }
-      return show(screen, format, answer, Options.has(call, SOURCES));
+      return show(screen, format(call), answer, Options.has(call, SOURCES));
     }
     refuseWishes(call);
-    if (stack.isPresent()) {
-      show(screen, format, kit.stack(stack.get(), sets));
-    } else {
-      show(screen, format, kit.tested(tested.get(), sets));
+    if (tested.isPresent()) {
+      StripsOutcome outcome = StripsOutcome.of(tested.get(), sets);
+      Answers.show(call, screen, outcome, () -> StripsReport.of(outcome));
+      return Exit.WELL;
     }
+    show(screen, format(call), kit.stack(stack.get(), sets));
     return Exit.WELL;
+  }
+
+  /** Plans and stacks are not told as a web page yet. */
+  private static String format(ParseResult call) {
+    return switch (Answers.format(call)) {
+      case TEXT -> "text";
+      case JSON -> "json";
+      case HTML ->
+          throw Calls.wrong("--format", "has html only with " + TESTED, "take text or json");
+    };
   }
 
   private static LayupRequest request(ParseResult call) {
@@ -184,14 +194,6 @@ final class LayupCommand implements Command {
       screen.data(answer.json());
     } else {
       StackText.show(screen, answer);
-    }
-  }
-
-  private static void show(Screen screen, String format, StripsAnswer answer) {
-    if (format.equals("json")) {
-      screen.data(answer.json());
-    } else {
-      StripsText.show(screen, answer);
     }
   }
 }

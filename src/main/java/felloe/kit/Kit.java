@@ -8,7 +8,6 @@ import felloe.files.OutFile;
 import felloe.files.Transaction;
 import felloe.kit.KitAnswer.FileLine;
 import felloe.laminate.StackFile;
-import felloe.laminate.StripsFile;
 import felloe.load.DesignSpace;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
@@ -101,16 +100,6 @@ public final class Kit {
    */
   public StackAnswer stack(Path file, List<String> sets) {
     return StackAnswer.of(StackFile.read(YamlTree.read(file).with(sets)));
-  }
-
-  /**
-   * What tested strips tell of their laminate.
-   *
-   * @param sets values to take instead of the file's
-   * @throws BadInput with every problem of the file
-   */
-  public StripsAnswer tested(Path file, List<String> sets) {
-    return StripsAnswer.of(StripsFile.read(YamlTree.read(file).with(sets)));
   }
 
   /**

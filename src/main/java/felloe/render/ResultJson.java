@@ -43,6 +43,7 @@ public final class ResultJson {
     views.addAll(HubViews.all());
     views.addAll(LoadViews.all());
     views.addAll(SearchViews.all());
+    views.addAll(StripsViews.all());
     return new RecordJson(views);
   }
 }

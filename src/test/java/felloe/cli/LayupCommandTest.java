@@ -113,10 +113,14 @@ class LayupCommandTest {
     double mean = strength.get("mean").asDouble();
     double cv = strength.get("deviation").asDouble() / mean;
     double modified = cv < 0.04 ? 0.06 : cv < 0.08 ? cv / 2 + 0.04 : cv;
-    assertEquals(mean * (1 - 5.741 * modified), answer.get("designStrength").asDouble(), 0.05);
+    assertEquals(mean * (1 - 5.741 * modified), answer.get("design_strength").asDouble(), 0.05);
     Run text = Run.of("layup", "--tested", strips);
     assertTrue(text.out().contains("Design by "), text.out());
-    assertTrue(text.out().contains("! Wear glasses"), text.out());
+    assertTrue(text.out().contains("Wear glasses"), text.out());
+    List<String> first = text.out().lines().limit(10).toList();
+    assertTrue(first.toString().contains("Design by "), first.toString());
+    Run page = Run.of("layup", "--tested", strips, "--format", "html");
+    assertTrue(page.out().contains("Design by "), page.out());
   }
 
   @Test

@@ -1,0 +1,246 @@
+package felloe.report;
+
+import felloe.document.Block;
+import felloe.document.Block.Callout;
+import felloe.document.Block.Column;
+import felloe.document.Block.Heading;
+import felloe.document.Block.Paragraph;
+import felloe.document.Block.Table;
+import felloe.document.Block.Tone;
+import felloe.document.Cell;
+import felloe.document.Phrase;
+import felloe.document.Quantity;
+import felloe.document.Report;
+import felloe.laminate.NormalSample;
+import felloe.laminate.Strip;
+import felloe.laminate.StripMethod;
+import felloe.laminate.TestedStrips;
+import felloe.service.StripsOutcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What broken strips tell of their laminate, told. */
+public final class StripsReport {
+
+  /** How the lower bound is found, in words. */
+  public static final String BOUND =
+      "mean less k standard deviations, above which 90 % of all strips lie with 95 % confidence, if"
+          + " they scatter normally (one-sided tolerance limit, B-basis of MIL-HDBK-17)";
+
+  /** Sentences that go with the figures. */
+  public static final List<String> CAUTIONS =
+      List.of(
+          "Wear glasses, a mask and gloves when strips break: they splinter. Keep feet clear of"
+              + " hung weights, and hang them a hand above the floor.",
+          "Strips of one panel tell of that panel, at the warmth of the day. Another panel, a hot"
+              + " cockpit, wet or old laminate may be weaker. They are for choosing a thickness,"
+              + " not an approval: prove the finished plate off the car.");
+
+  /** Spans that the standards take, in thicknesses: any laminate, and carbon (ISO 14125). */
+  private static final double SHORT = 16;
+
+  private static final double SHORT_FOR_CARBON = 40;
+
+  /** A span that is a twentieth short of the standard's changes nothing that matters. */
+  private static final double NEARLY = 0.95;
+
+  /** Fewest strips of ISO 14125. */
+  private static final int FEW = 5;
+
+  private static final double SOFT = 500;
+  private static final double STIFF = 300_000;
+
+  private static final String VICE =
+      "Jaws of a vice give a little, so the modulus reads low. Try it first with a steel strip:"
+          + " it must give 200 to 210 GPa.";
+
+  private StripsReport() {}
+
+  /** The answer, told. */
+  public static Report of(StripsOutcome outcome) {
+    TestedStrips tested = outcome.tested();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(verdict(tested));
+    notes(outcome).forEach(note -> blocks.add(new Paragraph(note)));
+    blocks.add(new Heading("All strips together"));
+    blocks.add(samples(tested));
+    blocks.add(new Paragraph(Phrase.of("Lower bound: {}.", BOUND)));
+    blocks.add(new Heading("Strip by strip; ratio is span over thickness"));
+    blocks.add(strips(tested));
+    blocks.add(Callout.cautions(CAUTIONS));
+    String bent =
+        tested.strips().get(0).method() == StripMethod.THREE_POINT
+            ? "bent on two supports"
+            : "bent in a bench vice";
+    return new Report(
+        Phrase.of("{}, {}", Phrase.count(tested.strips().size(), "test strip"), bent), blocks);
+  }
+
+  private static Block verdict(TestedStrips tested) {
+    Quantity modulus = gigapascals(tested.modulus().mean());
+    if (tested.designStrength().isEmpty()) {
+      return Callout.verdict(
+          Tone.CAUTION,
+          Phrase.of(
+              "These strips carry no strength to design by; for stiffness take {}.", modulus));
+    }
+    return Callout.verdict(
+        Tone.WELL,
+        Phrase.of(
+            "Design by {}, which strains the outer face by {}; for stiffness by {}.",
+            megapascals(tested.designStrength().getAsDouble()),
+            Quantity.percent(tested.designStrain().getAsDouble(), 2),
+            modulus));
+  }
+
+  private static Quantity megapascals(double value) {
+    return Quantity.fixed(value, 0, "MPa");
+  }
+
+  private static Quantity gigapascals(double megapascals) {
+    return Quantity.fixed(megapascals / 1000, 1, "GPa");
+  }
+
+  private static Table samples(TestedStrips tested) {
+    List<List<Cell>> rows = new ArrayList<>();
+    tested.strength().ifPresent(sample -> rows.add(sample("strength", sample, false)));
+    rows.add(sample("modulus", tested.modulus(), true));
+    return Table.of(
+        List.of(
+            Column.words("of all"),
+            Column.figures("strips", ""),
+            Column.figures("mean", ""),
+            Column.figures("deviation", ""),
+            Column.figures("lowest", ""),
+            Column.words("true mean, 95 %"),
+            Column.figures("k", ""),
+            Column.figures("lower bound", "")),
+        rows);
+  }
+
+  private static List<Cell> sample(String name, NormalSample s, boolean stiffness) {
+    return List.of(
+        Cell.of(name),
+        Cell.of(s.count()),
+        stress(s.mean(), stiffness),
+        s.count() == 1 ? Cell.NONE : Quantity.percent(s.variation(), 1),
+        stress(s.least(), stiffness),
+        s.interval()
+            .map(
+                i ->
+                    Cell.of(
+                        Phrase.of(
+                            "{} to {}",
+                            stress(i.from(), stiffness).figure(),
+                            stress(i.to(), stiffness))))
+            .orElse(Cell.NONE),
+        figure(s.factor(), 3, ""),
+        s.lower().isPresent() ? stress(s.lower().getAsDouble(), stiffness) : Cell.NONE);
+  }
+
+  private static Quantity stress(double value, boolean stiffness) {
+    return stiffness ? gigapascals(value) : megapascals(value);
+  }
+
+  private static Cell figure(OptionalDouble value, int decimals, String unit) {
+    return value.isPresent() ? Quantity.fixed(value.getAsDouble(), decimals, unit) : Cell.NONE;
+  }
+
+  private static Table strips(TestedStrips tested) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Strip s : tested.strips()) {
+      rows.add(
+          List.of(
+              Cell.of(s.label()),
+              Quantity.fixed(s.width(), 2, "mm"),
+              Quantity.fixed(s.thickness(), 2, "mm"),
+              Quantity.brief(s.span(), 1, "mm"),
+              Quantity.fixed(s.spanRatio(), 1, ""),
+              Quantity.brief(s.load(), 1, "N"),
+              figure(s.deflection(), 2, "mm"),
+              s.broke() ? figure(s.strength(), 0, "MPa") : Cell.of("held"),
+              gigapascals(s.modulus()),
+              s.strain().isPresent() ? Quantity.percent(s.strain().getAsDouble(), 2) : Cell.NONE));
+    }
+    return Table.of(
+        List.of(
+            Column.words("strip"),
+            Column.figures("width", "mm"),
+            Column.figures("thick", "mm"),
+            Column.figures("span", "mm"),
+            Column.figures("ratio", ""),
+            Column.figures("load", "N"),
+            Column.figures("deflection", "mm"),
+            Column.figures("strength", "MPa"),
+            Column.figures("modulus", "GPa"),
+            Column.figures("strain", "")),
+        rows);
+  }
+
+  /** What the maker should know of these strips. */
+  public static List<String> notes(StripsOutcome outcome) {
+    TestedStrips tested = outcome.tested();
+    List<String> notes = new ArrayList<>();
+    if (tested.strength().isEmpty()) {
+      notes.add("No strip broke, so there is a modulus but no strength.");
+    } else if (tested.designStrength().isEmpty()) {
+      notes.add(
+          "There is no strength to design by: too few strips broke, or they scatter too much."
+              + " Break more; five is the least that ISO 14125 asks for.");
+    } else if (tested.strength().get().count() < FEW) {
+      notes.add(
+          "Fewer than five strips broke, so the lower bound lies far down. Each more strip raises"
+              + " it.");
+    }
+    odd(tested.oddStrength(), "strength").ifPresent(notes::add);
+    odd(tested.oddModulus(), "modulus").ifPresent(notes::add);
+    long read = tested.strips().stream().filter(s -> !s.readings().isEmpty()).count();
+    if (read > 0 && read < tested.strips().size()) {
+      notes.add(
+          "Some moduli come from readings, others from the deflection at the highest load, which"
+              + " reads lower. Better give readings for all.");
+    }
+    boolean supports = tested.strips().get(0).method() == StripMethod.THREE_POINT;
+    notes.addAll(supports ? spans(tested) : List.of(VICE));
+    if (tested.strips().stream().anyMatch(Strip::bentFar)) {
+      notes.add(
+          supports
+              ? "A strip was bent by more than a tenth of its span; its strength and strain are"
+                  + " corrected for that, its modulus from the load at break is not."
+              : "A strip was bent by more than a tenth of its span: the weight came nearer to the"
+                  + " vice, and strength reads too high. Clamp it shorter.");
+    }
+    if (tested.strips().stream().anyMatch(s -> s.modulus() < SOFT || s.modulus() > STIFF)) {
+      notes.add(
+          "A modulus is that of no laminate. Check thickness, span and the units of load and"
+              + " deflection.");
+    }
+    return notes;
+  }
+
+  private static List<String> spans(TestedStrips tested) {
+    double shortest = tested.strips().stream().mapToDouble(Strip::spanRatio).min().orElseThrow();
+    if (shortest < NEARLY * SHORT) {
+      return List.of(
+          "A span is shorter than 16 thicknesses: such a strip shears between its plies, and"
+              + " reads too weak and too soft.");
+    }
+    return shortest < NEARLY * SHORT_FOR_CARBON
+        ? List.of(
+            "A span is shorter than 40 thicknesses, which ISO 14125 takes for carbon: shear makes"
+                + " a carbon strip read some percent too soft. For glass it is long enough.")
+        : List.of();
+  }
+
+  private static Optional<String> odd(Optional<Strip> strip, String what) {
+    return strip.map(
+        s ->
+            Phrase.of(
+                "Strip {} stands far off the others in {}. Look for a slip in measuring or a flaw"
+                    + " in the strip; without one it stays in.",
+                s.label(),
+                what));
+  }
+}
