@@ -26,9 +26,10 @@ final class LoadViews {
             .with("material", one -> one.plate().stock().material().name())
             .with(LoadOutcome::plan)
             .with("met", LoadOutcome::met)
+            .with("least_thickness", one -> one.least().map(t -> t.gauge().thickness()))
             .with("screws", LoadOutcome::screws)
             .with("seconds", LoadOutcome::seconds)
-            .with("cure", one -> LoadReport.cure(one.plan()))
+            .with("cure", one -> LoadReport.cure(one))
             .with("cautions", one -> LoadReport.CAUTIONS),
         View.of(LoadPlan.class)
             .with("thickness", plan -> plan.gauge().thickness())
@@ -40,7 +41,6 @@ final class LoadViews {
             .with("cases", plan -> plan.cases().stream().map(one -> new Case(plan, one)).toList())
             .with("left_out", LoadPlan::leftOut)
             .with("thicknesses", LoadPlan::trials)
-            .with("least_thickness", plan -> plan.least().map(t -> t.gauge().thickness()))
             .with("mesh", plan -> CaseMesh.of(plan.result()))
             .with("figures", LoadPlan::figures)
             .with("notes", LoadPlan::notes),

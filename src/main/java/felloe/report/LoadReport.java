@@ -102,7 +102,7 @@ public final class LoadReport {
             : Callout.verdict(Tone.FAIL, Phrase.of("NOT AS WANTED: {}; {}.", least, most)));
     JointReport.cure(outcome.screws())
         .ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
-    cure(plan).ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
+    cure(outcome).ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
     blocks.add(
         new Paragraph(Phrase.of("{}. It is {}.", Phrase.begin(stock(plan)), plan.hold().why())));
     plan.hold().assumptions().forEach(a -> blocks.add(new Paragraph("Taken: " + a + ".")));
@@ -113,9 +113,15 @@ public final class LoadReport {
   }
 
   /** What the plate must be changed to; empty when all is as wanted. */
-  public static Optional<String> cure(LoadPlan plan) {
+  public static Optional<String> cure(LoadOutcome outcome) {
+    LoadPlan plan = outcome.plan();
     if (plan.met()) {
       return Optional.empty();
+    }
+    if (!outcome.whole()) {
+      return Optional.of(
+          "make it thicker, or widen rim and spokes; what thickness would do is told when all cases"
+              + " are reckoned, not some");
     }
     return Optional.of(
         plan.least()
@@ -285,9 +291,14 @@ public final class LoadReport {
             rows));
     blocks.add(
         new Paragraph(
-            plan.least()
+            outcome
+                .least()
                 .map(t -> Phrase.of("The least of these that does: {}.", thickness(t)))
-                .orElse("None of these does.")));
+                .orElse(
+                    outcome.whole()
+                        ? "None of these does."
+                        : "Only some cases were reckoned: which of these does is told for all of"
+                            + " them alone.")));
     blocks.add(new Figure(ThicknessPlot.of(new LoadMaps(outcome).thicknesses())));
   }
 

@@ -4,6 +4,7 @@ import felloe.joints.JointJudgement;
 import felloe.load.LoadPlan;
 import felloe.plate.Plate;
 import java.util.Comparator;
+import java.util.Optional;
 
 /**
  * What loads do to a plate.
@@ -11,13 +12,20 @@ import java.util.Comparator;
  * @param study the plate
  * @param plan mesh, fields and all that was reckoned
  * @param screws every screw, judged
+ * @param whole whether all cases were reckoned, not some that were picked
  * @param seconds that it took
  */
-public record LoadOutcome(Study study, LoadPlan plan, JointJudgement screws, double seconds) {
+public record LoadOutcome(
+    Study study, LoadPlan plan, JointJudgement screws, boolean whole, double seconds) {
 
   /** The plate. */
   public Plate plate() {
     return study.plate();
+  }
+
+  /** The thinnest that does all that is wanted; never told of fewer than all cases. */
+  public Optional<LoadPlan.Trial> least() {
+    return whole ? plan.least() : Optional.empty();
   }
 
   /** Whether all is as wanted. */

@@ -129,7 +129,8 @@ public final class PlateLoads {
     Study study = studies.one(shape);
     LoadPlan plan = plan(study, request, sources, false);
     double seconds = (System.nanoTime() - start) / 1e9;
-    return new LoadOutcome(study, plan, ScrewUse.of(plan, study.joints()), seconds);
+    return new LoadOutcome(
+        study, plan, ScrewUse.of(plan, study.joints()), request.cases().isEmpty(), seconds);
   }
 
   /**

@@ -185,8 +185,14 @@ class LoadCommandTest {
             .lines()
             .limit(10)
             .collect(Collectors.joining(" "))
-            .contains("Make it 6 mm, the least of those tried that does; or widen rim and spokes."),
+            .contains("what thickness would do is told when all cases are reckoned, not some."),
         fails.out());
+  }
+
+  @Test
+  void theLeastThicknessIsToldForAllCasesAlone() throws IOException {
+    assertTrue(json(godwit, 0, "--case", "pull").get("least_thickness").isNull());
+    assertFalse(json(godwit, 0).get("least_thickness").isNull());
   }
 
   @Test
