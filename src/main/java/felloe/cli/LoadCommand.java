@@ -64,8 +64,9 @@ final class LoadCommand implements Command {
               + " x; it stands in for the tables.");
   private static final Opt<Path> OUT =
       Options.folder(
-          "Folder for pages and pictures, which are made only when it is given; with --least-mass"
-              + " for SHAPE-designs.csv, by which a search that was stopped goes on.");
+          "Folder in which the shape gets a folder for pages and pictures, which are made only when"
+              + " it is given; with --least-mass for SHAPE-designs.csv, by which a search that was"
+              + " stopped goes on.");
   private static final Opt<Paper> PAPER =
       Opt.one("--paper", "PAPER", Read::paper, "Paper of the pages. Usually A4.");
   private static final Opt<Boolean> LEAST_MASS =

@@ -124,14 +124,18 @@ public final class Kit {
   }
 
   /**
-   * Writes a set of files of a plate into a folder, whole or not at all.
+   * Writes a set of files of a plate, whole or not at all.
    *
+   * @param out the folder in which each shape has a folder of its own
    * @param set what the set is called, such as {@code load}
    * @throws CannotWrite when the disk says no
    */
   public List<Path> write(Path out, String set, Plate plate, List<OutFile> files)
       throws CannotWrite {
-    return Transaction.into(out, disk).here(KitNames.set(set, plate, files)).commit().files();
+    return Transaction.into(out, disk)
+        .folder(plate.name(), KitNames.set(set, plate, files))
+        .commit()
+        .files();
   }
 
   /** The file in which a search keeps what it tried. */

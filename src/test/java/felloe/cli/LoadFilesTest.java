@@ -67,7 +67,7 @@ class LoadFilesTest {
     List<String> names =
         List.of("teal-load-tug.svg", "teal-load-twirl.svg", "teal-load.png", "teal-load-A4.pdf");
     assertEquals(names.size(), answer.get("files").size());
-    Path plans = folder.resolve("plans");
+    Path plans = folder.resolve("plans/teal");
     for (String name : names) {
       assertTrue(Files.size(plans.resolve(name)) < 500_000, name);
     }
@@ -97,7 +97,7 @@ class LoadFilesTest {
   void thePictureTellsTheFiguresOfTheTable() throws IOException {
     Run run = load("plans", "--format", "json");
     JsonNode tug = new ObjectMapper().readTree(run.out()).get("cases").get(0);
-    String svg = Files.readString(folder.resolve("plans").resolve("teal-load-tug.svg"));
+    String svg = Files.readString(folder.resolve("plans/teal").resolve("teal-load-tug.svg"));
     double used = 100 / (1 + tug.get("margin").asDouble());
     assertTrue(svg.contains(">" + Math.round(used) + " %<"), "use " + used);
     double peak = tug.get("peak_deflection").asDouble();
@@ -111,8 +111,8 @@ class LoadFilesTest {
     load("two");
     for (String name : List.of("teal-load-tug.svg", "teal-load.png", "teal-load-A4.pdf")) {
       assertArrayEquals(
-          Files.readAllBytes(folder.resolve("one").resolve(name)),
-          Files.readAllBytes(folder.resolve("two").resolve(name)),
+          Files.readAllBytes(folder.resolve("one/teal").resolve(name)),
+          Files.readAllBytes(folder.resolve("two/teal").resolve(name)),
           name);
     }
   }
@@ -120,7 +120,7 @@ class LoadFilesTest {
   @Test
   void otherPaperIsTakenAndUnknownPaperRefused() {
     assertEquals(0, load("plans", "--paper", "Letter").code());
-    assertTrue(Files.exists(folder.resolve("plans").resolve("teal-load-Letter.pdf")));
+    assertTrue(Files.exists(folder.resolve("plans/teal").resolve("teal-load-Letter.pdf")));
     Run bad = load("none", "--paper", "A44");
     assertEquals(2, bad.code());
     assertTrue(bad.err().contains("--paper") && bad.err().contains("did you mean"), bad.err());
