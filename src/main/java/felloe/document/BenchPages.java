@@ -110,7 +110,7 @@ public final class BenchPages {
       } else if (block instanceof Block.Table rows) {
         rows(new BenchTable(rows, width, field.height()));
       } else if (block instanceof Block.Figure drawn) {
-        picture(drawn.picture());
+        pictures(drawn.pictures());
       } else {
         pieces(block).forEach(this::piece);
       }
@@ -125,7 +125,7 @@ public final class BenchPages {
     } else if (block instanceof Block.Paragraph words) {
       return BenchPiece.words(words.text(), measure, most);
     } else if (block instanceof Block.Steps steps) {
-      return BenchPiece.steps(steps.texts(), measure, most);
+      return BenchPiece.steps(steps, measure, most);
     } else if (block instanceof Block.Callout framed) {
       return BenchPiece.framed(framed.texts(), measure, most);
     }
@@ -154,7 +154,8 @@ public final class BenchPages {
       int high = (table.size() + abreast - 1) / abreast;
       return table.size() == 0 ? 0 : table.height(0, high) + GAP;
     } else if (block instanceof Block.Figure drawn) {
-      return LEAST_PICTURE * high(drawn.picture()) + GAP;
+      List<Picture> row = row(drawn.pictures(), 0);
+      return row.isEmpty() ? 0 : LEAST_PICTURE * high(row) + GAP;
     }
     return pieces(block).stream().mapToDouble(piece -> piece.height() + piece.gap()).sum();
   }
@@ -223,18 +224,45 @@ public final class BenchPages {
     y -= piece.height() + piece.gap();
   }
 
-  /** Height of a picture on a page of its own. */
-  private double high(Picture picture) {
-    Box box = picture.page();
-    return box.height() * Math.min(1, Math.min(width / box.width(), field.height() / box.height()));
+  /** Height of pictures side by side on a page of their own. */
+  private double high(List<Picture> row) {
+    double high = 0;
+    for (Picture picture : row) {
+      Box box = picture.page();
+      double scale = Math.min(1, Math.min(width / box.width(), field.height() / box.height()));
+      high = Math.max(high, scale * box.height());
+    }
+    return high;
   }
 
-  private void picture(Picture picture) {
-    double high = high(picture);
-    need(LEAST_PICTURE * high);
-    Box room = new Box(field.minX(), Math.max(field.minY(), y - high), field.maxX(), y);
-    page = page.and(ScaledPicture.in(picture, room));
-    y = room.minY() - GAP;
+  /** The pictures from one on that stand side by side at full size; at least that one. */
+  private List<Picture> row(List<Picture> pictures, int from) {
+    double wide = 0;
+    int to = from;
+    while (to < pictures.size()
+        && (to == from || wide + pictures.get(to).page().width() <= width)) {
+      wide += pictures.get(to++).page().width();
+    }
+    return pictures.subList(from, to);
+  }
+
+  /** Rows of pictures, close to each other; one that stands alone may be made somewhat smaller. */
+  private void pictures(List<Picture> pictures) {
+    for (int from = 0; from < pictures.size(); ) {
+      List<Picture> row = row(pictures, from);
+      double high = high(row);
+      need(pictures.size() == 1 ? LEAST_PICTURE * high : high);
+      double low = Math.max(field.minY(), y - high);
+      double left = field.minX();
+      for (Picture picture : row) {
+        double right = row.size() == 1 ? field.maxX() : left + picture.page().width();
+        page = page.and(ScaledPicture.in(picture, new Box(left, low, right, y)));
+        left = right;
+      }
+      y = low;
+      from += row.size();
+    }
+    y -= pictures.isEmpty() ? 0 : GAP;
   }
 
   /** How many parts of a table stand side by side. */

@@ -32,6 +32,9 @@ public record BenchPiece(double height, double gap, List<Mark> marks) {
   /** Distance of lines, mm. */
   private static final double PITCH = 4;
 
+  /** Side of a box to tick, mm. */
+  static final double TICK = 3;
+
   private static final double HEAD_PITCH = 5.5;
   private static final double GAP = 3;
   private static final double INSET = 3;
@@ -71,22 +74,27 @@ public record BenchPiece(double height, double gap, List<Mark> marks) {
     return new BenchPiece(lines.size() * PITCH, gap, marks);
   }
 
-  /** Numbered sentences, a piece each. */
-  static List<BenchPiece> steps(List<String> texts, double width, double most) {
-    double indent = TextWidth.of(texts.size() + ". ", TEXT) + 1.5;
+  /** Numbered sentences, a piece each, some with a box to tick before the number. */
+  static List<BenchPiece> steps(Block.Steps steps, double width, double most) {
+    int count = steps.texts().size();
+    double number = steps.ticked() ? TICK + 1.5 : 0;
+    double indent = number + TextWidth.of(count + ". ", TEXT) + 1.5;
     List<BenchPiece> pieces = new ArrayList<>();
-    for (int i = 0; i < texts.size(); i++) {
-      String number = i + 1 + ".";
-      List<String> all = Paragraph.wrap(texts.get(i), TEXT, width - indent);
+    for (int i = 0; i < count; i++) {
+      List<Mark> marks = new ArrayList<>();
+      marks.add(Mark.Label.of(i + 1 + ".", new Point(number, -TEXT), TEXT, Anchor.START));
+      if (steps.ticked()) {
+        double top = (TICK - TEXT) / 2;
+        Box box = new Box(0, top - TICK, TICK, top);
+        marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.THIN));
+      }
+      double gap = i == count - 1 ? GAP : steps.ticked() ? PARAGRAPH : NEAR;
+      List<String> all = Paragraph.wrap(steps.texts().get(i), TEXT, width - indent);
       for (List<String> lines : parted(all, most, PITCH)) {
-        BenchPiece words = lines(lines, indent, i == texts.size() - 1 ? GAP : NEAR);
-        List<Mark> marks = new ArrayList<>();
-        if (!number.isEmpty()) {
-          marks.add(Mark.Label.of(number, new Point(0, -TEXT), TEXT, Anchor.START));
-          number = "";
-        }
+        BenchPiece words = lines(lines, indent, gap);
         marks.addAll(words.marks());
         pieces.add(new BenchPiece(words.height(), words.gap(), marks));
+        marks = new ArrayList<>();
       }
     }
     return pieces;

@@ -21,7 +21,6 @@ final class BenchTable {
   private static final double PAD = 1.4;
   private static final double SPACE = 0.9;
   private static final double BLANK = 17;
-  private static final double TICK = 3;
   private static final double LEAST_WRAPPED = 30;
 
   /** What sums of widths may be off by, mm. */
@@ -130,7 +129,7 @@ final class BenchTable {
     Block.Column kind = columns.get(column);
     double natural = TextWidth.of(kind.heading(), TEXT);
     if (kind.fill() == Block.Fill.TICK) {
-      return Math.max(natural, TICK) + 2 * PAD;
+      return Math.max(natural, BenchPiece.TICK) + 2 * PAD;
     }
     for (List<String> row : texts(rows)) {
       natural = Math.max(natural, TextWidth.of(row.get(column), TEXT));
@@ -269,8 +268,8 @@ final class BenchTable {
       if (fill != Block.Fill.TICK) {
         text(row.get(i), i, x, y - drop, marks);
       } else if (row.get(i).stream().anyMatch(text -> !text.isEmpty())) {
-        double top = y - drop - SPACE - (TEXT - TICK) / 2;
-        Box box = new Box(x + PAD, top - TICK, x + PAD + TICK, top);
+        double top = y - drop - SPACE - (TEXT - BenchPiece.TICK) / 2;
+        Box box = new Box(x + PAD, top - BenchPiece.TICK, x + PAD + BenchPiece.TICK, top);
         marks.add(Mark.Stroke.of(Contour.rectangle(box), LineType.THIN));
       }
       x += widths[i];

@@ -126,11 +126,22 @@ public sealed interface Block {
   }
 
   /**
-   * A picture: on pages as large as the width allows, at most full size; left out on a terminal.
+   * A picture, or small ones side by side: on pages as large as the width allows, at most full
+   * size; left out on a terminal.
    *
-   * @param picture what is drawn
+   * @param pictures what is drawn, in order
    */
-  record Figure(Picture picture) implements Block {}
+  record Figure(List<Picture> pictures) implements Block {
+
+    public Figure {
+      pictures = List.copyOf(pictures);
+    }
+
+    /** One picture. */
+    public Figure(Picture picture) {
+      this(List.of(picture));
+    }
+  }
 
   /** What follows begins on a new page, or after a gap. */
   record PageBreak() implements Block {}

@@ -88,7 +88,7 @@ public final class HtmlRenderer {
     } else if (block instanceof Block.Table table) {
       table(table);
     } else if (block instanceof Block.Figure figure) {
-      picture(figure.picture());
+      figure.pictures().forEach(this::picture);
     } else if (block instanceof Block.Folded fold) {
       folded(fold);
     }

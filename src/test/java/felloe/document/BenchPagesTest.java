@@ -20,6 +20,7 @@ import felloe.template.PageSet;
 import felloe.template.Template;
 import felloe.template.TemplateOptions;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
@@ -113,7 +114,8 @@ class BenchPagesTest {
           switch (random.nextInt(6)) {
             case 0 -> blocks.add(new Block.Heading(words));
             case 1 -> blocks.add(new Block.Paragraph(words));
-            case 2 -> blocks.add(Block.Steps.of(List.of(words, "one", words)));
+            case 2 ->
+                blocks.add(new Block.Steps(List.of(words, "one", words), random.nextBoolean()));
             case 3 -> blocks.add(Block.Callout.cautions(List.of(words, words)));
             case 4 -> blocks.add(table(1 + random.nextInt(30), words));
             default -> blocks.add(blanks(1 + random.nextInt(60)));
@@ -246,7 +248,7 @@ class BenchPagesTest {
   void aTableOfAThousandRowsHasThemAllUnderItsCaptionAndHeads() {
     List<List<String>> texts = new ArrayList<>();
     for (int i = 0; i < 1_000; i++) {
-      texts.add(List.of("row" + i, i % 3 == 0 ? "" : WordBlock.BOX));
+      texts.add(List.of("row" + i, i % 3 == 0 ? "" : "[ ]"));
     }
     List<Block.Column> columns =
         List.of(
@@ -342,6 +344,45 @@ class BenchPagesTest {
             .filter(layer -> layer.name().equals("edge"))
             .count();
     assertEquals(2, pictures);
+  }
+
+  @Test
+  void smallPicturesStandSideBySideAtFullSizeOnAsManyPagesAsTheyTake() {
+    Mark edge = Mark.Stroke.of(Contour.rectangle(new Box(0, 0, 42, 16)), LineType.EDGE);
+    Picture label = new Picture(Drawing.of("edge", List.of(edge)), new Box(0, 0, 42, 16), 1);
+    for (Box field : FIELDS) {
+      List<Drawing> pages =
+          set(
+              field,
+              new Block.Heading("Labels"),
+              new Block.Figure(Collections.nCopies(101, label)),
+              new Block.Paragraph("below"));
+      holds(pages, field, "labels");
+      List<Box> boxes =
+          pages.stream()
+              .flatMap(page -> page.layers().stream())
+              .filter(layer -> layer.name().equals("edge"))
+              .map(layer -> layer.marks().get(0).box())
+              .toList();
+      assertEquals(101, boxes.size());
+      double wide = edge.box().width();
+      boolean full = boxes.stream().allMatch(box -> Math.abs(box.width() - wide) < 1e-9);
+      assertTrue(full, "full size");
+      int across = (int) ((field.width() - 1) / 42);
+      long first = boxes.stream().filter(box -> box.maxY() == boxes.get(0).maxY()).count();
+      assertTrue(first >= across, first + " of " + across);
+      assertEquals("below", labels(pages.get(pages.size() - 1)).get(0).text());
+    }
+  }
+
+  @Test
+  void stepsToTickHaveABoxEachAndTheOthersNone() {
+    List<String> texts = List.of("wax", "cut the cloth ".repeat(40).strip(), "mix");
+    List<Drawing> ticked = set(FIELDS.get(0), new Block.Steps(texts, true));
+    holds(ticked, FIELDS.get(0), "steps");
+    assertEquals(3, ticked.get(0).marks().stream().filter(Mark.Stroke.class::isInstance).count());
+    Drawing plain = set(FIELDS.get(0), Block.Steps.of(texts)).get(0);
+    assertTrue(plain.marks().stream().noneMatch(Mark.Stroke.class::isInstance));
   }
 
   @Test
