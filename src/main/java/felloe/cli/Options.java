@@ -27,7 +27,7 @@ final class Options {
   private static final String SET = "--set";
   private static final String OUT = "--out";
   private static final String FORMAT = "--format";
-  private static final String USUAL_OUT = "templates-out";
+  static final String USUAL_OUT = "templates-out";
 
   private Options() {}
 

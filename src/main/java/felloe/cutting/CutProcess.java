@@ -1,5 +1,7 @@
 package felloe.cutting;
 
+import java.util.Locale;
+
 /** How the shape is cut from the sheet. */
 public enum CutProcess {
   /** A spinning end mill that goes down in passes. */
@@ -9,5 +11,10 @@ public enum CutProcess {
   /** An abrasive water jet, one pass. */
   WATERJET,
   /** A saw by hand, along a rough line. */
-  JIGSAW
+  JIGSAW;
+
+  /** In a word, such as {@code router}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
 }

@@ -27,6 +27,11 @@ public final class DialectCatalogue {
     return NAMES;
   }
 
+  /** The dialect for a machine that nobody named. */
+  public static Dialect standard() {
+    return builtIn(NAMES.get(0));
+  }
+
   /**
    * The dialect with a name or from a file.
    *

@@ -13,7 +13,6 @@ import felloe.plate.Window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 /**
  * What a jigsaw needs: rough lines outside the finish line in the waste, and the holes that a
@@ -25,12 +24,24 @@ import java.util.function.Predicate;
  * into the waste and starts again along the next stretch.
  *
  * @param lines the edges that are sawn, with their rough lines as paths
+ * @param drilled the plate's own holes that are drilled and not sawn
  * @param holes what is drilled first, in the order of the lines
  * @param notes what the maker should know, such as a window too narrow for the blade
  * @param cautions how not to get hurt, in sentences
  */
 public record JigsawPlan(
-    List<CutLine> lines, List<WasteHole> holes, List<Note> notes, List<String> cautions) {
+    List<CutLine> lines,
+    List<Hole> drilled,
+    List<WasteHole> holes,
+    List<Note> notes,
+    List<String> cautions)
+    implements CutWork {
+
+  /** Largest hole that a drill press takes, mm; common practice. Wider ones are sawn. */
+  static final double LARGEST_DRILL = 13;
+
+  /** Largest hole saw that is at hand, mm; as in the drilling tables. Wider ones are sawn. */
+  static final double LARGEST_SAW = 76;
 
   /** Least material between two holes, mm; common practice: a drill runs off into the next hole. */
   private static final double WALL = 2;
@@ -66,35 +77,41 @@ public record JigsawPlan(
   /** Copies the lists. */
   public JigsawPlan {
     lines = List.copyOf(lines);
+    drilled = List.copyOf(drilled);
     holes = List.copyOf(holes);
     notes = List.copyOf(notes);
     cautions = List.copyOf(cautions);
   }
 
+  /** The edges of the holes. */
+  public List<Contour> circles() {
+    return holes.stream().map(hole -> Contour.circle(hole.at(), hole.diameter() / 2)).toList();
+  }
+
   /**
    * Plans the sawing of a plate at its rough allowance.
    *
-   * @param drilled which round openings are drilled and not sawn; windows are asked as holes
+   * @param largestDrill round openings up to this are drilled and not sawn, mm; 0 for none
    * @param largestSaw diameter of the largest hole saw, mm; 0 for none
    */
   public static JigsawPlan of(
-      Plate plate, JigsawBlade blade, Predicate<Hole> drilled, double largestSaw) {
-    return new Planner(plate, blade, drilled, largestSaw).plan();
+      Plate plate, JigsawBlade blade, double largestDrill, double largestSaw) {
+    return new Planner(plate, blade, largestDrill, largestSaw).plan();
   }
 
   private static final class Planner {
     private final Plate plate;
     private final JigsawBlade blade;
-    private final Predicate<Hole> drilled;
+    private final double largestDrill;
     private final double largestSaw;
     private final List<CutLine> lines = new ArrayList<>();
     private final List<WasteHole> holes = new ArrayList<>();
     private final List<Note> notes = new ArrayList<>();
 
-    Planner(Plate plate, JigsawBlade blade, Predicate<Hole> drilled, double largestSaw) {
+    Planner(Plate plate, JigsawBlade blade, double largestDrill, double largestSaw) {
       this.plate = plate;
       this.blade = blade;
-      this.drilled = drilled;
+      this.largestDrill = largestDrill;
       this.largestSaw = largestSaw;
     }
 
@@ -102,7 +119,7 @@ public record JigsawPlan(
       double allowance = plate.making().roughAllowance();
       boolean rough = allowance > Tolerances.SAME_POINT;
       double width = rough ? 2 * allowance : 1;
-      Compensation all = Compensation.of(plate, width, rough, drilled);
+      Compensation all = Compensation.of(plate, width, rough, this::drilled);
       for (CutFeature feature : all.closed()) {
         round(feature).ifPresentOrElse(this::saw, () -> narrow(feature));
       }
@@ -116,7 +133,15 @@ public record JigsawPlan(
         }
       }
       return new JigsawPlan(
-          lines, holes, notes, CutCautions.of(CutProcess.JIGSAW, plate.stock().material()));
+          lines,
+          plate.holes().stream().filter(this::drilled).toList(),
+          holes,
+          notes,
+          CutCautions.of(CutProcess.JIGSAW, plate.stock().material()));
+    }
+
+    private boolean drilled(Hole hole) {
+      return hole.diameter() <= largestDrill + 1e-9;
     }
 
     /** The opening of a feature, where a drill or a hole saw makes all of it. */
@@ -131,7 +156,7 @@ public record JigsawPlan(
       return feature.kind() == CutFeature.Kind.OUTLINE
           ? Optional.empty()
           : hole.filter(h -> !h.isSlotted())
-              .filter(h -> h.diameter() <= largestSaw + 1e-9 || drilled.test(h));
+              .filter(h -> h.diameter() <= largestSaw + 1e-9 || drilled(h));
     }
 
     private void saw(Hole hole) {
@@ -140,10 +165,7 @@ public record JigsawPlan(
       CutFeature feature = new CutFeature(hole.label(), kind, hole.place());
       holes.add(
           new WasteHole(
-              feature,
-              hole.centre(),
-              hole.diameter(),
-              drilled.test(hole) ? Why.DRILL : Why.HOLE_SAW));
+              feature, hole.centre(), hole.diameter(), drilled(hole) ? Why.DRILL : Why.HOLE_SAW));
     }
 
     private void narrow(CutFeature feature) {

@@ -6,6 +6,7 @@ import felloe.geometry.Point;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.Note;
+import felloe.plate.Place;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,7 +26,8 @@ import java.util.function.Function;
  * @param proof what the check found
  * @param decimals places of the coordinates as checked
  */
-public record MachineJob(List<CutPlan> plans, List<Step> steps, SweepResult proof, int decimals) {
+public record MachineJob(List<CutPlan> plans, List<Step> steps, SweepResult proof, int decimals)
+    implements CutWork {
 
   /** Copies the lists. */
   public MachineJob {
@@ -174,12 +176,25 @@ public record MachineJob(List<CutPlan> plans, List<Step> steps, SweepResult proo
     return plan.plate().holes().stream().filter(hole -> !cut.contains(hole.label())).toList();
   }
 
-  /** What the maker should know, of all plates. */
+  /** What the maker should know, of all plates, and of a router's cutter in this material. */
+  @Override
   public List<Note> notes() {
-    return plans.stream().flatMap(plan -> plan.notes().stream()).toList();
+    List<Note> notes = new ArrayList<>();
+    plans.forEach(plan -> notes.addAll(plan.notes()));
+    first()
+        .setup()
+        .start()
+        .ifPresent(
+            start -> {
+              Place stock = first().plate().stock().place();
+              notes.add(new Note(stock, start.note()));
+              start.wear().ifPresent(wear -> notes.add(new Note(stock, wear.note())));
+            });
+    return notes;
   }
 
   /** How not to get hurt: what is unusual in this job first. */
+  @Override
   public List<String> cautions() {
     CutPlan one = first();
     List<String> usual = CutCautions.of(one.setup().process(), one.plate().stock().material());

@@ -23,6 +23,7 @@ import java.util.Set;
  * @param plates in the frame of the sheet, smaller outlines first: what lies in another's window
  *     must be cut before the window's waste comes loose
  * @param room the sheet, its margin and its clamps
+ * @param held whether the grain or the 0 degree fibres keep their direction
  * @param parts each part's place, in the order of the request
  * @param used height of the strip that the parts take
  * @param yield share of that strip that becomes parts
@@ -32,6 +33,7 @@ import java.util.Set;
 public record SheetLayout(
     List<Plate> plates,
     SheetRoom room,
+    boolean held,
     List<Lying> parts,
     double used,
     double yield,
@@ -105,6 +107,7 @@ public record SheetLayout(
     return new SheetLayout(
         moved,
         room,
+        order.held(),
         lying,
         laid.used(),
         laid.yield(),

@@ -81,13 +81,16 @@ public final class Transaction {
   }
 
   /**
-   * Writes all of it.
+   * Writes all of it; where there is nothing to write, no folder is made either.
    *
    * @return what was written, in the order in which it was given
    * @throws CannotWrite saying which path and why; everything is then as it was, unless it says
    *     otherwise
    */
   public Written commit() throws CannotWrite {
+    if (targets.isEmpty()) {
+      return new Written(List.of(), List.of());
+    }
     Map<String, List<FileSet>> folders = new LinkedHashMap<>();
     for (Target target : targets) {
       folders.computeIfAbsent(target.folder(), f -> new ArrayList<>()).add(target.set());

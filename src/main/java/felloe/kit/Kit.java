@@ -1,6 +1,5 @@
 package felloe.kit;
 
-import felloe.cutting.FeedTable;
 import felloe.files.CannotWrite;
 import felloe.files.Disk;
 import felloe.files.FileSet;
@@ -13,7 +12,6 @@ import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Requested;
-import felloe.plate.Verdict;
 import felloe.service.PlateLoads;
 import felloe.service.Progress;
 import felloe.service.ShapeSource;
@@ -123,6 +121,11 @@ public final class Kit {
     return folder;
   }
 
+  /** Sets of files that are written into a folder, whole or not at all; none yet. */
+  public Transaction into(Path out) {
+    return Transaction.into(out, disk);
+  }
+
   /**
    * Writes a set of files of a plate, whole or not at all.
    *
@@ -217,53 +220,6 @@ public final class Kit {
       transaction = transaction.here(set);
     }
     return new TemplateAnswer(transaction.commit().files(), studied.stream().toList());
-  }
-
-  /**
-   * Writes cut files, as single files: drawings of the paths, a router's program, a picture of what
-   * is cut and what is left for the file.
-   *
-   * <p>Nothing is written while a plate fails its review; the answer tells which.
-   *
-   * @throws BadInput as for {@link #make}
-   * @throws CannotWrite when the disk says no
-   * @throws IllegalStateException when a path does not pass its own check, which is a fault of the
-   *     program; then nothing has been written
-   */
-  public CutAnswer cut(List<ShapeSource> shapes, CutRequest request, Path out) throws CannotWrite {
-    Studies reading = new Studies(folder, Optional.empty());
-    CutOrder order = reading.with(() -> CutOrder.of(request, folder));
-    List<Study> studied = reading.all(shapes);
-    List<Study> checks = studied.stream().toList();
-    boolean fails = checks.stream().anyMatch(check -> check.verdict() == Verdict.FAIL);
-    if (fails) {
-      return new CutAnswer(order.processName(), order.compensates(), List.of(), checks);
-    }
-    CutBench bench = new CutBench(order, FeedTable.standard());
-    List<CutBench.Made> made = new ArrayList<>();
-    if (order.sheet().isPresent()) {
-      made.add(bench.sheet(studied.stream().map(Study::plate).toList()));
-    } else {
-      reading.each(studied, one -> made.add(bench.plate(one.plate())));
-    }
-    String set = "cut-" + order.processName() + (order.compensates() ? "" : "-uncompensated");
-    Transaction transaction = Transaction.into(out, disk);
-    for (int i = 0; i < made.size(); i++) {
-      Plate plate = studied.get(i).plate();
-      transaction =
-          transaction.here(
-              order.sheet().isPresent()
-                  ? new FileSet(set + "-sheet", "", made.get(i).files())
-                  : KitNames.set(set, plate, made.get(i).files()));
-    }
-    List<Path> written = transaction.commit().files();
-    List<CutJob> jobs = new ArrayList<>();
-    int from = 0;
-    for (CutBench.Made one : made) {
-      jobs.add(one.job().with(written.subList(from, from + one.files().size())));
-      from += one.files().size();
-    }
-    return new CutAnswer(order.processName(), order.compensates(), jobs, checks);
   }
 
   /**

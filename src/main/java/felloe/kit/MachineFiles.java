@@ -1,11 +1,9 @@
 package felloe.kit;
 
 import felloe.cutting.CutCautions;
-import felloe.cutting.CutFault;
-import felloe.cutting.CutFigure;
 import felloe.cutting.CutProcess;
 import felloe.cutting.CutRefused;
-import felloe.cutting.FeedTable;
+import felloe.cutting.DialectCatalogue;
 import felloe.cutting.MachineJob;
 import felloe.files.OutFile;
 import felloe.geometry.GeometryException;
@@ -14,7 +12,8 @@ import felloe.out.CutDrawing;
 import felloe.out.DxfWriter;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
-import java.nio.file.Path;
+import felloe.report.CutReport;
+import felloe.service.PlateCutting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,47 +36,17 @@ record MachineFiles(List<OutFile> files, Optional<String> lacks) {
     }
     KitNames names = new KitNames(plate.name());
     List<String> cautions = CutCautions.of(CutProcess.ROUTER, plate.stock().material());
+    About about =
+        new About(plate.title() + ", finish lines", plate.revision(), String.join(" ", cautions));
     List<OutFile> files = new ArrayList<>();
-    About lines = about(plate, "finish lines", cautions);
-    files.add(new OutFile(names.dxf(), DxfWriter.write(CutDrawing.finish(plate), lines)));
+    files.add(new OutFile(names.dxf(), DxfWriter.write(CutDrawing.finish(plate), about)));
     try {
-      CutOrder order = CutOrder.of(CutRequest.of("router"), Path.of(""));
-      FeedTable feeds = FeedTable.standard();
-      double cutter = order.width(List.of(plate), feeds);
-      MachineJob work =
-          MachineJob.of(
-              List.of(plate),
-              Optional.empty(),
-              one -> order.setup(one, cutter, feeds),
-              order.decimals());
-      About about = about(plate, "router", work.cautions());
-      byte[] program = CutBench.program(List.of(plate), CutBench.HUB_AXIS, work, about, order);
+      byte[] program =
+          CutFiles.program(PlateCutting.usual(plate), DialectCatalogue.standard(), false);
       files.add(new OutFile(names.program(), program));
       return new MachineFiles(files, Optional.empty());
-    } catch (CutRefused unsuited) {
-      CutFault fault = unsuited.faults().get(0);
-      return without(
-          files,
-          "the usual figures do not suit this plate ("
-              + fault
-                  .figure()
-                  .map(CutFigure::words)
-                  .orElseGet(() -> AnswerJson.withoutFolders(fault.place()).toString())
-              + ": "
-              + fault.wanted()
-              + "); give your own with 'felloe cut --process router'");
-    } catch (MachineJob.Unproved refused) {
-      return without(files, refused.getMessage() + "; this is a fault in Felloe, please report it");
-    } catch (GeometryException unsound) {
-      return without(files, "no path could be worked out: " + unsound.getMessage());
+    } catch (CutRefused | MachineJob.Unproved | GeometryException refused) {
+      return new MachineFiles(files, Optional.of("no router program: " + CutReport.lacks(refused)));
     }
-  }
-
-  private static MachineFiles without(List<OutFile> files, String why) {
-    return new MachineFiles(files, Optional.of("no router program: " + why));
-  }
-
-  private static About about(Plate plate, String what, List<String> cautions) {
-    return new About(plate.title() + ", " + what, plate.revision(), String.join(" ", cautions));
   }
 }

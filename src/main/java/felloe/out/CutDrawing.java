@@ -142,13 +142,13 @@ public record CutDrawing(List<CutLayer> layers) {
   }
 
   /**
-   * Crosses at the centres of a plate's holes.
+   * Crosses at the centres of holes.
    *
    * @param size length of each stroke, mm
    */
-  public static CutDrawing centres(Plate plate, double size) {
+  public static CutDrawing centres(List<Hole> holes, double size) {
     List<Segment> strokes = new ArrayList<>();
-    for (Hole hole : plate.holes()) {
+    for (Hole hole : holes) {
       Point c = hole.centre();
       Point right = new Point(size / 2, 0);
       Point up = new Point(0, size / 2);

@@ -40,6 +40,7 @@ public final class ResultJson {
             .with("title", Plate::title)
             .with("revision", Plate::revision));
     views.addAll(CheckViews.all());
+    views.addAll(CutViews.all());
     views.addAll(HubViews.all());
     views.addAll(LoadViews.all());
     views.addAll(SearchViews.all());

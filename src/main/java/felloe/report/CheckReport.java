@@ -42,7 +42,9 @@ public final class CheckReport {
   public static Report of(Study study) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(verdict(study));
-    blocks.addAll(open(study));
+    List<Finding> open = new ArrayList<>(study.review().with(Verdict.FAIL));
+    open.addAll(study.review().with(Verdict.CAUTION));
+    blocks.addAll(open(open));
     study.fit().ifPresent(fit -> blocks.addAll(HubFitReport.blocks(fit, study.findings())));
     if (study.fit().isEmpty()) {
       blocks.add(new Paragraph("It names no hub: whether it meets one was not looked at."));
@@ -83,9 +85,7 @@ public final class CheckReport {
   }
 
   /** What fails or asks for a decision, each with what to do; the same advice is told once. */
-  private static List<Block> open(Study study) {
-    List<Finding> open = new ArrayList<>(study.review().with(Verdict.FAIL));
-    open.addAll(study.review().with(Verdict.CAUTION));
+  static List<Block> open(List<Finding> open) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(table(open));
     Map<String, List<String>> advice = new LinkedHashMap<>();
@@ -117,7 +117,7 @@ public final class CheckReport {
   }
 
   /** Where it is written; all of a shape is in one file, whose folder the maker knows. */
-  private static String name(Place place) {
+  static String name(Place place) {
     String text = place.toString();
     return text.substring(Math.max(text.lastIndexOf('/'), text.lastIndexOf('\\')) + 1);
   }

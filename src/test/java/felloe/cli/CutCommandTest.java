@@ -83,14 +83,14 @@ class CutCommandTest {
       files.add(shape + "-" + process + "." + ending);
     }
     if (process.equals("router")) {
-      files.add(shape + ".nc");
+      files.add(shape + "-router.nc");
     }
-    assertEquals(files, names(folder));
-    assertTrue(job.at("/proof/worstGouge").asDouble() <= 0.01, job.toString());
-    assertTrue(job.at("/proof/worstRemaining").asDouble() <= 0.01, job.toString());
-    assertTrue(job.at("/proof/worstArc").asDouble() <= 0.002, job.toString());
+    assertEquals(files, names(folder.resolve(shape)));
+    assertTrue(job.at("/proof/worst_gouge").asDouble() <= 0.01, job.toString());
+    assertTrue(job.at("/proof/worst_remaining").asDouble() <= 0.01, job.toString());
+    assertTrue(job.at("/proof/worst_arc").asDouble() <= 0.002, job.toString());
     // The shapes' inside corners are made for the cutters that they name.
-    assertEquals(0, job.get("leftOvers").size());
+    assertEquals(0, job.get("left_overs").size());
     assertFalse(job.get("cautions").isEmpty());
     assertEquals(process.equals("router"), job.at("/total/minutes").isNumber());
     double sum = 0;
@@ -105,23 +105,24 @@ class CutCommandTest {
   void theDemoShapesAreSawnAlongARoughLine(String shape) throws IOException {
     JsonNode job = job("shapes/" + shape + ".yaml", "--process", "jigsaw");
     assertEquals(
-        Set.of(shape + "-jigsaw.dxf", shape + "-jigsaw.svg", shape + "-jigsaw.png"), names(folder));
+        Set.of(shape + "-jigsaw.dxf", shape + "-jigsaw.svg", shape + "-jigsaw.png"),
+        names(folder.resolve(shape)));
     assertTrue(job.get("proof").isNull());
     // Every window and the bore are started from somewhere.
-    assertFalse(job.get("wasteHoles").isEmpty());
+    assertFalse(job.get("waste_holes").isEmpty());
   }
 
   @Test
   void theProgramHasNoLessThanFourDecimalsAndSaysWhatItIsFor() throws IOException {
     assertEquals(0, cut(HERON, "--process", "router").code());
-    String program = Files.readString(folder.resolve("heron.nc"));
+    String program = Files.readString(folder.resolve("heron/heron-router.nc"));
     assertTrue(program.contains("Work zero: hub axis, upper face of the stock"), program);
     assertTrue(program.contains("Dry-run"), program);
     assertTrue(program.contains("respirator"), program);
     assertTrue(program.contains("G21") && program.contains("G90"), program);
-    String numbered = Files.readString(folder.resolve("heron.nc"));
+    String numbered = Files.readString(folder.resolve("heron/heron-router.nc"));
     assertEquals(0, cut(HERON, "--process", "router", "--dialect", "numbered-lines").code());
-    assertFalse(numbered.equals(Files.readString(folder.resolve("heron.nc"))));
+    assertFalse(numbered.equals(Files.readString(folder.resolve("heron/heron-router.nc"))));
   }
 
   @Test
@@ -129,7 +130,8 @@ class CutCommandTest {
     Run run = cut(AVOCET, "--process", "laser", "--no-compensation");
     assertEquals(0, run.code(), run.err());
     assertEquals(
-        Set.of("avocet-laser-finish-line.dxf", "avocet-laser-finish-line.svg"), names(folder));
+        Set.of("avocet-laser-finish-line.dxf", "avocet-laser-finish-line.svg"),
+        names(folder.resolve("avocet")));
     assertTrue(run.out().replaceAll("\\s+", " ").contains("nothing was checked"), run.out());
   }
 
@@ -138,13 +140,13 @@ class CutCommandTest {
     JsonNode job =
         job("shapes/bittern.yaml", "--process", "router", "--cutter", "8", "--drills", "5.5,4.3");
     // The display window has corners of 3 mm; a cutter of 4 mm radius leaves (4 - 3)(sqrt 2 - 1).
-    assertEquals(4, job.get("leftOvers").size());
-    for (JsonNode left : job.get("leftOvers")) {
+    assertEquals(4, job.get("left_overs").size());
+    for (JsonNode left : job.get("left_overs")) {
       assertEquals("D", left.get("label").asText());
       assertEquals(Math.sqrt(2) - 1, left.get("reach").asDouble(), 1e-3);
     }
     Run run = cut("shapes/bittern.yaml", "--process", "router", "--cutter", "8");
-    assertTrue(run.out().contains("Left for the file, 4 places"), run.out());
+    assertTrue(run.out().contains("but for 4 places left for the file"), run.out());
   }
 
   @Test
@@ -152,13 +154,12 @@ class CutCommandTest {
     Path out = folder.resolve("out");
     Run run = cut(out, HERON, "--process", "router", "--set", FAILING);
     assertEquals(1, run.code());
-    assertEquals("", run.out());
-    assertTrue(run.err().contains("heron FAILS edge-distance"), run.err());
-    assertTrue(run.err().contains("Nothing is written"), run.err());
+    assertTrue(run.out().contains("FAILS: nothing is written before heron passes"), run.out());
+    assertTrue(run.out().contains("FAIL  edge-distance"), run.out());
     assertFalse(Files.exists(out));
     Run json = cut(out, HERON, "--process", "router", "--set", FAILING, "--format", "json");
     JsonNode answer = new ObjectMapper().readTree(json.out());
-    assertTrue(answer.get("heldBack").asBoolean());
+    assertTrue(answer.get("held_back").asBoolean());
     assertFalse(answer.at("/plates/0/fails").isEmpty());
     assertFalse(Files.exists(out));
   }
@@ -218,24 +219,24 @@ class CutCommandTest {
         "--drill-surface-speed|0.0001|must be at least 2 m/min",
         "--highest-speed|8|in thousands, or with a point between the thousands, write 8000",
         "--flute-length|8|--flute-length: '8 mm' must be at least 9.3 mm here",
-        "--cutter|NaN|--cutter: 'NaN' must be a length such as 4, 4 mm or 0.16 in",
-        "--cutter|1e1|--cutter: '1e1' must be a length such as 4, 4 mm or 0.16 in",
+        "--cutter|NaN|--cutter: 'NaN' must be a length such as 10, 10 mm or 0.4 in",
+        "--cutter|1e1|--cutter: '1e1' must be a length such as 10, 10 mm or 0.4 in",
         "--feed|0|--feed: '0 mm/min' must be at least 1 mm/min",
-        "--feed|Infinity|--feed: 'Infinity' must be a number such as 600",
+        "--feed|Infinity|--feed: 'Infinity' must be a number; from 0 to 1000000 mm/min",
         "--step-down|0|--step-down: '0 mm' must be at least 0.06 mm here",
         "--breakthrough|5|--breakthrough: '5 mm' must be at most 3 mm here",
         "--bed|0.1|--bed: '0.1 mm' must be at least",
         "--tab-width|900|--tab-width: '900 mm' must be at most 40 mm",
         "--ramp|90|--ramp: '90 deg' must be at most 45 deg",
         "--clearance|1|--clearance: '1 mm' must be more than the approach height",
-        "--flutes|0|--flutes: '0' must be at least 1",
-        "--flutes|2.5|--flutes: '2.5' must be a whole number from 0 to 12",
+        "--flutes|0|--flutes: '0' must be a whole number from 1 to 12",
+        "--flutes|2.5|--flutes: '2.5' must be a whole number from 1 to 12",
         "--drills|5;4|--drills: '5;4' must be diameters in mm with commas between, or none",
         "--direction|clim|--direction: 'clim' must be climb or conventional",
         "--dialect|plain-rs27|did you mean 'plain-rs274'?",
-        "--kerf|0.2|--kerf: '0.2' only counts for --process laser or waterjet",
-        "--blade|5|--blade: '5' only counts for --process jigsaw",
-        "--sheet|400x400|--sheet: '400x400' only counts with --nest",
+        "--kerf|0.2|--kerf: only counts for --process laser or waterjet",
+        "--blade|5|--blade: only counts for --process jigsaw",
+        "--sheet|400x400|--sheet: only counts with --nest",
       })
   void whatCannotBeCutIsAnsweredAndNothingIsWritten(String option, String value, String words) {
     Path out = folder.resolve("out");
@@ -290,15 +291,15 @@ class CutCommandTest {
             "--keep-out",
             "0,180,30,40");
     assertEquals(
-        Set.of("sheet-router.dxf", "sheet-router.svg", "sheet-router.png", "sheet.nc"),
+        Set.of("sheet-router.dxf", "sheet-router.svg", "sheet-router.png", "sheet-router.nc"),
         names(folder));
     assertEquals(8, job.at("/layout/parts").size());
     for (JsonNode part : job.at("/layout/parts")) {
       assertTrue(Set.of(0, 180).contains(part.get("turn").asInt()), part.toString());
     }
-    assertTrue(job.at("/layout/yield").asDouble() >= job.at("/layout/boxesYield").asDouble());
-    assertTrue(job.at("/proof/worstGouge").asDouble() <= 0.01);
-    String program = Files.readString(folder.resolve("sheet.nc"));
+    assertTrue(job.at("/layout/yield").asDouble() >= job.at("/layout/boxes_yield").asDouble());
+    assertTrue(job.at("/proof/worst_gouge").asDouble() <= 0.01);
+    String program = Files.readString(folder.resolve("sheet-router.nc"));
     assertTrue(program.contains("lower left corner of the sheet"), program);
     // A tool is taken up once: two drills for heron, one of them bittern's too, then the cutter.
     long pauses = program.lines().filter(line -> line.equals("M0")).count();
@@ -325,6 +326,7 @@ class CutCommandTest {
   void theSameCallGivesTheSameBytes() throws IOException {
     Path one = folder.resolve("one");
     Path two = folder.resolve("two");
+    String shape = "dunlin";
     String[] args = {
       "shapes/dunlin.yaml",
       "--process",
@@ -337,10 +339,54 @@ class CutCommandTest {
     };
     assertEquals(0, cut(one, args).code());
     assertEquals(0, cut(two, args).code());
-    assertEquals(names(one), names(two));
-    for (String name : names(one)) {
+    // One shape on a sheet of its own keeps to its folder.
+    Set<String> names = names(one.resolve(shape));
+    assertTrue(names.contains("dunlin-sheet-router.nc"), names.toString());
+    assertEquals(names, names(two.resolve(shape)));
+    for (String name : names) {
       assertArrayEquals(
-          Files.readAllBytes(one.resolve(name)), Files.readAllBytes(two.resolve(name)), name);
+          Files.readAllBytes(one.resolve(shape).resolve(name)),
+          Files.readAllBytes(two.resolve(shape).resolve(name)),
+          name);
     }
+  }
+
+  @Test
+  void aKitAndItsCutFilesLieInOneFolderAndTheirProgramsAreTheSame() throws IOException {
+    assertEquals(0, Run.of("make", AVOCET, "--out", folder.toString()).code());
+    assertEquals(0, cut(AVOCET, "--process", "router").code());
+    assertEquals(0, cut(AVOCET, "--process", "jigsaw").code());
+    Path shape = folder.resolve("avocet");
+    assertTrue(names(shape).contains("avocet-jigsaw.dxf"), names(shape).toString());
+    assertArrayEquals(
+        Files.readAllBytes(shape.resolve("avocet.nc")),
+        Files.readAllBytes(shape.resolve("avocet-router.nc")));
+  }
+
+  @Test
+  void allThatCountsForNothingIsToldAndWithItWhatIsWrongWithTheShape() {
+    Run run =
+        cut("missing.yaml", "--process", "jigsaw", "--kerf", "1", "--tabs", "2", "--copies", "2");
+    assertEquals(2, run.code());
+    assertEquals(4, run.err().lines().count(), run.err());
+    assertTrue(run.err().contains("--copies: only counts with --nest"), run.err());
+    assertEquals(1, cut().err().lines().filter(l -> l.startsWith("--process")).count());
+  }
+
+  @Test
+  void aPlateIsReviewedAgainstTheHubThatIsAskedFor() {
+    Run run = cut(HERON, "--process", "router", "--hub", "6x74-m5");
+    assertEquals(1, run.code());
+    assertTrue(run.out().contains("hub-fit"), run.out());
+    assertFalse(Files.exists(folder.resolve("heron")));
+  }
+
+  @Test
+  void theAnswerStandsInTheFirstLinesAndOnAWebPageWithItsPicture() {
+    Run run = cut(AVOCET, "--process", "router");
+    assertTrue(run.out().lines().limit(3).anyMatch(l -> l.contains("checked as written")));
+    assertTrue(run.out().lines().allMatch(line -> line.length() <= 80), run.out());
+    String page = cut(AVOCET, "--process", "jigsaw", "--format", "html").out();
+    assertTrue(page.contains("<svg") && page.contains("turning the blade"), page);
   }
 }

@@ -23,7 +23,7 @@ class JigsawPlanTest {
   private static final JigsawBlade BLADE = new JigsawBlade(5, 1.2, 15);
 
   private static JigsawPlan plan(Plate plate) {
-    return JigsawPlan.of(plate, BLADE, hole -> hole.diameter() <= 10, 64);
+    return JigsawPlan.of(plate, BLADE, 10, 64);
   }
 
   private static Contour ell() {
@@ -111,7 +111,7 @@ class JigsawPlanTest {
   @Test
   void aDemoOfFreeCurvesGetsAPlanThatAPersonWouldFollow() {
     Plate avocet = ShapeFile.read(Path.of("shapes", "avocet.yaml"), List.of(), HubCatalogue.here());
-    JigsawPlan plan = JigsawPlan.of(avocet, BLADE, hole -> hole.diameter() <= 13, 64);
+    JigsawPlan plan = JigsawPlan.of(avocet, BLADE, 13, 64);
     assertTrue(plan.holes().size() <= 6, "holes " + plan.holes().size());
     noneMeet(plan, "avocet");
   }

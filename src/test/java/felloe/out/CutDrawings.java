@@ -27,7 +27,7 @@ final class CutDrawings {
     int count = 0;
     for (Plate plate : DemoPlates.all()) {
       CutDrawing finish = CutDrawing.finish(plate);
-      all.put(plate.name(), finish.with(CutDrawing.centres(plate, 3)));
+      all.put(plate.name(), finish.with(CutDrawing.centres(plate.holes(), 3)));
       RigidTransform place =
           RigidTransform.turn(Math.toRadians(37.3 * count))
               .then(RigidTransform.shift(400 * count, 123.4));

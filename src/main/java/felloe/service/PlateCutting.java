@@ -1,0 +1,102 @@
+package felloe.service;
+
+import felloe.cutting.CutFigure;
+import felloe.cutting.CutJob;
+import felloe.cutting.CutProcess;
+import felloe.cutting.CutRefused;
+import felloe.cutting.CutWish;
+import felloe.cutting.Dialect;
+import felloe.cutting.DialectCatalogue;
+import felloe.cutting.FeedTable;
+import felloe.cutting.SheetRequest;
+import felloe.plate.BadInput;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.yaml.Problems;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/** Works out how plates are cut from their stock. */
+public final class PlateCutting {
+
+  /** Decimals of the drawings that a beam follows: those of the SVG file, the coarser. */
+  private static final int BEAM_DECIMALS = 5;
+
+  private PlateCutting() {}
+
+  /**
+   * How cutting is asked for.
+   *
+   * @param wish process and figures
+   * @param sheet how all plates lie on one sheet; empty when each is cut alone
+   * @param dialect how the router's controller wants its words
+   * @param coolant whether coolant or air is switched on, where the dialect knows how
+   * @param places where each figure is asked for, to tell what is wrong with it
+   */
+  public record Request(
+      CutWish wish,
+      Optional<SheetRequest> sheet,
+      Dialect dialect,
+      boolean coolant,
+      Function<CutFigure, Place> places) {
+
+    private int decimals() {
+      return wish.process() == CutProcess.ROUTER ? dialect.decimals() : BEAM_DECIMALS;
+    }
+  }
+
+  /**
+   * The whole answer.
+   *
+   * @param studies what reads the shapes; their problems and the request's are told together
+   * @throws BadInput with everything that is wrong
+   * @throws felloe.cutting.MachineJob.Unproved when the check of the paths refuses them: a fault of
+   *     the program
+   */
+  public static CutOutcome of(List<ShapeSource> shapes, Request request, Studies studies) {
+    List<Study> all = studies.all(shapes);
+    List<CutJob> jobs = new ArrayList<>();
+    if (all.stream().noneMatch(Study::fails)) {
+      FeedTable feeds = FeedTable.standard();
+      CutWish wish = request.wish();
+      int decimals = request.decimals();
+      if (request.sheet().isPresent()) {
+        List<Plate> plates = all.stream().map(Study::plate).toList();
+        SheetRequest sheet = request.sheet().get();
+        jobs.add(told(request, () -> CutJob.sheet(plates, sheet, wish, decimals, feeds)));
+      } else {
+        studies.each(
+            all,
+            one -> jobs.add(told(request, () -> CutJob.plate(one.plate(), wish, decimals, feeds))));
+      }
+    }
+    return new CutOutcome(request, all, jobs);
+  }
+
+  /**
+   * A plate by router with everything as usual.
+   *
+   * @throws CutRefused when the usual figures do not suit it
+   * @throws felloe.cutting.MachineJob.Unproved when the check of the paths refuses them
+   */
+  public static CutJob usual(Plate plate) {
+    return CutJob.plate(
+        plate,
+        CutWish.usual(CutProcess.ROUTER),
+        DialectCatalogue.standard().decimals(),
+        FeedTable.standard());
+  }
+
+  private static CutJob told(Request request, Supplier<CutJob> work) {
+    try {
+      return work.get();
+    } catch (CutRefused refused) {
+      Problems problems = new Problems();
+      refused.faults().forEach(fault -> problems.add(fault.problem(request.places())));
+      throw problems.asBadInput();
+    }
+  }
+}
