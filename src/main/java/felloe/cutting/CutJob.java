@@ -27,7 +27,20 @@ public record CutJob(
   }
 
   /**
-   * A plate alone.
+   * A plate that is sawn by hand.
+   *
+   * @param largestDrill round openings up to this are usually drilled, mm
+   * @param largestSaw round openings up to this are made by a hole saw or bit, mm
+   */
+  public static CutJob sawn(
+      Plate plate, CutWish wish, FeedTable feeds, double largestDrill, double largestSaw) {
+    JigsawPlan plan =
+        JigsawPlan.of(plate, wish.blade(feeds), wish.largestDrill(largestDrill), largestSaw);
+    return new CutJob(wish, List.of(plate), Optional.empty(), plan, List.of());
+  }
+
+  /**
+   * A plate alone, by a machine.
    *
    * @param decimals places of coordinates in the files
    * @throws CutRefused with everything that speaks against it
@@ -39,7 +52,7 @@ public record CutJob(
   }
 
   /**
-   * Plates on one sheet.
+   * Plates on one sheet, by a machine.
    *
    * @param decimals places of coordinates in the files
    * @throws CutRefused with everything that speaks against it
@@ -60,18 +73,9 @@ public record CutJob(
       double width,
       int decimals,
       FeedTable feeds) {
-    Plate first = shapes.get(0);
-    if (wish.process() == CutProcess.JIGSAW) {
-      JigsawPlan plan =
-          JigsawPlan.of(
-              first,
-              wish.blade(feeds),
-              wish.largestDrill(JigsawPlan.LARGEST_DRILL),
-              JigsawPlan.LARGEST_SAW);
-      return new CutJob(wish, shapes, layout, plan, List.of());
-    }
     if (!wish.compensated()) {
-      return new CutJob(wish, shapes, layout, FinishLines.of(first, wish.process()), List.of());
+      FinishLines lines = FinishLines.of(shapes.get(0), wish.process());
+      return new CutJob(wish, shapes, layout, lines, List.of());
     }
     MachineJob work =
         MachineJob.of(

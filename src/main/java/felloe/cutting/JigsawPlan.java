@@ -37,12 +37,6 @@ public record JigsawPlan(
     List<String> cautions)
     implements CutWork {
 
-  /** Largest hole that a drill press takes, mm; common practice. Wider ones are sawn. */
-  static final double LARGEST_DRILL = 13;
-
-  /** Largest hole saw that is at hand, mm; as in the drilling tables. Wider ones are sawn. */
-  static final double LARGEST_SAW = 76;
-
   /** Least material between two holes, mm; common practice: a drill runs off into the next hole. */
   private static final double WALL = 2;
 
@@ -92,7 +86,7 @@ public record JigsawPlan(
    * Plans the sawing of a plate at its rough allowance.
    *
    * @param largestDrill round openings up to this are drilled and not sawn, mm; 0 for none
-   * @param largestSaw diameter of the largest hole saw, mm; 0 for none
+   * @param largestSaw round openings up to this are made by a hole saw or bit, mm; 0 for none
    */
   public static JigsawPlan of(
       Plate plate, JigsawBlade blade, double largestDrill, double largestSaw) {

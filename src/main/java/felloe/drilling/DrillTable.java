@@ -227,7 +227,8 @@ public final class DrillTable {
         .orElse(press.get(0));
   }
 
-  Opener opener(DrillMaterial material) {
+  /** The tool for openings in a material that are wider than its drills. */
+  public Opener opener(DrillMaterial material) {
     return openers.stream()
         .filter(opener -> opener.name().equals(material.opener()))
         .findFirst()

@@ -345,7 +345,7 @@ public final class CutReport {
             case TURN -> "turning the blade";
             case START_AND_TURN -> "starting and turning";
             case DRILL -> "all of it, by drill";
-            case HOLE_SAW -> "all of it, by hole saw";
+            case HOLE_SAW -> "all of it, by hole saw or bit";
           };
       rows.add(
           List.of(

@@ -9,6 +9,8 @@ import felloe.cutting.Dialect;
 import felloe.cutting.DialectCatalogue;
 import felloe.cutting.FeedTable;
 import felloe.cutting.SheetRequest;
+import felloe.drilling.DrillMaterial;
+import felloe.drilling.DrillTable;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Plate;
@@ -68,9 +70,7 @@ public final class PlateCutting {
         SheetRequest sheet = request.sheet().get();
         jobs.add(told(request, () -> CutJob.sheet(plates, sheet, wish, decimals, feeds)));
       } else {
-        studies.each(
-            all,
-            one -> jobs.add(told(request, () -> CutJob.plate(one.plate(), wish, decimals, feeds))));
+        studies.each(all, one -> jobs.add(told(request, () -> job(one.plate(), request, feeds))));
       }
     }
     return new CutOutcome(request, all, jobs);
@@ -88,6 +88,16 @@ public final class PlateCutting {
         CutWish.usual(CutProcess.ROUTER),
         DialectCatalogue.standard().decimals(),
         FeedTable.standard());
+  }
+
+  private static CutJob job(Plate plate, Request request, FeedTable feeds) {
+    if (request.wish().process() != CutProcess.JIGSAW) {
+      return CutJob.plate(plate, request.wish(), request.decimals(), feeds);
+    }
+    DrillTable table = DrillTable.standard();
+    DrillMaterial by = table.material(plate.stock().material());
+    double saw = table.opener(by).largest();
+    return CutJob.sawn(plate, request.wish(), feeds, by.largestDrill(), saw);
   }
 
   private static CutJob told(Request request, Supplier<CutJob> work) {

@@ -374,6 +374,36 @@ class CutCommandTest {
   }
 
   @Test
+  void aSawLeavesToSawsAndBitsWhatTheDrillingSheetMakesWithThem() throws IOException {
+    // Forstner bits of usual sets end at 50 mm, hole saws at 76; 4 mm more are trimmed off.
+    Path shape = folder.resolve("ruff.yaml");
+    for (String material : List.of("birch-plywood", "acrylic")) {
+      double largest = material.equals("acrylic") ? 80 : 54;
+      for (double diameter : new double[] {largest, largest + 0.1}) {
+        Files.writeString(
+            shape,
+            String.join(
+                "\n",
+                "felloe: 1",
+                "title: Ruff",
+                "outline: {round: {diameter: 300}}",
+                "windows:",
+                "  - {label: W, circle: {diameter: " + diameter + "}, at: [70, 0]}",
+                "stock: {material: " + material + ", thickness: 9}",
+                ""));
+        JsonNode holes = job(shape.toString(), "--process", "jigsaw").get("waste_holes");
+        String use = diameter > largest ? "start" : "hole-saw";
+        assertEquals(use, holes.get(0).get("use").asText(), material);
+        JsonNode drill =
+            new ObjectMapper()
+                .readTree(Run.of("drill", shape.toString(), "--format", "json").out());
+        boolean sheet = drill.get("order").toString().contains("W");
+        assertEquals(diameter <= largest, sheet, material + " " + diameter);
+      }
+    }
+  }
+
+  @Test
   void aPlateIsReviewedAgainstTheHubThatIsAskedFor() {
     Run run = cut(HERON, "--process", "router", "--hub", "6x74-m5");
     assertEquals(1, run.code());
