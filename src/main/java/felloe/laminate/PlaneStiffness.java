@@ -1,6 +1,7 @@
 package felloe.laminate;
 
 import felloe.geometry.Numbers;
+import java.util.OptionalDouble;
 
 /**
  * A symmetric 3 by 3 matrix between in-plane strains (x, y, engineering shear) and in-plane
@@ -118,6 +119,18 @@ public record PlaneStiffness(
   /** The third component of the matrix times (x, y, shear). */
   public double shear(double x, double y, double shear) {
     return m16 * x + m26 * y + m66 * shear;
+  }
+
+  /** (x, y, shear) times the matrix times itself: twice the energy of strains or curvatures. */
+  public double square(double x, double y, double shear) {
+    return x * x(x, y, shear) + y * y(x, y, shear) + shear * shear(x, y, shear);
+  }
+
+  /** How many times another matrix this is; empty when it is no multiple of it. */
+  public OptionalDouble multipleOf(PlaneStiffness other) {
+    double factor = largest() / other.largest();
+    boolean same = plus(other.times(-factor)).largest() <= 1e-9 * largest();
+    return same ? OptionalDouble.of(factor) : OptionalDouble.empty();
   }
 
   /** The figures as rows, a fresh array. */

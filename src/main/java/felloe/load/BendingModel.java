@@ -2,7 +2,11 @@ package felloe.load;
 
 import felloe.laminate.PlaneStiffness;
 import felloe.mesh.PlateMesh;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * A meshed plate in bending, held and ready to be loaded: the stiffness is assembled and factored
@@ -32,9 +36,7 @@ public final class BendingModel {
   private final double[] stiffness;
 
   private final BlockFactor factor;
-
-  /** Made when it is first asked for. */
-  private NodalRecovery recovery;
+  private final NodalRecovery recovery;
 
   /**
    * Builds and factors a thin plate, which does not give in shear.
@@ -71,17 +73,18 @@ public final class BendingModel {
     this.system = system(mesh, this.held, this.asked);
     this.stiffness = stiffness();
     this.factor = system.factor(stiffness);
+    this.recovery = recovery();
   }
 
   /** The same mesh, held in the same way, of another plate. */
-  BendingModel(BendingModel like, PlaneStiffness d, double shear) {
+  BendingModel(BendingModel like, PlaneStiffness d, double shear, int[] asked) {
     this.mesh = like.mesh;
     this.d = d;
     this.shear = shear;
     this.held = like.held;
-    this.asked = like.asked;
-    this.system = like.system;
-    this.recovery = like.recovery();
+    this.asked = asked.clone();
+    this.system = Arrays.equals(asked, like.asked) ? like.system : system(mesh, held, asked);
+    this.recovery = like.recovery;
     this.stiffness = stiffness();
     this.factor = system.factor(stiffness);
   }
@@ -140,6 +143,19 @@ public final class BendingModel {
     return factor.solve(load);
   }
 
+  /**
+   * The unknowns under some loads, each with what it calls forth at the nodes that are asked about.
+   *
+   * @param pushes gives the forces there, N, for the deflections that the load by itself makes
+   */
+  double[][] solve(double[][] loads, UnaryOperator<double[]> pushes) {
+    int[] places = new int[asked.length];
+    for (int i = 0; i < places.length; i++) {
+      places[i] = 3 * asked[i];
+    }
+    return factor.solve(loads, places, pushes);
+  }
+
   /** The load that a uniform pressure toward the driver makes, lumped at the nodes. */
   public double[] pressure(double mpa) {
     double[] load = new double[3 * mesh.nodes()];
@@ -154,12 +170,14 @@ public final class BendingModel {
   /** What the supports give, and at free unknowns the load itself: the stiffness times them. */
   public double[] forces(double[] unknowns) {
     double[] forces = new double[unknowns.length];
+    double[] own = new double[SIZE];
     for (int t = 0; t < mesh.triangles(); t++) {
-      int base = SIZE * SIZE * t;
+      own(unknowns, t, own);
+      int at = SIZE * SIZE * t;
       for (int i = 0; i < SIZE; i++) {
         double sum = 0;
         for (int j = 0; j < SIZE; j++) {
-          sum += stiffness[base + SIZE * i + j] * unknowns[3 * mesh.corner(t, j / 3) + j % 3];
+          sum += stiffness[at++] * own[j];
         }
         forces[3 * mesh.corner(t, i / 3) + i % 3] += sum;
       }
@@ -167,59 +185,78 @@ public final class BendingModel {
     return forces;
   }
 
-  /** The energy of shear across the thickness over that of bending. */
-  public double shearShare(double[] unknowns) {
-    ShearTriangle triangle = new ShearTriangle(d, shear);
-    double[] own = new double[SIZE];
-    double sheared = 0;
-    for (int t = 0; t < mesh.triangles() && shear < Double.POSITIVE_INFINITY; t++) {
-      triangle.on(mesh, t);
-      for (int i = 0; i < SIZE; i++) {
-        own[i] = unknowns[3 * mesh.corner(t, i / 3) + i % 3];
-      }
-      sheared += triangle.shearEnergy(own);
+  private void own(double[] unknowns, int t, double[] into) {
+    for (int c = 0; c < 3; c++) {
+      System.arraycopy(unknowns, 3 * mesh.corner(t, c), into, 3 * c, 3);
     }
-    double[] forces = forces(unknowns);
-    double all = 0;
-    for (int i = 0; i < forces.length; i++) {
-      all += forces[i] * unknowns[i] / 2;
-    }
-    return sheared == 0 ? 0 : sheared / (all - sheared);
   }
 
   /**
-   * Curvatures at the nodes, 1/mm, three a node: -gx,x, -gy,y, -(gx,y + gy,x). See {@link
-   * NodalRecovery}, and along clamped edges {@link ClampedEdge}; 0 where all about a node is held.
+   * What bends, and how much of the deflection is shear.
+   *
+   * @param curvatures at the nodes, 1/mm, three a node: -gx,x, -gy,y, -(gx,y + gy,x). See {@link
+   *     NodalRecovery}, and along clamped edges {@link ClampedEdge}; 0 where all about a node is
+   *     held
+   * @param shearShare the energy of shear across the thickness over that of bending
    */
+  record Bent(double[] curvatures, double shearShare) {}
+
+  /** Curvatures at the nodes, see {@link Bent}. */
   public double[] curvatures(double[] unknowns) {
-    return curvatures(unknowns, forces(unknowns));
+    return bent(new double[][] {unknowns}, new double[][] {forces(unknowns)}).get(0).curvatures();
   }
 
-  /** The same, from forces that are known already. */
-  double[] curvatures(double[] unknowns, double[] forces) {
-    NodalRecovery recovery = recovery();
+  /** The energy of shear across the thickness over that of bending. */
+  public double shearShare(double[] unknowns) {
+    return bent(new double[][] {unknowns}, new double[][] {forces(unknowns)}).get(0).shearShare();
+  }
+
+  /**
+   * What is bent, of several loads at once: the triangles are looked at once for all.
+   *
+   * @param forces of the same loads, as {@link #forces} tells them
+   */
+  List<Bent> bent(double[][] unknowns, double[][] forces) {
+    int loads = unknowns.length;
     ShearTriangle triangle = new ShearTriangle(d, shear);
     double[] own = new double[SIZE];
     double[] found = new double[3];
-    double[][] values = new double[3][3 * mesh.triangles()];
+    double[] values = new double[9 * loads * mesh.triangles()];
+    double[] energies = new double[loads];
     for (int t = 0; t < mesh.triangles(); t++) {
       if (recovery.idle()[t]) {
         continue;
       }
       triangle.on(mesh, t);
-      for (int i = 0; i < own.length; i++) {
-        own[i] = unknowns[3 * mesh.corner(t, i / 3) + i % 3];
-      }
       for (int s = 0; s < 3; s++) {
-        triangle.curvatures(near(s, 0), near(s, 1), near(s, 2), own, found);
-        for (int i = 0; i < 3; i++) {
-          values[i][3 * t + s] = found[i];
+        triangle.at(near(s, 0), near(s, 1), near(s, 2));
+        int at = 3 * loads * (3 * t + s);
+        for (int r = 0; r < loads; r++) {
+          own(unknowns[r], t, own);
+          triangle.curvatures(own, found);
+          System.arraycopy(found, 0, values, at + 3 * r, 3);
+          // Curvatures are linear over a triangle, so that these three points are exact.
+          energies[r] += triangle.area() / 6 * d.square(found[0], found[1], found[2]);
         }
       }
     }
-    double[] nodes = recovery.atNodes(values);
-    new ClampedEdge(mesh, d, held, recovery.idle()).correct(forces, nodes);
-    return nodes;
+    double[] nodes = recovery.atNodes(values, 3 * loads);
+    ClampedEdge edge = new ClampedEdge(mesh, d, held, recovery.idle());
+    List<Bent> all = new ArrayList<>();
+    for (int r = 0; r < loads; r++) {
+      double[] curvatures = new double[3 * mesh.nodes()];
+      double work = 0;
+      for (int i = 0; i < mesh.nodes(); i++) {
+        System.arraycopy(nodes, 3 * (loads * i + r), curvatures, 3 * i, 3);
+      }
+      for (int i = 0; i < forces[r].length; i++) {
+        work += forces[r][i] * unknowns[r][i] / 2;
+      }
+      edge.correct(forces[r], curvatures);
+      boolean gives = shear < Double.POSITIVE_INFINITY && energies[r] > 0;
+      all.add(new Bent(curvatures, gives ? Math.max(0, work / energies[r] - 1) : 0));
+    }
+    return all;
   }
 
   private static double near(int sample, int corner) {
@@ -227,25 +264,22 @@ public final class BendingModel {
   }
 
   private NodalRecovery recovery() {
-    if (recovery == null) {
-      int count = mesh.triangles();
-      boolean[] idle = new boolean[count];
-      double[] px = new double[3 * count];
-      double[] py = new double[3 * count];
-      for (int t = 0; t < count; t++) {
-        idle[t] = true;
-        for (int i = 0; i < SIZE; i++) {
-          idle[t] &= held.get(3 * mesh.corner(t, i / 3) + i % 3);
-        }
-        for (int s = 0; s < 3; s++) {
-          for (int c = 0; c < 3; c++) {
-            px[3 * t + s] += near(s, c) * mesh.x(mesh.corner(t, c));
-            py[3 * t + s] += near(s, c) * mesh.y(mesh.corner(t, c));
-          }
+    int count = mesh.triangles();
+    boolean[] idle = new boolean[count];
+    double[] px = new double[3 * count];
+    double[] py = new double[3 * count];
+    for (int t = 0; t < count; t++) {
+      idle[t] = true;
+      for (int i = 0; i < SIZE; i++) {
+        idle[t] &= held.get(3 * mesh.corner(t, i / 3) + i % 3);
+      }
+      for (int s = 0; s < 3; s++) {
+        for (int c = 0; c < 3; c++) {
+          px[3 * t + s] += near(s, c) * mesh.x(mesh.corner(t, c));
+          py[3 * t + s] += near(s, c) * mesh.y(mesh.corner(t, c));
         }
       }
-      recovery = new NodalRecovery(mesh, idle, 3, px, py);
     }
-    return recovery;
+    return new NodalRecovery(mesh, idle, 3, px, py);
   }
 }

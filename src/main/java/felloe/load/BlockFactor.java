@@ -2,13 +2,19 @@ package felloe.load;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.RecursiveTask;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 
 /** Cholesky's factor of a {@link SparseSystem}, in dense fronts. Immutable once built. */
 final class BlockFactor {
 
   /** Fronts of a subtree with fewer unknowns than this are not shared out. */
   private static final int WORTH = 1500;
+
+  /** Fewer right sides than this are not shared out. */
+  private static final int FEW = 4;
 
   private final SparseSystem system;
 
@@ -158,55 +164,158 @@ final class BlockFactor {
 
   /** The unknowns under a load, held ones 0; both numbered by point and unknown. */
   double[] solve(double[] load) {
-    double[] b = new double[system.free()];
-    for (int i = 0; i < load.length; i++) {
-      int row = system.equation(i);
-      if (row >= 0) {
-        b[row] = load[i];
+    return solve(new double[][] {load}, new int[0], moved -> moved)[0];
+  }
+
+  /**
+   * The unknowns under some loads, each with what it calls forth at the points that are eliminated
+   * last. All are solved together: most of the time goes into reading the factor.
+   *
+   * @param places numbers of unknowns, all of those points and free; none when nothing is called
+   *     forth
+   * @param answer gives, for what the load by itself makes of those unknowns, the loads there that
+   *     come on top
+   */
+  double[][] solve(double[][] loads, int[] places, UnaryOperator<double[]> answer) {
+    double[][] b = new double[loads.length][system.free()];
+    for (int r = 0; r < b.length; r++) {
+      for (int i = 0; i < loads[r].length; i++) {
+        int row = system.equation(i);
+        if (row >= 0) {
+          b[r][row] = loads[r][i];
+        }
       }
     }
-    forward(b);
-    back(b);
-    double[] unknowns = new double[system.unknowns()];
-    for (int i = 0; i < unknowns.length; i++) {
-      int row = system.equation(i);
-      unknowns[i] = row >= 0 ? b[row] : 0;
+    int last = columns.length - 1;
+    shared(b, some -> forward(some, 0, last));
+    for (double[] one : places.length == 0 ? new double[0][] : b) {
+      double[][] alone = {one.clone()};
+      forward(alone, last, last + 1);
+      back(alone, last, last + 1);
+      double[] moved = new double[places.length];
+      for (int i = 0; i < moved.length; i++) {
+        moved[i] = alone[0][system.equation(places[i])];
+      }
+      double[] more = answer.apply(moved);
+      for (int i = 0; i < more.length; i++) {
+        one[system.equation(places[i])] += more[i];
+      }
+    }
+    shared(
+        b,
+        some -> {
+          forward(some, last, last + 1);
+          back(some, 0, last + 1);
+        });
+    double[][] unknowns = new double[b.length][system.unknowns()];
+    for (int r = 0; r < b.length; r++) {
+      for (int i = 0; i < unknowns[r].length; i++) {
+        int row = system.equation(i);
+        unknowns[r][i] = row >= 0 ? b[r][row] : 0;
+      }
     }
     return unknowns;
   }
 
-  /** Replaces the right side by what forward elimination makes of it. */
-  void forward(double[] b) {
-    for (int p = 0; p < columns.length; p++) {
+  /** Does work on right sides, in two heaps where there are many. */
+  private static void shared(double[][] b, Consumer<double[][]> work) {
+    if (b.length < FEW) {
+      work.accept(b);
+      return;
+    }
+    int half = b.length / 2;
+    CompletableFuture<Void> other =
+        CompletableFuture.runAsync(() -> work.accept(Arrays.copyOf(b, half)));
+    work.accept(Arrays.copyOfRange(b, half, b.length));
+    other.join();
+  }
+
+  /** Replaces right sides by what forward elimination of some parts makes of them. */
+  private void forward(double[][] b, int from, int to) {
+    for (int p = from; p < to; p++) {
       int[] rows = system.rows(p);
       double[][] own = columns[p];
+      double[][] here = gathered(b, rows);
       for (int j = 0; j < own.length; j++) {
         double[] column = own[j];
-        double value = b[rows[j]] / column[j];
-        b[rows[j]] = value;
-        if (value != 0) {
-          for (int i = j + 1; i < rows.length; i++) {
-            b[rows[i]] -= column[i] * value;
+        for (double[] one : here) {
+          double value = one[j] / column[j];
+          one[j] = value;
+          if (value != 0) {
+            subtract(one, column, value, j + 1);
           }
+        }
+      }
+      for (int r = 0; r < b.length; r++) {
+        for (int i = 0; i < rows.length; i++) {
+          b[r][rows[i]] = here[r][i];
         }
       }
     }
   }
 
-  /** Replaces what forward elimination left by the unknowns. */
-  void back(double[] b) {
-    for (int p = columns.length - 1; p >= 0; p--) {
-      int[] rows = system.rows(p);
-      double[][] own = columns[p];
-      for (int j = own.length - 1; j >= 0; j--) {
-        double[] column = own[j];
-        double sum = b[rows[j]];
-        for (int i = j + 1; i < rows.length; i++) {
-          sum -= column[i] * b[rows[i]];
-        }
-        b[rows[j]] = sum / column[j];
+  private static void subtract(double[] into, double[] column, double value, int from) {
+    for (int i = from; i < into.length; i++) {
+      into[i] -= column[i] * value;
+    }
+  }
+
+  private static double[][] gathered(double[][] b, int[] rows) {
+    double[][] here = new double[b.length][rows.length];
+    for (int r = 0; r < b.length; r++) {
+      for (int i = 0; i < rows.length; i++) {
+        here[r][i] = b[r][rows[i]];
       }
     }
+    return here;
+  }
+
+  /** Replaces what forward elimination left in some parts by the unknowns. */
+  private void back(double[][] b, int from, int to) {
+    for (int p = to - 1; p >= from; p--) {
+      int[] rows = system.rows(p);
+      double[][] own = columns[p];
+      double[][] here = gathered(b, rows);
+      for (int j = own.length - 1; j >= 0; j--) {
+        double[] column = own[j];
+        int r = 0;
+        for (; r + 2 < here.length; r += 3) {
+          dot(here[r], here[r + 1], here[r + 2], column, j);
+        }
+        for (; r < here.length; r++) {
+          dot(here[r], column, j);
+        }
+      }
+      for (int r = 0; r < b.length; r++) {
+        for (int i = 0; i < own.length; i++) {
+          b[r][rows[i]] = here[r][i];
+        }
+      }
+    }
+  }
+
+  private static void dot(double[] one, double[] column, int j) {
+    double sum = one[j];
+    for (int i = j + 1; i < one.length; i++) {
+      sum -= column[i] * one[i];
+    }
+    one[j] = sum / column[j];
+  }
+
+  /** Three at once, so that no sum waits for another. */
+  private static void dot(double[] one, double[] two, double[] three, double[] column, int j) {
+    double a = one[j];
+    double b = two[j];
+    double c = three[j];
+    for (int i = j + 1; i < one.length; i++) {
+      double by = column[i];
+      a -= by * one[i];
+      b -= by * two[i];
+      c -= by * three[i];
+    }
+    one[j] = a / column[j];
+    two[j] = b / column[j];
+    three[j] = c / column[j];
   }
 
   /**

@@ -103,7 +103,7 @@ final class ClampedEdge {
     double xx = x * x;
     double yy = y * y;
     double xy = 2 * x * y;
-    double stiff = xx * d.x(xx, yy, xy) + yy * d.y(xx, yy, xy) + xy * d.shear(xx, yy, xy);
+    double stiff = d.square(xx, yy, xy);
     double curvature = moment / stiff;
     curvatures[3 * node] = curvature * xx;
     curvatures[3 * node + 1] = curvature * yy;

@@ -23,8 +23,28 @@ final class JudgedPlaces {
 
   private JudgedPlaces() {}
 
+  /** How far each node is from an edge of the material, mm; 0 on one. */
+  static double[] offEdges(PlateMesh mesh, Region region) {
+    SegmentIndex edges = SegmentIndex.of(region.contours());
+    double[] off = new double[mesh.nodes()];
+    for (int i = 0; i < off.length; i++) {
+      off[i] = mesh.onEdge(i) ? 0 : edges.distance(mesh.point(i));
+    }
+    return off;
+  }
+
+  /**
+   * The nodes.
+   *
+   * @param off how far each is from an edge of the material, mm
+   */
   static BitSet of(
-      PlateMesh mesh, Region region, PlateSection section, Support support, JudgingBook book) {
+      PlateMesh mesh,
+      Region region,
+      PlateSection section,
+      Support support,
+      JudgingBook book,
+      double[] off) {
     double away = book.besideRigid() * section.thickness();
     List<Ring> rings = new ArrayList<>();
     if (support instanceof Support.Bolted bolted) {
@@ -36,12 +56,11 @@ final class JudgedPlaces {
       corners(region.contours().get(c), c == 0, away, rings);
     }
     boolean laminate = section.strength().plies() > 0;
-    SegmentIndex edges = SegmentIndex.of(region.contours());
     BitSet judged = new BitSet();
     for (int i = 0; i < mesh.nodes(); i++) {
       Point p = mesh.point(i);
       boolean inside = rings.stream().anyMatch(r -> r.at().distance(p) < r.radius() - ON);
-      boolean near = laminate && (mesh.onEdge(i) || edges.distance(p) < 0.97 * book.pointStress());
+      boolean near = laminate && off[i] < 0.97 * book.pointStress();
       judged.set(i, !inside && !near);
     }
     return judged;

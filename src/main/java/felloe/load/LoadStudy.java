@@ -131,7 +131,7 @@ public record LoadStudy(
     boolean inPlane =
         cases.stream().flatMap(c -> c.forces().stream()).anyMatch(f -> f.x() != 0 || f.y() != 0);
     PlateOnHub plate = new PlateOnHub(mesh, region, section, support, inPlane);
-    List<CaseField> fields = cases.stream().map(plate::solve).toList();
+    List<CaseField> fields = plate.solve(cases);
     List<LoadResult.Change> changes = new ArrayList<>();
     boolean settled = before != null;
     double most = fields.stream().mapToDouble(f -> f.worst().use()).max().orElse(0);

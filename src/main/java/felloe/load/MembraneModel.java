@@ -22,9 +22,7 @@ public final class MembraneModel {
 
   private final BlockFactor factor;
   private final BitSet held;
-
-  /** Made when it is first asked for. */
-  private NodalRecovery recovery;
+  private final NodalRecovery recovery;
 
   /**
    * Builds and factors.
@@ -52,13 +50,29 @@ public final class MembraneModel {
       }
     }
     system = new SparseSystem(x, y, 2, elements, 6, fixed, new int[0]);
+    stiffness = stiffness(a);
+    factor = system.factor(stiffness);
+    recovery = recovery();
+  }
+
+  /** The same mesh, held in the same way, of another plate. */
+  MembraneModel(MembraneModel like, PlaneStiffness a) {
+    mesh = like.mesh;
+    held = like.held;
+    system = like.system;
+    recovery = like.recovery;
+    stiffness = stiffness(a);
+    factor = system.factor(stiffness);
+  }
+
+  private double[] stiffness(PlaneStiffness a) {
     MembraneTriangle triangle = new MembraneTriangle();
-    stiffness = new double[SIZE * SIZE * mesh.triangles()];
+    double[] k = new double[SIZE * SIZE * mesh.triangles()];
     for (int t = 0; t < mesh.triangles(); t++) {
       place(triangle, t);
-      triangle.stiffness(a, stiffness, SIZE * SIZE * t);
+      triangle.stiffness(a, k, SIZE * SIZE * t);
     }
-    factor = system.factor(stiffness);
+    return k;
   }
 
   private int point(int triangle, int p) {
@@ -86,15 +100,22 @@ public final class MembraneModel {
     return factor.solve(load);
   }
 
+  /** The displacements under some loads. */
+  double[][] solve(double[][] loads) {
+    return factor.solve(loads, new int[0], moved -> moved);
+  }
+
   /** What the supports give, and at free unknowns the load itself. */
   public double[] forces(double[] unknowns) {
     double[] forces = new double[unknowns.length];
+    double[] own = new double[SIZE];
     for (int t = 0; t < mesh.triangles(); t++) {
-      int base = SIZE * SIZE * t;
+      own(unknowns, t, own);
+      int at = SIZE * SIZE * t;
       for (int i = 0; i < SIZE; i++) {
         double sum = 0;
         for (int j = 0; j < SIZE; j++) {
-          sum += stiffness[base + SIZE * i + j] * unknowns[2 * point(t, j / 2) + j % 2];
+          sum += stiffness[at++] * own[j];
         }
         forces[2 * point(t, i / 2) + i % 2] += sum;
       }
@@ -102,54 +123,69 @@ public final class MembraneModel {
     return forces;
   }
 
+  private void own(double[] unknowns, int t, double[] into) {
+    for (int p = 0; p < 6; p++) {
+      System.arraycopy(unknowns, 2 * point(t, p), into, 2 * p, 2);
+    }
+  }
+
   /**
    * Strains at the nodes (x, y, whole shear angle). See {@link NodalRecovery}; 0 where all about a
    * node is held.
    */
   public double[] strains(double[] unknowns) {
+    return strains(new double[][] {unknowns})[0];
+  }
+
+  /** Strains of several loads at once: the triangles are looked at once for all. */
+  double[][] strains(double[][] unknowns) {
+    int loads = unknowns.length;
     MembraneTriangle triangle = new MembraneTriangle();
     double[] own = new double[SIZE];
     double[] found = new double[3];
-    NodalRecovery told = recovery();
-    double[][] values = new double[3][3 * mesh.triangles()];
+    double[] values = new double[9 * loads * mesh.triangles()];
     for (int t = 0; t < mesh.triangles(); t++) {
-      if (told.idle()[t]) {
+      if (recovery.idle()[t]) {
         continue;
       }
       place(triangle, t);
-      for (int i = 0; i < own.length; i++) {
-        own[i] = unknowns[2 * point(t, i / 2) + i % 2];
-      }
       for (int s = 0; s < 3; s++) {
-        triangle.strains(s, own, found);
-        for (int i = 0; i < 3; i++) {
-          values[i][3 * t + s] = found[i];
+        triangle.at(s);
+        int at = 3 * loads * (3 * t + s);
+        for (int r = 0; r < loads; r++) {
+          own(unknowns[r], t, own);
+          triangle.strains(own, found);
+          System.arraycopy(found, 0, values, at + 3 * r, 3);
         }
       }
     }
-    return told.atNodes(values);
+    double[] nodes = recovery.atNodes(values, 3 * loads);
+    double[][] strains = new double[loads][3 * mesh.nodes()];
+    for (int r = 0; r < loads; r++) {
+      for (int i = 0; i < mesh.nodes(); i++) {
+        System.arraycopy(nodes, 3 * (loads * i + r), strains[r], 3 * i, 3);
+      }
+    }
+    return strains;
   }
 
   private NodalRecovery recovery() {
-    if (recovery == null) {
-      MembraneTriangle triangle = new MembraneTriangle();
-      int count = mesh.triangles();
-      boolean[] idle = new boolean[count];
-      double[] px = new double[3 * count];
-      double[] py = new double[3 * count];
-      for (int t = 0; t < count; t++) {
-        place(triangle, t);
-        idle[t] = true;
-        for (int i = 0; i < SIZE; i++) {
-          idle[t] &= held.get(2 * point(t, i / 2) + i % 2);
-        }
-        for (int s = 0; s < 3; s++) {
-          px[3 * t + s] = triangle.innerX(s);
-          py[3 * t + s] = triangle.innerY(s);
-        }
+    MembraneTriangle triangle = new MembraneTriangle();
+    int count = mesh.triangles();
+    boolean[] idle = new boolean[count];
+    double[] px = new double[3 * count];
+    double[] py = new double[3 * count];
+    for (int t = 0; t < count; t++) {
+      place(triangle, t);
+      idle[t] = true;
+      for (int i = 0; i < SIZE; i++) {
+        idle[t] &= held.get(2 * point(t, i / 2) + i % 2);
       }
-      recovery = new NodalRecovery(mesh, idle, 3, px, py);
+      for (int s = 0; s < 3; s++) {
+        px[3 * t + s] = triangle.innerX(s);
+        py[3 * t + s] = triangle.innerY(s);
+      }
     }
-    return recovery;
+    return new NodalRecovery(mesh, idle, 3, px, py);
   }
 }

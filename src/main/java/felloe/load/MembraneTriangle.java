@@ -80,9 +80,13 @@ final class MembraneTriangle {
     }
   }
 
-  /** Strains (x, y, shear) at one of its three inner points, from the twelve unknowns. */
-  void strains(int inner, double[] unknowns, double[] into) {
+  /** Goes to one of its three inner points. */
+  void at(int inner) {
     at(POINTS[inner][0], POINTS[inner][1], POINTS[inner][2]);
+  }
+
+  /** Strains (x, y, shear) where it has gone to, from the twelve unknowns. */
+  void strains(double[] unknowns, double[] into) {
     Arrays.fill(into, 0);
     for (int i = 0; i < 6; i++) {
       into[0] += nx[i] * unknowns[2 * i];

@@ -77,22 +77,24 @@ final class NodalRecovery {
   /**
    * The values at the nodes, as many a node as there are quantities; 0 where nothing is said.
    *
-   * @param values for each quantity its values at the points
+   * @param values all quantities of the first point, then those of the next
+   * @param quantities how many there are
    */
-  double[] atNodes(double[][] values) {
-    int quantities = values.length;
+  double[] atNodes(double[] values, int quantities) {
     double[] result = new double[quantities * mesh.nodes()];
+    double[] sums = new double[quantities];
     for (int node = 0; node < mesh.nodes(); node++) {
       int[] at = from[node];
       double[] by = share[node];
-      for (int q = 0; q < quantities; q++) {
-        double[] value = values[q];
-        double sum = 0;
-        for (int i = 0; i < at.length; i++) {
-          sum += by[i] * value[at[i]];
+      Arrays.fill(sums, 0);
+      for (int i = 0; i < at.length; i++) {
+        int first = quantities * at[i];
+        double share = by[i];
+        for (int q = 0; q < quantities; q++) {
+          sums[q] += share * values[first + q];
         }
-        result[quantities * node + q] = sum;
       }
+      System.arraycopy(sums, 0, result, quantities * node, quantities);
     }
     return result;
   }
@@ -171,10 +173,12 @@ final class NodalRecovery {
     for (int i = 0; i < n; i++) {
       for (int s = 0; s < samples; s++) {
         int at = samples * patch[i] + s;
-        most = Math.max(most, Math.hypot(px[at] - mesh.x(node), py[at] - mesh.y(node)));
+        double dx = px[at] - mesh.x(node);
+        double dy = py[at] - mesh.y(node);
+        most = Math.max(most, dx * dx + dy * dy);
       }
     }
-    return most;
+    return Math.sqrt(most);
   }
 
   /**

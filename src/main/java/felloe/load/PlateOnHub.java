@@ -4,9 +4,12 @@ import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
 
 /**
  * A meshed plate on its hub: factored once, solved for every case.
@@ -25,10 +28,18 @@ final class PlateOnHub {
   private final HeldPoints held;
   private final BendingModel bending;
   private final MembraneModel membrane;
+
+  /** How many times as stiff in its plane this plate is as that of the membrane model. */
+  private final double stiffer;
+
   private final double[] areas;
+
+  /** How far each node is from an edge of the material, mm. */
+  private final double[] off;
+
+  private final Region region;
   private final JudgingBook book = JudgingBook.builtIn();
   private final BitSet judged;
-  private UnilateralContact face;
 
   /**
    * Builds.
@@ -38,9 +49,10 @@ final class PlateOnHub {
   PlateOnHub(
       PlateMesh mesh, Region region, PlateSection section, Support support, boolean inPlane) {
     this.mesh = mesh;
+    this.region = region;
     this.section = section;
     this.support = support;
-    held = HeldPoints.of(mesh, support, book.faceBesideHead() * section.thickness());
+    held = held();
     // The two know nothing of each other, and factoring is most of the work.
     CompletableFuture<MembraneModel> flat =
         inPlane
@@ -48,22 +60,88 @@ final class PlateOnHub {
                 () -> new MembraneModel(mesh, section.a(), held.membrane()))
             : CompletableFuture.completedFuture(null);
     bending = new BendingModel(mesh, section.d(), section.shear(), held.bending(), held.face());
+    areas = LoadSpread.areas(mesh);
+    off = JudgedPlaces.offEdges(mesh, region);
     membrane = flat.join();
+    stiffer = 1;
+    judged = JudgedPlaces.of(mesh, region, section, support, book, off);
+    refuseLoose();
+  }
+
+  /** The same mesh, held in the same way, of another plate. */
+  private PlateOnHub(PlateOnHub like, PlateSection section) {
+    mesh = like.mesh;
+    region = like.region;
+    this.section = section;
+    support = like.support;
+    areas = like.areas;
+    off = like.off;
+    held = held();
+    bending = new BendingModel(like.bending, section.d(), section.shear(), held.face());
+    OptionalDouble multiple = section.a().multipleOf(like.section.a());
+    boolean shared = like.membrane == null || multiple.isPresent();
+    membrane = shared ? like.membrane : new MembraneModel(like.membrane, section.a());
+    stiffer = shared ? like.stiffer * multiple.orElse(1) : 1;
+    judged = JudgedPlaces.of(mesh, region, section, support, book, off);
+    refuseLoose();
+  }
+
+  /** Another plate on the same mesh, held in the same way. */
+  PlateOnHub of(PlateSection other) {
+    return new PlateOnHub(this, other);
+  }
+
+  private HeldPoints held() {
+    return HeldPoints.of(mesh, support, book.faceBesideHead() * section.thickness());
+  }
+
+  private void refuseLoose() {
     if (!bending.isHeld() || (membrane != null && !membrane.isHeld())) {
       throw new LoadException(
           "support", "the plate can move freely on it, or gives way in itself without end");
     }
-    areas = LoadSpread.areas(mesh);
-    judged = JudgedPlaces.of(mesh, region, section, support, book);
   }
 
   int unknowns() {
     return bending.unknowns() + (membrane == null ? 0 : membrane.unknowns());
   }
 
-  CaseField solve(LoadCase load) {
-    double[] out = new double[3 * mesh.nodes()];
-    double[] along = new double[2 * mesh.points()];
+  /** What each case does, in their order. */
+  List<CaseField> solve(List<LoadCase> cases) {
+    int count = cases.size();
+    double[][] out = new double[count][3 * mesh.nodes()];
+    double[][] along = new double[count][2 * mesh.points()];
+    List<List<LoadSpread>> spreads = new ArrayList<>();
+    for (int c = 0; c < count; c++) {
+      spreads.add(spread(cases.get(c), out[c], along[c]));
+    }
+    CompletableFuture<Stretched> flat =
+        CompletableFuture.supplyAsync(() -> stretched(cases, along));
+    UnilateralContact face = new UnilateralContact(bending::underPush);
+    double[][] bent = bending.solve(out, face::against);
+    double[][] given = new double[count][];
+    for (int c = 0; c < count; c++) {
+      given[c] = bending.forces(bent[c]);
+    }
+    List<BendingModel.Bent> told = bending.bent(bent, given);
+    Stretched moved = flat.join();
+    return IntStream.range(0, count)
+        .parallel()
+        .mapToObj(
+            c ->
+                field(
+                    cases.get(c),
+                    spreads.get(c),
+                    bent[c],
+                    moved.moves()[c],
+                    new Forces(given[c], moved.forces()[c]),
+                    moved.strains()[c],
+                    told.get(c)))
+        .toList();
+  }
+
+  /** Puts a case's forces on the nodes, and tells over which they are spread. */
+  private List<LoadSpread> spread(LoadCase load, double[] out, double[] along) {
     List<LoadSpread> spreads = new ArrayList<>();
     for (HandForce force : load.forces()) {
       LoadSpread spread = LoadSpread.over(mesh, areas, force.at(), load.patch());
@@ -74,42 +152,39 @@ final class PlateOnHub {
         along[2 * spread.nodes()[i] + 1] += force.y() * spread.shares()[i];
       }
     }
-    boolean flat = load.forces().stream().anyMatch(f -> f.x() != 0 || f.y() != 0);
-    double[] bent = bend(out);
-    double[] moved = flat ? membrane.solve(along) : new double[2 * mesh.points()];
-    Forces given =
-        new Forces(
-            bending.forces(bent), flat ? membrane.forces(moved) : new double[2 * mesh.points()]);
-    double[] curvatures = bending.curvatures(bent, given.out());
-    double[] strains = flat ? membrane.strains(moved) : new double[3 * mesh.nodes()];
-    double[] uses = uses(load, strains, curvatures);
-    return field(load, spreads, bent, moved, given, strains, curvatures, uses);
+    return spreads;
+  }
+
+  /** What happens in the plane, case by case; 0 in cases without forces in it. */
+  private record Stretched(double[][] moves, double[][] forces, double[][] strains) {}
+
+  private Stretched stretched(List<LoadCase> cases, double[][] along) {
+    int[] flat =
+        IntStream.range(0, cases.size())
+            .filter(c -> cases.get(c).forces().stream().anyMatch(f -> f.x() != 0 || f.y() != 0))
+            .toArray();
+    double[][] moves = new double[cases.size()][2 * mesh.points()];
+    double[][] forces = new double[cases.size()][2 * mesh.points()];
+    double[][] strains = new double[cases.size()][3 * mesh.nodes()];
+    if (flat.length > 0) {
+      double[][] solved =
+          membrane.solve(IntStream.of(flat).mapToObj(c -> along[c]).toArray(double[][]::new));
+      double[][] strained = membrane.strains(solved);
+      for (int i = 0; i < flat.length; i++) {
+        forces[flat[i]] = membrane.forces(solved[i]);
+        moves[flat[i]] = softer(solved[i]);
+        strains[flat[i]] = softer(strained[i]);
+      }
+    }
+    return new Stretched(moves, forces, strains);
+  }
+
+  private double[] softer(double[] values) {
+    return stiffer == 1 ? values : Arrays.stream(values).map(v -> v / stiffer).toArray();
   }
 
   /** Forces at the unknowns, out of the plane and in it. */
   private record Forces(double[] out, double[] flat) {}
-
-  /** Bends the plate; where the hub's face pushes back, with its pushes. */
-  private double[] bend(double[] load) {
-    double[] bent = bending.solve(load);
-    int[] places = held.face();
-    if (places.length == 0) {
-      return bent;
-    }
-    double[] free = new double[places.length];
-    for (int i = 0; i < places.length; i++) {
-      free[i] = bent[3 * places[i]];
-    }
-    if (face == null) {
-      face = new UnilateralContact(bending::underPush);
-    }
-    double[] push = face.against(free);
-    double[] pushed = load.clone();
-    for (int i = 0; i < places.length; i++) {
-      pushed[3 * places[i]] += push[i];
-    }
-    return bending.solve(pushed);
-  }
 
   private double[] uses(LoadCase load, double[] e, double[] k) {
     double[] uses = new double[mesh.nodes()];
@@ -143,8 +218,9 @@ final class PlateOnHub {
       double[] moved,
       Forces given,
       double[] e,
-      double[] k,
-      double[] uses) {
+      BendingModel.Bent told) {
+    double[] k = told.curvatures();
+    double[] uses = uses(load, e, k);
     double[] deflections = new double[mesh.nodes()];
     double[] slides = new double[mesh.nodes()];
     int peak = 0;
@@ -152,8 +228,9 @@ final class PlateOnHub {
     int worst = 0;
     for (int i = 0; i < mesh.nodes(); i++) {
       deflections[i] = bent[3 * i];
-      slides[i] = Math.hypot(moved[2 * i], moved[2 * i + 1]);
-      double move = Math.hypot(bent[3 * i], slides[i]);
+      double square = moved[2 * i] * moved[2 * i] + moved[2 * i + 1] * moved[2 * i + 1];
+      slides[i] = Math.sqrt(square);
+      double move = Math.sqrt(bent[3 * i] * bent[3 * i] + square);
       if (move > peakMove) {
         peakMove = move;
         peak = i;
@@ -182,7 +259,7 @@ final class PlateOnHub {
         mesh.point(worst),
         reaction.bolts(given.out(), given.flat()),
         HubReaction.balancing(load),
-        bending.shearShare(bent),
+        told.shearShare(),
         judged);
   }
 

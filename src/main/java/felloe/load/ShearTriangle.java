@@ -99,15 +99,17 @@ final class ShearTriangle {
 
   /** The slopes at the middle of the side from corner i to j, which lies opposite a third. */
   private void side(int opposite, int i, int j) {
-    double length = Math.hypot(x[j] - x[i], y[j] - y[i]);
-    double cx = (x[j] - x[i]) / length;
-    double cy = (y[j] - y[i]) / length;
+    double ox = x[j] - x[i];
+    double oy = y[j] - y[i];
+    double length = Math.sqrt(ox * ox + oy * oy);
+    double cx = ox / length;
+    double cy = oy / length;
     sx[opposite] = cx;
     sy[opposite] = cy;
     double xx = cx * cx;
     double yy = cy * cy;
     double xy = 2 * cx * cy;
-    double stiff = xx * d.x(xx, yy, xy) + yy * d.y(xx, yy, xy) + xy * d.shear(xx, yy, xy);
+    double stiff = d.square(xx, yy, xy);
     double phi = 12 * stiff / (shear * length * length);
     double[] gx = middle[opposite][0];
     double[] gy = middle[opposite][1];
@@ -208,35 +210,20 @@ final class ShearTriangle {
     }
   }
 
-  /** The curvatures at area coordinates (p, q, r), from the nine unknowns. */
-  void curvatures(double p, double q, double r, double[] unknowns, double[] into) {
+  /** Goes to area coordinates (p, q, r). */
+  void at(double p, double q, double r) {
     curvaturesByUnknowns(p, q, r);
+  }
+
+  /** The curvatures where it has gone to, from the nine unknowns. */
+  void curvatures(double[] unknowns, double[] into) {
     for (int row = 0; row < 3; row++) {
+      double[] by = b[row];
       double sum = 0;
       for (int u = 0; u < UNKNOWNS; u++) {
-        sum += b[row][u] * unknowns[u];
+        sum += by[u] * unknowns[u];
       }
       into[row] = sum;
     }
-  }
-
-  /** The energy of shear across the thickness, N mm, from the nine unknowns. */
-  double shearEnergy(double[] unknowns) {
-    if (shear == Double.POSITIVE_INFINITY) {
-      return 0;
-    }
-    double sum = 0;
-    for (int way = 0; way < 2; way++) {
-      double[] at = new double[3];
-      for (int c = 0; c < 3; c++) {
-        for (int u = 0; u < UNKNOWNS; u++) {
-          at[c] += corner[c][way][u] * unknowns[u];
-        }
-      }
-      // The mean square of what is linear over a triangle.
-      double all = at[0] + at[1] + at[2];
-      sum += (all * all + at[0] * at[0] + at[1] * at[1] + at[2] * at[2]) / 12;
-    }
-    return shear * area * sum / 2;
   }
 }

@@ -122,9 +122,9 @@ final class SparseSystem {
     int[][] later = new int[parts.size()][];
     int[][] result = new int[parts.size()][];
     int[] seen = new int[place.length];
+    int[] found = new int[place.length];
     for (int k = 0; k < parts.size(); k++) {
       Dissection.Part part = parts.get(k);
-      int[] found = new int[place.length];
       int n = 0;
       for (int p : part.points()) {
         for (int i = start[p]; i < start[p + 1]; i++) {
