@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What a load case does to a meshed plate.
@@ -87,8 +89,8 @@ public record CaseField(
         judged);
   }
 
-  /** The same load with other deflections and uses at the forces and the worst place. */
-  CaseField scaled(double deflection, double use) {
+  /** The same with other movements under the hands and other forces of the screws. */
+  CaseField with(List<Double> moves, List<BoltForce> forces) {
     return new CaseField(
         load,
         deflections,
@@ -96,21 +98,22 @@ public record CaseField(
         strains,
         curvatures,
         uses,
-        atLoads.stream().map(w -> w * deflection).toList(),
-        peakDeflection * deflection,
+        moves,
+        peakDeflection,
         peakDeflectionAt,
-        new Strength.Worst(
-            worst.use() * use,
-            worst.z(),
-            worst.ply(),
-            worst.measure(),
-            worst.stress() * use,
-            worst.strain() * use),
+        worst,
         worstAt,
-        bolts,
+        forces,
         hub,
         shearShare,
         judged);
+  }
+
+  /** Of two ways to be held the worse, case by case; the first where there is no other. */
+  static List<CaseField> worse(List<CaseField> some, Optional<List<CaseField>> others) {
+    return IntStream.range(0, some.size())
+        .mapToObj(i -> others.map(o -> some.get(i).worse(o.get(i))).orElse(some.get(i)))
+        .toList();
   }
 
   /**

@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.geometry.Point;
 import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -38,7 +39,7 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
     BitSet bending = new BitSet();
     BitSet membrane = new BitSet();
     for (int i = 0; i < mesh.points(); i++) {
-      if (Math.hypot(mesh.x(i), mesh.y(i)) <= support.diameter() / 2 + ON) {
+      if (mesh.distance(i, Point.ORIGIN) <= support.diameter() / 2 + ON) {
         membrane.set(2 * i, 2 * i + 2);
         if (i < mesh.nodes()) {
           bending.set(3 * i, 3 * i + 3);
@@ -59,7 +60,7 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
     for (Support.Bolt bolt : support.bolts()) {
       List<Integer> under = new ArrayList<>();
       for (int i = 0; i < mesh.points(); i++) {
-        double off = Math.hypot(mesh.x(i) - bolt.at().x(), mesh.y(i) - bolt.at().y());
+        double off = mesh.distance(i, bolt.at());
         if (off <= bolt.head() / 2 + ON) {
           under.add(i);
           membrane.set(2 * i, 2 * i + 2);
@@ -82,30 +83,25 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
     double radius = support.face() / 2;
     List<Integer> within = new ArrayList<>();
     for (int i = 0; i < mesh.nodes(); i++) {
-      double x = mesh.x(i);
-      double y = mesh.y(i);
-      boolean pressed =
-          support.bolts().stream()
-              .anyMatch(
-                  b -> Math.hypot(x - b.at().x(), y - b.at().y()) < b.head() / 2 + beside - ON);
-      if (Math.hypot(x, y) <= radius + ON && !pressed) {
+      int node = i;
+      boolean near = mesh.distance(i, Point.ORIGIN) <= radius + ON;
+      if (near
+          && support.bolts().stream()
+              .noneMatch(b -> mesh.distance(node, b.at()) < b.head() / 2 + beside - ON)) {
         within.add(i);
       }
     }
     within.sort(
         (a, b) -> {
-          double ra = Math.hypot(mesh.x(a), mesh.y(a));
-          double rb = Math.hypot(mesh.x(b), mesh.y(b));
+          double ra = mesh.distance(a, Point.ORIGIN);
+          double rb = mesh.distance(b, Point.ORIGIN);
           return Math.abs(ra - rb) > ON ? Double.compare(rb, ra) : Integer.compare(a, b);
         });
     double apart = 2 * Math.PI * radius / ROUND;
     List<Integer> chosen = new ArrayList<>();
     for (int i : within) {
-      boolean rim = Math.hypot(mesh.x(i), mesh.y(i)) >= radius - ON;
-      boolean free =
-          rim
-              || chosen.stream()
-                  .noneMatch(c -> Math.hypot(mesh.x(c) - mesh.x(i), mesh.y(c) - mesh.y(i)) < apart);
+      boolean rim = mesh.distance(i, Point.ORIGIN) >= radius - ON;
+      boolean free = rim || chosen.stream().noneMatch(c -> mesh.distance(c, mesh.point(i)) < apart);
       if (free && chosen.size() < MOST) {
         chosen.add(i);
       }

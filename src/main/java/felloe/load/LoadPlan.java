@@ -71,6 +71,23 @@ public record LoadPlan(
   }
 
   /**
+   * Thicknesses that are tried.
+   *
+   * @param gauges thinnest first
+   * @param all whether every one is; else those below the plate's own down to the first that does
+   *     not do, and those above it up to the first that does
+   */
+  public record Compared(List<Gauge> gauges, boolean all) {
+
+    /** None. */
+    public static final Compared NONE = new Compared(List.of(), true);
+
+    public Compared {
+      gauges = List.copyOf(gauges);
+    }
+  }
+
+  /**
    * A case and what is to be thought of it.
    *
    * @param field what the plate does
@@ -146,7 +163,7 @@ public record LoadPlan(
   public static LoadPlan of(
       Plate plate,
       ThicknessCandidates range,
-      List<Gauge> others,
+      Compared others,
       HubHold hold,
       CasePlan plan,
       List<SourcedFigure> figures) {
@@ -156,12 +173,12 @@ public record LoadPlan(
   /**
    * Reckons with more or less patience than is usual.
    *
-   * @see #of(Plate, GaugeRange, List, HubHold, CasePlan, List)
+   * @see #of(Plate, ThicknessCandidates, Compared, HubHold, CasePlan, List)
    */
   public static LoadPlan of(
       Plate plate,
       ThicknessCandidates range,
-      List<Gauge> others,
+      Compared others,
       HubHold hold,
       CasePlan plan,
       List<SourcedFigure> figures,
@@ -169,9 +186,14 @@ public record LoadPlan(
     Region region = plate.region();
     Gauge gauge = range.now();
     List<LoadCase> loads = plan.cases().stream().map(CasePlan.Planned::load).toList();
-    LoadResult trial =
-        new LoadStudy(region, gauge.section(), hold.support(), loads).reckon(patience);
-    List<CaseField> fields = fallen(region, worse(region, trial, hold, loads), plan, gauge);
+    LoadStudy.Reckoned one =
+        new LoadStudy(region, gauge.section(), hold.support(), loads).settled(patience);
+    LoadResult trial = one.result();
+    Optional<LoadStudy.Reckoned> other =
+        hold.other()
+            .map(way -> new LoadStudy(region, gauge.section(), way, loads).on(trial.mesh()));
+    List<CaseField> worse = CaseField.worse(trial.cases(), other.map(o -> o.result().cases()));
+    List<CaseField> fields = fallen(region, worse, plan, gauge);
     LoadResult result =
         new LoadResult(
             trial.section(),
@@ -187,7 +209,12 @@ public record LoadPlan(
       CasePlan.Planned planned = plan.cases().get(i);
       judged.add(judged(fields.get(i), result, i, planned, hold, wanted));
     }
-    List<Trial> trials = new Thicknesses(region, gauge, hold, plan, wanted, fields).trials(others);
+    List<Trial> trials =
+        others.gauges().isEmpty()
+            ? List.of()
+            : new Thicknesses(
+                    gauge, fields, one.plate(), other.map(LoadStudy.Reckoned::plate), plan, wanted)
+                .trials(others);
     List<String> notes = new ArrayList<>(range.notes());
     notes.addAll(gauge.section().notes());
     if (plate.making().gripScale() > 0) {
@@ -197,23 +224,6 @@ public record LoadPlan(
     }
     return new LoadPlan(
         plate, gauge, hold, result, judged, plan.leftOut(), wanted, trials, figures, notes);
-  }
-
-  /** The fields, of two ways to be held the worse. */
-  private static List<CaseField> worse(
-      Region region, LoadResult trial, HubHold hold, List<LoadCase> loads) {
-    if (hold.other().isEmpty()) {
-      return trial.cases();
-    }
-    List<CaseField> others =
-        new LoadStudy(region, trial.section(), hold.other().get(), loads)
-            .reckon(trial.mesh())
-            .cases();
-    List<CaseField> all = new ArrayList<>();
-    for (int i = 0; i < others.size(); i++) {
-      all.add(trial.cases().get(i).worse(others.get(i)));
-    }
-    return all;
   }
 
   /** The fields, those of falls under the force that the fall comes to. */

@@ -20,7 +20,7 @@ record LoadSpread(int[] nodes, double[] shares) {
   static LoadSpread over(PlateMesh mesh, double[] areas, Point at, double diameter) {
     List<Integer> within = new ArrayList<>();
     for (int i = 0; i < mesh.nodes() && diameter > 0; i++) {
-      if (Math.hypot(mesh.x(i) - at.x(), mesh.y(i) - at.y()) <= diameter / 2) {
+      if (mesh.distance(i, at) <= diameter / 2) {
         within.add(i);
       }
     }

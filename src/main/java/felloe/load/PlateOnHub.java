@@ -1,6 +1,5 @@
 package felloe.load;
 
-import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
@@ -108,6 +107,13 @@ final class PlateOnHub {
 
   /** What each case does, in their order. */
   List<CaseField> solve(List<LoadCase> cases) {
+    PlateSymmetry symmetry = PlateSymmetry.of(region, section, support);
+    return symmetry.isNone() || !(support instanceof Support.Bolted bolted)
+        ? solved(cases)
+        : symmetry.means(solved(symmetry.all(cases)), cases.size(), bolted.bolts());
+  }
+
+  private List<CaseField> solved(List<LoadCase> cases) {
     int count = cases.size();
     double[][] out = new double[count][3 * mesh.nodes()];
     double[][] along = new double[count][2 * mesh.points()];
@@ -200,15 +206,11 @@ final class PlateOnHub {
 
   private boolean near(LoadCase load, int node) {
     return load.patch() == 0
-        && load.forces().stream().anyMatch(f -> distance(node, f.at()) < nearForce());
+        && load.forces().stream().anyMatch(f -> mesh.distance(node, f.at()) < nearForce());
   }
 
   private double nearForce() {
     return NEAR_FORCE * section.thickness();
-  }
-
-  private double distance(int node, Point p) {
-    return Math.hypot(mesh.x(node) - p.x(), mesh.y(node) - p.y());
   }
 
   private CaseField field(

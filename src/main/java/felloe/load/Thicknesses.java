@@ -1,123 +1,79 @@
 package felloe.load;
 
-import felloe.geometry.Region;
-import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /**
- * What other thicknesses would do. They are compared on a mesh that is coarser than that of the
- * plate itself, and each figure is brought to what the fine mesh said of the plate's own thickness.
+ * What other thicknesses would do: each reckoned as the plate's own is, on the same mesh, held in
+ * the same ways, with all forces. Falls are told of the plate's own alone.
  *
- * <p>Forces in the plane are left out of the comparison where there is a force across it as well;
- * those that lie in the plane alone go against the thickness. Falls are left out.
+ * @param own the plate's own thickness
+ * @param fields what it does, in the order of the plan's cases
+ * @param held the plate on its hub
+ * @param other the same plate held in the other way, where both count
+ * @param plan the cases
+ * @param wanted what is wanted
  */
-final class Thicknesses {
-
-  private final Region region;
-  private final Gauge own;
-  private final HubHold hold;
-  private final CasePlan plan;
-  private final LoadPlan.Wanted wanted;
-  private final List<CaseField> fine;
+record Thicknesses(
+    Gauge own,
+    List<CaseField> fields,
+    PlateOnHub held,
+    Optional<PlateOnHub> other,
+    CasePlan plan,
+    LoadPlan.Wanted wanted) {
 
   /**
-   * Ready to compare.
+   * Tries thicknesses.
    *
-   * @param own the plate's own thickness
-   * @param fine what it does, in the order of the plan's cases
+   * @param choice which
+   * @return thinnest first, the plate's own among them
    */
-  Thicknesses(
-      Region region,
-      Gauge own,
-      HubHold hold,
-      CasePlan plan,
-      LoadPlan.Wanted wanted,
-      List<CaseField> fine) {
-    this.region = region;
-    this.own = own;
-    this.hold = hold;
-    this.plan = plan;
-    this.wanted = wanted;
-    this.fine = fine;
-  }
-
-  /** What each of some thicknesses does; all cores work at it. */
-  List<LoadPlan.Trial> trials(List<Gauge> gauges) {
+  List<LoadPlan.Trial> trials(LoadPlan.Compared choice) {
     if (plan.cases().stream().allMatch(planned -> planned.fall().isPresent())) {
       // Falls are told and not judged, so there is nothing to compare thicknesses by.
       return List.of();
     }
-    List<LoadCase> across = across();
-    boolean alone = gauges.stream().allMatch(gauge -> same(gauge, own));
-    if (alone || across.isEmpty()) {
-      return gauges.stream().map(gauge -> trial(gauge, List.of(), List.of())).toList();
+    List<LoadPlan.Trial> trials = new ArrayList<>();
+    LoadPlan.Trial now = trial(own, fields, true);
+    int at = thinner(choice.gauges());
+    for (int i = at - 1; i >= 0; i--) {
+      trials.add(0, trial(choice.gauges().get(i)));
+      if (!choice.all() && !trials.get(0).met()) {
+        break;
+      }
     }
-    PlateMesh mesh = study(own, across).coarse();
-    List<CaseField> base = study(own, across).reckon(mesh).cases();
-    return gauges.parallelStream()
-        .map(
-            gauge ->
-                trial(
-                    gauge,
-                    base,
-                    same(gauge, own) ? base : study(gauge, across).reckon(mesh).cases()))
-        .toList();
+    trials.add(now);
+    boolean met = now.met();
+    for (int i = at; i < choice.gauges().size() && (choice.all() || !met); i++) {
+      if (!same(choice.gauges().get(i), own)) {
+        LoadPlan.Trial thicker = trial(choice.gauges().get(i));
+        trials.add(thicker);
+        met = thicker.met();
+      }
+    }
+    return trials;
   }
 
-  private LoadPlan.Trial trial(Gauge gauge, List<CaseField> base, List<CaseField> there) {
-    boolean isOwn = same(gauge, own);
-    return trial(gauge, isOwn ? fine : brought(gauge, base, there), isOwn);
-  }
-
-  private LoadStudy study(Gauge gauge, List<LoadCase> cases) {
-    return new LoadStudy(region, gauge.section(), hold.support(), cases);
+  /** How many of them are thinner than the plate's own. */
+  private int thinner(List<Gauge> gauges) {
+    return (int)
+        gauges.stream()
+            .filter(gauge -> gauge.thickness() < own.thickness() && !same(gauge, own))
+            .count();
   }
 
   private static boolean same(Gauge a, Gauge b) {
     return a.plies().equals(b.plies()) && Math.abs(a.thickness() - b.thickness()) < 1e-9;
   }
 
-  /** The cases with forces across the plate, their parts in the plane left out. */
-  private List<LoadCase> across() {
-    List<LoadCase> across = new ArrayList<>();
-    for (CasePlan.Planned planned : plan.cases()) {
-      LoadCase load = planned.load();
-      List<HandForce> forces =
-          load.forces().stream()
-              .filter(f -> f.z() != 0)
-              .map(f -> new HandForce(f.at(), 0, 0, f.z()))
-              .toList();
-      if (!forces.isEmpty()) {
-        across.add(new LoadCase(load.name(), load.title(), forces, load.patch(), load.basis()));
-      }
-    }
-    return across;
-  }
-
-  /** The fine fields as another thickness has them, by the coarse ones. */
-  private List<CaseField> brought(Gauge gauge, List<CaseField> base, List<CaseField> there) {
-    List<CaseField> all = new ArrayList<>();
-    int next = 0;
-    for (int i = 0; i < fine.size(); i++) {
-      CasePlan.Planned planned = plan.cases().get(i);
-      boolean bends = planned.load().forces().stream().anyMatch(f -> f.z() != 0);
-      double use;
-      double deflection;
-      if (bends) {
-        CaseField before = base.get(next);
-        CaseField after = there.get(next);
-        next++;
-        use = after.worst().use() / before.worst().use();
-        deflection = after.atLoad() / before.atLoad();
-      } else {
-        use = own.thickness() / gauge.thickness();
-        deflection = use;
-      }
-      CaseField field = fine.get(i).scaled(deflection, use);
-      all.add(field);
-    }
-    return all;
+  private LoadPlan.Trial trial(Gauge gauge) {
+    List<LoadCase> loads = plan.cases().stream().map(CasePlan.Planned::load).toList();
+    CompletableFuture<Optional<List<CaseField>>> otherwise =
+        CompletableFuture.supplyAsync(() -> other.map(o -> o.of(gauge.section()).solve(loads)));
+    List<CaseField> there = held.of(gauge.section()).solve(loads);
+    return trial(gauge, CaseField.worse(there, otherwise.join()), false);
   }
 
   private LoadPlan.Trial trial(Gauge gauge, List<CaseField> fields, boolean isOwn) {

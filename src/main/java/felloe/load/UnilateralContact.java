@@ -1,7 +1,5 @@
 package felloe.load;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
 
@@ -23,7 +21,9 @@ final class UnilateralContact {
   private static final double STILL = 1e-9;
 
   private final IntFunction<double[]> columns;
-  private final Map<Integer, double[]> known = new HashMap<>();
+
+  /** The columns that were asked for. */
+  private double[][] known = {};
 
   /**
    * Takes the deflections.
@@ -36,7 +36,10 @@ final class UnilateralContact {
   }
 
   private double deflection(int at, int push) {
-    return known.computeIfAbsent(push, columns::apply)[at];
+    if (known[push] == null) {
+      known[push] = columns.apply(push);
+    }
+    return known[push][at];
   }
 
   /**
@@ -46,6 +49,9 @@ final class UnilateralContact {
    */
   double[] against(double[] free) {
     int n = free.length;
+    if (known.length != n) {
+      known = new double[n][];
+    }
     boolean[] touches = new boolean[n];
     for (int i = 0; i < n; i++) {
       touches[i] = free[i] < 0;

@@ -1,12 +1,8 @@
 package felloe.mesh;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.tinfour.common.IConstraint;
 import org.tinfour.common.LinearConstraint;
 import org.tinfour.common.SimpleTriangle;
@@ -38,12 +34,13 @@ final class Delaunay {
     }
     tin.add(List.of(vertices), null);
     List<IConstraint> kept = new ArrayList<>();
-    Set<Long> sides = new HashSet<>();
+    int[] after = new int[count];
+    Arrays.fill(after, -1);
     for (int[] ring : rings) {
       List<Vertex> chain = new ArrayList<>();
       for (int i = 0; i < ring.length; i++) {
         chain.add(vertices[ring[i]]);
-        sides.add(side(ring[i], ring[(i + 1) % ring.length]));
+        after[ring[i]] = ring[(i + 1) % ring.length];
       }
       chain.add(vertices[ring[0]]);
       LinearConstraint constraint = new LinearConstraint(chain);
@@ -53,7 +50,7 @@ final class Delaunay {
     tin.addConstraints(kept, false);
     List<int[]> all = new ArrayList<>();
     TriangleCollector.visitSimpleTriangles(tin, t -> all.add(corners(t)));
-    return material(all, sides, rings.get(0), x, y);
+    return material(all, after, rings.get(0));
   }
 
   private static int[] corners(SimpleTriangle triangle) {
@@ -71,46 +68,40 @@ final class Delaunay {
   /**
    * From the triangle inside the first side of the outer chain, all that can be reached without
    * crossing a chain: no point is asked whether it is inside, so no rounding can misjudge it.
+   *
+   * @param after for each point on a chain the next one, else -1
    */
-  private static int[] material(
-      List<int[]> all, Set<Long> walls, int[] outer, double[] x, double[] y) {
-    Map<Long, int[]> beside = new HashMap<>();
-    for (int t = 0; t < all.size(); t++) {
-      int[] corner = all.get(t);
-      for (int c = 0; c < 3; c++) {
-        long side = side(corner[c], corner[(c + 1) % 3]);
-        int[] pair = beside.computeIfAbsent(side, s -> new int[] {-1, -1});
-        pair[pair[0] < 0 ? 0 : 1] = t;
-      }
+  private static int[] material(List<int[]> all, int[] after, int[] outer) {
+    // The sides that start at each point, a chain of them: side 3 t + c is that from corner c of t.
+    int[] first = new int[after.length];
+    int[] next = new int[3 * all.size()];
+    Arrays.fill(first, -1);
+    for (int side = 0; side < next.length; side++) {
+      int from = all.get(side / 3)[side % 3];
+      next[side] = first[from];
+      first[from] = side;
     }
     boolean[] inside = new boolean[all.size()];
-    ArrayDeque<Integer> open = new ArrayDeque<>();
-    for (int t = 0; t < all.size(); t++) {
-      int[] corner = all.get(t);
-      for (int c = 0; c < 3; c++) {
-        if (corner[c] == outer[0] && corner[(c + 1) % 3] == outer[1]) {
-          inside[t] = true;
-          open.add(t);
-        }
-      }
+    int[] open = new int[all.size()];
+    int found = 0;
+    int start = side(all, first, next, outer[0], outer[1]);
+    if (start >= 0) {
+      inside[start / 3] = true;
+      open[found++] = start / 3;
     }
-    while (!open.isEmpty()) {
-      int[] corner = all.get(open.poll());
+    for (int i = 0; i < found; i++) {
+      int[] corner = all.get(open[i]);
       for (int c = 0; c < 3; c++) {
-        long side = side(corner[c], corner[(c + 1) % 3]);
-        if (!walls.contains(side)) {
-          for (int next : beside.get(side)) {
-            if (next >= 0 && !inside[next]) {
-              inside[next] = true;
-              open.add(next);
-            }
+        int a = corner[c];
+        int b = corner[(c + 1) % 3];
+        if (after[a] != b && after[b] != a) {
+          int across = side(all, first, next, b, a);
+          if (across >= 0 && !inside[across / 3]) {
+            inside[across / 3] = true;
+            open[found++] = across / 3;
           }
         }
       }
-    }
-    int found = 0;
-    for (boolean in : inside) {
-      found += in ? 1 : 0;
     }
     int[] result = new int[3 * found];
     int n = 0;
@@ -122,5 +113,14 @@ final class Delaunay {
       }
     }
     return result;
+  }
+
+  /** The side from a point to another, or -1. */
+  private static int side(List<int[]> all, int[] first, int[] next, int from, int to) {
+    int side = first[from];
+    while (side >= 0 && all.get(side / 3)[(side % 3 + 1) % 3] != to) {
+      side = next[side];
+    }
+    return side;
   }
 }

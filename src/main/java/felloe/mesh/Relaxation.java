@@ -28,6 +28,9 @@ final class Relaxation {
   private final double spacing;
   private final NarrowPlaces narrow;
 
+  /** For each node so far it is from an edge of the material at least, mm. */
+  private final double[] off;
+
   Relaxation(
       NodeList nodes,
       int fixed,
@@ -41,6 +44,7 @@ final class Relaxation {
     this.sizes = sizes;
     this.spacing = spacing;
     this.narrow = narrow;
+    this.off = new double[nodes.count()];
   }
 
   /**
@@ -68,6 +72,7 @@ final class Relaxation {
     double[] y = nodes.y();
     double[] fx = new double[count];
     double[] fy = new double[count];
+    double[] wants = new double[triangles.length];
     for (int round = 0; round < ROUNDS; round++) {
       Arrays.fill(fx, 0);
       Arrays.fill(fy, 0);
@@ -81,14 +86,14 @@ final class Relaxation {
             int b = triangles[t + (c + 1) % 3];
             double dx = x[b] - x[a];
             double dy = y[b] - y[a];
-            double length = Math.hypot(dx, dy);
-            double size = sizes.at((x[a] + x[b]) / 2, (y[a] + y[b]) / 2);
+            double length = Math.sqrt(dx * dx + dy * dy);
             if (pass == 0) {
+              wants[t + c] = sizes.at((x[a] + x[b]) / 2, (y[a] + y[b]) / 2);
               lengths += length * length;
-              wanted += size * size;
+              wanted += wants[t + c] * wants[t + c];
             } else {
               // Inner sides are met twice, once from each triangle.
-              double force = Math.max(0, scale * size - length) / 2 / length;
+              double force = Math.max(0, scale * wants[t + c] - length) / 2 / length;
               fx[a] -= force * dx;
               fy[a] -= force * dy;
               fx[b] += force * dx;
@@ -109,11 +114,19 @@ final class Relaxation {
     double nx = x[i] + STEP * fx;
     double ny = y[i] + STEP * fy;
     double size = sizes.at(x[i], y[i]);
-    double step = STEP * Math.hypot(fx, fy);
+    double step = STEP * Math.sqrt(fx * fx + fy * fy);
+    if (step >= size / 2) {
+      return;
+    }
     // No node comes near an edge of the material: it would make flat triangles, or leave.
-    if (step < size / 2 && narrow.index().distance(new Point(nx, ny)) > 0.5 * size) {
+    double far = off[i] - step;
+    if (far <= size / 2) {
+      far = narrow.index().distance(new Point(nx, ny));
+    }
+    if (far > size / 2) {
       x[i] = nx;
       y[i] = ny;
+      off[i] = far;
     }
   }
 
@@ -121,7 +134,10 @@ final class Relaxation {
     Map<Long, Integer> met = new HashMap<>();
     for (int t = 0; t < triangles.length; t += 3) {
       for (int c = 0; c < 3; c++) {
-        met.merge(Delaunay.side(triangles[t + c], triangles[t + (c + 1) % 3]), 1, Integer::sum);
+        long side = Delaunay.side(triangles[t + c], triangles[t + (c + 1) % 3]);
+        if (sides.contains(side)) {
+          met.merge(side, 1, Integer::sum);
+        }
       }
     }
     for (long side : sides) {

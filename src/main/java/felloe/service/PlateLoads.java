@@ -28,6 +28,7 @@ import felloe.plate.SourcedFigure;
 import felloe.yaml.YamlTree;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -178,8 +179,8 @@ public final class PlateLoads {
     }
     try {
       return quick
-          ? LoadPlan.of(plate, range, List.of(), hold, cases, figures, QUICK)
-          : LoadPlan.of(plate, range, gauges(request, range), hold, cases, figures);
+          ? LoadPlan.of(plate, range, LoadPlan.Compared.NONE, hold, cases, figures, QUICK)
+          : LoadPlan.of(plate, range, compared(request, range), hold, cases, figures);
     } catch (LoadException refused) {
       throw refused(plate, refused.subject(), refused.getMessage());
     } catch (MeshException tooMany) {
@@ -194,13 +195,13 @@ public final class PlateLoads {
   }
 
   /** The thicknesses to try, the plate's own among them, thinnest first. */
-  private static List<Gauge> gauges(Request request, ThicknessCandidates range) {
+  private static LoadPlan.Compared compared(Request request, ThicknessCandidates range) {
     if (request.thicknesses().isEmpty()) {
-      return range.usual();
+      return new LoadPlan.Compared(range.usual(), false);
     }
     List<Double> values = request.thicknesses().get().values();
     if (request.thicknesses().get().range()) {
-      return range.within(values.get(0), values.get(1), MOST);
+      return new LoadPlan.Compared(range.within(values.get(0), values.get(1), MOST), true);
     }
     List<Gauge> all = new ArrayList<>(List.of(range.now()));
     for (double t : values) {
@@ -209,8 +210,8 @@ public final class PlateLoads {
         all.add(other);
       }
     }
-    all.sort((a, b) -> Double.compare(a.thickness(), b.thickness()));
-    return all;
+    all.sort(Comparator.comparingDouble(Gauge::thickness));
+    return new LoadPlan.Compared(all, true);
   }
 
   private static SourcedFigure factor(Plate plate, CaseBook book, ThicknessCandidates range) {

@@ -174,15 +174,15 @@ class ShearPlateTest {
         Point a = bolts.get(i).at();
         Point b = bolts.get(j).at();
         if (Math.abs(a.x() - b.x()) < 1e-6 && Math.abs(a.y() + b.y()) < 1e-6) {
-          assertEquals(found.get(i), found.get(j), 0.015 * largest);
+          assertEquals(found.get(i), found.get(j), 0.01 * largest);
         }
       }
     }
   }
 
   /**
-   * One load turned six times on a ring with six screws: equal by symmetry, but for the mesh, which
-   * is not the same under each hand.
+   * One load turned six times on a ring with six screws: equal by symmetry, whatever the mesh is
+   * under each hand. Another program's six-node shells say 1035 to 1060 N.
    */
   @Test
   void turnsOfALoadTenseTheirScrewsAlike() {
@@ -209,7 +209,7 @@ class ShearPlateTest {
               .max()
               .orElseThrow();
       first = i == 0 ? most : first;
-      assertEquals(first, most, 0.05 * first, "turn " + i);
+      assertEquals(first, most, 1e-6 * first, "turn " + i);
     }
   }
 }
