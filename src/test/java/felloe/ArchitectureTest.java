@@ -160,6 +160,7 @@ class ArchitectureTest {
                   "plate",
                   "yaml",
                   "drawing",
+                  "template",
                   "document",
                   "cutting",
                   "load",

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -20,33 +21,49 @@ import picocli.CommandLine.ParseResult;
 /** How every command shows its answer: text, JSON or HTML, folded or whole. */
 final class Answers {
 
-  private static final Opt<Format> FORMAT =
-      Opt.one(
-          "--format",
-          "FORMAT",
-          Read.choice(Format.class),
-          "How to answer: text (usual, for people to read), json or html.");
+  private static final Opt<Format> FORMAT = format("json or html", Format.JSON, Format.HTML);
+  private static final Opt<Format> WITH_TABLE =
+      format("json, html or csv (the table alone)", Format.JSON, Format.HTML, Format.CSV);
   private static final Opt<Boolean> ALL =
       Opt.flag("--all", "Show all, not just what matters most.");
   private static final Opt<Boolean> SOURCES =
       Opt.flag("--sources", "Tell where each figure comes from.");
 
-  private static final Pattern STRESSED = Pattern.compile("^(caution|FAILS?|NOT AS WANTED)\\b");
+  private static final Pattern STRESSED =
+      Pattern.compile("^(caution|FAILS?|NOT AS WANTED|DO NOT DRILL)\\b");
 
   /** How to answer. */
   enum Format {
     TEXT,
     JSON,
-    HTML
+    HTML,
+    /** A table for a spreadsheet, of commands that have one. */
+    CSV
   }
 
   private Answers() {}
 
+  private static Opt<Format> format(String others, Format... more) {
+    Map<String, Format> words = new LinkedHashMap<>();
+    words.put("text", Format.TEXT);
+    for (Format one : more) {
+      words.put(one.name().toLowerCase(Locale.ROOT), one);
+    }
+    return Opt.one(
+        "--format",
+        "FORMAT",
+        Read.word(words),
+        "How to answer: text (usual, for people to read), " + others + ".");
+  }
+
   /** The options by which answers are shown. */
   static void options(CommandSpec spec) {
-    spec.addOption(ALL.spec());
-    spec.addOption(SOURCES.spec());
-    spec.addOption(FORMAT.spec());
+    Options.add(spec, ALL, SOURCES, FORMAT);
+  }
+
+  /** The same for a command whose answer is a table as well. */
+  static void optionsWithTable(CommandSpec spec) {
+    Options.add(spec, ALL, SOURCES, WITH_TABLE);
   }
 
   /** The format that was asked for. */
@@ -80,6 +97,7 @@ final class Answers {
     switch (format(call)) {
       case JSON -> screen.data(json.get());
       case HTML -> screen.data(HtmlRenderer.page(report.get()));
+      case CSV -> throw new IllegalStateException("a table is written by its own command");
       case TEXT -> text(call, screen, report.get());
     }
   }

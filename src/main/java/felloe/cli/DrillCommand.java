@@ -1,35 +1,38 @@
 package felloe.cli;
 
+import felloe.document.Report;
 import felloe.files.CannotWrite;
-import felloe.kit.DrillAnswer;
-import felloe.kit.DrillSheetAnswer;
+import felloe.files.Written;
+import felloe.kit.DrillFiles;
 import felloe.kit.Kit;
-import felloe.service.ShapeSource;
+import felloe.report.DrillReport;
+import felloe.service.DrillOutcome;
+import felloe.service.Studies;
+import felloe.service.Study;
+import felloe.template.TemplateOptions;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
-/** The hole schedule, the order of work, and the drilling sheet. */
+/** The order of work at the drill, the hole schedule, and the drilling sheet. */
 final class DrillCommand implements Command {
 
-  private static final List<String> SHEET =
-      List.of("--paper", "--margin", "--overlap", "--turn", "--bars", "--face");
+  private static final Opt<Path> OUT =
+      Options.folder("Folder for the drilling sheet, in a folder of the shape's name; else none.");
 
   @Override
   public CommandSpec spec() {
     CommandSpec spec =
         Options.command(
             "drill",
-            "Shows the hole schedule and the order of work: drills, speeds, what to measure; with"
-                + " --out, writes the drilling sheet (SHAPE-drill-PAPER.pdf), its steps"
+            "Shows the order of work: drills, speeds, what to measure, screws, the hole schedule;"
+                + " with --out, writes the drilling sheet (SHAPE-drill-PAPER.pdf), its steps"
                 + " (SHAPE-drill.csv) and a form for readings (SHAPE-measured.yaml).");
     Options.shapes(spec, false);
-    spec.addOption(Options.out("Folder for the drilling sheet; else none is made."));
-    spec.addOption(Options.format("text, csv (the hole schedule alone) or json"));
-    Options.paper(spec);
-    Options.group(spec, "Centre marks", 2, Options.face());
+    Options.add(spec, Options.HUB, OUT);
+    Answers.optionsWithTable(spec);
+    Printing.centres(spec);
     Options.examples(
         spec,
         "  felloe drill heron.yaml",
@@ -40,33 +43,35 @@ final class DrillCommand implements Command {
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
-    String format = Options.chosenFormat(call, "text", "csv", "json");
-    ShapeSource shape = Options.shape(call);
-    Optional<Path> out = Options.chosenOut(call);
-    if (out.isEmpty()) {
-      Options.refuse(call, SHEET, "only counts with --out", "take it out, or name a folder");
-      answer(screen, kit.drill(shape), format);
-      return Exit.WELL;
+    if (!OUT.given(call)) {
+      Printing.refuse(call, "only counts with " + OUT.name(), "take it out, or name a folder");
     }
-    DrillSheetAnswer sheet = kit.drillSheet(shape, Options.request(call), out.get());
-    answer(screen, sheet.answer(), format);
-    sheet.files().forEach(file -> screen.say("Written: " + file));
-    sheet
+    Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
+    TemplateOptions sheet = studies.with(() -> Printing.of(call));
+    Study study = studies.one(Options.shape(call));
+    DrillOutcome outcome = DrillOutcome.of(study);
+    Report report = DrillReport.of(outcome);
+    Written written = new Written(List.of(), List.of());
+    if (OUT.given(call)) {
+      written =
+          kit.write(
+              OUT.in(call).get(), "drill", outcome.plate(), DrillFiles.of(outcome, report, sheet));
+      Calls.verdicts(screen, List.of(study), "Its drilling sheet");
+    }
+    if (Answers.format(call) == Answers.Format.CSV) {
+      screen.data(DrillFiles.schedule(outcome));
+      written.files().forEach(file -> screen.say("Written: " + file));
+    } else {
+      Answers.show(call, screen, outcome, written.files(), () -> report);
+    }
+    written
         .kept()
-        .ifPresent(
+        .forEach(
             file ->
                 screen.say(
                     file
                         + " is there already and was left as it is, since readings may be in it;"
                         + " move it for a new form."));
-    return Calls.verdicts(screen, List.of(sheet.check()), "Its drilling sheet");
-  }
-
-  private static void answer(Screen screen, DrillAnswer answer, String format) {
-    switch (format) {
-      case "csv" -> screen.data(answer.csv());
-      case "json" -> screen.data(answer.json());
-      default -> new DrillWords(screen).show(answer);
-    }
+    return outcome.stops() ? Exit.FAILS : Exit.WELL;
   }
 }

@@ -158,7 +158,7 @@ final class LayupCommand implements Command {
     return switch (Answers.format(call)) {
       case TEXT -> "text";
       case JSON -> "json";
-      case HTML ->
+      case HTML, CSV ->
           throw Calls.wrong("--format", "has html only with " + TESTED, "take text or json");
     };
   }

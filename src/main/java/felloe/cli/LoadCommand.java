@@ -171,7 +171,8 @@ final class LoadCommand implements Command {
       Paper paper = PAPER.in(call).orElse(Paper.A4);
       files =
           kit.write(
-              OUT.in(call).get(), "load", outcome.plate(), LoadFiles.of(outcome, report, paper));
+                  OUT.in(call).get(), "load", outcome.plate(), LoadFiles.of(outcome, report, paper))
+              .files();
     }
     Answers.show(call, screen, outcome, files, () -> report);
     screen.say("Reckoned in " + felloe.geometry.Numbers.fixed(outcome.seconds(), 1) + " s.");

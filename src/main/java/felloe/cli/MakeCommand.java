@@ -26,7 +26,7 @@ final class MakeCommand implements Command {
     spec.addOption(
         Options.out("Folder for the kits, each in a folder of its own. Usually templates-out."));
     spec.addOption(Options.format("text or json"));
-    Options.templates(spec);
+    Printing.templates(spec);
     Options.examples(
         spec,
         "  felloe make shapes/*.yaml",
@@ -43,10 +43,7 @@ final class MakeCommand implements Command {
     try {
       kits =
           kit.make(
-              Calls.someShapes(call),
-              Options.request(call),
-              Options.outFolder(call),
-              screen::progress);
+              Calls.someShapes(call), Printing.of(call), Options.outFolder(call), screen::progress);
     } finally {
       screen.progressEnds();
     }

@@ -1,6 +1,5 @@
 package felloe.cli;
 
-import felloe.kit.TemplateRequest;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
@@ -174,53 +173,6 @@ final class Options {
     spec.addArgGroup(group.build());
   }
 
-  /** How templates are wanted. */
-  static void templates(CommandSpec spec) {
-    paper(spec);
-    markingOut(spec);
-  }
-
-  /** What pages are printed on. */
-  static void paper(CommandSpec spec) {
-    group(
-        spec,
-        "Paper",
-        1,
-        text("--paper", "PAPER", "A4 (usual), A3, A5, Letter, Legal, Tabloid, or A2 to A0."),
-        text("--margin", "MM", "Edge that the printer cannot print, 0 to 25 mm. Usually 10."),
-        text("--overlap", "MM", "What neighbouring pages share, 10 to 30 mm. Usually 10."),
-        flag("--turn", "Turn the plate on the pages where that saves some."),
-        text(
-            "--bars",
-            "ACROSSxUP",
-            "Both check bars as measured on a print, such as 99.6x100.2: the tiled pages then"
-                + " print true."));
-  }
-
-  private static void markingOut(CommandSpec spec) {
-    group(
-        spec,
-        "Marking out",
-        2,
-        text(
-            "--method",
-            "WAY",
-            "stuck-on (usual): stuck on the stock and cut through; traced: drawn round with a pen;"
-                + " pricked: hole centres pricked through."),
-        text("--pen", "MM", "Width of the pen's line, for --method traced."),
-        text(
-            "--ink",
-            "EDGE",
-            "Which edge of the pen's line is the finish line: plate-side (usual; take all ink off)"
-                + " or waste-side (leave it on)."),
-        face());
-  }
-
-  /** Which face of the stock pages go on. */
-  static OptionSpec face() {
-    return text("--face", "FACE", "front or back; usually as the shape file says.");
-  }
-
   /** The shapes of a call. */
   static List<ShapeSource> shapes(ParseResult call) {
     List<String> sets = call.matchedOptionValue(SET, List.<String>of());
@@ -285,20 +237,6 @@ final class Options {
   /** The folder that files go to. */
   static Path outFolder(ParseResult call) {
     return chosenOut(call).orElse(Path.of(USUAL_OUT));
-  }
-
-  /** How templates are wanted. */
-  static TemplateRequest request(ParseResult call) {
-    return new TemplateRequest(
-        value(call, "--paper"),
-        value(call, "--margin"),
-        value(call, "--overlap"),
-        value(call, "--method"),
-        value(call, "--pen"),
-        value(call, "--ink"),
-        value(call, "--face"),
-        value(call, "--bars"),
-        has(call, "--turn"));
   }
 
   /** Whether the answer is wanted as the given format; the first of the words is the usual one. */

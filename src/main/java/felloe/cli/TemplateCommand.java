@@ -25,7 +25,7 @@ final class TemplateCommand implements Command {
             "--print-check",
             "Write the one-page print check sheet for the paper as well; no SHAPE is needed for"
                 + " it. Print it first: it finds a wrong scale before paper is spent."));
-    Options.templates(spec);
+    Printing.templates(spec);
     Options.examples(
         spec,
         "  felloe template --print-check --paper A4",
@@ -39,7 +39,7 @@ final class TemplateCommand implements Command {
     boolean printCheck = Options.has(call, "--print-check");
     List<ShapeSource> shapes = printCheck ? Options.shapes(call) : Calls.someShapes(call);
     TemplateAnswer answer =
-        kit.template(shapes, Options.request(call), printCheck, Options.outFolder(call));
+        kit.template(shapes, Printing.of(call), printCheck, Options.outFolder(call));
     answer.files().forEach(file -> screen.line(file.toString()));
     return Calls.verdicts(screen, answer.checks(), "Its template");
   }

@@ -28,9 +28,8 @@ import java.util.Optional;
  *     from those of the sizes
  * @param others further distances to look at: bore and grips
  * @param plusMinus what a reading is good for
- * @param stop what speaks against drilling at all
  * @param cautions how not to get hurt, beyond what holds for all work on a plate
- * @param bases where the figures come from
+ * @param bases where the figures come from, the material's drills and speeds first
  */
 public record DrillingPlan(
     DrillMaterial material,
@@ -46,7 +45,6 @@ public record DrillingPlan(
     List<DistanceCheck> readings,
     List<DistanceCheck> others,
     double plusMinus,
-    Optional<String> stop,
     List<String> cautions,
     List<String> bases) {
 
@@ -111,7 +109,6 @@ public record DrillingPlan(
         readings,
         others,
         plusMinus,
-        stop,
         cautions,
         bases);
   }

@@ -11,9 +11,9 @@ import java.util.List;
  * @param labels in the order in which they are drilled
  * @param diameter as drawn, mm
  * @param limits between what sizes they are good
- * @param basis of the limits: the tolerance class, such as {@code H13}
+ * @param tolerance class of the limits, such as {@code H13}
  * @param zone diameter of the zone in which each centre should lie, mm (ISO 1101)
- * @param zoneWords where the zone comes from
+ * @param zoneFrom where the zone comes from
  * @param steps in order; each is done on all holes of the group before the next
  * @param notes what else to know
  */
@@ -22,13 +22,12 @@ public record HoleGroup(
     List<String> labels,
     double diameter,
     SizeLimits limits,
-    String basis,
+    String tolerance,
     double zone,
-    String zoneWords,
+    String zoneFrom,
     List<DrillStep> steps,
     List<String> notes) {
 
-  /** Copies the lists. */
   public HoleGroup {
     labels = List.copyOf(labels);
     steps = List.copyOf(steps);
@@ -39,6 +38,6 @@ public record HoleGroup(
   HoleGroup then(DrillStep step) {
     List<DrillStep> more = new ArrayList<>(steps);
     more.add(step);
-    return new HoleGroup(role, labels, diameter, limits, basis, zone, zoneWords, more, notes);
+    return new HoleGroup(role, labels, diameter, limits, tolerance, zone, zoneFrom, more, notes);
   }
 }

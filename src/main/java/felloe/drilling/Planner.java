@@ -74,9 +74,8 @@ final class Planner {
         readings(measured),
         others(measured),
         table.plusMinus(),
-        stop(),
         material.cautions(),
-        table.bases());
+        bases());
   }
 
   /** Holes of one role and size together; hub pattern first, each role's sizes as drawn. */
@@ -106,26 +105,23 @@ final class Planner {
             .orElseThrow();
     SizeLimits limits = table.limits(first.diameter(), grade);
     Optional<Guide> guide = guide(holes);
-    List<String> labels = new ArrayList<>(holes.stream().map(Hole::label).toList());
+    List<String> labels =
+        (guide.isPresent() ? oppositeSecond(holes) : holes).stream().map(Hole::label).toList();
     List<String> notes = new ArrayList<>();
     if (guide.isPresent()) {
-      if (labels.size() > 3) {
-        // The second hole stands opposite the first, so that two screws hold the plate best.
-        labels.add(1, labels.remove(labels.size() / 2));
-      }
       notes.add(
           (hub.wished()
                   ? "The shape file says that these holes are drilled through the hub."
                   : "From the paper these holes may miss the screws at the worst of the"
                       + " tolerances.")
-              + " Clamp the plate on the hub by its marks. First hole: "
+              + " Clamp the plate on the hub by its marks. First hole, "
+              + labels.get(0)
+              + ": "
               + Numbers.brief(guide.get().drill(), 2)
               + " mm through the hub; take the plate off, open it to "
               + Numbers.brief(first.diameter(), 2)
-              + " mm, screw the plate on by it. The second"
-              + (labels.size() > 3 ? ", opposite," : "")
-              + " likewise. With two screws in, drill the rest through the hub, then open them off"
-              + " the hub.");
+              + " mm, screw the plate on by it."
+              + further(labels));
     }
     return new HoleGroup(
         first.role(),
@@ -137,6 +133,34 @@ final class Planner {
         zone.words(),
         finished(first, maker.steps(first.diameter(), limits, guide)),
         notes);
+  }
+
+  /** The hole most nearly opposite the first stands second: two screws hold the plate best so. */
+  private static List<Hole> oppositeSecond(List<Hole> holes) {
+    Hole first = holes.get(0);
+    List<Hole> order = new ArrayList<>(holes);
+    holes.stream()
+        .max(Comparator.comparingDouble(h -> Math.rint(1e6 * h.centre().distance(first.centre()))))
+        .filter(far -> far != first)
+        .ifPresent(
+            far -> {
+              order.remove(far);
+              order.add(1, far);
+            });
+    return order;
+  }
+
+  /** What is done with the holes after the first. */
+  private static String further(List<String> labels) {
+    return switch (labels.size()) {
+      case 1 -> "";
+      case 2 -> " Then " + labels.get(1) + " likewise.";
+      default ->
+          " Then "
+              + labels.get(1)
+              + ", the one most nearly opposite, likewise. With two screws in, drill the rest"
+              + " through the hub, then open them off the hub.";
+    };
   }
 
   /** The steps, with what a slotted hole and the edge of a round window need beside drilling. */
@@ -307,13 +331,10 @@ final class Planner {
     return before;
   }
 
-  private Optional<String> stop() {
-    return hub.fit()
-        .filter(fit -> !fit.enters())
-        .map(
-            fit ->
-                "DO NOT DRILL YET: as drawn, not all screws of hub "
-                    + fit.hub().name()
-                    + " enter this plate. 'felloe check' tells the cure.");
+  private List<String> bases() {
+    List<String> bases = new ArrayList<>();
+    bases.add("drills and speeds in this material: " + material.basis());
+    bases.addAll(table.bases());
+    return bases;
   }
 }

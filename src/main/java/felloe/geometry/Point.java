@@ -91,6 +91,13 @@ public record Point(double x, double y) {
     return Math.atan2(y, x);
   }
 
+  /** Direction from the origin, degrees counter-clockwise from +x, 0 to under 360; 0 there. */
+  public double bearing() {
+    double degrees = norm() <= Tolerances.SAME_POINT ? 0 : Math.toDegrees(angle());
+    // A hair below the x axis must not read as 360.
+    return Math.abs(degrees) < 5e-5 ? 0 : degrees < 0 ? degrees + 360 : degrees;
+  }
+
   /** Distance to another point. */
   public double distance(Point other) {
     return length(x - other.x, y - other.y);

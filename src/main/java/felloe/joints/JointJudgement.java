@@ -38,7 +38,7 @@ public record JointJudgement(List<JudgedScrew> screws, List<SourcedFigure> figur
   public Optional<JudgedScrew> worst() {
     return screws.stream()
         .filter(s -> s.worst().isPresent())
-        .min(Comparator.comparingDouble(s -> s.worst().orElseThrow().ratio()));
+        .min(Comparator.comparingDouble(s -> Math.rint(1e9 * s.worst().orElseThrow().ratio())));
   }
 
   /** The screw in a hole, if one is judged. */

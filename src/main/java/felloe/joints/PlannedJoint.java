@@ -153,10 +153,19 @@ public record PlannedJoint(
     return joint.place(key).orElse(holes.get(0).place());
   }
 
-  /** The labels of the holes, a row of neighbours as {@code H1 to H6}. */
+  /** The labels of the holes, in short. */
   public String labels() {
-    return holes.size() < 3
-        ? String.join(", ", holes.stream().map(Hole::label).toList())
-        : holes.get(0).label() + " to " + holes.get(holes.size() - 1).label();
+    return inShort(holes.stream().map(Hole::label).toList());
+  }
+
+  /** Labels in words; those that count on without a gap as {@code H1 to H6}. */
+  public static String inShort(List<String> labels) {
+    String first = labels.get(0);
+    String stem = first.replaceAll("[0-9]{1,6}$", "");
+    boolean run = labels.size() > 2 && stem.length() < first.length();
+    for (int i = 0; run && i < labels.size(); i++) {
+      run = labels.get(i).equals(stem + (Integer.parseInt(first.substring(stem.length())) + i));
+    }
+    return run ? first + " to " + labels.get(labels.size() - 1) : String.join(", ", labels);
   }
 }

@@ -5,6 +5,7 @@ import felloe.files.Disk;
 import felloe.files.FileSet;
 import felloe.files.OutFile;
 import felloe.files.Transaction;
+import felloe.files.Written;
 import felloe.kit.KitAnswer.FileLine;
 import felloe.laminate.StackFile;
 import felloe.load.DesignSpace;
@@ -17,6 +18,7 @@ import felloe.service.Progress;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import felloe.service.Study;
+import felloe.template.TemplateOptions;
 import felloe.yaml.YamlTree;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -69,27 +71,6 @@ public final class Kit {
     return ShowAnswer.of(Studies.plate(shape, folder));
   }
 
-  /** The hole schedule and the order of work. */
-  public DrillAnswer drill(ShapeSource shape) {
-    return DrillBench.answer(new Studies(folder, Optional.empty()).all(List.of(shape)).get(0));
-  }
-
-  /**
-   * Writes the drilling sheet, its steps as a table, and the form for readings, as single files. A
-   * form that is there already with something typed into it is left as it is.
-   *
-   * @param paper how the sheet is printed; how it marks out does not count
-   * @throws BadInput as for {@link #make}
-   * @throws CannotWrite when the disk says no
-   */
-  public DrillSheetAnswer drillSheet(ShapeSource shape, TemplateRequest paper, Path out)
-      throws CannotWrite {
-    Studies reading = new Studies(folder, Optional.empty());
-    DrillBench bench = reading.with(() -> DrillBench.of(paper));
-    Study studied = reading.all(List.of(shape)).get(0);
-    return bench.sheet(studied, out, disk);
-  }
-
   /**
    * A stack on its own, without a shape.
    *
@@ -133,12 +114,9 @@ public final class Kit {
    * @param set what the set is called, such as {@code load}
    * @throws CannotWrite when the disk says no
    */
-  public List<Path> write(Path out, String set, Plate plate, List<OutFile> files)
-      throws CannotWrite {
-    return Transaction.into(out, disk)
-        .folder(plate.name(), KitNames.set(set, plate, files))
-        .commit()
-        .files();
+  public Written write(Path out, String set, Plate plate, List<OutFile> files) throws CannotWrite {
+    FileSet all = KitNames.set(set, plate, files);
+    return Transaction.into(out, disk).folder(plate.name(), all).commit();
   }
 
   /** The file in which a search keeps what it tried. */
@@ -156,7 +134,7 @@ public final class Kit {
    * @throws CannotWrite when the disk says no; kits already there are then as they were
    */
   public List<KitAnswer> make(
-      List<ShapeSource> shapes, TemplateRequest templates, Path out, Progress progress)
+      List<ShapeSource> shapes, TemplateOptions templates, Path out, Progress progress)
       throws CannotWrite {
     List<Prepared> kits = prepare(shapes, templates, progress);
     Transaction transaction = Transaction.into(out, disk);
@@ -178,10 +156,10 @@ public final class Kit {
   }
 
   private List<Prepared> prepare(
-      List<ShapeSource> shapes, TemplateRequest templates, Progress progress) {
+      List<ShapeSource> shapes, TemplateOptions templates, Progress progress) {
     try (Easel easel = new Easel()) {
       Studies reading = new Studies(folder, Optional.empty());
-      Workshop workshop = reading.with(() -> Workshop.of(templates));
+      Workshop workshop = new Workshop(templates);
       List<Study> studied = reading.all(shapes);
       List<Prepared> kits = new ArrayList<>();
       reading.each(
@@ -203,10 +181,10 @@ public final class Kit {
    * @throws CannotWrite when the disk says no
    */
   public TemplateAnswer template(
-      List<ShapeSource> shapes, TemplateRequest templates, boolean printCheck, Path out)
+      List<ShapeSource> shapes, TemplateOptions templates, boolean printCheck, Path out)
       throws CannotWrite {
     Studies reading = new Studies(folder, Optional.empty());
-    Workshop workshop = reading.with(() -> Workshop.of(templates));
+    Workshop workshop = new Workshop(templates);
     List<Study> studied = reading.all(shapes);
     List<FileSet> sets = new ArrayList<>();
     if (printCheck) {

@@ -54,18 +54,6 @@ final class KitNames {
     return name + "-report.json";
   }
 
-  String drill(String paper) {
-    return name + "-drill-" + paper + ".pdf";
-  }
-
-  String drillSteps() {
-    return name + "-drill.csv";
-  }
-
-  String measured() {
-    return name + "-measured.yaml";
-  }
-
   /** A set of files that were made from a plate, by the name of the shape file as it is written. */
   static FileSet set(String set, Plate plate, List<OutFile> files) {
     Path name = Path.of(plate.stock().place().file()).getFileName();

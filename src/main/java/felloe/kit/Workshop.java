@@ -47,17 +47,9 @@ final class Workshop {
 
   private final TemplateOptions options;
 
-  private Workshop(TemplateOptions options) {
+  /** A workshop that lays templates out as the options say. */
+  Workshop(TemplateOptions options) {
     this.options = options;
-  }
-
-  /**
-   * A workshop that lays templates out as a request says.
-   *
-   * @throws felloe.plate.BadInput with everything that is wrong with the request
-   */
-  static Workshop of(TemplateRequest request) {
-    return new Workshop(Printing.of(request));
   }
 
   /** The whole kit of a plate; the report last, since it lists the others. */

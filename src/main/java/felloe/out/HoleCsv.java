@@ -3,7 +3,6 @@ package felloe.out;
 import felloe.drawing.TextWidth;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
-import felloe.geometry.Tolerances;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
 import java.nio.charset.StandardCharsets;
@@ -34,23 +33,17 @@ public final class HoleCsv {
       for (double figure : new double[] {at.x(), at.y(), at.norm()}) {
         table.append(',').append(Numbers.fixed(figure, DECIMALS));
       }
-      table.append(',').append(angle(at));
+      table.append(',').append(Numbers.fixed(at.bearing(), DECIMALS));
       table.append(',').append(Numbers.fixed(hole.diameter(), DECIMALS));
       table.append(',').append(Numbers.fixed(hole.length(), DECIMALS)).append(',');
-      hole.slot().ifPresent(slot -> table.append(angle(Point.polar(1, slot.direction()))));
+      hole.slot()
+          .ifPresent(
+              slot ->
+                  table.append(
+                      Numbers.fixed(Point.polar(1, slot.direction()).bearing(), DECIMALS)));
       table.append("\r\n");
     }
     return table.toString().getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static String angle(Point at) {
-    if (at.norm() <= Tolerances.SAME_POINT) {
-      return Numbers.fixed(0, DECIMALS);
-    }
-    double degrees = Math.toDegrees(at.angle());
-    // A hair below the x axis must not read as 360.
-    boolean nought = Math.abs(degrees) < 0.5 * Math.pow(10, -DECIMALS);
-    return Numbers.fixed(nought ? 0 : degrees < 0 ? degrees + 360 : degrees, DECIMALS);
   }
 
   /** A text as a field: no control characters, no formula, quoted where it must be. */

@@ -220,6 +220,11 @@ public record Joint(
         Map.of());
   }
 
+  /** The same with another screw, and something else under its head. */
+  public Joint with(Screw other, Optional<Washer> under) {
+    return new Joint(path, role, labels, other, under, front, back, into, loads, places);
+  }
+
   /** Whether the shape file has this joint. */
   public boolean written() {
     return !path.isEmpty();

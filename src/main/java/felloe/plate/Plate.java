@@ -205,17 +205,26 @@ public record Plate(
 
   /** The same plate of another stock. */
   public Plate with(Stock other) {
-    return with(other, notes);
+    return with(holes, other, notes, joints);
   }
 
   /** The same plate with one thing more that the maker should know. */
   public Plate with(Note note) {
     List<Note> more = new ArrayList<>(notes);
     more.add(note);
-    return with(stock, more);
+    return with(holes, stock, more, joints);
   }
 
-  private Plate with(Stock stock, List<Note> notes) {
+  /**
+   * The same plate with other holes, joined otherwise.
+   *
+   * @throws felloe.geometry.GeometryException when a hole has no room
+   */
+  public Plate with(List<Hole> otherHoles, List<Joint> otherJoints) {
+    return with(otherHoles, stock, notes, otherJoints);
+  }
+
+  private Plate with(List<Hole> holes, Stock stock, List<Note> notes, List<Joint> joints) {
     return new Plate(
         name,
         title,

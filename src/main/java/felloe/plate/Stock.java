@@ -46,6 +46,11 @@ public record Stock(
         material, thickness, this.sheet, templateFace, layup, place, Optional.of(sheet));
   }
 
+  /** The same as thick as said, its stack not planned. */
+  public Stock thick(double other) {
+    return new Stock(material, other, sheet, templateFace, layup, place);
+  }
+
   /** Mass of a piece of it, g: of the stack as planned where there is one. */
   public double mass(double area) {
     return laid.map(l -> Weights.sheet(area, l.thickness(), l.density()))

@@ -21,6 +21,8 @@ final class CheckViews {
             .with(Study::plate)
             .with(study -> FindingsJson.of(study.findings()))
             .with("hub_fit", Study::fit)
+            .with("screws", study -> study.joints().judgement())
+            .with("screw_cures", Study::screwCures)
             .with("notes", study -> ShapeJson.of(study.plate()).members().get("notes"))
             .with("cautions", Study::cautions),
         View.of(HubFitResult.class)

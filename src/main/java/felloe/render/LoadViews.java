@@ -1,8 +1,5 @@
 package felloe.render;
 
-import felloe.joints.JointCheck;
-import felloe.joints.JointJudgement;
-import felloe.joints.JudgedScrew;
 import felloe.load.CaseField;
 import felloe.load.HandForce;
 import felloe.load.LoadPlan;
@@ -28,6 +25,7 @@ final class LoadViews {
             .with("met", LoadOutcome::met)
             .with("least_thickness", one -> one.least().map(t -> t.gauge().thickness()))
             .with("screws", LoadOutcome::screws)
+            .with("screw_cures", LoadOutcome::screwCures)
             .with("seconds", LoadOutcome::seconds)
             .with("cure", one -> LoadReport.cure(one))
             .with("cautions", one -> LoadReport.CAUTIONS),
@@ -44,29 +42,6 @@ final class LoadViews {
             .with("mesh", plan -> CaseMesh.of(plan.result()))
             .with("figures", LoadPlan::figures)
             .with("notes", LoadPlan::notes),
-        View.of(JointJudgement.class)
-            .with("verdict", JointJudgement::verdict)
-            .with("screws", JointJudgement::screws)
-            .with("figures", JointJudgement::figures),
-        View.of(JudgedScrew.class)
-            .with("hole", s -> s.hole().label())
-            .with("joint", s -> s.joint().name())
-            .with("verdict", JudgedScrew::verdict)
-            .with("tension", JudgedScrew::tension)
-            .with("tension_case", JudgedScrew::tensionCause)
-            .with("shear", JudgedScrew::shear)
-            .with("shear_case", JudgedScrew::shearCause)
-            .with("checks", JudgedScrew::checks),
-        View.of(JointCheck.class)
-            .with("rule", c -> c.what().id())
-            .with("demand", JointCheck::demand)
-            .with("capacity", JointCheck::capacity)
-            .with("unit", JointCheck::unit)
-            .with("factor", JointCheck::factor)
-            .with("ratio", JointCheck::ratio)
-            .with("verdict", JointCheck::verdict)
-            .with("case", JointCheck::cause)
-            .with("basis", JointCheck::basis),
         View.of(felloe.load.HubHold.class)
             .with("hold", hold -> hold.support() instanceof Support.Clamped ? "clamped" : "bolts")
             .with(

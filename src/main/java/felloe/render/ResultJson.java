@@ -41,6 +41,7 @@ public final class ResultJson {
             .with("revision", Plate::revision));
     views.addAll(CheckViews.all());
     views.addAll(CutViews.all());
+    views.addAll(DrillViews.all());
     views.addAll(HubViews.all());
     views.addAll(LoadViews.all());
     views.addAll(SearchViews.all());

@@ -42,6 +42,7 @@ public final class CheckReport {
   public static Report of(Study study) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(verdict(study));
+    blocks.addAll(JointReport.cure(study));
     List<Finding> open = new ArrayList<>(study.review().with(Verdict.FAIL));
     open.addAll(study.review().with(Verdict.CAUTION));
     blocks.addAll(open(open));
@@ -58,7 +59,9 @@ public final class CheckReport {
                     new Paragraph(
                         Phrase.of("Note, {}: {}", note.place().toString(), note.text()))));
     blocks.addAll(passed(study));
+    blocks.add(new Folded(Depth.ALL, JointReport.judged(study.joints().judgement())));
     blocks.addAll(sources(study.findings()));
+    blocks.add(new Folded(Depth.SOURCES, JointReport.sources(study.joints())));
     blocks.add(Callout.cautions(study.cautions()));
     return new Report(title(study), blocks);
   }

@@ -1,6 +1,7 @@
 package felloe.report;
 
 import felloe.document.Block;
+import felloe.document.Block.Callout;
 import felloe.document.Block.Column;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Folded;
@@ -12,31 +13,246 @@ import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.joints.JointCheck;
+import felloe.joints.JointCheck.What;
+import felloe.joints.JointCure;
+import felloe.joints.JointCure.Figure;
 import felloe.joints.JointJudgement;
+import felloe.joints.JointPlan;
 import felloe.joints.JudgedScrew;
+import felloe.joints.NutFactor;
+import felloe.joints.PlannedJoint;
 import felloe.plate.HoleRole;
+import felloe.plate.Joint.InNut;
+import felloe.plate.SourcedFigure;
 import felloe.plate.Verdict;
+import felloe.service.Study;
+import felloe.yaml.Entry;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /** The screws of hub and grips, told alike wherever they are told. */
 public final class JointReport {
 
   private JointReport() {}
 
-  /** Why the screws will not do, and what to do; empty when they do. */
-  public static Optional<String> cure(JointJudgement judgement) {
+  /** Why the screws of a plate will not do, and what mends them; none when they do. */
+  static List<Block> cure(Study study) {
+    return cure(study.joints().judgement(), study.screwCures());
+  }
+
+  /** The same of any judgement. */
+  static List<Block> cure(JointJudgement judgement, List<JointCure> cures) {
     if (judgement.met()) {
-      return Optional.empty();
+      return List.of();
     }
     JudgedScrew worst = judgement.worst().orElseThrow();
-    return Optional.of(
+    JointCheck check = worst.worst().orElseThrow();
+    String fault =
         Phrase.of(
-            "screw {} fails by {}: take larger washers, more or larger screws, or a wider circle",
+            "Screw {} does not hold: {} ({}). It stands {} of what it must.",
             worst.hole().label(),
-            worst.worst().orElseThrow().what().title()));
+            gives(check.what()),
+            check.cause(),
+            Quantity.percent(check.ratio(), 0));
+    String mends =
+        cures.isEmpty()
+            ? "No figure alone mends it: take larger screws, thicker stock, or another hub."
+            : Phrase.of(
+                "Any one of these in the shape file mends it: {}.",
+                String.join("; ", cures.stream().map(JointReport::cure).toList()));
+    return List.of(Callout.verdict(Tone.FAIL, fault, mends));
+  }
+
+  private static String cure(JointCure cure) {
+    boolean fresh = !cure.key().contains("[") && cure.figure() != Figure.THICKNESS;
+    String key = fresh ? Phrase.of("joints, {}: {}", cure.joint(), cure.key()) : cure.key();
+    return Phrase.of(
+        "{}: {} instead of {}{}",
+        key,
+        cure.to(),
+        cure.from(),
+        switch (cure.figure()) {
+          case COUNT -> ", with a hub that has as many";
+          case CIRCLE -> ", with a hub that has the same";
+          default -> "";
+        });
+  }
+
+  /** How a screw, or the plate round it, gives way. */
+  private static String gives(What what) {
+    return switch (what) {
+      case CLAMP_FORCE -> "plate lifts off";
+      case SLIP -> "plate slips";
+      case BEARING -> "hole is crushed";
+      case SHEAR_OUT -> "plate tears to its edge";
+      case NET_SECTION -> "plate tears across";
+      case PULL_THROUGH -> "head pulls through";
+      case THREAD_STRIP -> "thread strips";
+      case SCREW_STRENGTH -> "screw breaks";
+    };
+  }
+
+  /** The screws, what each clamps and how hard it is tightened; none when none is planned. */
+  static List<Block> plan(JointPlan plan) {
+    if (plan.joints().isEmpty()) {
+      return List.of();
+    }
+    List<List<Cell>> rows = new ArrayList<>();
+    for (PlannedJoint joint : plan.joints()) {
+      double torque = joint.torque().torque();
+      String labels = joint.labels();
+      rows.add(
+          List.of(
+              Cell.of(joint.name().startsWith(labels) ? labels : joint.name() + " " + labels),
+              Cell.of(
+                  Phrase.of(
+                      "{} {} x {} {}, {}",
+                      joint.holes().size(),
+                      joint.thread().name(),
+                      Quantity.brief(joint.length(), 2, ""),
+                      Entry.nameOf(joint.head()),
+                      joint.headSize().standard())),
+              Cell.of(joint.strength().name()),
+              Quantity.mm(joint.clamped()),
+              Quantity.brief(joint.engagement(), 1, "mm"),
+              Quantity.fixed(torque, torque < 1 ? 2 : 1, "N m")));
+    }
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Heading("Screws, with torques to start from"));
+    blocks.add(
+        Table.of(
+            List.of(
+                Column.wrapped("joint"),
+                Column.wrapped("screws"),
+                Column.words("class"),
+                Column.figures("clamps", "mm"),
+                Column.figures("in thread", "mm"),
+                Column.figures("", "N m")),
+            rows));
+    plan.joints().forEach(joint -> blocks.add(new Paragraph(stack(joint))));
+    notes(plan).forEach(note -> blocks.add(new Paragraph("Note, " + note)));
+    blocks.add(Callout.cautions(plan.cautions()));
+    return blocks;
+  }
+
+  /** What is clamped from the head on, what is let in and what holds the screw, as a sentence. */
+  private static String stack(PlannedJoint joint) {
+    List<String> words = new ArrayList<>();
+    words.add(
+        Phrase.of(
+            "{}: {}",
+            joint.name(),
+            joint.parts().stream()
+                .map(p -> Phrase.of("{} {}", p.name(), Quantity.brief(p.thickness(), 2, "")))
+                .collect(Collectors.joining(", "))));
+    List<String> sunk = new ArrayList<>();
+    sunk("head", joint.joint().screw().sunk(), sunk);
+    sunk("nut", joint.inNut().map(InNut::sunk).orElse(0.0), sunk);
+    if (!sunk.isEmpty()) {
+      words.add("let in: " + String.join(", ", sunk));
+    }
+    words.add("into " + into(joint));
+    joint
+        .beyondNut()
+        .map(mm -> Quantity.brief(mm, 1, "mm"))
+        .ifPresent(out -> words.add(Phrase.of("{} stand out of it", out)));
+    joint
+        .bottomRoom()
+        .map(mm -> Quantity.brief(mm, 1, "mm"))
+        .ifPresent(room -> words.add(Phrase.of("{} to the bottom", room)));
+    return String.join("; ", words) + ".";
+  }
+
+  private static void sunk(String what, double deep, List<String> words) {
+    if (deep > 0) {
+      words.add(Phrase.of("{} {}", what, Quantity.brief(deep, 2, "")));
+    }
+  }
+
+  /** What holds a screw, in words. */
+  public static String into(PlannedJoint joint) {
+    return joint
+        .inNut()
+        .map(n -> Entry.nameOf(n.nut()) + " nut, " + joint.nut().orElseThrow().standard())
+        .orElseGet(() -> "tapped " + Entry.nameOf(joint.tapped().orElseThrow().material()));
+  }
+
+  /** What the maker should know besides, whole sentences. */
+  public static List<String> notes(JointPlan plan) {
+    List<String> notes = new ArrayList<>();
+    for (PlannedJoint joint : plan.joints()) {
+      List<String> own = new ArrayList<>();
+      joint
+          .depthWanted()
+          .map(mm -> Quantity.brief(mm, 1, "mm"))
+          .ifPresent(
+              depth ->
+                  own.add(
+                      Phrase.of(
+                          "measure the depth of full thread in the hub; this screw needs at least"
+                              + " {}. Write it into the shape file under joints: into: depth.",
+                          depth)));
+      joint
+          .coned()
+          .ifPresent(
+              part ->
+                  own.add(
+                      Phrase.of(
+                          "countersink the {} {} to {} across, {} deep down to the hole; creep up"
+                              + " on it with a screw.",
+                          part.name(),
+                          Quantity.brief(Math.toDegrees(joint.headSize().angle()), 0, "degrees"),
+                          Quantity.brief(joint.headSize().diameter(), 1, "mm"),
+                          Quantity.mm(joint.headSize().coneDepth(joint.hole())))));
+      joint.notes().forEach(note -> own.add(note + "."));
+      if (!joint.torque().limitedBy().equals("the screw")) {
+        own.add(
+            Phrase.of(
+                "the torque is less than the screw could bear, to spare {}.",
+                joint.torque().limitedBy()));
+      }
+      own.forEach(note -> notes.add(joint.name() + ": " + note));
+    }
+    notes.addAll(plan.unplanned());
+    return notes;
+  }
+
+  /** Where the figures of a plan come from; none when no screw is planned. */
+  static List<Block> sources(JointPlan plan) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PlannedJoint joint : plan.joints()) {
+      NutFactor factor = joint.torque().factor();
+      rows.add(
+          List.of(
+              Phrase.of("nut factor, {}", joint.name()),
+              Phrase.of(
+                  "{} to {}",
+                  Quantity.brief(factor.low(), 2, ""),
+                  Quantity.brief(factor.high(), 2, "")),
+              Phrase.of(
+                  "{}: clamps with {} to {}",
+                  factor.basis(),
+                  Quantity.brief(joint.torque().leastClamp(), 0, ""),
+                  Quantity.brief(joint.torque().clamp(), 0, "N"))));
+    }
+    for (SourcedFigure f : plan.judgement().figures()) {
+      rows.add(List.of(f.name(), Quantity.rounded(f.value(), f.unit()).text(), f.basis()));
+    }
+    return List.of(
+        Table.ofWords(
+            List.of(
+                Column.wrapped("screws"),
+                Column.words("value"),
+                Column.wrapped("where it comes from")),
+            rows));
   }
 
   /** Each hub screw, and of the grip screws the tightest; none when no screw is planned. */
@@ -44,32 +260,45 @@ public final class JointReport {
     if (judgement.screws().isEmpty()) {
       return List.of();
     }
-    List<List<Cell>> rows = new ArrayList<>();
-    judgement.screws().stream()
-        .filter(s -> s.joint().role() == HoleRole.BOLT)
-        .forEach(s -> rows.add(row(s)));
+    Map<List<String>, List<JudgedScrew>> alike = new LinkedHashMap<>();
+    Consumer<JudgedScrew> told =
+        s ->
+            alike
+                .computeIfAbsent(
+                    row(s).stream().map(cell -> cell.text("")).toList(), row -> new ArrayList<>())
+                .add(s);
+    judgement.screws().stream().filter(s -> s.joint().role() == HoleRole.BOLT).forEach(told);
     judgement.screws().stream()
         .filter(s -> s.joint().role() == HoleRole.GRIP && s.worst().isPresent())
         .min(Comparator.comparingDouble(s -> s.worst().orElseThrow().ratio()))
-        .ifPresent(s -> rows.add(row(s)));
+        .ifPresent(told);
+    List<List<Cell>> rows = new ArrayList<>();
+    alike.forEach(
+        (texts, screws) -> {
+          List<String> labels = screws.stream().map(s -> s.hole().label()).toList();
+          List<Cell> row = new ArrayList<>(List.of(Cell.of(PlannedJoint.inShort(labels))));
+          row.addAll(row(screws.get(0)));
+          rows.add(row);
+        });
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading("Screws, the most in any case at limit load"));
     blocks.add(
         Table.of(
             List.of(
-                Column.words("screw"),
+                Column.wrapped("screw"),
                 Column.figures("tension", "N"),
                 Column.wrapped("in"),
                 Column.figures("shear", "N"),
                 Column.wrapped("in"),
-                Column.words("tightest"),
-                Column.figures("ratio", ""),
+                Column.wrapped("gives way first"),
+                Column.figures("holds", ""),
                 Column.words("")),
             rows));
     blocks.add(
         new Paragraph(
-            "Ratio is what stands over what acts, with all factors: 1 is enough. Of grip screws the"
-                + " tightest is told."));
+            "Holds: so many times what acts, with all factors, and 1 is enough. Of grip screws the"
+                + " weakest is told."));
+    doubts(judgement).forEach(doubt -> blocks.add(new Paragraph(doubt)));
     blocks.add(new Folded(Depth.ALL, List.of(checks(judgement))));
     return blocks;
   }
@@ -77,12 +306,11 @@ public final class JointReport {
   private static List<Cell> row(JudgedScrew screw) {
     Optional<JointCheck> worst = screw.worst();
     return List.of(
-        Cell.of(screw.hole().label()),
         Quantity.fixed(screw.tension(), 0, "N"),
         Cell.of(screw.tensionCause()),
         Quantity.fixed(screw.shear(), 0, "N"),
         Cell.of(screw.shearCause()),
-        Cell.of(worst.map(c -> c.what().title()).orElse("")),
+        Cell.of(worst.map(c -> gives(c.what())).orElse("")),
         worst.map(c -> Cell.of(LoadReport.margin(c.ratio()))).orElse(Cell.NONE),
         verdict(screw.verdict()));
   }
@@ -95,10 +323,29 @@ public final class JointReport {
     };
   }
 
+  /** Why screws are told with caution, a sentence each. */
+  private static List<String> doubts(JointJudgement judgement) {
+    Map<String, Set<String>> doubts = new LinkedHashMap<>();
+    for (JudgedScrew screw : judgement.screws()) {
+      for (JointCheck check : screw.checks()) {
+        if (check.verdict() == Verdict.CAUTION) {
+          String why =
+              check.known()
+                  ? "too little, but nobody drives a mock-up, so that it only warns"
+                  : check.basis();
+          doubts.computeIfAbsent(why, w -> new LinkedHashSet<>()).add(gives(check.what()));
+        }
+      }
+    }
+    return doubts.entrySet().stream()
+        .map(one -> Phrase.of("Caution, {}: {}.", String.join(", ", one.getValue()), one.getKey()))
+        .toList();
+  }
+
   /** Every way to give way, of the tightest screw of each joint. */
   private static Table checks(JointJudgement judgement) {
     List<List<Cell>> rows = new ArrayList<>();
-    for (JointCheck.What what : JointCheck.What.values()) {
+    for (What what : What.values()) {
       judgement.screws().stream()
           .filter(s -> s.check(what).isPresent())
           .min(Comparator.comparingDouble(s -> s.check(what).orElseThrow().ratio()))
@@ -110,7 +357,7 @@ public final class JointReport {
             Column.words("screw"),
             Column.figures("acts", ""),
             Column.figures("stands", ""),
-            Column.figures("ratio", ""),
+            Column.figures("holds", ""),
             Column.wrapped("case"),
             Column.wrapped("basis")),
         rows);
@@ -119,7 +366,7 @@ public final class JointReport {
   private static List<Cell> row(JudgedScrew screw, JointCheck check) {
     int decimals = check.unit().equals("N") ? 0 : 1;
     return List.of(
-        Cell.of(check.what().title()),
+        Cell.of(gives(check.what())),
         Cell.of(screw.hole().label()),
         Quantity.fixed(check.demand(), decimals, check.unit()),
         Quantity.fixed(check.capacity(), decimals, check.unit()),

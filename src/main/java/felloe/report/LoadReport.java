@@ -100,8 +100,7 @@ public final class LoadReport {
         outcome.met()
             ? Callout.verdict(Tone.WELL, Phrase.of("As wanted: {}; {}.", least, most))
             : Callout.verdict(Tone.FAIL, Phrase.of("NOT AS WANTED: {}; {}.", least, most)));
-    JointReport.cure(outcome.screws())
-        .ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
+    blocks.addAll(JointReport.cure(outcome.screws(), outcome.screwCures()));
     cure(outcome).ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
     blocks.add(
         new Paragraph(Phrase.of("{}. It is {}.", Phrase.begin(stock(plan)), plan.hold().why())));

@@ -1,9 +1,11 @@
 package felloe.service;
 
+import felloe.joints.JointCure;
 import felloe.joints.JointJudgement;
 import felloe.load.LoadPlan;
 import felloe.plate.Plate;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -12,11 +14,17 @@ import java.util.Optional;
  * @param study the plate
  * @param plan mesh, fields and all that was reckoned
  * @param screws every screw, judged
+ * @param screwCures what mends the joint that fails the most; none when every screw holds
  * @param whole whether all cases were reckoned, not some that were picked
  * @param seconds that it took
  */
 public record LoadOutcome(
-    Study study, LoadPlan plan, JointJudgement screws, boolean whole, double seconds) {
+    Study study,
+    LoadPlan plan,
+    JointJudgement screws,
+    List<JointCure> screwCures,
+    boolean whole,
+    double seconds) {
 
   /** The plate. */
   public Plate plate() {

@@ -2,6 +2,9 @@ package felloe.service;
 
 import felloe.hub.HubFitResult;
 import felloe.hub.ScrewFit;
+import felloe.joints.JointCure;
+import felloe.joints.JointCures;
+import felloe.joints.JointJudgement;
 import felloe.laminate.StripsFile;
 import felloe.laminate.TestedStrips;
 import felloe.layup.MaterialBook;
@@ -129,9 +132,11 @@ public final class PlateLoads {
     Sources sources = studies.with(() -> Sources.of(request, folder));
     Study study = studies.one(shape);
     LoadPlan plan = plan(study, request, sources, false);
+    JointJudgement screws = ScrewUse.of(plan, study.joints());
+    List<JointCure> cures =
+        JointCures.of(study.plate(), study.hub(), screws, ScrewUse.demands(plan));
     double seconds = (System.nanoTime() - start) / 1e9;
-    return new LoadOutcome(
-        study, plan, ScrewUse.of(plan, study.joints()), request.cases().isEmpty(), seconds);
+    return new LoadOutcome(study, plan, screws, cures, request.cases().isEmpty(), seconds);
   }
 
   /**

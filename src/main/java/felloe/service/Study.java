@@ -2,6 +2,8 @@ package felloe.service;
 
 import felloe.hub.HubFitResult;
 import felloe.hub.HubSpec;
+import felloe.joints.JointCure;
+import felloe.joints.JointCures;
 import felloe.joints.JointPlan;
 import felloe.plate.Finding;
 import felloe.plate.Plate;
@@ -46,6 +48,11 @@ public record Study(
   /** How many findings have a verdict. */
   public int count(Verdict verdict) {
     return review.with(verdict).size();
+  }
+
+  /** What mends the joint that fails the most; none when every screw holds. */
+  public List<JointCure> screwCures() {
+    return JointCures.of(plate, hub, joints.judgement(), List.of());
   }
 
   /** Whether it fails a check. */

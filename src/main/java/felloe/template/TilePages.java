@@ -102,7 +102,7 @@ final class TilePages {
     both.addAll(table(shape));
     Box below = LargeWords.below(field, stamp);
     List<Drawing> notes = onTiles ? List.of() : BenchPages.of(both, below);
-    List<Drawing> bench = work.map(text -> BenchPages.of(text.blocks(), below)).orElse(List.of());
+    List<Drawing> bench = work.map(text -> bench(text, below)).orElse(List.of());
     Drawing head = Drawing.of(STAMP, stamp.isNone() ? List.of() : LargeWords.head(field, stamp));
     int total = grid.count() + notes.size() + bench.size();
     for (int row = 0; row < grid.rows(); row++) {
@@ -136,9 +136,8 @@ final class TilePages {
       String name = WORK + " " + (i + 1);
       words(name, total, List.of(Page.Placed.of(bench.get(i).and(head))));
     }
-    String what = work.map(Report::title).orElse("template");
     return new PageSet(
-        plate.title() + " - " + what + " " + paper,
+        work.map(Report::title).orElse(plate.title() + " - template") + " " + paper,
         paper,
         pages,
         grid,
@@ -148,6 +147,13 @@ final class TilePages {
         frame.bar(),
         choice.cut(),
         choice.distance());
+  }
+
+  /** A report under its title. */
+  private static List<Drawing> bench(Report report, Box field) {
+    List<Block> blocks = new ArrayList<>(List.of(new Block.Heading(report.title())));
+    blocks.addAll(report.blocks());
+    return BenchPages.of(blocks, field);
   }
 
   /** What each page says in large letters, by its place in the grid. */

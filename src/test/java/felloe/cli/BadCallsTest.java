@@ -98,7 +98,7 @@ class BadCallsTest {
   @Test
   void whatOnlyCountsForPagesIsRefusedWithoutAFolderForThem() {
     String rest = ": only counts with --out; take it out, or name a folder";
-    assertWrong("--margin" + rest, "drill", HERON, "--margin", "-1");
+    assertWrong("--margin" + rest, "drill", HERON, "--margin", "5");
     assertWrong("--turn" + rest, "drill", HERON, "--turn");
     assertWrong("--paper" + rest, "layup", HERON, "--paper", "A3");
   }
@@ -140,7 +140,7 @@ class BadCallsTest {
         "--method|glued|'glued' must be stuck-on or traced or pricked",
         "--method|traced|'traced' needs the width of the pen's line; draw a line, measure it, and"
             + " give it as --pen 0.7",
-        "--pen|0.7|'0.7' only counts for --method traced; add that",
+        "--pen|0.7|only counts for --method traced; add that, or take this out",
         "--bars|149.4|'149.4' must be two lengths in mm with an x between; measure the bar that"
             + " runs across and the one that runs up, and write 99.6x100.2",
         "--bars|149,4x150,3|'149,4x150,3' must be two lengths in mm with an x between; measure the"

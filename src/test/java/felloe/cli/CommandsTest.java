@@ -286,7 +286,7 @@ class CommandsTest {
       String[] row = rows.get(i).split(",");
       JsonNode hole = json.get("holes").get(i);
       assertEquals(row[0], hole.get("label").asText());
-      assertEquals(Double.parseDouble(row[2]), hole.get("x").asDouble(), 1e-4);
+      assertEquals(Double.parseDouble(row[2]), hole.get("at").get(0).asDouble(), 1e-4);
       assertEquals(Double.parseDouble(row[5]), hole.get("angle").asDouble(), 1e-4);
       assertTrue(text.out().contains(row[0] + " "), row[0]);
     }

@@ -62,7 +62,7 @@ class DrillLoopTest {
     }
     List<String> lines = new ArrayList<>();
     int row = 0;
-    for (String line : Files.readAllLines(folder.resolve(name + "-measured.yaml"))) {
+    for (String line : Files.readAllLines(folder.resolve(name).resolve(name + "-measured.yaml"))) {
       Matcher hole = SIZE.matcher(line);
       Matcher pair = PAIR.matcher(line);
       double error = 0.02 * random.nextGaussian();
@@ -77,7 +77,7 @@ class DrillLoopTest {
       }
       lines.add(line);
     }
-    Path form = folder.resolve(name + "-measured.yaml");
+    Path form = folder.resolve(name).resolve(name + "-measured.yaml");
     Files.write(form, lines);
     return MeasuredFile.read(form);
   }
@@ -99,7 +99,7 @@ class DrillLoopTest {
     Candidate first = candidates.get(0);
     boolean named = first.hub().name().equals(hub) || first.like().contains(hub);
     assertTrue(named, first.hub().name() + " " + first.like());
-    String form = folder.resolve(name + "-measured.yaml").toString();
+    String form = folder.resolve(name).resolve(name + "-measured.yaml").toString();
     Run told = Run.of("hub", "measure", form, "--format", "json");
     assertEquals(0, told.code(), told.err());
     JsonNode json = new ObjectMapper().readTree(told.out());
@@ -111,7 +111,7 @@ class DrillLoopTest {
   @Test
   void readingsTypedIntoTheFormProveThePlateAgainstItsHub() throws IOException {
     typed("bittern", new Random(SEED), true);
-    String form = folder.resolve("bittern-measured.yaml").toString();
+    String form = folder.resolve("bittern/bittern-measured.yaml").toString();
     Run proof = Run.of("check", "shapes/bittern.yaml", "--measured", form);
     assertTrue(proof.out().contains("its screws enter the hub 6x70-m5"), proof.out());
     // Its friction joint is at its limit as drawn: wider holes leave the heads less to press on.
@@ -123,7 +123,7 @@ class DrillLoopTest {
   @Test
   void aFormWithNothingTypedInAsksForReadings() throws IOException {
     Run.of("drill", "shapes/heron.yaml", "--out", folder.toString());
-    Measured measured = MeasuredFile.read(folder.resolve("heron-measured.yaml"));
+    Measured measured = MeasuredFile.read(folder.resolve("heron/heron-measured.yaml"));
     assertEquals(21, measured.waiting().size());
     SurveyResult survey = Survey.of(measured);
     assertTrue(!survey.told() && !survey.next().isEmpty());

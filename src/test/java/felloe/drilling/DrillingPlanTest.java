@@ -83,25 +83,28 @@ class DrillingPlanTest {
         List.of("H1", "H4", "H2", "H3", "H5", "H6"), demo("heron").groups().get(0).labels());
   }
 
+  /** Five holes have none opposite the first: that most nearly so stands second, and is named. */
+  @Test
+  void ofAnOddRingTheHoleMostNearlyOppositeIsDrilledSecond() {
+    HoleGroup five = plan(ring(5, 69, 5), METAL, "5x69-m5").groups().get(0);
+    assertEquals(List.of("H1", "H3", "H2", "H4", "H5"), five.labels());
+    assertTrue(five.notes().get(0).contains("Then H3, the one most nearly opposite, likewise."));
+    HoleGroup three = plan(ring(3, 58, 6), METAL, "3x58-m6").groups().get(0);
+    assertEquals(List.of("H1", "H2", "H3"), three.labels());
+    assertTrue(three.notes().get(0).contains("First hole, H1: 4.9 mm through the hub"));
+  }
+
   /** Fixed fastener, H - F - T1 = 5.8 - 5 - 0.2 mm, more than the 0.5 mm of paper. */
   @Test
   void wideHolesAreDrilledFromThePaperWithWhatTheFixedFastenerFormulaLeaves() {
     DrillingPlan plan = plan(ring(6, 70, 5.8), METAL, "6x70-m5");
     assertFalse(plan.throughHub());
     assertEquals(0.6, plan.groups().get(0).zone(), 1e-9);
-    assertEquals("H14", plan(ring(6, 70, 6.0), METAL, "6x70-m5").groups().get(0).basis());
-    assertEquals("H14", plan.groups().get(0).basis());
-    assertEquals("H13", plan(ring(6, 70, 5.6), METAL, "6x70-m5").groups().get(0).basis());
-    assertEquals("H12", plan(ring(6, 70, 5.3), METAL, "6x70-m5").groups().get(0).basis());
-    assertEquals("H13", plan(ring(6, 70, 5.3), METAL).groups().get(0).basis());
-  }
-
-  @Test
-  void aPlateThatDoesNotMeetItsHubIsNotToBeDrilled() {
-    DrillingPlan plan = plan(ring(6, 74, 5.5), METAL, "6x70-m5");
-    assertTrue(plan.stop().orElseThrow().startsWith("DO NOT DRILL YET"));
-    assertTrue(plan(ring(6, 70, 5.8), METAL, "6x70-m5").stop().isEmpty());
-    assertTrue(plan(ring(5, 70, 5.8), METAL, "6x70-m5").stop().isPresent());
+    assertEquals("H14", plan(ring(6, 70, 6.0), METAL, "6x70-m5").groups().get(0).tolerance());
+    assertEquals("H14", plan.groups().get(0).tolerance());
+    assertEquals("H13", plan(ring(6, 70, 5.6), METAL, "6x70-m5").groups().get(0).tolerance());
+    assertEquals("H12", plan(ring(6, 70, 5.3), METAL, "6x70-m5").groups().get(0).tolerance());
+    assertEquals("H13", plan(ring(6, 70, 5.3), METAL).groups().get(0).tolerance());
   }
 
   /** The chords of the ring, as the hub room reckons them by D sin(pi k/n). */

@@ -1,0 +1,351 @@
+package felloe.report;
+
+import felloe.document.Block;
+import felloe.document.Block.Callout;
+import felloe.document.Block.Column;
+import felloe.document.Block.Depth;
+import felloe.document.Block.Folded;
+import felloe.document.Block.Heading;
+import felloe.document.Block.Paragraph;
+import felloe.document.Block.Steps;
+import felloe.document.Block.Table;
+import felloe.document.Block.Tone;
+import felloe.document.Cell;
+import felloe.document.Phrase;
+import felloe.document.Quantity;
+import felloe.document.Report;
+import felloe.drilling.DistanceCheck;
+import felloe.drilling.DrillStep;
+import felloe.drilling.DrillStep.Turning;
+import felloe.drilling.DrillingPlan;
+import felloe.drilling.HoleGroup;
+import felloe.plate.Finding;
+import felloe.plate.Hole;
+import felloe.plate.Plate;
+import felloe.plate.Verdict;
+import felloe.service.DrillOutcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How a plate is drilled, told: at the bench on paper, with boxes to tick and room to write. */
+public final class DrillReport {
+
+  /** So many labels stand in a heading; more are cut short. */
+  private static final int NAMED = 24;
+
+  private static final List<Column> STEPS =
+      List.of(
+          Column.tick(""),
+          Column.words("step"),
+          Column.figures("\u00d8", "mm"),
+          Column.figures("1/min", ""),
+          Column.figures("", "s"),
+          Column.wrapped("tool, what to do"));
+
+  private static final List<Column> DISTANCES =
+      List.of(
+          Column.figures("", ""),
+          Column.words("from"),
+          Column.words("to"),
+          Column.words("over"),
+          Column.figures("true", ""),
+          Column.figures("least", ""),
+          Column.figures("most", ""),
+          Column.blank("reads"));
+
+  private final DrillOutcome outcome;
+  private final DrillingPlan plan;
+  private final List<Block> blocks = new ArrayList<>();
+
+  private DrillReport(DrillOutcome outcome) {
+    this.outcome = outcome;
+    this.plan = outcome.plan();
+  }
+
+  /** The answer, told. */
+  public static Report of(DrillOutcome outcome) {
+    DrillReport report = new DrillReport(outcome);
+    report.verdict();
+    report.before();
+    report.groups();
+    report.distances();
+    report.blocks.addAll(JointReport.plan(outcome.study().joints()));
+    // What screws stand is settled before anybody goes to the bench.
+    report.blocks.add(
+        new Folded(Depth.SCREEN, JointReport.judged(outcome.study().joints().judgement())));
+    report.schedule();
+    report.sources();
+    report.blocks.add(Folded.of(Depth.SCREEN, Callout.cautions(outcome.cautions())));
+    return new Report(
+        Phrase.of("{}, revision {}: drilling", outcome.plate().title(), outcome.plate().revision()),
+        report.blocks);
+  }
+
+  /** What speaks against drilling at all, in a sentence or two; empty when nothing does. */
+  public static Optional<String> stop(DrillOutcome outcome) {
+    List<String> words = new ArrayList<>();
+    if (outcome.misses()) {
+      words.add(
+          Phrase.of(
+              "as drawn, not all screws of hub {} enter this plate",
+              outcome.plan().hub().orElse("")));
+    }
+    int fails = outcome.study().count(Verdict.FAIL);
+    if (fails > 0) {
+      words.add(Phrase.of("the plate FAILS {} of its review", Phrase.count(fails, "check")));
+    }
+    return words.isEmpty()
+        ? Optional.empty()
+        : Optional.of("DO NOT DRILL YET: " + String.join(", and ", words) + ".");
+  }
+
+  private void verdict() {
+    Optional<String> stop = stop(outcome);
+    if (stop.isPresent()) {
+      blocks.add(Callout.verdict(Tone.FAIL, stop.get()));
+      List<Finding> fails = outcome.study().review().with(Verdict.FAIL);
+      blocks.addAll(CheckReport.open(fails));
+      blocks.addAll(JointReport.cure(outcome.study()));
+    } else {
+      List<String> groups = plan.groups().stream().map(DrillReport::group).toList();
+      blocks.add(
+          Callout.verdict(
+              Tone.WELL,
+              groups.isEmpty()
+                  ? "Nothing to drill: the plate has no holes."
+                  : Phrase.of("Ready to drill, in this order: {}.", Phrase.list(groups))));
+    }
+    Plate plate = outcome.plate();
+    blocks.add(
+        new Paragraph(
+            Phrase.of(
+                "Stock: {}, {}. Drills and speeds for {}.{}{}",
+                plate.stock().material().title(),
+                Quantity.mm(plate.stock().thickness()),
+                plan.material().title(),
+                plan.hub().map(hub -> " Hub: " + hub + "."),
+                plan.throughHub() ? " The hub holes are drilled THROUGH THE HUB." : "")));
+    blocks.add(Folded.of(Depth.PAPER, Callout.cautions(outcome.cautions())));
+  }
+
+  /** A group in a few words, such as {@code 6 hub bolt holes of 5 mm}. */
+  private static String group(HoleGroup group) {
+    int count = group.labels().size();
+    return Phrase.of("{} of {}", Phrase.count(count, hole(group)), Quantity.mm(group.diameter()));
+  }
+
+  private static String hole(HoleGroup group) {
+    return switch (group.role()) {
+      case BOLT, GRIP -> group.role().words() + " hole";
+      default -> group.role().words();
+    };
+  }
+
+  private void before() {
+    if (!plan.groups().isEmpty()) {
+      blocks.add(new Heading("Before the first hole"));
+      blocks.add(new Steps(plan.before(), true));
+    }
+  }
+
+  private void groups() {
+    if (!plan.groups().isEmpty()) {
+      blocks.add(
+          new Paragraph(
+              "Each step on all holes of a group before the next. 1/min is the step of a drill"
+                  + " press at or below the reckoned speed; s is how many seconds the drill takes"
+                  + " through the stock at an even feed."));
+    }
+    for (int i = 0; i < plan.groups().size(); i++) {
+      HoleGroup group = plan.groups().get(i);
+      String holes = Phrase.begin(hole(group)) + (group.labels().size() == 1 ? "" : "s");
+      blocks.add(
+          new Heading(
+              Phrase.of(
+                  "{}. {} {}, \u00d8{}",
+                  i + 1,
+                  holes,
+                  named(group.labels()),
+                  Quantity.brief(group.diameter(), 2, ""))));
+      blocks.add(
+          new Paragraph(
+              Phrase.of(
+                  "Good from {} to {} ({}), centres within {} of where they should be ({}).",
+                  Quantity.fixed(group.limits().least(), 2, ""),
+                  Quantity.fixed(group.limits().most(), 2, "mm"),
+                  group.tolerance(),
+                  Quantity.brief(group.zone() / 2, 3, "mm"),
+                  group.zoneFrom())));
+      group.notes().forEach(note -> blocks.add(new Paragraph(note)));
+      blocks.add(Table.of(STEPS, group.steps().stream().map(DrillReport::step).toList()));
+    }
+    if (plan.leftOut() > 0) {
+      blocks.add(
+          new Paragraph(
+              Phrase.of(
+                  "{} more holes are of further sizes and not told here: the order of work tells"
+                      + " the first {} sizes. Their places are in the hole schedule.",
+                  plan.leftOut(),
+                  plan.groups().size())));
+    }
+  }
+
+  private static String named(List<String> labels) {
+    return labels.size() <= NAMED
+        ? String.join(", ", labels)
+        : Phrase.of(
+            "{} to {} ({} holes)",
+            String.join(", ", labels.subList(0, 3)),
+            labels.get(labels.size() - 1),
+            labels.size());
+  }
+
+  private static List<Cell> step(DrillStep step) {
+    Optional<Turning> turning = step.turning();
+    List<String> how = new ArrayList<>();
+    how.add(Phrase.sentence(step.tool()));
+    turning
+        .filter(Turning::tooFast)
+        .ifPresent(
+            turns ->
+                how.add(
+                    Phrase.of(
+                        "No faster than {}: if the press does not turn that slowly, touch and lift,"
+                            + " or take another way.",
+                        Quantity.fixed(turns.reckoned(), 0, "1/min"))));
+    how.add(step.words());
+    return List.of(
+        new Cell.Tick(),
+        Cell.of(step.stage().words()),
+        Cell.orNone(step.diameter().map(Quantity::mm)),
+        Cell.orNone(turning.map(t -> Quantity.fixed(t.setting(), 0, ""))),
+        Cell.orNone(
+            turning.flatMap(Turning::seconds).map(s -> Quantity.fixed(Math.max(1, s), 0, "s"))),
+        Cell.of(String.join(" ", how).strip()));
+  }
+
+  private void distances() {
+    List<Block> told = new ArrayList<>();
+    if (!plan.afterPilot().isEmpty()) {
+      told.add(
+          new Heading(
+              Phrase.of(
+                  "Look after the pilot drill (\u00d8{})",
+                  Quantity.brief(plan.pilotDiameter().orElseThrow(), 2, ""))));
+      told.add(
+          new Paragraph(
+              "Over the outside edges of the pilot holes, mm. A reading outside of the limits"
+                  + " proves a hole out of place"
+                  + (plan.throughHub()
+                      ? ", or the hub not as its data says: measure the hub before you go on."
+                      : ": draw it over with a round file now, or start again.")));
+      told.add(distances(plan.afterPilot(), List.of(), false));
+    }
+    if (!plan.readings().isEmpty()) {
+      told.add(new Heading("Readings of the finished hub pattern"));
+      told.add(
+          new Paragraph(
+              "Measure before the edges are broken, mm. Write each reading here and type it into"
+                  + " the form behind the same number. Diameters first: the mean of two,"
+                  + " crosswise. Then over the outside edges. A reading outside of its limits"
+                  + " proves a fault; that all lie inside does not prove there is none: let the"
+                  + " check of the plate as measured judge."));
+      if (plan.notMeasured() > 0) {
+        told.add(
+            new Paragraph(
+                Phrase.of(
+                    "Only {} of the {} hub holes have rows here.",
+                    plan.sizes().size(),
+                    plan.sizes().size() + plan.notMeasured())));
+      }
+      List<List<Cell>> sizes =
+          plan.sizes().stream()
+              .map(
+                  s ->
+                      row(
+                          Cell.of(s.number()),
+                          List.of(s.hole(), "", "diameter"),
+                          List.of(s.limits().least(), s.limits().least(), s.limits().most())))
+              .toList();
+      told.add(distances(plan.readings(), sizes, true));
+    }
+    if (!plan.others().isEmpty()) {
+      told.add(new Heading("Bore and grips"));
+      told.add(
+          new Paragraph(
+              "Inside: what is left between the edges. Outside: over the outer edges, mm. These are"
+                  + " not typed in."));
+      told.add(distances(plan.others(), List.of(), false));
+    }
+    if (!told.isEmpty()) {
+      blocks.add(new Folded(Depth.ALL, told));
+    }
+  }
+
+  /** Rows to write in; only those that are typed in have a number. */
+  private static Table distances(
+      List<DistanceCheck> checks, List<List<Cell>> first, boolean numbered) {
+    List<List<Cell>> rows = new ArrayList<>(first);
+    for (DistanceCheck c : checks) {
+      rows.add(
+          row(
+              numbered ? Cell.of(c.number()) : Cell.NONE,
+              List.of(c.from(), c.to(), c.over()),
+              List.of(c.limits().nominal(), c.limits().least(), c.limits().most())));
+    }
+    return Table.of(DISTANCES, rows).sideBySide();
+  }
+
+  private static List<Cell> row(Cell number, List<String> words, List<Double> figures) {
+    List<Cell> row = new ArrayList<>(List.of(number));
+    words.forEach(word -> row.add(Cell.of(word)));
+    figures.forEach(figure -> row.add(Quantity.fixed(figure, 2, "")));
+    row.add(new Cell.Blank());
+    return row;
+  }
+
+  /** Where the holes are; pages with centre marks have it beside them. */
+  private void schedule() {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Hole hole : outcome.holes()) {
+      rows.add(
+          List.of(
+              Cell.of(hole.label()),
+              Cell.of(hole.role().words()),
+              Quantity.fixed(hole.centre().x(), 2, "mm"),
+              Quantity.fixed(hole.centre().y(), 2, "mm"),
+              Quantity.fixed(hole.centre().norm(), 2, "mm"),
+              Quantity.fixed(hole.centre().bearing(), 2, ""),
+              Quantity.fixed(hole.diameter(), 2, "mm"),
+              hole.isSlotted() ? Quantity.fixed(hole.length(), 2, "mm") : Cell.NONE));
+    }
+    if (!rows.isEmpty()) {
+      blocks.add(
+          Folded.of(
+              Depth.SCREEN,
+              new Heading("Hole schedule"),
+              Table.of(
+                  List.of(
+                      Column.words("hole"),
+                      Column.words("role"),
+                      Column.figures("x", "mm"),
+                      Column.figures("y", "mm"),
+                      Column.figures("radius", "mm"),
+                      Column.figures("angle", ""),
+                      Column.figures("diameter", "mm"),
+                      Column.figures("length", "mm")),
+                  rows),
+              new Paragraph("From the hub axis, as the driver sees the wheel; angle in degrees.")));
+    }
+  }
+
+  private void sources() {
+    blocks.add(
+        Folded.of(
+            Depth.SOURCES,
+            new Heading("Where the figures come from"),
+            new Paragraph(Phrase.sentence(String.join("; ", plan.bases()))),
+            new Folded(Depth.SCREEN, JointReport.sources(outcome.study().joints()))));
+  }
+}
