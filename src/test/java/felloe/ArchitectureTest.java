@@ -163,6 +163,8 @@ class ArchitectureTest {
                   "template",
                   "document",
                   "cutting",
+                  "laminate",
+                  "layup",
                   "load",
                   "service",
                   "report",

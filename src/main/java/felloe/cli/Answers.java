@@ -26,11 +26,12 @@ final class Answers {
       format("json, html or csv (the table alone)", Format.JSON, Format.HTML, Format.CSV);
   private static final Opt<Boolean> ALL =
       Opt.flag("--all", "Show all, not just what matters most.");
-  private static final Opt<Boolean> SOURCES =
-      Opt.flag("--sources", "Tell where each figure comes from.");
+
+  /** Opens what tells where figures come from. */
+  static final Opt<Boolean> SOURCES = Opt.flag("--sources", "Tell where each figure comes from.");
 
   private static final Pattern STRESSED =
-      Pattern.compile("^(caution|FAILS?|NOT AS WANTED|DO NOT DRILL)\\b");
+      Pattern.compile("^(caution|FAILS?|NOT AS WANTED|CANNOT BE DONE|DO NOT DRILL)\\b");
 
   /** How to answer. */
   enum Format {

@@ -1,45 +1,95 @@
 package felloe.cli;
 
+import felloe.document.Report;
+import felloe.drawing.Paper;
 import felloe.files.CannotWrite;
+import felloe.files.OutFile;
 import felloe.kit.Kit;
-import felloe.kit.LayupAnswer;
-import felloe.kit.LayupRequest;
-import felloe.kit.StackAnswer;
+import felloe.kit.LayupFiles;
+import felloe.laminate.StackResult;
+import felloe.layup.LayupPlan;
+import felloe.plate.LayupWish;
+import felloe.plate.LayupWish.Panel;
+import felloe.plate.LayupWish.Pieces;
+import felloe.plate.Prices;
+import felloe.plate.Requested;
+import felloe.report.LayupReport;
+import felloe.report.StackReport;
 import felloe.report.StripsReport;
-import felloe.service.ShapeSource;
+import felloe.service.LayupPlanning;
+import felloe.service.StackStudy;
 import felloe.service.StripsOutcome;
+import felloe.service.Studies;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** The plan of a lay-up; stacks of plies on their own, and what broken test strips tell. */
 final class LayupCommand implements Command {
 
-  private static final String STACK = "--stack";
-  private static final String TESTED = "--tested";
-  private static final String SOURCES = "--sources";
-  private static final List<String> WISHES =
-      List.of(
-          "--cloth",
+  private static final double THICKEST = 100;
+
+  private static final Opt.Reader<Double> SHARES =
+      Read.number(LayupWish.LEAST_FRACTION, LayupWish.MOST_FRACTION, "");
+  private static final Opt.Reader<Double> WARMTH = Read.number(5, 45, "degrees Celsius");
+  private static final Opt.Reader<Pieces> CUTS = Read.choice(Pieces.class);
+  private static final Opt<Path> OUT =
+      Options.folder("Folder in which the shape gets one for pages and pictures; else none.");
+  private static final Opt<String> CLOTH =
+      Opt.one("--cloth", "NAME", Read::text, "The cloth, such as carbon-twill-200.");
+  private static final Opt<String> PROCESS =
+      Opt.one(
           "--process",
-          "--resin",
+          "NAME",
+          Read::text,
+          "brush-and-roller (usual: between weighted plates), vacuum-bag, infusion, press, or one"
+              + " of your own.");
+  private static final Opt<Plies> PLIES =
+      Opt.one(
           "--plies",
-          "--fraction",
-          "--panel",
-          "--temperature",
-          "--roll-width",
-          "--margin",
-          "--pieces",
-          "--strips",
-          "--scale",
-          "--materials",
-          "--paper");
+          "COUNT",
+          LayupCommand::plies,
+          "How many plies, or the direction of each from the mould up, such as 0,45,45,0. Usually"
+              + " from the thickness.");
+  private static final Opt<Double> FRACTION =
+      Opt.one("--fraction", "SHARE", SHARES, "Share of fibre in the volume, 0.2 to 0.7.");
+  private static final Opt<Panel> PANEL =
+      Opt.one(
+          "--panel", "MMxPLIES", LayupCommand::panel, "A panel of yours that tells that share.");
+  private static final Opt<Double> ROLL =
+      Opt.one("--roll-width", "MM", Read.length(50, 5000), "Width of the roll; else the cloth's.");
+  private static final Opt<Double> MARGIN =
+      Opt.one("--margin", "MM", Read.length(0, 300), "Of the blank on each side. Usually 15.");
+  private static final Opt<Pieces> PIECES =
+      Opt.one("--pieces", "HOW", CUTS, "rectangle (usual) or outline: how plies are cut.");
+  private static final Opt<Integer> STRIPS =
+      Opt.one("--strips", "COUNT", Read.count(0, 30), "Test strips on the blank. Usually 5.");
+  private static final Opt<Paper> PAPER =
+      Opt.one("--paper", "PAPER", Read::paper, "Paper of the pages. Usually A4.");
+  private static final Opt<String> RESIN =
+      Opt.one(
+          "--resin", "NAME", Read::text, "epoxy-slow (usual), epoxy-medium, epoxy-fast, yours.");
+  private static final Opt<Double> TEMPERATURE =
+      Opt.one("--temperature", "DEGC", WARMTH, "Of the workshop, degrees Celsius. Usually 20.");
+  private static final Opt<Double> SCALE =
+      Opt.one("--scale", "G", Read.number(0.01, 10, "g"), "Smallest step of it. Usually 1.");
+  private static final Opt<Path> STACK =
+      Opt.one("--stack", "FILE", Read::path, "A stack on its own; no shape is needed.");
+  private static final Opt<Path> TESTED =
+      Opt.one("--tested", "FILE", Read::path, "What was measured on broken test strips.");
+
+  private static final Opt<?>[] WISHES = {
+    CLOTH, PROCESS, PLIES, FRACTION, PANEL, ROLL, MARGIN, PIECES, STRIPS, PAPER
+  };
+  private static final Opt<?>[] SHOP = {RESIN, TEMPERATURE, SCALE, Options.MATERIALS};
+
+  /** So many plies, or the direction of each. */
+  private record Plies(Optional<Integer> count, Optional<List<Double>> angles) {}
 
   @Override
   public CommandSpec spec() {
@@ -58,12 +108,11 @@ final class LayupCommand implements Command {
             .type(String.class)
             .build());
     spec.addOption(Options.sets("stock.thickness=6, stack[0].angle=45 or load.N=[10,0,0]"));
-    spec.addOption(
-        Options.out("Folder for pages and pictures, which are made only when it is given."));
+    Options.add(spec, OUT);
     Answers.options(spec);
-    Options.group(spec, "Laying up", 1, wishes());
-    Options.group(spec, "Resin and shop", 2, shop());
-    Options.group(spec, "Without a shape", 3, alone());
+    Options.group(spec, "Laying up", 1, WISHES);
+    Options.group(spec, "Resin and shop", 2, SHOP);
+    Options.group(spec, "Without a shape", 3, STACK, TESTED);
     Options.examples(
         spec,
         "  felloe layup heron.yaml",
@@ -74,126 +123,121 @@ final class LayupCommand implements Command {
     return spec;
   }
 
-  private static OptionSpec[] wishes() {
-    return new OptionSpec[] {
-      Options.text("--cloth", "NAME", "The cloth, such as carbon-twill-200 or glass-twill-300."),
-      Options.text(
-          "--process",
-          "NAME",
-          "brush-and-roller (usual: between weighted plates), vacuum-bag, infusion, press, or one"
-              + " of your own."),
-      Options.text(
-          "--plies",
-          "COUNT",
-          "How many plies, or the direction of each from the mould up, such as 0,45,45,0. Usually"
-              + " from the thickness."),
-      Options.text("--fraction", "SHARE", "Share of fibre in the volume, 0.2 to 0.7."),
-      Options.text(
-          "--panel", "MMxPLIES", "A panel that you made and measured, such as 5.4x20: sets that."),
-      Options.text("--roll-width", "MM", "Width of the roll. Usually the cloth's."),
-      Options.text("--margin", "MM", "What the blank is wider on each side. Usually 15."),
-      Options.text("--pieces", "HOW", "rectangle (usual) or outline: how plies are cut."),
-      Options.text("--strips", "COUNT", "Test strips on the blank. Usually 5."),
-      Options.text("--paper", "PAPER", "Paper of the pages. Usually A4.")
-    };
+  private static Plies plies(String option, String text) {
+    List<Double> angles = new ArrayList<>();
+    for (String part : text.split(",", -1)) {
+      angles.add(Read.plain(part).orElse(Double.NaN));
+    }
+    boolean few = angles.size() <= LayupWish.MOST_PLIES;
+    if (angles.size() > 1 && few && angles.stream().allMatch(a -> Math.abs(a) <= 90)) {
+      return new Plies(Optional.empty(), Optional.of(List.copyOf(angles)));
+    }
+    int count = text.matches("[0-9]{1,4}") ? Integer.parseInt(text) : 0;
+    if (count < 1 || count > LayupWish.MOST_PLIES) {
+      throw Read.wrong(
+          option,
+          text,
+          "must be a whole number from 1 to "
+              + LayupWish.MOST_PLIES
+              + ", or directions such as 0,45,45,0, each from -90 to 90 degrees",
+          "");
+    }
+    return new Plies(Optional.of(count), Optional.empty());
   }
 
-  private static OptionSpec[] shop() {
-    return new OptionSpec[] {
-      Options.text("--resin", "NAME", "epoxy-slow (usual), epoxy-medium, epoxy-fast, or your own."),
-      Options.text("--temperature", "DEGC", "Of the workshop, degrees Celsius. Usually 20."),
-      Options.text("--scale", "G", "Smallest step of the scale. Usually 1."),
-      Options.text(
-          "--materials", "FILE", "Your own materials and prices, beside those that are known.")
-    };
-  }
-
-  private static OptionSpec[] alone() {
-    return new OptionSpec[] {
-      Options.text(STACK, "FILE", "A stack on its own, such as my-stack.yaml; no shape is needed."),
-      Options.text(
-          TESTED, "FILE", "What was measured on broken test strips, such as my-strips.yaml.")
-    };
+  /** A thickness and a number of plies with an x between. */
+  private static Panel panel(String option, String text) {
+    String[] parts = text.strip().replace('\u00d7', 'x').split("x", -1);
+    double thickness = parts.length == 2 ? Read.millimetres(parts[0]).orElse(0) : 0;
+    boolean read = parts.length == 2 && parts[1].strip().matches("[0-9]{1,3}");
+    int plies = read ? Integer.parseInt(parts[1].strip()) : 0;
+    if (thickness <= 0 || thickness > THICKEST || plies < 1 || plies > LayupWish.MOST_PLIES) {
+      throw Read.wrong(
+          option,
+          text,
+          "must be the thickness and the plies of a panel that you made, with an x between",
+          "write 5.5x20");
+    }
+    return new Panel(thickness, plies);
   }
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
-    List<String> sets = Options.chosenSets(call);
-    Optional<Path> stack = Options.value(call, STACK).map(Options::path);
-    Optional<Path> tested = Options.value(call, TESTED).map(Options::path);
-    Optional<String> shape = Optional.ofNullable(call.matchedPositionalValue(0, (String) null));
-    long asked =
-        List.of(stack.isPresent(), tested.isPresent(), shape.isPresent()).stream()
-            .filter(present -> present)
-            .count();
-    if (asked != 1) {
+    boolean shape = call.hasMatchedPositional(0);
+    boolean tested = TESTED.given(call);
+    if (Stream.of(shape, STACK.given(call), tested).filter(given -> given).count() != 1) {
       throw Calls.wrong(
           "layup",
-          "must have one of SHAPE, " + STACK + " and " + TESTED,
+          "must have one of SHAPE, " + STACK.name() + " and " + TESTED.name(),
           "write felloe layup heron.yaml, say");
     }
-    if (shape.isPresent()) {
-      ShapeSource source = ShapeSource.file(Options.path(shape.get()), sets);
-      Optional<Path> out = Options.chosenOut(call);
-      LayupAnswer answer = kit.layup(source, request(call), out);
-      if (out.isEmpty()) {
-        // Only now, so that what is wrong with the values comes out first and in one run.
-        Options.refuse(
-            call, List.of("--paper"), "only counts with --out", "take it out, or name a folder");
-      }
-      return show(screen, format(call), answer, Options.has(call, SOURCES));
+    if (shape) {
+      return plan(call, screen, kit);
     }
-    refuseWishes(call);
-    if (tested.isPresent()) {
-      StripsOutcome outcome = StripsOutcome.of(tested.get(), sets);
+    String wanted = "only counts with a SHAPE";
+    String cure = "take it out, or name the shape";
+    Options.refuse(call, wanted, cure, WISHES);
+    Options.refuse(call, wanted, cure, SHOP);
+    Options.refuse(call, wanted, cure, OUT, Answers.SOURCES);
+    List<String> sets = Options.chosenSets(call);
+    if (tested) {
+      StripsOutcome outcome = StripsOutcome.of(TESTED.in(call).orElseThrow(), sets);
       Answers.show(call, screen, outcome, () -> StripsReport.of(outcome));
-      return Exit.WELL;
+    } else {
+      StackResult result = StackStudy.of(STACK.in(call).orElseThrow(), sets);
+      Answers.show(call, screen, result, () -> StackReport.of(result));
     }
-    show(screen, format(call), kit.stack(stack.get(), sets));
     return Exit.WELL;
   }
 
-  /** Plans and stacks are not told as a web page yet. */
-  private static String format(ParseResult call) {
-    return switch (Answers.format(call)) {
-      case TEXT -> "text";
-      case JSON -> "json";
-      case HTML, CSV ->
-          throw Calls.wrong("--format", "has html only with " + TESTED, "take text or json");
-    };
-  }
-
-  private static LayupRequest request(ParseResult call) {
-    Map<String, String> options = new LinkedHashMap<>();
-    for (String option : WISHES) {
-      Options.value(call, option).ifPresent(value -> options.put(option, value));
+  private static int plan(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
+    Studies studies = new Studies(kit.folder(), Optional.empty());
+    boolean out = OUT.given(call);
+    studies.with(
+        () -> {
+          if (!out) {
+            Options.refuse(
+                call, "only counts with " + OUT.name(), "take it out, or name a folder", PAPER);
+          }
+          return out;
+        });
+    LayupPlanning.Request request =
+        new LayupPlanning.Request(wish(call), Options.MATERIALS.in(call));
+    LayupPlan plan = LayupPlanning.of(Options.shape(call), request, studies, kit.folder());
+    Report report = LayupReport.of(plan);
+    List<Path> files = List.of();
+    if (out && plan.laidUp()) {
+      Paper paper = PAPER.in(call).orElse(Paper.A4);
+      List<OutFile> made = LayupFiles.of(plan, report, paper);
+      files = kit.write(OUT.in(call).orElseThrow(), "layup", plan.plate(), made).files();
     }
-    return new LayupRequest(options);
-  }
-
-  /** What counts for a plan only is not passed over in silence. */
-  private static void refuseWishes(ParseResult call) {
-    String wanted = "only counts with a SHAPE";
-    String cure = "take it out, or name the shape";
-    Options.refuse(call, WISHES, wanted, cure);
-    Options.refuse(call, List.of(SOURCES, "--out"), wanted, cure);
-  }
-
-  private static int show(Screen screen, String format, LayupAnswer answer, boolean sources) {
-    if (format.equals("json")) {
-      screen.data(answer.json());
-    } else {
-      LayupText.show(screen, answer, sources);
+    Answers.show(call, screen, plan, files, () -> report);
+    if (!plan.laidUp()) {
+      screen.say(
+          (out ? "No pages are made for stock that is bought. " : "")
+              + "To plan a lay-up of it, add "
+              + CLOTH.name()
+              + " NAME.");
     }
-    answer.files().forEach(file -> screen.say("Written: " + file));
-    return answer.possible() ? Exit.WELL : Exit.FAILS;
+    return plan.laidUp() && !plan.possible() ? Exit.FAILS : Exit.WELL;
   }
 
-  private static void show(Screen screen, String format, StackAnswer answer) {
-    if (format.equals("json")) {
-      screen.data(answer.json());
-    } else {
-      StackText.show(screen, answer);
-    }
+  private static LayupWish wish(ParseResult call) {
+    Optional<Plies> plies = PLIES.in(call);
+    return new LayupWish(
+        CLOTH.requested(call),
+        PROCESS.requested(call),
+        RESIN.requested(call),
+        plies.flatMap(Plies::count).map(count -> new Requested<>(count, PLIES.place())),
+        plies.flatMap(Plies::angles).map(angles -> new Requested<>(angles, PLIES.place())),
+        FRACTION.requested(call),
+        PANEL.requested(call),
+        TEMPERATURE.requested(call),
+        ROLL.requested(call),
+        MARGIN.requested(call),
+        PIECES.requested(call),
+        STRIPS.requested(call),
+        SCALE.requested(call),
+        Prices.NONE);
   }
 }

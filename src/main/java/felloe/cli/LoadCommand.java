@@ -53,8 +53,6 @@ final class LoadCommand implements Command {
           LoadCommand::thicknesses,
           "Thicknesses to compare: a list such as 4,5,6 or a range such as 3-8; usually those"
               + " about the plate's own that the stock comes in.");
-  private static final Opt<Path> MATERIALS =
-      Opt.one("--materials", "FILE", Read::path, "Materials of your own, see layup.");
   private static final Opt<Path> TESTED =
       Opt.one(
           "--tested",
@@ -96,7 +94,8 @@ final class LoadCommand implements Command {
                 + " screws carry, and what other thicknesses would do. An estimate to choose by,"
                 + " not an approval.");
     Options.shapes(spec, false);
-    Options.add(spec, Options.HUB, SUPPORT, CASE, THICKNESSES, MATERIALS, TESTED, OUT, PAPER);
+    Options.add(
+        spec, Options.HUB, SUPPORT, CASE, THICKNESSES, Options.MATERIALS, TESTED, OUT, PAPER);
     Options.group(spec, "Least mass", 1, LEAST_MASS, VARY, STEPS_EACH);
     Answers.options(spec);
     Options.examples(
@@ -151,7 +150,7 @@ final class LoadCommand implements Command {
             SUPPORT.requested(call),
             cases.isEmpty() ? Optional.empty() : Optional.of(new Requested<>(cases, CASE.place())),
             THICKNESSES.in(call),
-            MATERIALS.in(call),
+            Options.MATERIALS.in(call),
             TESTED.in(call));
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
     ShapeSource shape = Options.shape(call);

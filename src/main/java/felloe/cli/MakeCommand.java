@@ -5,7 +5,6 @@ import felloe.files.CannotWrite;
 import felloe.geometry.Numbers;
 import felloe.kit.Kit;
 import felloe.kit.KitAnswer;
-import felloe.kit.Sentence;
 import felloe.report.CheckReport;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
@@ -72,7 +71,7 @@ final class MakeCommand implements Command {
               + "; review: "
               + CheckReport.counts(kit.check()));
       kit.lacks()
-          .ifPresent(why -> Table.wrapped(Sentence.begin(why) + ".", 2, 100).forEach(screen::line));
+          .ifPresent(why -> Table.wrapped(Phrase.begin(why) + ".", 2, 100).forEach(screen::line));
     }
     screen.say(
         "Print at 100 %, and measure the check bars before you trust a page. For closed-course use"

@@ -3,6 +3,7 @@ package felloe.cli;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.service.LayupPlanning;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import felloe.yaml.Problems;
@@ -102,6 +103,14 @@ final class Options {
           "Compare with this hub instead of the shape file's own: a name from 'felloe hub list',"
               + " or a hub file.");
 
+  /** Materials of the maker's own. */
+  static final Opt<Path> MATERIALS =
+      Opt.one(
+          "--materials",
+          "FILE",
+          Read::path,
+          "Your own materials and prices, beside those that are known.");
+
   /** The folder that files go to. */
   static Opt<Path> folder(String help) {
     return Opt.one(OUT, "DIR", Read::path, help);
@@ -191,8 +200,13 @@ final class Options {
     return shapes;
   }
 
-  /** Tells what is wrong with the shapes of a call whose options are wrong as well. */
+  /** Tells what is wrong with the files of a call whose options are wrong as well. */
   static void readable(ParseResult call, Path folder, Problems problems) {
+    try {
+      LayupPlanning.book(MATERIALS.in(call), folder);
+    } catch (BadInput bad) {
+      problems.add(bad);
+    }
     Object given = call.matchedPositionalValue(0, (Object) null);
     List<?> names =
         given instanceof List<?> several ? several : given == null ? List.of() : List.of(given);

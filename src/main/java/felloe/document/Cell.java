@@ -1,6 +1,8 @@
 package felloe.document;
 
 import felloe.document.Block.Tone;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** What stands in a table's cell. */
@@ -72,6 +74,26 @@ public sealed interface Cell permits Cell.Words, Cell.Tick, Cell.Blank, Cell.Ver
   /** A whole number. */
   static Cell of(int count) {
     return new Words(Integer.toString(count));
+  }
+
+  /**
+   * A row of cells.
+   *
+   * @param parts cells, texts, whole numbers
+   * @throws IllegalArgumentException for anything else
+   */
+  static List<Cell> row(Object... parts) {
+    return Arrays.stream(parts).map(Cell::cell).toList();
+  }
+
+  private static Cell cell(Object part) {
+    if (part instanceof String || part instanceof Integer) {
+      return new Words(part.toString());
+    }
+    if (part instanceof Cell cell) {
+      return cell;
+    }
+    throw new IllegalArgumentException("no cell: " + part.getClass());
   }
 
   /** A quantity, or nothing. */

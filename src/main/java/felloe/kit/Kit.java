@@ -7,7 +7,6 @@ import felloe.files.OutFile;
 import felloe.files.Transaction;
 import felloe.files.Written;
 import felloe.kit.KitAnswer.FileLine;
-import felloe.laminate.StackFile;
 import felloe.load.DesignSpace;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
@@ -19,7 +18,6 @@ import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import felloe.service.Study;
 import felloe.template.TemplateOptions;
-import felloe.yaml.YamlTree;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,28 +67,6 @@ public final class Kit {
   /** Key figures and exact geometry. The review is not asked, so limits are not read. */
   public ShowAnswer show(ShapeSource shape) {
     return ShowAnswer.of(Studies.plate(shape, folder));
-  }
-
-  /**
-   * A stack on its own, without a shape.
-   *
-   * @param sets values to take instead of the file's
-   * @throws BadInput with every problem of the file
-   */
-  public StackAnswer stack(Path file, List<String> sets) {
-    return StackAnswer.of(StackFile.read(YamlTree.read(file).with(sets)));
-  }
-
-  /**
-   * Plans how the stock of a shape is laid up, and tells the other ways of getting it.
-   *
-   * @param out where pages and pictures are written; none are made when it is empty
-   * @throws BadInput with every problem of the shape, the request and the file of materials
-   * @throws CannotWrite when the disk says no
-   */
-  public LayupAnswer layup(ShapeSource shape, LayupRequest request, Optional<Path> out)
-      throws CannotWrite {
-    return new LayupBench(folder, disk).answer(shape, request, out);
   }
 
   private Studies studies(Optional<String> hub) {

@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
  * @param load forces and moments per width; a unit pull along x where the file gives none
  * @param cooling by how many kelvin it has cooled since the resin set; not negative
  */
-public record StackFile(Stack stack, Optional<LaminateLoad> load, OptionalDouble cooling) {
+public record StackFile(Stack stack, LaminateLoad load, OptionalDouble cooling) {
 
   private static final double GREATEST_LOAD = 1e6;
 
@@ -70,7 +70,8 @@ public record StackFile(Stack stack, Optional<LaminateLoad> load, OptionalDouble
     f.done();
     problems.throwIfAny();
     Stack listed = new Stack(plies).repeated(repeat);
-    return new StackFile(symmetric ? listed.mirrored() : listed, load, cooling);
+    return new StackFile(
+        symmetric ? listed.mirrored() : listed, load.orElse(LaminateLoad.UNIT), cooling);
   }
 
   private static Optional<LaminateLoad> load(Fields f) {

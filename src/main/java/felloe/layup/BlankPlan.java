@@ -34,7 +34,6 @@ public record BlankPlan(
   /** Longer strips than this are not cut from the blank, mm. */
   private static final double LONGEST = 400;
 
-  /** Copies the list. */
   public BlankPlan {
     notes = List.copyOf(notes);
   }

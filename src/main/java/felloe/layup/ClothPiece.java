@@ -8,9 +8,9 @@ import felloe.geometry.RigidTransform;
  *
  * @param label number of the ply, with a letter when the ply has several pieces
  * @param ply number of the ply
- * @param words direction of the ply, such as {@code 0/90}
+ * @param direction of the ply, such as {@code 0/90}
  * @param region on the roll: x across it from the left selvedge, y along it
  * @param fromPlate from the plate's frame to the roll
  */
 public record ClothPiece(
-    String label, int ply, String words, Region region, RigidTransform fromPlate) {}
+    String label, int ply, String direction, Region region, RigidTransform fromPlate) {}

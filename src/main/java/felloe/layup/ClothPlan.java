@@ -29,7 +29,7 @@ import java.util.Map;
  * @param area of all pieces, mm²
  * @param bought area of the length to ask for, mm²
  * @param waste share of what is bought that is no piece
- * @param jointed number of plies that are in several pieces
+ * @param jointedPlies number of plies that are in several pieces
  * @param notes what the maker should know about it
  */
 public record ClothPlan(
@@ -40,7 +40,7 @@ public record ClothPlan(
     double area,
     double bought,
     double waste,
-    int jointed,
+    int jointedPlies,
     List<String> notes) {
 
   /** Edge of the roll that is not used, mm: common practice. */
@@ -61,7 +61,6 @@ public record ClothPlan(
   /** With more pieces than these, only those of one direction are laid side by side: for speed. */
   private static final int MANY = 60;
 
-  /** Copies the lists. */
   public ClothPlan {
     pieces = List.copyOf(pieces);
     notes = List.copyOf(notes);
@@ -93,11 +92,11 @@ public record ClothPlan(
     int jointed = 0;
     Map<String, Integer> alike = new LinkedHashMap<>();
     for (StackPlan.Ply ply : stack.plies()) {
-      int before = alike.getOrDefault(ply.words(), 0);
+      int before = alike.getOrDefault(ply.direction(), 0);
       List<Loose> pieces = pieces(ply, blank, usable, woven, before);
       if (pieces.size() > 1) {
         jointed++;
-        alike.put(ply.words(), before + 1);
+        alike.put(ply.direction(), before + 1);
       }
       loose.addAll(pieces);
     }
@@ -150,9 +149,9 @@ public record ClothPlan(
     return pieces;
   }
 
-  /** a to z, then aa, ab and so on. */
+  /** A to Z, then AA, AB and so on. */
   static String letters(int index) {
-    String last = String.valueOf((char) ('a' + index % 26));
+    String last = String.valueOf((char) ('A' + index % 26));
     return index < 26 ? last : letters(index / 26 - 1) + last;
   }
 
@@ -191,7 +190,7 @@ public record ClothPlan(
           new ClothPiece(
               piece.label(),
               piece.ply().number(),
-              piece.ply().words(),
+              piece.ply().direction(),
               region,
               RigidTransform.turn(piece.turned()).then(motion)));
     }
@@ -217,7 +216,7 @@ public record ClothPlan(
       List<Loose> loose, List<NestedPart> parts, SheetRoom room) {
     Map<String, List<Integer>> groups = new LinkedHashMap<>();
     for (int i = 0; i < loose.size(); i++) {
-      groups.computeIfAbsent(loose.get(i).ply().words(), key -> new ArrayList<>()).add(i);
+      groups.computeIfAbsent(loose.get(i).ply().direction(), key -> new ArrayList<>()).add(i);
     }
     RigidTransform[] motions = new RigidTransform[parts.size()];
     double from = 0;

@@ -18,6 +18,16 @@ public final class LaidUp {
   }
 
   /**
+   * Whether a stock is laid up by the maker: a laminate that is not bought, or one for which cloth
+   * or plies are asked for.
+   */
+  static boolean is(Stock stock, LayupWish wish) {
+    boolean asked =
+        wish.cloth().isPresent() || wish.plies().isPresent() || wish.angles().isPresent();
+    return asked || is(stock);
+  }
+
+  /**
    * The plate with the thickness and density of its stack as the shape file asks for it. A plate of
    * bought sheet stays as it is; so does one whose stack cannot be planned with the built-in
    * materials, with a note that its mass is that of the stock's figures.

@@ -33,10 +33,8 @@ import java.util.function.Function;
  * @param mould what it is laid up on
  * @param hours of work, without cutting the plate
  * @param ways the ways of getting the stock; the lay-up first
- * @param purchases what to buy or to have at hand
  * @param figures what the plan rests on
  * @param notes what the maker should know
- * @param cautions what goes along wherever the plan is shown
  */
 public record LayupPlan(
     Plate plate,
@@ -52,10 +50,8 @@ public record LayupPlan(
     MouldPlan mould,
     double hours,
     List<StockOption> ways,
-    List<Purchase> purchases,
     List<SourcedFigure> figures,
-    List<String> notes,
-    List<String> cautions) {
+    List<String> notes) {
 
   /** Minutes to mark and cut a piece of cloth: common practice, from memory. */
   static final double CUTTING = 4;
@@ -63,13 +59,10 @@ public record LayupPlan(
   /** Beyond this a stack heats itself, mm: common practice. */
   private static final double THICK = 10;
 
-  /** Copies the lists. */
   public LayupPlan {
     ways = List.copyOf(ways);
-    purchases = List.copyOf(purchases);
     figures = List.copyOf(figures);
     notes = List.copyOf(notes);
-    cautions = List.copyOf(cautions);
   }
 
   /**
@@ -103,7 +96,15 @@ public record LayupPlan(
             + choice.process().finish();
     StockComparison ways = new StockComparison(plate, choice.prices());
     StockOption layup =
-        ways.layup(choice, stack, cloth, resin, density, moduli.bending().ex() / 1000, hours);
+        ways.layup(
+            choice,
+            stack,
+            cloth,
+            resin,
+            density,
+            moduli.bending().ex() / 1000,
+            hours,
+            LaidUp.is(plate.stock(), choice.wish()));
     List<StockOption> all = new ArrayList<>(List.of(layup));
     book.sheets().values().stream()
         .sorted(Comparator.comparing(sheet -> order(sheet.name())))
@@ -122,10 +123,8 @@ public record LayupPlan(
         mould,
         hours,
         all,
-        Purchases.of(choice, stack, cloth, resin, pots, mould),
         LayupFigures.of(choice, book.sheets().values(), materials),
-        notes(plate, choice, stack, blank, cloth, pots),
-        LayupCautions.ALL);
+        notes(plate, choice, stack, blank, cloth, pots));
   }
 
   /** Laminates first, wood last. */
@@ -148,8 +147,8 @@ public record LayupPlan(
               + Numbers.brief(choice.scale(), 2)
               + " g is too coarse for these pots: the ratio may be off by "
               + Numbers.brief(100 * pots.ratioError(), 1)
-              + " %, and 2 % is the most; use one that reads to 0.1 g, and say so with --scale"
-              + " 0.1");
+              + " %, and 2 % is the most; use one that reads to 0.1 g, and say so in"
+              + " stock.layup.scale");
     }
     plate
         .stock()
@@ -189,6 +188,11 @@ public record LayupPlan(
   private static boolean inside(Box blank, Sheet sheet) {
     boolean asDrawn = blank.width() <= sheet.width() && blank.height() <= sheet.height();
     return asDrawn || (blank.height() <= sheet.width() && blank.width() <= sheet.height());
+  }
+
+  /** Whether the plate is to be laid up; else the plan is there to compare. */
+  public boolean laidUp() {
+    return ways.get(0).own();
   }
 
   /** Whether it can be done as planned. */

@@ -149,7 +149,10 @@ public record MaterialBook(
               what,
               name.value(),
               "is no " + what + " that is known",
-              near + "known: " + String.join(", ", known) + "; give others with --materials FILE"));
+              near
+                  + "known: "
+                  + String.join(", ", known)
+                  + "; others stand in a file of materials of your own"));
     }
     return found;
   }

@@ -2,6 +2,7 @@ package felloe.layup;
 
 import felloe.geometry.Box;
 import felloe.plate.Weights;
+import java.util.OptionalDouble;
 
 /**
  * What the blank is laid up on.
@@ -11,10 +12,9 @@ import felloe.plate.Weights;
  * @param height of a mould plate, mm
  * @param area of all mould faces that take release agent, mm²
  * @param coats of release agent on a new plate
- * @param between minutes between coats
+ * @param minutesBetween minutes between coats
  * @param pressure kPa
- * @param weight that gives it on the blank, kg
- * @param byWeight whether it is given by weights, and not by a bag or a press
+ * @param weight that gives it on the blank, kg; empty when a bag or a press gives it
  * @param grid distance of the tape lines for placing plies, mm
  */
 public record MouldPlan(
@@ -23,10 +23,9 @@ public record MouldPlan(
     double height,
     double area,
     int coats,
-    double between,
+    double minutesBetween,
     double pressure,
-    double weight,
-    boolean byWeight,
+    OptionalDouble weight,
     double grid) {
 
   /** What a mould plate is wider than the blank on each side, mm: common practice. */
@@ -59,8 +58,9 @@ public record MouldPlan(
         COATS,
         BETWEEN,
         process.pressure(),
-        newtons / Weights.GRAVITY,
-        process.pressure() <= MOST_BY_WEIGHT,
+        process.pressure() <= MOST_BY_WEIGHT
+            ? OptionalDouble.of(newtons / Weights.GRAVITY)
+            : OptionalDouble.empty(),
         GRID);
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param pots in the order in which they are mixed
  * @param potLife minutes that 100 g have at the workshop's temperature
- * @param usable minutes that are planned with in the heaviest pot
+ * @param usablePotLife minutes that are planned with in the heaviest pot
  * @param workingTime minutes that the film can be worked at that temperature
  * @param perPly minutes that a ply takes
  * @param lastPly when the last ply is down
@@ -21,7 +21,7 @@ import java.util.List;
 public record PotPlan(
     List<Pot> pots,
     double potLife,
-    double usable,
+    double usablePotLife,
     double workingTime,
     double perPly,
     double lastPly,
@@ -36,7 +36,6 @@ public record PotPlan(
   /** How far a mix may be off its ratio: common practice, 2 %. */
   static final double RATIO = 0.02;
 
-  /** Copies the lists. */
   public PotPlan {
     pots = List.copyOf(pots);
     obstacles = List.copyOf(obstacles);
@@ -49,6 +48,7 @@ public record PotPlan(
    * @param plies what it is for, in words
    * @param resin g
    * @param hardener g
+   * @param millilitres of both, before they are mixed
    * @param mixAt when to begin mixing
    * @param spreadFrom when to begin spreading
    * @param emptyBy when it should be empty
@@ -59,6 +59,7 @@ public record PotPlan(
       String plies,
       double resin,
       double hardener,
+      double millilitres,
       double mixAt,
       double spreadFrom,
       double emptyBy,
@@ -169,7 +170,8 @@ public record PotPlan(
       double hardener = step * Math.ceil(mass * ratio / (1 + ratio) / step - 1e-9);
       double resin = step * Math.ceil(hardener / ratio / step - 0.5);
       double life = choice.resin().potLife(choice.temperature(), resin + hardener);
-      return new Pot(number, plies, resin, hardener, at, spread, empty, at + life);
+      double volume = choice.resin().millilitres(resin, hardener);
+      return new Pot(number, plies, resin, hardener, volume, at, spread, empty, at + life);
     }
 
     private double error(Pot pot) {

@@ -28,7 +28,6 @@ public record ResinPlan(
     double millilitres,
     double perSquareMetre) {
 
-  /** Copies the list. */
   public ResinPlan {
     losses = List.copyOf(losses);
   }

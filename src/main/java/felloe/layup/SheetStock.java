@@ -23,7 +23,6 @@ public record SheetStock(
     List<Double> moduli,
     Bases bases) {
 
-  /** Copies the lists. */
   public SheetStock {
     thicknesses = List.copyOf(thicknesses);
     sizes = List.copyOf(sizes);

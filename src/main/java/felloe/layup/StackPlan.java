@@ -36,7 +36,6 @@ public record StackPlan(
     boolean quasiIsotropic,
     List<String> warnings) {
 
-  /** Copies the lists. */
   public StackPlan {
     plies = List.copyOf(plies);
     warnings = List.copyOf(warnings);
@@ -49,9 +48,9 @@ public record StackPlan(
    *
    * @param number from the mould up, from 1
    * @param angle of its warp from the plate's x axis, degrees counter-clockwise seen from the front
-   * @param words such as {@code 0/90} or {@code +-45}
+   * @param direction such as {@code 0/90} or {@code +-45}
    */
-  public record Ply(int number, double angle, String words) {}
+  public record Ply(int number, double angle, String direction) {}
 
   /**
    * The stack of a choice.

@@ -97,7 +97,11 @@ final class StockComparison {
     return List.of(item.equals(WORK) ? Prices.Per.HOUR : Prices.Per.LAY_UP);
   }
 
-  /** The lay-up as a way. */
+  /**
+   * The lay-up as a way.
+   *
+   * @param laidUp whether it is the way that is meant
+   */
   StockOption layup(
       LayupChoice choice,
       StackPlan stack,
@@ -105,7 +109,8 @@ final class StockComparison {
       ResinPlan resin,
       double density,
       double modulus,
-      double hours) {
+      double hours,
+      boolean laidUp) {
     List<String> missing = new ArrayList<>();
     OptionalDouble clothCost = clothCost(choice.cloth(), cloth, missing);
     OptionalDouble resinCost = cost(choice.resin().name(), resin.mix() / 1000, missing);
@@ -131,7 +136,8 @@ final class StockComparison {
         work(hours),
         hours,
         waiting,
-        missing);
+        missing,
+        laidUp);
   }
 
   private OptionalDouble clothCost(Cloth cloth, ClothPlan plan, List<String> missing) {
@@ -199,7 +205,8 @@ final class StockComparison {
         work(0),
         0,
         0,
-        missing);
+        missing,
+        !layup.own() && stock.material().equals(plate.stock().material().name()));
   }
 
   private static double cube(double x) {

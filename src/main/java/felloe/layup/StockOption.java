@@ -16,11 +16,12 @@ import java.util.OptionalDouble;
  * @param stiffness in bending, against the lay-up: modulus times thickness cubed
  * @param sheet the smallest size that the plate fits on; empty for a lay-up, and when none does
  * @param fits whether there is a size that the plate fits on
- * @param material what the material costs; empty while a price is missing
- * @param work what the hours on the stock cost; empty without a price of work
+ * @param materialCost what the material costs; empty while a price is missing
+ * @param workCost what the hours on the stock cost; empty without a price of work
  * @param hours of work before it can be cut
  * @param waiting hours of waiting before it can be cut, without delivery
- * @param missing items whose price is not known
+ * @param missingPrices items whose price is not known
+ * @param own whether it is how the stock is got: laid up, or the sheet that the shape file names
  */
 public record StockOption(
     String name,
@@ -31,17 +32,17 @@ public record StockOption(
     double stiffness,
     Optional<Sheet> sheet,
     boolean fits,
-    OptionalDouble material,
-    OptionalDouble work,
+    OptionalDouble materialCost,
+    OptionalDouble workCost,
     double hours,
     double waiting,
-    List<String> missing) {
+    List<String> missingPrices,
+    boolean own) {
 
   /** What a lay-up is called among the ways. */
   public static final String LAY_UP = "lay-up";
 
-  /** Copies the list. */
   public StockOption {
-    missing = List.copyOf(missing);
+    missingPrices = List.copyOf(missingPrices);
   }
 }

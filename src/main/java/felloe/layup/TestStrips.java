@@ -42,7 +42,6 @@ public record TestStrips(
 
   private static final String[] CLASSES = {"I", "II", "III", "IV"};
 
-  /** Copies the list. */
   public TestStrips {
     placed = List.copyOf(placed);
   }

@@ -45,6 +45,8 @@ public final class ResultJson {
     views.addAll(HubViews.all());
     views.addAll(LoadViews.all());
     views.addAll(SearchViews.all());
+    views.addAll(LayupViews.all());
+    views.addAll(StackViews.all());
     views.addAll(StripsViews.all());
     return new RecordJson(views);
   }

@@ -104,10 +104,7 @@ public final class PlateLoads {
       MaterialBook book = MaterialBook.builtIn();
       Optional<TestedStrips> tested = Optional.empty();
       try {
-        book =
-            request.materials().isPresent()
-                ? book.with(folder.resolve(request.materials().get()))
-                : book;
+        book = LayupPlanning.book(request.materials(), folder);
       } catch (BadInput bad) {
         problems.add(bad);
       }

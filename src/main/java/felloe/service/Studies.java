@@ -80,6 +80,17 @@ public final class Studies {
   }
 
   /**
+   * Reads a shape and does not judge it.
+   *
+   * @throws BadInput with all problems so far
+   */
+  public Plate plate(ShapeSource shape) {
+    Plate plate = with(() -> plate(shape, folder));
+    problems.throwIfAny();
+    return plate;
+  }
+
+  /**
    * Reads and judges a shape.
    *
    * @throws BadInput with all problems so far

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -42,5 +43,18 @@ class PhraseTest {
     assertEquals("\u22120.35 mm", Quantity.fixed(-0.35, 2, "mm").text());
     assertEquals("\u22120.35", Quantity.fixed(-0.35, 2, "mm").text("mm"));
     assertEquals("12 %", Quantity.percent(0.123, 0).text());
+  }
+
+  @Test
+  void onlyTheFirstLetterGrowsWhateverTheMachinesLocale() {
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+      assertEquals("Iron, M5 screw", Phrase.begin("iron, M5 screw"));
+      assertEquals("5 mm", Phrase.begin("5 mm"));
+      assertEquals("", Phrase.begin(""));
+    } finally {
+      Locale.setDefault(before);
+    }
   }
 }

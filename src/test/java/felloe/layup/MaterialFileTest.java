@@ -64,25 +64,6 @@ class MaterialFileTest {
   }
 
   @Test
-  void aBagIsBoughtWithItsPumpAndEnoughTape() {
-    LayupPlan plan =
-        LayupPlan.of(
-            disc(290, 5),
-            wish().named(null, "vacuum-bag", null).value(),
-            BOOK,
-            LayupPlates::materials);
-    assertTrue(plan.purchases().toString().contains("vacuum pump with gauge"));
-    double round = 2 * (plan.mould().width() + plan.mould().height()) / 1000;
-    String tape =
-        plan.purchases().stream()
-            .filter(p -> p.what().equals("sealant tape"))
-            .findFirst()
-            .orElseThrow()
-            .amount();
-    assertTrue(Double.parseDouble(tape.replace(" m", "")) >= round - 1e-9, tape);
-  }
-
-  @Test
   void anOwnResinStandsBesideTheOthersAndIsPlannedWith() {
     MaterialBook book = BOOK.with("shelf.yaml", RESIN);
     assertEquals(4, book.resins().size());

@@ -45,11 +45,11 @@ class StockComparisonTest {
   void withoutPricesNothingIsMadeUp() {
     LayupPlan plan = priced();
     for (StockOption way : plan.ways()) {
-      assertTrue(way.material().isEmpty() && way.work().isEmpty(), way.name());
-      assertFalse(way.missing().isEmpty(), way.name());
+      assertTrue(way.materialCost().isEmpty() && way.workCost().isEmpty(), way.name());
+      assertFalse(way.missingPrices().isEmpty(), way.name());
     }
     assertEquals(
-        List.of("carbon-twill-200", "epoxy-slow", "sundries"), plan.ways().get(0).missing());
+        List.of("carbon-twill-200", "epoxy-slow", "sundries"), plan.ways().get(0).missingPrices());
   }
 
   @Test
@@ -64,17 +64,19 @@ class StockComparisonTest {
             price("plywood", 7, Per.SHEET));
     StockOption layup = plan.ways().get(0);
     double material = 30 * plan.cloth().bought() / 1e6 + 20 * plan.resin().mix() / 1000 + 12;
-    assertEquals(material, layup.material().orElseThrow(), 1e-9);
-    assertEquals(10 * plan.hours(), layup.work().orElseThrow(), 1e-9);
+    assertEquals(material, layup.materialCost().orElseThrow(), 1e-9);
+    assertEquals(10 * plan.hours(), layup.workCost().orElseThrow(), 1e-9);
     StockOption aluminium = way(plan, "aluminium-6082");
     assertEquals(new Sheet(300, 300), aluminium.sheet().orElseThrow());
-    assertEquals(9, aluminium.material().orElseThrow(), 1e-9);
-    assertEquals(7, way(plan, "plywood").material().orElseThrow(), 1e-9);
+    assertEquals(9, aluminium.materialCost().orElseThrow(), 1e-9);
+    assertEquals(7, way(plan, "plywood").materialCost().orElseThrow(), 1e-9);
     LayupPlan byMetre =
         priced(price("carbon-twill-200", 30, Per.METRE), price("epoxy-slow", 0, null));
     assertEquals(
-        30 * byMetre.cloth().toBuy() / 1000, byMetre.ways().get(0).material().orElseThrow(), 1e-9);
-    assertEquals(List.of("sundries"), byMetre.ways().get(0).missing());
+        30 * byMetre.cloth().toBuy() / 1000,
+        byMetre.ways().get(0).materialCost().orElseThrow(),
+        1e-9);
+    assertEquals(List.of("sundries"), byMetre.ways().get(0).missingPrices());
   }
 
   /** Aluminum Association: 2.70 g/cm3; EN 485-2: 70 GPa, from memory. */

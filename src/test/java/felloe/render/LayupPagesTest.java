@@ -1,4 +1,4 @@
-package felloe.kit;
+package felloe.render;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +11,7 @@ import felloe.layup.LayupPlan;
 import felloe.layup.MaterialBook;
 import felloe.plate.LayupWish;
 import felloe.plate.Plate;
+import felloe.report.LayupReport;
 import felloe.shape.Materials;
 import felloe.shape.ShapeFile;
 import java.nio.file.Path;
@@ -19,7 +20,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Pages of a lay-up: nothing leaves the paper, no two lines of words lie on each other. */
-class LayupSheetTest {
+class LayupPagesTest {
 
   private static LayupPlan plan(String shape, String... sets) {
     Plate plate = ShapeFile.read(Path.of("shapes", shape), List.of(sets), HubCatalogue.here());
@@ -27,7 +28,7 @@ class LayupSheetTest {
   }
 
   private static void holds(LayupPlan plan, Paper paper) {
-    for (Page page : new LayupSheet(plan).sheets(paper)) {
+    for (Page page : PageRenderer.pages(LayupReport.of(plan), paper)) {
       Box inside = new Box(8, 8, paper.width() - 8, paper.height() - 8);
       List<Mark.Label> words = new ArrayList<>();
       for (Page.Placed part : page.parts()) {

@@ -1,4 +1,4 @@
-package felloe.layup;
+package felloe.report;
 
 import java.util.List;
 
