@@ -23,6 +23,9 @@ final class LayupViews {
   /** The stack with what it comes to. */
   private record Panel(LayupPlan plan) {}
 
+  /** A figure, and whether it rests on no source. */
+  private record Told(SourcedFigure figure) {}
+
   /** Pots and cure on one clock. */
   private record Timeline(
       PotPlan pots, double cureHours, Optional<ResinSystem.PostCure> postCure, double workHours) {}
@@ -48,7 +51,7 @@ final class LayupViews {
             .with("ways", LayupPlan::ways)
             .with("currency", plan -> plan.choice().prices().currency())
             .with("shopping", LayupShopping::of)
-            .with("figures", LayupPlan::figures)
+            .with("figures", plan -> plan.figures().stream().map(Told::new).toList())
             .with("warnings", plan -> plan.stack().warnings())
             .with("notes", LayupPlan::notes)
             .with("cautions", LayupReport::cautions),
@@ -76,7 +79,7 @@ final class LayupViews {
             .with("segments", piece -> ShapeJson.segments(piece.region().outer())),
         View.record(Timeline.class, "pots").with(Timeline::pots),
         View.record(PotPlan.class, "pots", "obstacles"),
-        View.record(SourcedFigure.class).with("assumed", SourcedFigure::assumed));
+        View.of(Told.class).with(Told::figure).with("assumed", told -> told.figure().assumed()));
   }
 
   private static Timeline timeline(LayupPlan plan) {
