@@ -131,7 +131,9 @@ final class CutCommand implements Command {
           new Counts(
               MACHINES, mm("--lead", "Radius of the arcs onto the path and off it; beams too.")),
           new Counts(MILL, mm("--clearance", "Height of travel above the stock. Usually 10.")),
-          new Counts(MILL, mm("--approach", "Height where the way down slows. Usually 2.")));
+          new Counts(MILL, mm("--approach", "Height where the way down slows. Usually 2.")),
+          new Counts(MILL, rate("--v-angle", "DEG", "V tool for engravings and broken edges.")),
+          new Counts(MILL, mm("--v-tip", "Width of the V tool's tip. Usually 0.2.")));
   private static final List<Counts> HOLDING =
       List.of(
           new Counts(MILL, count("--tabs", 0, 40, "Bridges that hold, or none. Usually 2 to 4.")),

@@ -26,6 +26,8 @@ public enum CutFigure {
   LARGEST_DRILL("the largest drilled hole"),
   DRILL_SURFACE_SPEED("the surface speed of drills"),
   DRILL_FEED("the feed of drills"),
+  V_ANGLE("the V tool's angle"),
+  V_TIP("the width of the V tool's tip"),
   TRAVEL("the travel speed"),
   OWNER_CONSENTS("the owner's consent"),
   BLADE("the blade's width"),

@@ -77,11 +77,12 @@ public record CutJob(
       FinishLines lines = FinishLines.of(shapes.get(0), wish.process());
       return new CutJob(wish, shapes, layout, lines, List.of());
     }
+    Optional<VTool> vTool = wish.vTool(shapes, feeds);
     MachineJob work =
         MachineJob.of(
             layout.map(SheetLayout::plates).orElse(shapes),
             layout.map(SheetLayout::room),
-            plate -> wish.setup(plate, width, feeds),
+            plate -> wish.setup(plate, width, vTool, feeds),
             decimals);
     return new CutJob(wish, shapes, layout, work, CutSources.of(wish, work, feeds));
   }

@@ -49,6 +49,10 @@ final class CutPlanner {
     boolean climb = setup.direction() == CutDirection.CLIMB;
     leads = new Leads(new Clearance(plate, round, setup.cutter()), climb);
     paths = new PathIndex(cut.lines());
+    setup
+        .vTool()
+        .ifPresent(
+            tool -> operations.addAll(new FaceWork(plate, setup, tool, faults, notes).run()));
     drill();
     bore(cut);
     along(cut, CutFeature.Kind.WINDOW);
@@ -78,12 +82,18 @@ final class CutPlanner {
 
   /** What the plan does not do though the plate wants it. */
   private void leftToHands() {
+    boolean mill = setup.process() == CutProcess.ROUTER;
     for (Engraving engraving : plate.engravings()) {
+      boolean front = engraving.face() == Face.FRONT;
+      if (front && setup.vTool().isPresent()) {
+        continue;
+      }
       String where =
-          engraving.face() == Face.FRONT
+          front
               ? "it stands in the drawings on a layer of its own, to be cut "
                   + mm(engraving.depth())
                   + " deep"
+                  + (mill ? "; tell the angle of a V tool, and it is cut" : "")
               : "it is on the back face";
       notes.add(
           new Note(engraving.place(), engraving.label() + " is not cut by this plan: " + where));
@@ -94,10 +104,16 @@ final class CutPlanner {
           edges.chamfer() > 0
               ? "chamfered " + mm(edges.chamfer()) + " at 45 degrees"
               : "broken by " + mm(edges.edgeBreak());
+      boolean cut = setup.vTool().filter(tool -> tool.edge(edges) > 0).isPresent();
       notes.add(
           new Note(
               plate.stock().place(),
-              "edges are " + how + " by hand, on both faces: this plan cuts them sharp"));
+              cut
+                  ? "edges of the back face are " + how + " by hand"
+                  : "edges are "
+                      + how
+                      + " by hand, on both faces: this plan cuts them sharp"
+                      + (setup.vTool().isPresent() ? "; a tool of 90 degrees would do it" : "")));
     }
   }
 

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param rates speeds and feeds
  * @param start what is usual for this cutter in this material; empty for a beam
  * @param ownerConsents whether the machine's owner allows this material on a laser
+ * @param vTool what cuts lines and edges of the upper face; empty where that is left to hands
  */
 public record CutSetup(
     CutProcess process,
@@ -34,7 +35,8 @@ public record CutSetup(
     Drills drills,
     Rates rates,
     Optional<StartingFeed> start,
-    boolean ownerConsents) {
+    boolean ownerConsents,
+    Optional<VTool> vTool) {
 
   /** Refuses a cutter that is no number. */
   public CutSetup {
@@ -195,7 +197,8 @@ public record CutSetup(
             start.drillFeed(),
             feeds.highestSpeed()),
         Optional.of(start),
-        false);
+        false,
+        Optional.empty());
   }
 
   /**
@@ -217,7 +220,8 @@ public record CutSetup(
         new Drills(List.of(), 0),
         new Rates(0, feed, feed, 3000, 0, 0, 0),
         Optional.empty(),
-        false);
+        false,
+        Optional.empty());
   }
 
   /** Half the width that the cutter or beam takes, mm. */
@@ -239,7 +243,8 @@ public record CutSetup(
         drills,
         rates,
         start,
-        ownerConsents);
+        ownerConsents,
+        vTool);
   }
 
   /** The same with another entry. */
@@ -256,7 +261,8 @@ public record CutSetup(
         drills,
         rates,
         start,
-        ownerConsents);
+        ownerConsents,
+        vTool);
   }
 
   /** The same with other tabs. */
@@ -273,7 +279,8 @@ public record CutSetup(
         drills,
         rates,
         start,
-        ownerConsents);
+        ownerConsents,
+        vTool);
   }
 
   /** The same with other drills. */
@@ -290,7 +297,8 @@ public record CutSetup(
         other,
         rates,
         start,
-        ownerConsents);
+        ownerConsents,
+        vTool);
   }
 
   /** The same with other speeds and feeds. */
@@ -307,7 +315,8 @@ public record CutSetup(
         drills,
         other,
         start,
-        ownerConsents);
+        ownerConsents,
+        vTool);
   }
 
   /** The same the other way round. */
@@ -324,7 +333,8 @@ public record CutSetup(
         drills,
         rates,
         start,
-        ownerConsents);
+        ownerConsents,
+        vTool);
   }
 
   /** The same with cutting edges of a known length, mm. */
@@ -341,7 +351,8 @@ public record CutSetup(
         drills,
         rates,
         start,
-        ownerConsents);
+        ownerConsents,
+        vTool);
   }
 
   /** The same with or without the owner's consent. */
@@ -358,6 +369,25 @@ public record CutSetup(
         drills,
         rates,
         start,
-        consents);
+        consents,
+        vTool);
+  }
+
+  /** The same with a V tool for the upper face. */
+  public CutSetup with(VTool tool) {
+    return new CutSetup(
+        process,
+        cutter,
+        flutes,
+        fluteLength,
+        direction,
+        depths,
+        entry,
+        tabs,
+        drills,
+        rates,
+        start,
+        ownerConsents,
+        Optional.of(tool));
   }
 }

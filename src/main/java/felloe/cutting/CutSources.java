@@ -18,7 +18,7 @@ final class CutSources {
   static List<SourcedFigure> of(CutWish wish, MachineJob work, FeedTable feeds) {
     CutSources sources = new CutSources(wish);
     switch (wish.process()) {
-      case ROUTER -> sources.router(work);
+      case ROUTER -> sources.router(work, feeds);
       case LASER -> sources.beam(work.first().setup(), feeds.laser().basis());
       case WATERJET -> sources.beam(work.first().setup(), feeds.waterjet().basis());
       case JIGSAW -> throw new IllegalArgumentException("a saw is no machine");
@@ -33,7 +33,7 @@ final class CutSources {
     }
   }
 
-  private void router(MachineJob work) {
+  private void router(MachineJob work, FeedTable feeds) {
     CutSetup setup = work.first().setup();
     StartingFeed start = setup.start().orElseThrow();
     CutSetup.Rates rates = setup.rates();
@@ -48,6 +48,7 @@ final class CutSources {
     add(CutFigure.STEP_DOWN, "step-down", setup.depths().stepDown(), "mm", start.basis());
     add(CutFigure.RAMP, "ramp", Math.toDegrees(setup.entry().ramp()), "deg", start.basis());
     add(CutFigure.RAMP_FEED, "ramp feed", rates.rampFeed(), "mm/min", "half the feed");
+    setup.vTool().ifPresent(tool -> vTool(tool, feeds));
     if (work.plans().stream().anyMatch(plan -> !MachineJob.drilled(plan).isEmpty())) {
       add(
           CutFigure.DRILL_SURFACE_SPEED,
@@ -57,6 +58,15 @@ final class CutSources {
           start.basis());
       add(CutFigure.DRILL_FEED, "drill feed", rates.drillFeed(), "mm a turn", start.basis());
     }
+  }
+
+  private void vTool(VTool tool, FeedTable feeds) {
+    add(CutFigure.V_ANGLE, "V tool", Math.toDegrees(tool.angle()), "deg", "");
+    add(CutFigure.V_TIP, "V tool's tip", tool.tip(), "mm", feeds.vTool().basis());
+    String depth = "the deepest that is cut, and the angle";
+    figures.add(new SourcedFigure("V tool's least width", tool.width(), "mm", depth));
+    figures.add(new SourcedFigure("V tool's speed", tool.speed(), "1/min", tool.basis()));
+    figures.add(new SourcedFigure("V tool's feed", tool.feed(), "mm/min", tool.basis()));
   }
 
   private void add(CutFigure figure, String name, double value, String unit, String basis) {

@@ -69,6 +69,20 @@ public record CutWish(
     };
   }
 
+  /** The V tool, one for all plates; only where its angle was asked for. */
+  Optional<VTool> vTool(List<Plate> plates, FeedTable feeds) {
+    if (process != CutProcess.ROUTER || !asked(CutFigure.V_ANGLE)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        VTool.of(
+            figures.get(CutFigure.V_ANGLE),
+            figure(CutFigure.V_TIP, feeds.vTool().tip()),
+            plates,
+            feeds,
+            figure(CutFigure.HIGHEST_SPEED, feeds.highestSpeed())));
+  }
+
   /** The blade of a jigsaw. */
   JigsawBlade blade(FeedTable feeds) {
     JigsawBlade usual = feeds.blade();
@@ -85,8 +99,9 @@ public record CutWish(
    * How a machine cuts a plate.
    *
    * @param width that is cut, mm
+   * @param vTool what cuts the upper face, if that was asked for
    */
-  CutSetup setup(Plate plate, double width, FeedTable feeds) {
+  CutSetup setup(Plate plate, double width, Optional<VTool> vTool, FeedTable feeds) {
     CutSetup usual =
         process == CutProcess.ROUTER
             ? router(plate, width, feeds)
@@ -119,7 +134,8 @@ public record CutWish(
         new CutSetup.Drills(drills.orElse(List.of()), largestDrill(usual.drills().largest())),
         rates(usual.rates()),
         usual.start(),
-        ownerConsents);
+        ownerConsents,
+        vTool);
   }
 
   private CutSetup router(Plate plate, double width, FeedTable feeds) {

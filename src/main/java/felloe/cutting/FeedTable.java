@@ -52,12 +52,22 @@ public final class FeedTable {
    */
   public record Kerf(double width, String basis) {}
 
+  /**
+   * What is usual of V tools, mm.
+   *
+   * @param tip width of the flat at the tip
+   * @param aside how far the flat stays off an edge
+   * @param basis where it comes from
+   */
+  public record VTip(double tip, double aside, String basis) {}
+
   private final List<Row> rows;
   private final double travel;
   private final double highestSpeed;
   private final Kerf laser;
   private final Kerf waterjet;
   private final JigsawBlade blade;
+  private final VTip vTool;
 
   private FeedTable(YamlTree tree) {
     Problems problems = new Problems();
@@ -77,6 +87,12 @@ public final class FeedTable {
             saw.length("kerf").positive().required(),
             saw.length("turn").positive().required());
     saw.text("basis").required();
+    Fields cone = top.group("v-tool");
+    this.vTool =
+        new VTip(
+            cone.length("tip").positive().required(),
+            cone.length("aside").positive().required(),
+            cone.text("basis").required());
     this.rows = new ArrayList<>(top.list("routing").atLeast(1).each(FeedTable::row));
     top.done();
     problems.throwIfAny();
@@ -194,6 +210,11 @@ public final class FeedTable {
   /** The usual kerf of an abrasive water jet. */
   public Kerf waterjet() {
     return waterjet;
+  }
+
+  /** What is usual of V tools. */
+  VTip vTool() {
+    return vTool;
   }
 
   /** The usual blade of a jigsaw. */

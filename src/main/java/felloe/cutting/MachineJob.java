@@ -54,6 +54,7 @@ public record MachineJob(List<CutPlan> plans, List<Step> steps, SweepResult proo
       Function<Plate, CutSetup> setups,
       int decimals) {
     List<CutPlan> plans = plans(plates, room, setups);
+    refuseIdle(plans);
     SweepResult proof = SweepCheck.of(plans, decimals);
     if (!proof.passed()) {
       List<Finding> loose =
@@ -64,6 +65,25 @@ public record MachineJob(List<CutPlan> plans, List<Step> steps, SweepResult proo
       throw new Unproved(proof.failures());
     }
     return new MachineJob(plans, steps(plans), proof, decimals);
+  }
+
+  /** A V tool that nothing is there for is not passed over in silence. */
+  private static void refuseIdle(List<CutPlan> plans) {
+    Optional<VTool> tool = plans.get(0).setup().vTool();
+    boolean used =
+        plans.stream()
+            .flatMap(plan -> plan.operations().stream())
+            .anyMatch(operation -> operation.tool().kind() == CutterTool.Kind.V_TOOL);
+    if (tool.isPresent() && !used) {
+      throw new CutRefused(
+          List.of(
+              CutFault.of(
+                  CutFigure.V_ANGLE,
+                  Numbers.brief(Math.toDegrees(tool.get().angle()), 2) + " deg",
+                  "has nothing to cut: no engraving on the front face, and no edge that this angle"
+                      + " breaks",
+                  "take it out; a chamfer wants 90 degrees")));
+    }
   }
 
   private static CutFault loose(Finding finding) {
@@ -125,30 +145,34 @@ public record MachineJob(List<CutPlan> plans, List<Step> steps, SweepResult proo
     return plans;
   }
 
-  /** Drilling first, each drill once for all plates; then plate after plate. */
+  /**
+   * The upper face first, then drilling, each drill once for all plates; then plate after plate.
+   */
   private static List<Step> steps(List<CutPlan> plans) {
+    List<Step> all = new ArrayList<>();
     Map<CutterTool, List<Step>> drilling = new LinkedHashMap<>();
     List<Step> rest = new ArrayList<>();
     for (CutPlan plan : plans) {
       for (int i = 0; i < plan.operations().size(); i++) {
         Operation operation = plan.operations().get(i);
         Step step = new Step(named(operation, plan, plans.size()), plan.figures().get(i));
-        if (operation.tool().kind() == CutterTool.Kind.DRILL) {
+        if (operation.tool().kind() == CutterTool.Kind.V_TOOL) {
+          all.add(step);
+        } else if (operation.tool().kind() == CutterTool.Kind.DRILL) {
           drilling.computeIfAbsent(operation.tool(), tool -> new ArrayList<>()).add(step);
         } else {
           rest.add(step);
         }
       }
     }
-    List<Step> all = new ArrayList<>();
     drilling.values().forEach(all::addAll);
     all.addAll(rest);
     return all;
   }
 
   private static Operation named(Operation operation, CutPlan plan, int plans) {
-    // Labels of windows on a sheet begin with the plate's name already.
-    boolean named = plans == 1 || operation.title().startsWith(CutPlanner.WINDOW);
+    // Labels on a sheet begin with the plate's name already.
+    boolean named = plans == 1 || operation.title().contains(plan.plate().name() + " ");
     String before = named ? "" : plan.plate().name() + ": ";
     return new Operation(
         before + operation.title(), operation.tool(), operation.speed(), operation.moves());

@@ -38,8 +38,8 @@ public sealed interface Move permits Move.Travel, Move.Cut, Move.Sink, Move.Dril
   }
 
   /**
-   * A straight move down in the air or in a slot that is cut already; up to the clearance height a
-   * {@link Travel} does it.
+   * A straight move down in the air or in a slot that is cut already, and of a V tool into the
+   * stock; up to the clearance height a {@link Travel} does it.
    *
    * @param at where, in plan
    * @param toZ height at the end

@@ -21,6 +21,7 @@ final class RoundedToolpath {
   private final double scale;
   private final double steepest;
   private final List<WrittenMove> cuts = new ArrayList<>();
+  private final List<FaceCheck.FaceCut> faceCuts = new ArrayList<>();
   private final List<Move.Drill> drills = new ArrayList<>();
   private final List<CutterTool> drillTools = new ArrayList<>();
   private final SweepTally way;
@@ -31,6 +32,7 @@ final class RoundedToolpath {
   private Point at;
   private double z;
   private boolean travelled;
+  private boolean sunk;
 
   RoundedToolpath(
       CutPlan plan,
@@ -51,6 +53,11 @@ final class RoundedToolpath {
   /** The cuts, in order. */
   List<WrittenMove> cuts() {
     return cuts;
+  }
+
+  /** The cuts of V tools, in order. */
+  List<FaceCheck.FaceCut> faceCuts() {
+    return faceCuts;
   }
 
   /** The drilled holes, in order. */
@@ -75,10 +82,20 @@ final class RoundedToolpath {
         way.broken(operation.title() + " does not begin with travel", at);
       }
       for (Move move : operation.moves()) {
+        refuseSunk(operation, move instanceof Move.Cut);
         step(operation, move);
       }
+      refuseSunk(operation, false);
     }
     return this;
+  }
+
+  /** A V tool that went down into the stock must cut on from there. */
+  private void refuseSunk(Operation operation, boolean cuts) {
+    if (sunk && !cuts) {
+      way.broken(operation.title() + " goes down and cuts nothing", at);
+      sunk = false;
+    }
   }
 
   private void step(Operation operation, Move move) {
@@ -109,12 +126,15 @@ final class RoundedToolpath {
     if (!at.near(rounded(sink.at()), JUMP)) {
       way.broken(operation.title() + " goes down beside where it stands", sink.at());
     }
-    if (operation.tool().kind() != CutterTool.Kind.END_MILL || sink.toZ() > z) {
+    boolean cone = operation.tool().kind() == CutterTool.Kind.V_TOOL;
+    boolean mill = operation.tool().kind() == CutterTool.Kind.END_MILL;
+    if (!(mill || cone) || sink.toZ() > z) {
       way.broken(operation.title() + " moves straight in a wrong way", sink.at());
     }
-    if (sink.toZ() < 0) {
+    if (sink.toZ() < 0 && !cone) {
       plunge.add(90, operation.title(), sink.at());
     }
+    sunk = cone && sink.toZ() < 0;
     z = rounded(sink.toZ());
   }
 
@@ -127,7 +147,13 @@ final class RoundedToolpath {
     Point to = rounded(cut.along().to());
     double toZ = rounded(cut.toZ());
     Segment flown = flown(operation, cut.along(), from, to);
-    if (flown != null) {
+    if (operation.tool().kind() == CutterTool.Kind.V_TOOL) {
+      if (flown != null) {
+        WrittenMove written = new WrittenMove(flown, z, toZ, operation.title(), false, travelled);
+        faceCuts.add(new FaceCheck.FaceCut(written, operation.tool()));
+        sunk = false;
+      }
+    } else if (flown != null) {
       cuts.add(new WrittenMove(flown, z, toZ, operation.title(), beam, travelled));
       travelled = false;
       if (!beam && toZ < 0 && z - toZ > JUMP) {

@@ -72,6 +72,7 @@ final class SetupCheck {
       depths();
       tabs();
       drills();
+      setup.vTool().ifPresent(this::vTool);
     } else {
       beam();
     }
@@ -241,6 +242,11 @@ final class SetupCheck {
               + " here: the points of the drills go that far below the stock",
           "put a thicker spoil board under the stock, or bore the holes instead of drilling them");
     }
+  }
+
+  private void vTool(VTool tool) {
+    within(CutFigure.V_ANGLE, "v-angle", Math.toDegrees(tool.angle()), 1, "deg");
+    within(CutFigure.V_TIP, "v-tip", tool.tip(), 1, "mm");
   }
 
   private void beam() {

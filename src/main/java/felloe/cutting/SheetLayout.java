@@ -7,7 +7,9 @@ import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
+import felloe.plate.EdgeFinish;
 import felloe.plate.Engraving;
+import felloe.plate.Making;
 import felloe.plate.Plate;
 import felloe.plate.Sheet;
 import felloe.plate.Window;
@@ -273,11 +275,21 @@ public record SheetLayout(
                 List.of(),
                 Optional.empty(),
                 first.stock(),
-                first.making(),
+                sharp(first.making()),
                 List.of(),
                 List.of()));
       }
     }
+  }
+
+  /** A strip that is to be broken keeps its edges. */
+  private static Making sharp(Making making) {
+    return new Making(
+        making.cutterDiameter(),
+        making.roughAllowance(),
+        making.gripScale(),
+        making.position(),
+        EdgeFinish.NONE);
   }
 
   /** A plate where it lies; its labels begin with its name when it is not alone. */

@@ -32,6 +32,7 @@ import java.util.Set;
  *   <li>Holes are drilled at the right place, to size and through.
  *   <li>Nothing goes deeper than said; no end mill goes down steeper than the ramp.
  *   <li>The finish line lies on the side of travel that was asked for.
+ *   <li>What a V tool does to the face is proved by {@link FaceCheck}.
  *   <li>The two radii of each arc differ by at most {@value #ARC_RADII} mm (NISTIR 6556, section
  *       3.5.3.2).
  * </ul>
@@ -87,6 +88,12 @@ public final class SweepCheck {
           "mm",
           LIMIT,
           OWN);
+  private final SweepTally lines =
+      tally("sweep-engraving", "Lines stay shallow and on the plate.", "off", "mm", LIMIT, OWN);
+  private final SweepTally chamfer =
+      tally("sweep-edge", "No more is taken off an edge than wished.", "off", "mm", LIMIT, OWN);
+  private final SweepTally faceLeft =
+      tally("sweep-face-missed", "Lines and edges are all cut.", "left", "mm", LIMIT, OWN);
   private final SweepTally arcs =
       tally(
           "sweep-arcs",
@@ -175,14 +182,21 @@ public final class SweepCheck {
     sides(through);
     new SweepCover(plan, through, written.cuts(), plateEdges, half, missed).run(drilled);
     tabs(written.cuts());
+    new FaceCheck(plan, lines, chamfer, faceLeft).run(written.faceCuts(), sheet);
     Place place = plan.plate().stock().place();
     List<Finding> findings = new ArrayList<>();
-    for (SweepTally tally :
-        List.of(gouge, missed, tabs, holes, depth, plunge, way, side, arcs, sheet)) {
-      findings.add(tally.finding(place));
+    List<SweepTally> all =
+        new ArrayList<>(List.of(gouge, missed, tabs, holes, depth, plunge, way, side, arcs, sheet));
+    if (plan.setup().vTool().isPresent() || !written.faceCuts().isEmpty()) {
+      all.addAll(List.of(lines, chamfer, faceLeft));
     }
+    all.forEach(tally -> findings.add(tally.finding(place)));
     return new SweepResult(
-        findings, gouge.worst(), missed.worst(), arcs.worst(), written.deepest());
+        findings,
+        Math.max(gouge.worst(), Math.max(lines.worst(), chamfer.worst())),
+        Math.max(missed.worst(), faceLeft.worst()),
+        arcs.worst(),
+        written.deepest());
   }
 
   /** What any cut takes stays within the sheet's margin. */

@@ -91,13 +91,30 @@ final class SweepCover {
   }
 
   private void look(String label, Contour edge, boolean wasteLeft) {
+    places(edge, wasteLeft, (p, waste, end) -> look(label, p, waste, end));
+  }
+
+  /** Receives places of an edge. */
+  @FunctionalInterface
+  interface Looker {
+    /**
+     * A place.
+     *
+     * @param waste from there to the waste, of length one
+     * @param end whether two segments meet there
+     */
+    void at(Point p, Point waste, boolean end);
+  }
+
+  /** Visits an edge every {@value SweepCheck#SPACING} mm, and every end and middle. */
+  static void places(Contour edge, boolean wasteLeft, Looker looker) {
     for (Segment segment : edge.segments()) {
       int parts = 2 * Math.max(1, (int) Math.ceil(segment.length() / (2 * SweepCheck.SPACING)));
       for (int i = 0; i < parts; i++) {
         double fraction = i / (double) parts;
         Point tangent = segment.tangent(fraction);
         Point waste = wasteLeft ? tangent.left() : tangent.right();
-        look(label, segment.at(fraction), waste, i == 0);
+        looker.at(segment.at(fraction), waste, i == 0);
       }
     }
   }
@@ -112,14 +129,14 @@ final class SweepCover {
       return;
     }
     // In a corner as sharp as a cusp a disc seems to fit beside its tip.
-    boolean said = (end || !fits(p, waste)) && within(stated, p, SweepCheck.LIMIT);
+    boolean said = (end || !fits(edges, p, waste, half)) && within(stated, p, SweepCheck.LIMIT);
     if (!said) {
       missed.add(left, label, p);
     }
   }
 
   /** Whether a disc with some room to spare touches an edge from the waste at a place. */
-  private boolean fits(Point p, Point waste) {
+  static boolean fits(SegmentIndex edges, Point p, Point waste, double half) {
     // A small one first, so that it does not jump over the other side of a sharp corner.
     double wide = half + NARROWEST;
     double small = wide / 16;

@@ -8,7 +8,8 @@ import java.util.List;
  * What the sweep check found.
  *
  * @param findings one for each thing that was looked at, with the worst figure and its place
- * @param worstGouge how far the cutter's edge comes into the plate at most, mm; 0 or above
+ * @param worstGouge how far the cutter's edge comes into the plate at most, and a V tool's beyond
+ *     what is wished, mm; 0 or above
  * @param worstRemaining how far the cutter's edge stays off the finish line at most, apart from
  *     left-overs and tabs, mm; 0 or above
  * @param worstArc greatest difference of an arc's two radii as written, mm

@@ -78,7 +78,10 @@ public final class GcodeWriter {
   }
 
   private static String words(CutterTool tool) {
-    return tool.name() + ", diameter " + Numbers.brief(tool.diameter(), 3);
+    String wide = Numbers.brief(tool.diameter(), 3);
+    return tool.kind() == CutterTool.Kind.V_TOOL
+        ? tool.name() + ", tip " + Numbers.brief(tool.tip(), 3) + ", at least " + wide + " wide"
+        : tool.name() + ", diameter " + wide;
   }
 
   private void operations() {

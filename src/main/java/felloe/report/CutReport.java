@@ -6,6 +6,7 @@ import felloe.cutting.CutJob;
 import felloe.cutting.CutProcess;
 import felloe.cutting.CutRefused;
 import felloe.cutting.CutSetup;
+import felloe.cutting.CutterTool;
 import felloe.cutting.JigsawPlan;
 import felloe.cutting.LeftOver;
 import felloe.cutting.MachineJob;
@@ -231,6 +232,12 @@ public final class CutReport {
           Phrase.of(
               "Take up {}, in this order, at the pauses; set each tip to the same zero.",
               Phrase.list(tools)));
+    }
+    if (machine.steps().stream()
+        .anyMatch(s -> s.operation().tool().kind() == CutterTool.Kind.V_TOOL)) {
+      steps.add(
+          "Lines and edges are as true as the V tool's zero and the stock's flatness: set it on the"
+              + " face with care, and try it on scrap.");
     }
     int tabs = machine.tabs().size();
     steps.add(

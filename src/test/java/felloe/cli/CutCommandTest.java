@@ -404,6 +404,46 @@ class CutCommandTest {
   }
 
   @Test
+  void aVToolOfAStatedAngleCutsLinesAndEdgesOfTheFace() throws IOException {
+    String[] face = {
+      AVOCET,
+      "--process",
+      "router",
+      "--set",
+      "making.edge_break=0.4",
+      "--set",
+      "engravings=[{text: AVOCET, at: [0, -46], height: 4}]"
+    };
+    JsonNode without = job(face);
+    assertTrue(without.get("notes").toString().contains("tell the angle of a V tool"));
+    JsonNode with =
+        job(Stream.concat(Stream.of(face), Stream.of("--v-angle", "60")).toArray(String[]::new));
+    assertEquals("engrave E1", with.at("/steps/0/title").asText());
+    assertEquals("60 deg V tool", with.at("/steps/0/tool").asText());
+    assertTrue(with.at("/proof/worst_gouge").asDouble() <= 0.01);
+    String program = Files.readString(folder.resolve("avocet/avocet-router.nc"));
+    assertTrue(program.contains("(Tool: 60 deg V tool, tip 0.2, at least"), program);
+    // On a sheet the V tool is taken up once, and test strips keep their edges.
+    List<String> sheet = new ArrayList<>(List.of(face));
+    sheet.addAll(List.of("--v-angle", "60", "--nest", "--sheet", "700x700", "--copies", "2"));
+    sheet.addAll(List.of("--strips", "2x15x80"));
+    JsonNode nested = job(sheet.toArray(String[]::new));
+    List<String> tools = new ArrayList<>();
+    for (JsonNode step : nested.get("steps")) {
+      String tool = step.get("tool").asText();
+      if (tools.isEmpty() || !tools.get(tools.size() - 1).equals(tool)) {
+        tools.add(tool);
+      }
+      String title = step.get("title").asText();
+      assertFalse(title.contains("strip") && title.contains("edge"), title);
+    }
+    assertEquals(1, tools.stream().filter("60 deg V tool"::equals).count(), tools.toString());
+    Run idle = cut("shapes/bittern.yaml", "--process", "router", "--v-angle", "60");
+    assertEquals(2, idle.code());
+    assertTrue(idle.err().contains("--v-angle: '60 deg' has nothing to cut"), idle.err());
+  }
+
+  @Test
   void aPlateIsReviewedAgainstTheHubThatIsAskedFor() {
     Run run = cut(HERON, "--process", "router", "--hub", "6x74-m5");
     assertEquals(1, run.code());

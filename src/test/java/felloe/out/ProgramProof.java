@@ -27,7 +27,8 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 /**
  * Runs a program through the interpreter and holds what the cutter swept against the plate. It
  * reads the bytes of the program and the plate, nothing of what made the paths. Paths and edges are
- * flattened within {@value #FLAT} mm.
+ * flattened within {@value #FLAT} mm. What a V tool does to the face is proved by {@link
+ * FaceProgramsTest}.
  */
 public final class ProgramProof {
 
@@ -186,6 +187,9 @@ public final class ProgramProof {
       if (step.speed() <= 0) {
         fault("cuts with the spindle standing", step);
       }
+      if (tool(step).kind() == CutterTool.Kind.V_TOOL) {
+        continue;
+      }
       boolean mill = tool(step).kind() == CutterTool.Kind.END_MILL;
       double low = Math.min(step.from()[2], step.to()[2]);
       if (mill && low < wanted.height().bottom() - FLAT) {
@@ -265,6 +269,9 @@ public final class ProgramProof {
   private Geometry sweep(double depth) {
     Geometry swept = FACTORY.createPolygon();
     for (int number = 0; number < wanted.tools().size(); number++) {
+      if (wanted.tools().get(number).kind() == CutterTool.Kind.V_TOOL) {
+        continue;
+      }
       List<Geometry> paths = new ArrayList<>();
       for (Rs274Step step : steps) {
         boolean vertical = !step.across();
