@@ -38,7 +38,6 @@ final class Read {
     }
   }
 
-  /** A paper. */
   static Paper paper(String option, String text) {
     List<String> known = Paper.names();
     return Paper.find(text)

@@ -45,12 +45,10 @@ public record BenchPiece(double height, double gap, List<Mark> marks) {
   /** Between sentences that belong together. */
   private static final double NEAR = 1;
 
-  /** Copies the marks. */
   public BenchPiece {
     marks = List.copyOf(marks);
   }
 
-  /** A heading. */
   static List<BenchPiece> heading(String text, double width, double most) {
     List<BenchPiece> pieces = new ArrayList<>();
     for (List<String> lines : parted(Paragraph.wrap(text, HEAD, width), most, HEAD_PITCH)) {

@@ -33,7 +33,6 @@ public sealed interface Block {
       texts = List.copyOf(texts);
     }
 
-    /** Cautions. */
     public static Callout cautions(List<String> texts) {
       return new Callout(Tone.CAUTION, texts);
     }
@@ -108,7 +107,6 @@ public sealed interface Block {
       return new Table("", columns, rows, false);
     }
 
-    /** A table of words. */
     public static Table ofWords(List<Column> columns, List<List<String>> rows) {
       return of(
           columns, rows.stream().map(row -> row.stream().<Cell>map(Cell::of).toList()).toList());
@@ -137,7 +135,6 @@ public sealed interface Block {
       pictures = List.copyOf(pictures);
     }
 
-    /** One picture. */
     public Figure(Picture picture) {
       this(List.of(picture));
     }

@@ -63,7 +63,6 @@ public final class Rows<T> {
     return with(new Column(head, "", Fill.TICK), item -> new Cell.Tick());
   }
 
-  /** The table. */
   public Table table() {
     List<List<Cell>> rows = new ArrayList<>();
     for (T item : items) {

@@ -25,7 +25,6 @@ public record BlankView(
     double grid,
     List<String> words) {
 
-  /** Copies the lists. */
   public BlankView {
     strips = List.copyOf(strips);
     words = List.copyOf(words);

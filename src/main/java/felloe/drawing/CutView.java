@@ -38,7 +38,6 @@ public record CutView(
     List<Point> tabs,
     List<LeftOver> leftOvers) {
 
-  /** Copies the lists. */
   public CutView {
     keepOut = List.copyOf(keepOut);
     parts = List.copyOf(parts);

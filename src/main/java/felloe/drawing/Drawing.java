@@ -12,7 +12,6 @@ import java.util.Optional;
  */
 public record Drawing(List<Layer> layers) {
 
-  /** Copies the layers. */
   public Drawing {
     layers = List.copyOf(layers);
   }
@@ -29,7 +28,6 @@ public record Drawing(List<Layer> layers) {
    * @param marks in drawing order
    */
   public record Layer(String name, List<Mark> marks) {
-    /** Copies the marks. */
     public Layer {
       marks = List.copyOf(marks);
     }

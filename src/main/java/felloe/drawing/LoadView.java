@@ -30,8 +30,6 @@ public record LoadView(
     List<Map> maps) {
 
   /**
-   * Copies the lists.
-   *
    * @throws IllegalArgumentException when there is no map
    */
   public LoadView {

@@ -21,7 +21,6 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Lab
    * @param type how it is drawn
    */
   record Stroke(List<Segment> segments, boolean closed, LineType type) implements Mark {
-    /** Copies the chain. */
     public Stroke {
       segments = List.copyOf(segments);
     }
@@ -31,7 +30,6 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Lab
       return new Stroke(contour.segments(), true, type);
     }
 
-    /** One segment. */
     public static Stroke of(Segment segment, LineType type) {
       return new Stroke(List.of(segment), false, type);
     }
@@ -53,7 +51,6 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Lab
    * @param ink share of black, 0 for white to 1 for black
    */
   record Fill(List<Contour> contours, double ink) implements Mark {
-    /** Copies the contours. */
     public Fill {
       contours = List.copyOf(contours);
       Numbers.finite("ink", ink);
@@ -73,7 +70,7 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Lab
    * @param tone 0 for the lightest to 1 for the darkest
    */
   record Tone(List<List<Segment>> rings, double tone) implements Mark {
-    /** Copies the rings; refuses none, and a tone beyond 0 to 1. */
+    /** Refuses none, and a tone beyond 0 to 1. */
     public Tone {
       rings = rings.stream().map(List::copyOf).toList();
       if (rings.isEmpty() || rings.stream().anyMatch(List::isEmpty)) {

@@ -20,7 +20,7 @@ public record Page(
     String name, double width, double height, List<Placed> parts, Correction correction) {
 
   /**
-   * Copies the parts; refuses a page of no size.
+   * Refuses a page of no size.
    *
    * @throws IllegalArgumentException naming the field
    */

@@ -15,7 +15,6 @@ import java.util.List;
 public record RollView(
     String title, double width, double length, List<Piece> pieces, List<String> words) {
 
-  /** Copies the lists. */
   public RollView {
     pieces = List.copyOf(pieces);
     words = List.copyOf(words);

@@ -14,7 +14,6 @@ import java.util.List;
 public record StackView(
     String title, List<Ply> plies, boolean woven, String thickness, String properties) {
 
-  /** Copies the list. */
   public StackView {
     plies = List.copyOf(plies);
   }

@@ -40,7 +40,6 @@ public record Stamp(Act act, int fails, List<String> faults) {
   /** No stamp: the plate passes. */
   public static final Stamp NONE = new Stamp(Act.CUT, 0, List.of());
 
-  /** Copies the list. */
   public Stamp {
     faults = List.copyOf(faults);
   }

@@ -15,7 +15,6 @@ import java.util.OptionalDouble;
 public record ThicknessView(
     String title, List<Trial> trials, OptionalDouble deflection, double margin) {
 
-  /** Copies the list. */
   public ThicknessView {
     trials = List.copyOf(trials);
     Numbers.finite("margin", margin);
@@ -38,7 +37,7 @@ public record ThicknessView(
       List<String> words,
       boolean met,
       boolean own) {
-    /** Copies the list; refuses figures that are not finite. */
+    /** Refuses figures that are not finite. */
     public Trial {
       words = List.copyOf(words);
       Numbers.finite("thickness", thickness);

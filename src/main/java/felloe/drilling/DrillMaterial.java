@@ -52,7 +52,6 @@ public record DrillMaterial(
     List<String> before,
     List<String> cautions) {
 
-  /** Copies the lists. */
   public DrillMaterial {
     materials = List.copyOf(materials);
     before = List.copyOf(before);

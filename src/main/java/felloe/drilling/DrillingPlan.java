@@ -54,7 +54,6 @@ public record DrillingPlan(
   /** So many holes at most are measured against each other. */
   public static final int MOST_MEASURED = 24;
 
-  /** Copies the lists. */
   public DrillingPlan {
     before = List.copyOf(before);
     groups = List.copyOf(groups);

@@ -16,7 +16,6 @@ public record Opener(String name, List<Double> sizes, double under, double pilot
 
   private static final double SAME = 0.005;
 
-  /** Copies the sizes. */
   public Opener {
     sizes = List.copyOf(sizes);
   }

@@ -12,7 +12,6 @@ import java.nio.file.StandardOpenOption;
 /** The few things that are done to a disk, each of which happens or does not. */
 public interface Disk {
 
-  /** The real one. */
   Disk REAL = new Disk() {};
 
   /** Makes a folder that is not there yet. */

@@ -12,7 +12,6 @@ public final class SingleFile {
   private final Path file;
   private final Disk disk;
 
-  /** A file. */
   public SingleFile(Path file, Disk disk) {
     this.file = file;
     this.disk = disk;

@@ -11,7 +11,6 @@ import java.util.List;
  */
 public record Written(List<Path> files, List<Path> kept) {
 
-  /** Copies the lists. */
   public Written {
     files = List.copyOf(files);
     kept = List.copyOf(kept);

@@ -84,7 +84,6 @@ public final class ArcLengthIndex {
     return Math.min(1, Math.max(0, part));
   }
 
-  /** The point at a position. */
   public Point at(double position) {
     double s = withinALap(position);
     int i = number(s);

@@ -34,7 +34,6 @@ final class CurveRecovery {
     /** The number of the curve that a point of a chord stands for; -1 for a curve of no length. */
     int owner(Point p);
 
-    /** The curve with a number. */
     Curve curve(int number);
 
     /** How much farther than the chords' own error a meeting may lie from theirs, mm. */

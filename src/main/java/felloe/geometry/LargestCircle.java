@@ -25,7 +25,6 @@ public record LargestCircle(Point centre, double radius) {
   static final double COARSE = 0.5;
   private static final int STEPS = 12;
 
-  /** A largest circle inside a contour. */
   public static LargestCircle inside(Contour contour) {
     return new LineSearch(contour).run();
   }

@@ -36,7 +36,6 @@ public record RigidTransform(boolean mirrored, double turn, Point shift) {
     return new RigidTransform(false, angle, pivot.minus(moved));
   }
 
-  /** A shift. */
   public static RigidTransform shift(double dx, double dy) {
     return new RigidTransform(false, 0, new Point(dx, dy));
   }

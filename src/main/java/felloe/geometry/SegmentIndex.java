@@ -34,7 +34,6 @@ public final class SegmentIndex {
     return new SegmentIndex(all);
   }
 
-  /** The segment with a number. */
   public Segment get(int number) {
     return segments.get(number);
   }

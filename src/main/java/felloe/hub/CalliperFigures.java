@@ -23,7 +23,6 @@ public record CalliperFigures(
     List<CalliperReading> readings,
     boolean acrossIsPitchDiameter) {
 
-  /** Copies the list. */
   public CalliperFigures {
     readings = List.copyOf(readings);
   }

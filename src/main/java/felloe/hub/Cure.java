@@ -41,7 +41,6 @@ public sealed interface Cure {
   record OpenHoles(List<Opening> openings, ClearanceSeries series, double clearance, double worst)
       implements Cure {
 
-    /** Copies the list. */
     public OpenHoles {
       openings = List.copyOf(openings);
     }
@@ -82,7 +81,6 @@ public sealed interface Cure {
    */
   record Slots(List<SlottedHole> slots) implements Cure {
 
-    /** Copies the list. */
     public Slots {
       slots = List.copyOf(slots);
     }
@@ -130,7 +128,6 @@ public sealed interface Cure {
       double least)
       implements Cure {
 
-    /** Copies the list. */
     public DrillHoles {
       centres = List.copyOf(centres);
     }

@@ -69,7 +69,6 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     return standard().fit(holes, hub);
   }
 
-  /** Fits a plate to a hub. */
   public HubFitResult fit(Plate plate, HubSpec hub) {
     return fit(plate, hub, List.of());
   }

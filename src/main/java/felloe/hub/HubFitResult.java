@@ -53,7 +53,6 @@ public record HubFitResult(
     List<Finding> findings,
     boolean complete) {
 
-  /** Copies the lists. */
   public HubFitResult {
     rings = List.copyOf(rings);
     screws = List.copyOf(screws);

@@ -28,7 +28,6 @@ public record HubPractice(
 
   private static final String RESOURCE = "/felloe/hub-practice.yaml";
 
-  /** Copies the list. */
   public HubPractice {
     drilling = List.copyOf(drilling);
   }

@@ -32,7 +32,6 @@ public record Mismatch(Kind kind, String subject, double plate, double hub, Stri
       this.words = words;
     }
 
-    /** In words. */
     public String words() {
       return words;
     }

@@ -43,7 +43,6 @@ public record RigidFit(
    */
   public record Round(Point centre, double diameter) {}
 
-  /** Copies the lists. */
   public RigidFit {
     holes = List.copyOf(holes);
     clearances = List.copyOf(clearances);

@@ -21,8 +21,6 @@ public record BoltGroup(List<Point> screws) {
   private static final int NARROWINGS = 60;
 
   /**
-   * Copies the list.
-   *
    * @throws IllegalArgumentException when there is no screw
    */
   public BoltGroup {

@@ -222,7 +222,6 @@ public final class Fasteners {
     return preload;
   }
 
-  /** The nut factor. */
   public NutFactor factor(Surface surface) {
     return factors.get(surface);
   }

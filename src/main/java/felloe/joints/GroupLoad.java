@@ -26,8 +26,6 @@ public record GroupLoad(
     List<ScrewDemand> demands) {
 
   /**
-   * Copies the lists.
-   *
    * @throws IllegalArgumentException naming a figure that is not finite
    */
   public GroupLoad {

@@ -15,7 +15,6 @@ import java.util.Optional;
  */
 public record JointJudgement(List<JudgedScrew> screws, List<SourcedFigure> figures) {
 
-  /** Copies the lists. */
   public JointJudgement {
     screws = List.copyOf(screws);
     figures = List.copyOf(figures);

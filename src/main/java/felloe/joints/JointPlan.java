@@ -23,7 +23,6 @@ public record JointPlan(
     List<String> unplanned,
     List<String> cautions) {
 
-  /** Copies the lists. */
   public JointPlan {
     joints = List.copyOf(joints);
     unplanned = List.copyOf(unplanned);

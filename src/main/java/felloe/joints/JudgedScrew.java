@@ -26,7 +26,6 @@ public record JudgedScrew(
     String shearCause,
     List<JointCheck> checks) {
 
-  /** Copies the list. */
   public JudgedScrew {
     checks = List.copyOf(checks);
   }

@@ -55,7 +55,6 @@ public record PlannedJoint(
     StartingTorque torque,
     List<String> notes) {
 
-  /** Copies the lists. */
   public PlannedJoint {
     holes = List.copyOf(holes);
     parts = List.copyOf(parts);

@@ -9,9 +9,7 @@ import felloe.files.Written;
 import felloe.kit.KitAnswer.FileLine;
 import felloe.load.DesignSpace;
 import felloe.plate.BadInput;
-import felloe.plate.Place;
 import felloe.plate.Plate;
-import felloe.plate.Requested;
 import felloe.service.PlateLoads;
 import felloe.service.Progress;
 import felloe.service.ShapeSource;
@@ -59,18 +57,9 @@ public final class Kit {
     return version == null ? "unreleased" : version;
   }
 
-  /** Reviews a plate, against another hub than its own where one is named. */
-  public Study check(ShapeSource shape, Optional<String> hub) {
-    return studies(hub).one(shape);
-  }
-
   /** Key figures and exact geometry. The review is not asked, so limits are not read. */
   public ShowAnswer show(ShapeSource shape) {
     return ShowAnswer.of(Studies.plate(shape, folder));
-  }
-
-  private Studies studies(Optional<String> hub) {
-    return new Studies(folder, hub.map(h -> new Requested<>(h, Place.ofOption("--hub", ""))));
   }
 
   /** Where names of files start from. */

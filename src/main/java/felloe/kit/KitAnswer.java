@@ -20,7 +20,6 @@ import java.util.Optional;
 public record KitAnswer(
     Path folder, List<FileLine> files, Pages pages, Study check, Optional<String> lacks) {
 
-  /** Copies the list. */
   public KitAnswer {
     files = List.copyOf(files);
   }

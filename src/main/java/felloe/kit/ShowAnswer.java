@@ -17,7 +17,6 @@ import java.util.List;
  */
 public record ShowAnswer(Plate plate, List<Figure> figures) {
 
-  /** Copies the list. */
   public ShowAnswer {
     figures = List.copyOf(figures);
   }

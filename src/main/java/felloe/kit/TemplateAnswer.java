@@ -12,7 +12,6 @@ import java.util.List;
  */
 public record TemplateAnswer(List<Path> files, List<Study> checks) {
 
-  /** Copies the lists. */
   public TemplateAnswer {
     files = List.copyOf(files);
     checks = List.copyOf(checks);

@@ -15,7 +15,6 @@ import felloe.geometry.Numbers;
  */
 public record Deformation(double ex, double ey, double gxy, double kx, double ky, double kxy) {
 
-  /** None. */
   public static final Deformation NONE = new Deformation(0, 0, 0, 0, 0, 0);
 
   /**

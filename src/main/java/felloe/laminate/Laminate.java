@@ -59,7 +59,6 @@ public final class Laminate {
     inverse = inverse();
   }
 
-  /** The laminate of a stack. */
   public static Laminate of(Stack stack) {
     return new Laminate(stack);
   }

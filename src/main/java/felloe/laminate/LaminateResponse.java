@@ -11,7 +11,6 @@ import java.util.List;
  */
 public record LaminateResponse(Deformation deformation, List<PlyResponse> plies) {
 
-  /** Copies the list. */
   public LaminateResponse {
     plies = List.copyOf(plies);
   }

@@ -18,7 +18,6 @@ import java.util.OptionalDouble;
 public record PlaneStiffness(
     double m11, double m12, double m22, double m16, double m26, double m66) {
 
-  /** All zero. */
   public static final PlaneStiffness ZERO = new PlaneStiffness(0, 0, 0, 0, 0, 0);
 
   /**

@@ -12,7 +12,6 @@ import felloe.geometry.Numbers;
  */
 public record PlaneTriple(double first, double second, double shear) {
 
-  /** All zero. */
   public static final PlaneTriple ZERO = new PlaneTriple(0, 0, 0);
 
   /**

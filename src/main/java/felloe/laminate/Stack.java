@@ -15,8 +15,6 @@ public record Stack(List<Ply> plies) {
   public static final int MOST = 1000;
 
   /**
-   * Copies the list.
-   *
    * @throws IllegalArgumentException when there is no ply, or more than {@value #MOST}
    */
   public Stack {

@@ -33,8 +33,6 @@ public record Strip(
   static final double LARGE = 0.1;
 
   /**
-   * Copies the list.
-   *
    * @throws IllegalArgumentException when a figure is not finite and positive, when there are
    *     neither a deflection nor two readings, or when readings do not rise
    */

@@ -18,7 +18,6 @@ public record TestedStrips(
 
   private static final double LEAST_SCATTER = 0.01;
 
-  /** Copies the list. */
   public TestedStrips {
     strips = List.copyOf(strips);
   }

@@ -13,7 +13,6 @@ public record TimeCurve(List<Known> known) {
 
   static final double HALVING = 10;
 
-  /** Copies the list. */
   public TimeCurve {
     known = List.copyOf(known);
     if (known.isEmpty()) {

@@ -31,7 +31,6 @@ public record Candidate(
 
   private static final double ROUNDING = 1e-6;
 
-  /** Copies the list. */
   public Candidate {
     like = List.copyOf(like);
   }

@@ -36,7 +36,6 @@ public record Measured(
   /** The most readings that are read. */
   public static final int MOST_READINGS = 2000;
 
-  /** Copies the lists. */
   public Measured {
     labels = List.copyOf(labels);
     readings = List.copyOf(readings);

@@ -16,7 +16,6 @@ import java.util.List;
 public record CutLayer(
     CutRole role, List<Contour> contours, List<List<Segment>> chains, List<Segment> marks) {
 
-  /** Copies the lists. */
   public CutLayer {
     contours = List.copyOf(contours);
     chains = chains.stream().map(List::copyOf).toList();

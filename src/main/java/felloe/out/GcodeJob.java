@@ -24,7 +24,6 @@ public record GcodeJob(
     boolean coolant,
     List<Operation> operations) {
 
-  /** Copies the lists. */
   public GcodeJob {
     notes = List.copyOf(notes);
     operations = List.copyOf(operations);

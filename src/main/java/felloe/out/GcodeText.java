@@ -24,7 +24,6 @@ final class GcodeText {
     this.style = style;
   }
 
-  /** A line of words. */
   void line(String words) {
     if (style.numberStep() > 0) {
       number += style.numberStep();

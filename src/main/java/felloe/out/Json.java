@@ -48,7 +48,6 @@ public sealed interface Json {
    * @param values in order
    */
   record Array(List<Json> values) implements Json {
-    /** Copies the values. */
     public Array {
       values = List.copyOf(values);
     }

@@ -15,7 +15,6 @@ public final class BadInput extends RuntimeException {
   private final transient List<Problem> problems;
   private final int more;
 
-  /** One problem. */
   public BadInput(Problem problem) {
     this(List.of(problem), 0);
   }

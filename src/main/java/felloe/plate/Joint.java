@@ -37,7 +37,6 @@ public record Joint(
     HandLoads loads,
     Map<String, Place> places) {
 
-  /** Copies the lists. */
   public Joint {
     labels = List.copyOf(labels);
     front = front.map(List::copyOf);
@@ -116,7 +115,6 @@ public record Joint(
       Optional<Surface> surface,
       double sunk) {
 
-    /** The usual screw. */
     public static final Screw USUAL =
         new Screw(
             Optional.empty(),
@@ -189,7 +187,6 @@ public record Joint(
    */
   public record HandLoads(Optional<Double> torque, Optional<Double> pull, Optional<Double> push) {
 
-    /** The usual loads. */
     public static final HandLoads USUAL =
         new HandLoads(Optional.empty(), Optional.empty(), Optional.empty());
 

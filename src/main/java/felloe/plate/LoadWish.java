@@ -39,7 +39,6 @@ public record LoadWish(
           Optional.empty(),
           List.of());
 
-  /** The most cases. */
   public static final int MOST_CASES = 100;
 
   /** The most forces of a case. */
@@ -48,7 +47,6 @@ public record LoadWish(
   /** The greatest force along an axis, N. */
   public static final double MOST_FORCE = 100_000;
 
-  /** Copies the list. */
   public LoadWish {
     cases = List.copyOf(cases);
   }
@@ -70,7 +68,6 @@ public record LoadWish(
    * @param place where it was written
    */
   public record Case(String name, List<Force> forces, Optional<Double> patch, Place place) {
-    /** Copies the list. */
     public Case {
       forces = List.copyOf(forces);
     }

@@ -15,7 +15,6 @@ public record Prices(Optional<String> currency, List<Price> list) {
   /** No price is known. */
   public static final Prices NONE = new Prices(Optional.empty(), List.of());
 
-  /** Copies the list. */
   public Prices {
     list = List.copyOf(list);
   }

@@ -17,7 +17,6 @@ public final class ResultJson {
     return records().of(result);
   }
 
-  /** A result as text. */
   public static String text(Object result) {
     return JsonWriter.text(records().of(result));
   }

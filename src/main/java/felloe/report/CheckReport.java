@@ -125,7 +125,6 @@ public final class CheckReport {
     return text.substring(Math.max(text.lastIndexOf('/'), text.lastIndexOf('\\')) + 1);
   }
 
-  /** A verdict as a cell. */
   static Cell word(Verdict verdict) {
     return switch (verdict) {
       case PASS -> new Cell.Verdict(Tone.WELL, "pass");

@@ -18,7 +18,6 @@ import java.util.List;
  */
 record NamedContour(String label, Contour contour, Place place) {
 
-  /** The outline. */
   static NamedContour outline(Plate plate) {
     return new NamedContour("outline", plate.outline(), wholeFile(plate));
   }

@@ -14,7 +14,6 @@ import java.util.List;
  */
 public record ReviewReport(List<Finding> findings, List<String> cautions) {
 
-  /** Copies the lists. */
   public ReviewReport {
     findings = List.copyOf(findings);
     cautions = List.copyOf(cautions);

@@ -34,7 +34,6 @@ public record DrillOutcome(Study study, DrillingPlan plan) {
     return new DrillOutcome(study, plan);
   }
 
-  /** The plate. */
   public Plate plate() {
     return study.plate();
   }

@@ -26,7 +26,6 @@ public record LoadOutcome(
     boolean whole,
     double seconds) {
 
-  /** The plate. */
   public Plate plate() {
     return study.plate();
   }

@@ -34,7 +34,6 @@ public record PageSet(
   /** Stands for the paper's name on the page that is as large as the part. */
   public static final String FULL_SIZE = "full size";
 
-  /** Copies the lists. */
   public PageSet {
     pages = List.copyOf(pages);
     marks = List.copyOf(marks);

@@ -18,7 +18,6 @@ record StripText(String title, List<String> facts, String notes) {
   /** Distance of its lines, mm. */
   static final double PITCH = 2.6;
 
-  /** Copies the lines. */
   StripText {
     facts = List.copyOf(facts);
   }

@@ -348,7 +348,6 @@ public final class Entry {
         () -> Fields.silent(place, route, scope.silence()));
   }
 
-  /** A list. */
   public ListField list() {
     return new ListField(this);
   }

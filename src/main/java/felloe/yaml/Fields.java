@@ -178,7 +178,6 @@ public final class Fields {
         : new Fields(new Mapping(group.place(), group.route().key(key), Map.of()), scope.inner());
   }
 
-  /** A list. */
   public ListField list(String key) {
     return entry(key).list();
   }

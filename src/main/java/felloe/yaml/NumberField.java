@@ -44,7 +44,6 @@ public final class NumberField {
     return atLeast(0);
   }
 
-  /** At least {@code limit}. */
   public NumberField atLeast(double limit) {
     return bound("at least", limit, false, false, "", "");
   }
@@ -59,7 +58,6 @@ public final class NumberField {
     return bound("at least", limit, false, false, why, cure);
   }
 
-  /** More than {@code limit}. */
   public NumberField moreThan(double limit) {
     return bound("more than", limit, false, true, "", "");
   }
@@ -69,7 +67,6 @@ public final class NumberField {
     return bound("more than", limit, false, true, why, cure);
   }
 
-  /** At most {@code limit}. */
   public NumberField atMost(double limit) {
     return bound("at most", limit, true, false, "", "");
   }
@@ -84,7 +81,6 @@ public final class NumberField {
     return bound("at most", limit, true, false, why, cure);
   }
 
-  /** Less than {@code limit}. */
   public NumberField lessThan(double limit) {
     return bound("less than", limit, true, true, "", "");
   }

@@ -35,7 +35,6 @@ public final class Problems {
     return Collections.unmodifiableMap(oldKeys);
   }
 
-  /** Adds one. */
   public void add(Problem problem) {
     if (found.size() < KEPT) {
       found.add(problem);

@@ -16,7 +16,6 @@ public final class WholeField {
     this.number = new NumberField(entry, Quantity.WHOLE);
   }
 
-  /** At least {@code limit}. */
   public WholeField atLeast(int limit) {
     number.atLeast(limit);
     return this;
@@ -28,7 +27,6 @@ public final class WholeField {
     return this;
   }
 
-  /** At most {@code limit}. */
   public WholeField atMost(int limit) {
     number.atMost(limit);
     return this;

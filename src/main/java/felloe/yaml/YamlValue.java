@@ -54,7 +54,6 @@ public sealed interface YamlValue {
    */
   record Sequence(Place place, ValuePath route, List<YamlValue> items) implements YamlValue {
 
-    /** Copies the list. */
     public Sequence {
       items = List.copyOf(items);
     }
