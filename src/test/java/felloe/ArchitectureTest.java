@@ -3,18 +3,32 @@ package felloe;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.text.DecimalFormat;
 import java.util.Arrays;
+import java.util.Formatter;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The walls of the house: who may import whom, and which room knows which library. */
@@ -240,19 +254,134 @@ class ArchitectureTest {
         .check(MAIN);
   }
 
+  /**
+   * Concatenation counts as well: it is compiled to {@code StringBuilder.append}, which {@link
+   * #concatenationIsCompiledInline} holds.
+   */
   @Test
   void numbersBecomeTextInOnePlace() {
-    noClasses()
-        .that()
-        .resideInAPackage("felloe..")
-        .should()
-        .callMethod(String.class, "format", String.class, Object[].class)
-        .orShould()
-        .callMethod(String.class, "formatted", Object[].class)
-        .orShould()
-        .callMethod(Double.class, "toString", double.class)
-        .orShould()
-        .callMethod(String.class, "valueOf", double.class)
-        .check(MAIN);
+    assertEquals("", String.join("\n", numbersWritten(MAIN)));
+  }
+
+  private static Set<String> numbersWritten(JavaClasses types) {
+    Set<String> found = new TreeSet<>();
+    for (JavaClass type : types) {
+      if (type.getName().equals("felloe.geometry.Numbers")) {
+        continue;
+      }
+      for (JavaAccess<?> access : type.getAccessesFromSelf()) {
+        if (access.getTarget() instanceof CodeUnitAccessTarget target && writesNumbers(target)) {
+          found.add(access.getDescription());
+        }
+      }
+    }
+    return found;
+  }
+
+  /** Ways of making text of a number that the rule must see, one a method. */
+  private static final class Leaks {
+    String concatenated(double x) {
+      return "x" + x;
+    }
+
+    String appended(float x) {
+      return new StringBuilder().append(x).toString();
+    }
+
+    String buffered(double x) {
+      return new StringBuffer().append(x).toString();
+    }
+
+    String valued(double x) {
+      return String.valueOf(x);
+    }
+
+    String told(double x) {
+      return Double.toString(x);
+    }
+
+    String boxed(Double x) {
+      return x.toString();
+    }
+
+    List<String> referred(List<Double> x) {
+      return x.stream().map(Double::toHexString).toList();
+    }
+
+    String formatted(int x) {
+      return String.format("%d", x) + "%f".formatted(2.5);
+    }
+
+    String decimal(BigDecimal x) {
+      return x.toPlainString();
+    }
+
+    String localised(double x) {
+      return new DecimalFormat("0.0").format(x);
+    }
+
+    void printed(PrintStream out, double x) {
+      out.print(x);
+    }
+  }
+
+  @Test
+  void everyWayOfMakingTextOfANumberIsSeen() {
+    String found =
+        String.join("\n", numbersWritten(new ClassFileImporter().importClasses(Leaks.class)));
+    for (Method way : Leaks.class.getDeclaredMethods()) {
+      assertTrue(way.isSynthetic() || found.contains("." + way.getName() + "("), way.getName());
+    }
+  }
+
+  /** Whether it makes text of a number with a fraction, in its own way or the machine's. */
+  private static boolean writesNumbers(CodeUnitAccessTarget target) {
+    Class<?> owner = WRITERS.get(target.getOwner().getName());
+    if (owner == null) {
+      return target.getOwner().getName().matches("java\\.text\\..*Format");
+    }
+    boolean fraction =
+        target.getRawParameterTypes().stream().anyMatch(type -> FRACTIONS.contains(type.getName()));
+    return switch (target.getName()) {
+      case "append", "insert", "print", "println", "valueOf" ->
+          fraction && owner != Double.class && owner != Float.class;
+      case "format", "formatted", "printf" -> true;
+      case "toString", "toHexString" ->
+          Number.class.isAssignableFrom(owner)
+                  && (fraction || Modifier.isFinal(owner.getModifiers()))
+              || owner == BigDecimal.class;
+      case "toPlainString", "toEngineeringString" -> true;
+      default -> false;
+    };
+  }
+
+  private static final Set<String> FRACTIONS =
+      Set.of("double", "float", "java.lang.Double", "java.lang.Float");
+
+  private static final Map<String, Class<?>> WRITERS =
+      Stream.of(
+              StringBuilder.class,
+              StringBuffer.class,
+              String.class,
+              Double.class,
+              Float.class,
+              BigDecimal.class,
+              PrintStream.class,
+              PrintWriter.class,
+              Formatter.class)
+          .collect(Collectors.toMap(Class::getName, type -> type));
+
+  @Test
+  void concatenationIsCompiledInline() throws IOException {
+    Set<String> found = new TreeSet<>();
+    for (JavaClass type : MAIN) {
+      try (InputStream in = type.getSource().orElseThrow().getUri().toURL().openStream()) {
+        String bytes = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
+        if (bytes.contains("makeConcat")) {
+          found.add(type.getName());
+        }
+      }
+    }
+    assertEquals(Set.of(), found);
   }
 }

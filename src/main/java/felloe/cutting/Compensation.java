@@ -2,6 +2,7 @@ package felloe.cutting;
 
 import felloe.geometry.Contour;
 import felloe.geometry.LargestCircle;
+import felloe.geometry.Numbers;
 import felloe.geometry.Offset;
 import felloe.geometry.Region;
 import felloe.plate.Hole;
@@ -56,9 +57,7 @@ public record Compensation(List<CutLine> lines, List<LeftOver> leftOvers, List<C
    * @param drilled which holes to leave out
    */
   public static Compensation of(Plate plate, double width, boolean on, Predicate<Hole> drilled) {
-    if (!(width > 0) || width == Double.POSITIVE_INFINITY) {
-      throw new IllegalArgumentException("width must be above zero, not " + width);
-    }
+    Numbers.positive("width", width);
     List<CutLine> lines = new ArrayList<>();
     List<LeftOver> leftOvers = new ArrayList<>();
     List<CutFeature> closed = new ArrayList<>();

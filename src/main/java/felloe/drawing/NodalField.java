@@ -1,5 +1,6 @@
 package felloe.drawing;
 
+import felloe.geometry.Numbers;
 import java.util.Arrays;
 
 /**
@@ -39,9 +40,7 @@ public record NodalField(double[] x, double[] y, int[] corners, double[] values)
 
   private static void finite(String name, double[] figures) {
     for (double figure : figures) {
-      if (!Double.isFinite(figure)) {
-        throw new IllegalArgumentException(name + " must be finite, not " + figure);
-      }
+      Numbers.finite(name, figure);
     }
   }
 

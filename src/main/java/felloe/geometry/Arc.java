@@ -27,10 +27,12 @@ public record Arc(Point from, Point to, Point centre, double radius, double swee
     Numbers.finite("radius", radius);
     Numbers.finite("sweep", sweep);
     if (radius <= Tolerances.SAME_POINT) {
-      throw new GeometryException("an arc needs a radius above zero, not " + radius, centre);
+      throw new GeometryException(
+          "an arc needs a radius above zero, not " + Numbers.brief(radius, 9), centre);
     }
     if (radius > Tolerances.FLATTEST) {
-      throw new GeometryException("an arc of radius " + radius + " mm is a straight line", from);
+      throw new GeometryException(
+          "an arc of radius " + Numbers.brief(radius, 0) + " mm is a straight line", from);
     }
     if (sweep == 0 || Math.abs(sweep) > TURN) {
       throw new GeometryException("an arc sweeps more than 0 and at most 360 degrees", from);

@@ -49,7 +49,8 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
    */
   public static ArcFit of(FreeCurve curve, double tolerance) {
     if (Numbers.finite("tolerance", tolerance) < 1e-4) {
-      throw new IllegalArgumentException("tolerance must be at least 0.0001 mm, not " + tolerance);
+      throw new IllegalArgumentException(
+          "tolerance must be at least 0.0001 mm, not " + Numbers.brief(tolerance, 9));
     }
     if (curve.exact().isPresent()) {
       return new ArcFit(List.of(curve.exact().get()), 0, 0);

@@ -108,6 +108,19 @@ public final class Numbers {
   }
 
   /**
+   * Passes a number through that is not below zero.
+   *
+   * @param name the field's name, for the message
+   * @throws IllegalArgumentException naming the field when the value is not finite or below zero
+   */
+  public static double notNegative(String name, double value) {
+    if (finite(name, value) < 0) {
+      throw new IllegalArgumentException(name + " must not be below zero, not " + value);
+    }
+    return value;
+  }
+
+  /**
    * Passes a number above zero through.
    *
    * @param name the field's name, for the message

@@ -20,8 +20,6 @@ public record DrillingMethod(String name, String title, double zone, Basis basis
    * @throws IllegalArgumentException naming the field
    */
   public DrillingMethod {
-    if (Numbers.finite("zone", zone) < 0) {
-      throw new IllegalArgumentException("zone must not be below zero, not " + zone);
-    }
+    Numbers.notNegative("zone", zone);
   }
 }

@@ -75,14 +75,14 @@ final class JointPlanner {
   }
 
   private void add(Joint joint, List<Hole> holes) {
-    Map<String, Alike> groups = new LinkedHashMap<>();
+    Map<List<Object>, Alike> groups = new LinkedHashMap<>();
     for (Hole hole : holes) {
       thread(joint, hole)
           .ifPresent(
               thread ->
                   groups
                       .computeIfAbsent(
-                          thread.name() + " " + hole.diameter(),
+                          List.of(thread.name(), hole.diameter()),
                           key -> new Alike(thread, new ArrayList<>()))
                       .holes()
                       .add(hole));

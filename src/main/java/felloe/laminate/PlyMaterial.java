@@ -44,7 +44,10 @@ public record PlyMaterial(
     Numbers.finite("nu12", nu12);
     if (Math.abs(nu12) >= greatestNu12(e1, e2)) {
       throw new IllegalArgumentException(
-          "nu12 must be less than sqrt(e1/e2) = " + greatestNu12(e1, e2) + ", not " + nu12);
+          "nu12 must be less than sqrt(e1/e2) = "
+              + Numbers.brief(greatestNu12(e1, e2), 6)
+              + ", not "
+              + Numbers.brief(nu12, 6));
     }
   }
 

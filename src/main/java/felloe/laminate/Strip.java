@@ -70,14 +70,8 @@ public record Strip(
      * @throws IllegalArgumentException naming the field
      */
     public Reading {
-      notNegative("load", load);
-      notNegative("deflection", deflection);
-    }
-
-    private static void notNegative(String name, double value) {
-      if (!(value >= 0 && Double.isFinite(value))) {
-        throw new IllegalArgumentException(name + " must be finite and not negative, not " + value);
-      }
+      Numbers.notNegative("load", load);
+      Numbers.notNegative("deflection", deflection);
     }
   }
 

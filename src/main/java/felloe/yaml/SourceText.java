@@ -10,7 +10,7 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.Locale;
+import java.util.HexFormat;
 
 /** Turns bytes into text, strictly, and refuses what can be no YAML text at all. */
 final class SourceText {
@@ -18,6 +18,7 @@ final class SourceText {
   /** The largest file that is read, in bytes. */
   static final int LARGEST = 8 * 1024 * 1024;
 
+  private static final HexFormat HEX = HexFormat.of().withUpperCase();
   private static final String SAVE_AS_UTF8 = "save the file as plain text in UTF-8";
 
   private SourceText() {}
@@ -53,7 +54,7 @@ final class SourceText {
     out.flip();
     if (result.isError()) {
       int at = in.position();
-      String hex = String.format(Locale.ROOT, "0x%02X", bytes[at] & 0xFF);
+      String hex = "0x" + HEX.toHexDigits(bytes[at]);
       throw new BadInput(
           new Problem(
               placeAfter(name, out.toString()),
@@ -80,7 +81,7 @@ final class SourceText {
     while (at < clean.length()) {
       int c = clean.codePointAt(at);
       if (!isAllowed(c)) {
-        String hex = String.format(Locale.ROOT, "U+%04X", c);
+        String hex = "U+" + HEX.toHexDigits(c, c > 0xFFFFF ? 6 : c > 0xFFFF ? 5 : 4);
         throw new BadInput(
             new Problem(
                 place == null ? placeAfter(name, clean.substring(0, at)) : place,

@@ -153,7 +153,7 @@ class IsobandsTest {
           assertThrows(
               IllegalArgumentException.class,
               () -> square(2, (x, y) -> x == 5 && y == 5 ? bad : 0));
-      assertEquals("values must be finite, not " + bad, refused.getMessage());
+      assertEquals("values must be a finite number, not " + bad, refused.getMessage());
     }
     double[] three = {0, 1, 2};
     assertThrows(
