@@ -156,8 +156,8 @@ final class CutCommand implements Command {
           new Counts(MACHINES, rate("--travel", "MM/MIN", "Travel, for the time. Usually 3000.")));
   private static final List<Counts> BLADE =
       List.of(
-          new Counts(SAW, saw("--blade", "Width from teeth to back. Usually 5.")),
-          new Counts(SAW, saw("--turn", "Least radius that the blade follows. Usually 15.")));
+          new Counts(SAW, saw("--blade", "Width from teeth to back. Usually the file's, or 5.")),
+          new Counts(SAW, saw("--turn", "Least radius that it follows. Usually 15.")));
   private static final Opt<?>[] OF_SHEET = {COPIES, SHEET, MARGIN, SPACING, KEEP_OUT, HELD, STRIPS};
 
   /** An option that counts for some processes. One with a number gives the figure of its name. */

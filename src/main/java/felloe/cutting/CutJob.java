@@ -35,7 +35,7 @@ public record CutJob(
   public static CutJob sawn(
       Plate plate, CutWish wish, FeedTable feeds, double largestDrill, double largestSaw) {
     JigsawPlan plan =
-        JigsawPlan.of(plate, wish.blade(feeds), wish.largestDrill(largestDrill), largestSaw);
+        JigsawPlan.of(plate, wish.blade(plate, feeds), wish.largestDrill(largestDrill), largestSaw);
     return new CutJob(wish, List.of(plate), Optional.empty(), plan, List.of());
   }
 

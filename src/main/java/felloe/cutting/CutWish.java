@@ -83,11 +83,17 @@ public record CutWish(
             figure(CutFigure.HIGHEST_SPEED, feeds.highestSpeed())));
   }
 
-  /** The blade of a jigsaw. */
-  JigsawBlade blade(FeedTable feeds) {
+  /** The blade of a jigsaw: as asked for, else the shape file's, else the usual one. */
+  JigsawBlade blade(Plate plate, FeedTable feeds) {
     JigsawBlade usual = feeds.blade();
+    double width = usual.width();
+    double turn = usual.turn();
+    if (plate.making().blade().isPresent()) {
+      width = plate.making().blade().get().width();
+      turn = plate.making().blade().get().turn().orElse(turn);
+    }
     return new JigsawBlade(
-        figure(CutFigure.BLADE, usual.width()), usual.kerf(), figure(CutFigure.TURN, usual.turn()));
+        figure(CutFigure.BLADE, width), usual.kerf(), figure(CutFigure.TURN, turn));
   }
 
   /** The largest hole that is drilled, mm; 0 when no drill is at hand. */

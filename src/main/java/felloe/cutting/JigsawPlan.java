@@ -66,7 +66,13 @@ public record JigsawPlan(
    * @param diameter mm
    * @param why what for
    */
-  public record WasteHole(CutFeature feature, Point at, double diameter, Why why) {}
+  public record WasteHole(CutFeature feature, Point at, double diameter, Why why) {
+
+    /** Whether the saw starts or turns there; else all of an opening is made so. */
+    public boolean forTheSaw() {
+      return why != Why.DRILL && why != Why.HOLE_SAW;
+    }
+  }
 
   /** Copies the lists. */
   public JigsawPlan {

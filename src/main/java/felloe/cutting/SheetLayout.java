@@ -289,7 +289,8 @@ public record SheetLayout(
         making.roughAllowance(),
         making.gripScale(),
         making.position(),
-        EdgeFinish.NONE);
+        EdgeFinish.NONE,
+        making.blade());
   }
 
   /** A plate where it lies; its labels begin with its name when it is not alone. */

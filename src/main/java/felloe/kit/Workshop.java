@@ -22,6 +22,7 @@ import felloe.plate.Finding;
 import felloe.plate.Note;
 import felloe.plate.Plate;
 import felloe.render.ResultJson;
+import felloe.service.PlateCutting;
 import felloe.service.Study;
 import felloe.template.CheckSheet;
 import felloe.template.MarkOut;
@@ -29,6 +30,7 @@ import felloe.template.PageSet;
 import felloe.template.Template;
 import felloe.template.TemplateDrawing;
 import felloe.template.TemplateOptions;
+import felloe.template.WasteHole;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,7 +63,7 @@ final class Workshop {
     Future<OutFile> drawing = easel.draw(() -> new OutFile(names.svg(), drawing(plate, stamp)));
     Future<OutFile> picture =
         easel.draw(() -> new OutFile(names.picture(), picture(plate, check.findings())));
-    PageSet tiled = Template.pages(plate, options, stamp);
+    PageSet tiled = Template.pages(plate, waste(plate), options, stamp);
     OutFile template = new OutFile(names.template(options.paper().title()), PdfWriter.write(tiled));
     OutFile plot = new OutFile(names.plot(), plot(plate, stamp));
     OutFile holes = new OutFile(names.holes(), HoleCsv.write(plate));
@@ -79,7 +81,7 @@ final class Workshop {
     Plate plate = check.plate();
     Stamp stamp = Stamp.of(Stamp.Act.CUT, check.findings());
     KitNames names = new KitNames(plate.name());
-    PageSet tiled = Template.pages(plate, options, stamp);
+    PageSet tiled = Template.pages(plate, waste(plate), options, stamp);
     return List.of(
         new OutFile(names.template(options.paper().title()), PdfWriter.write(tiled)),
         new OutFile(names.plot(), plot(plate, stamp)),
@@ -110,14 +112,20 @@ final class Workshop {
             options.turning(),
             Optional.empty(),
             options.barsPlace());
-    return PdfWriter.write(Template.fullSize(plate, uncorrected, stamp));
+    return PdfWriter.write(Template.fullSize(plate, waste(plate), uncorrected, stamp));
   }
 
   /** The drawing. Its finish line is never moved for a pen: a machine may follow it. */
   private byte[] drawing(Plate plate, Stamp stamp) {
     Face face = options.face().orElse(plate.stock().templateFace());
-    Drawing drawing = TemplateDrawing.of(plate, MarkOut.STUCK_ON, face, stamp);
+    Drawing drawing = TemplateDrawing.of(plate, waste(plate), MarkOut.STUCK_ON, face, stamp);
     return SvgWriter.write(drawing, page(drawing, plate), about(plate, "template"));
+  }
+
+  private static List<WasteHole> waste(Plate plate) {
+    return PlateCutting.wasteHoles(plate).stream()
+        .map(hole -> new WasteHole(hole.at(), hole.diameter()))
+        .toList();
   }
 
   /** The picture, findings marked. */

@@ -14,13 +14,15 @@ import java.util.Optional;
  * @param position how the hub holes get their position; empty when nothing is said, which counts as
  *     {@link HolePosition#TEMPLATE}
  * @param edges what is done to the edges
+ * @param blade the blade that it is sawn with; empty when nothing is said of sawing
  */
 public record Making(
     double cutterDiameter,
     double roughAllowance,
     double gripScale,
     Optional<HolePosition> position,
-    EdgeFinish edges) {
+    EdgeFinish edges,
+    Optional<SawBlade> blade) {
 
   /**
    * Refuses figures below zero.
@@ -35,10 +37,17 @@ public record Making(
     }
     Objects.requireNonNull(position, "position");
     Objects.requireNonNull(edges, "edges");
+    Objects.requireNonNull(blade, "blade");
   }
 
-  /** Work of which nothing is said about hole positions and edges. */
+  /** Work of which nothing is said about hole positions, edges and saw. */
   public Making(double cutterDiameter, double roughAllowance, double gripScale) {
-    this(cutterDiameter, roughAllowance, gripScale, Optional.empty(), EdgeFinish.NONE);
+    this(
+        cutterDiameter,
+        roughAllowance,
+        gripScale,
+        Optional.empty(),
+        EdgeFinish.NONE,
+        Optional.empty());
   }
 }

@@ -8,6 +8,7 @@ import felloe.cutting.CutWish;
 import felloe.cutting.Dialect;
 import felloe.cutting.DialectCatalogue;
 import felloe.cutting.FeedTable;
+import felloe.cutting.JigsawPlan;
 import felloe.cutting.SheetRequest;
 import felloe.drilling.DrillMaterial;
 import felloe.drilling.DrillTable;
@@ -90,14 +91,29 @@ public final class PlateCutting {
         FeedTable.standard());
   }
 
-  private static CutJob job(Plate plate, Request request, FeedTable feeds) {
-    if (request.wish().process() != CutProcess.JIGSAW) {
-      return CutJob.plate(plate, request.wish(), request.decimals(), feeds);
+  /**
+   * The holes that a saw starts from or turns in; none for a plate whose shape file names no blade.
+   */
+  public static List<JigsawPlan.WasteHole> wasteHoles(Plate plate) {
+    if (plate.making().blade().isEmpty()) {
+      return List.of();
     }
+    CutJob job = sawn(plate, CutWish.usual(CutProcess.JIGSAW), FeedTable.standard());
+    return job.saw().orElseThrow().holes().stream()
+        .filter(JigsawPlan.WasteHole::forTheSaw)
+        .toList();
+  }
+
+  private static CutJob job(Plate plate, Request request, FeedTable feeds) {
+    return request.wish().process() == CutProcess.JIGSAW
+        ? sawn(plate, request.wish(), feeds)
+        : CutJob.plate(plate, request.wish(), request.decimals(), feeds);
+  }
+
+  private static CutJob sawn(Plate plate, CutWish wish, FeedTable feeds) {
     DrillTable table = DrillTable.standard();
     DrillMaterial by = table.material(plate.stock().material());
-    double saw = table.opener(by).largest();
-    return CutJob.sawn(plate, request.wish(), feeds, by.largestDrill(), saw);
+    return CutJob.sawn(plate, wish, feeds, by.largestDrill(), table.opener(by).largest());
   }
 
   private static CutJob told(Request request, Supplier<CutJob> work) {

@@ -4,9 +4,11 @@ import felloe.geometry.Numbers;
 import felloe.plate.EdgeFinish;
 import felloe.plate.HolePosition;
 import felloe.plate.Making;
+import felloe.plate.SawBlade;
 import felloe.plate.Stock;
 import felloe.yaml.Fields;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Reads how the maker means to work. */
 final class MakingReader {
@@ -46,7 +48,21 @@ final class MakingReader {
             "lower it");
       }
     }
+    OptionalDouble blade = f.length("blade").atLeast(0.5).atMost(50).optional();
+    OptionalDouble turn = f.length("blade_turn").atLeast(0.5).atMost(1000).optional();
+    if (f.good() && turn.isPresent() && blade.isEmpty()) {
+      f.problem("blade_turn", "needs blade beside it", "add the width of the blade");
+    }
     return f.build(
-        () -> new Making(cutter, rough, scale, position, new EdgeFinish(edgeBreak, chamfer)));
+        () ->
+            new Making(
+                cutter,
+                rough,
+                scale,
+                position,
+                new EdgeFinish(edgeBreak, chamfer),
+                blade.isPresent()
+                    ? Optional.of(new SawBlade(blade.getAsDouble(), turn))
+                    : Optional.empty()));
   }
 }

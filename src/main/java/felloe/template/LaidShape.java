@@ -30,6 +30,7 @@ import java.util.List;
  * @param windows the windows' lines, moved for the pen, in the plate's order
  * @param rough where the saw goes: round the outline, and inside each window that has room for it
  * @param holes the holes, their centres moved
+ * @param waste holes in the waste, their centres moved
  */
 record LaidShape(
     Plate plate,
@@ -39,10 +40,20 @@ record LaidShape(
     Contour outline,
     List<Contour> windows,
     List<Contour> rough,
-    List<Hole> holes) {
+    List<Hole> holes,
+    List<WasteHole> waste) {
 
-  /** The plate as it is to be seen on a face, not turned. */
+  /** The plate as it is to be seen on a face, not turned; without holes in the waste. */
   static LaidShape of(Plate plate, MarkOut markOut, Face face) {
+    return of(plate, List.of(), markOut, face);
+  }
+
+  /**
+   * The plate as it is to be seen on a face, not turned.
+   *
+   * @param waste holes to drill in the waste
+   */
+  static LaidShape of(Plate plate, List<WasteHole> waste, MarkOut markOut, Face face) {
     double offset = markOut.lineOffset();
     Contour outline = moved(plate.outline(), offset, "outline", Place.BUILT_IN, markOut);
     List<Contour> windows = new ArrayList<>();
@@ -59,7 +70,8 @@ record LaidShape(
             outline,
             List.copyOf(windows),
             rough(plate),
-            plate.holes());
+            plate.holes(),
+            waste);
     return face == Face.BACK ? plain.moved(RigidTransform.MIRROR) : plain;
   }
 
@@ -109,7 +121,8 @@ record LaidShape(
         outline.moved(more),
         windows.stream().map(window -> window.moved(more)).toList(),
         rough.stream().map(line -> line.moved(more)).toList(),
-        holes.stream().map(h -> h.moved(more)).toList());
+        holes.stream().map(h -> h.moved(more)).toList(),
+        waste.stream().map(w -> new WasteHole(more.of(w.at()), w.diameter())).toList());
   }
 
   /** Windows that are round: they are drilled or sawn like holes, so their centres are marked. */

@@ -27,6 +27,7 @@ final class Lettering {
   private static final double CLEAR = 0.9;
   private static final double GOOD = 60;
   private static final double LONGEST_NAME = 40;
+  private static final double UNWANTED = 80;
   private static final Predicate<Point> ANYWHERE = p -> true;
 
   /** Where words may stand outside of a part too small for them, mm beyond its rough line. */
@@ -49,6 +50,16 @@ final class Lettering {
     return List.copyOf(marks);
   }
 
+  /** What a hole in the waste is, and its diameter; off the part, where there is room. */
+  void waste(WasteHole hole) {
+    String text = "waste  \u00d8" + Numbers.brief(hole.diameter(), 2);
+    beside(text, hole.at(), hole.diameter() / 2, this::inWaste);
+  }
+
+  private boolean inWaste(Point p) {
+    return !shape.outline().contains(p) || shape.windows().stream().anyMatch(w -> w.contains(p));
+  }
+
   /** A hole's label and diameter beside it. */
   void hole(Hole hole) {
     String text =
@@ -56,15 +67,19 @@ final class Lettering {
             + "  \u00d8"
             + Numbers.brief(hole.diameter(), 2)
             + (hole.isSlotted() ? " x " + Numbers.brief(hole.length(), 2) : "");
-    double radius = hole.length() / 2;
+    beside(text, hole.centre(), hole.length() / 2, ANYWHERE);
+  }
+
+  private void beside(String text, Point centre, double radius, Predicate<Point> wanted) {
     Mark.Label best = null;
     double least = Double.POSITIVE_INFINITY;
     double reach = 0;
     for (double away : new double[] {1, 3, 6, 10, 15, 21}) {
       for (int i = 0; i < 16; i++) {
         Point out = Point.polar(1, Math.PI / 8 * (i + 0.5));
-        Mark.Label label = beside(text, hole.centre().plus(out, radius + away), out);
+        Mark.Label label = label(text, centre.plus(out, radius + away), out);
         double cost = ground.cost(label.box().grown(CLEAR)) + 4 * away + (out.x() < 0 ? 0.5 : 0);
+        cost += wanted.test(label.box().centre()) ? 0 : UNWANTED;
         if (cost < least) {
           least = cost;
           best = label;
@@ -77,13 +92,13 @@ final class Lettering {
     }
     put(best);
     if (reach > 3) {
-      Point end = nearestCorner(best.box(), hole.centre());
-      Point start = hole.centre().plus(end.minus(hole.centre()).unit(), radius);
+      Point end = nearestCorner(best.box(), centre);
+      Point start = centre.plus(end.minus(centre).unit(), radius);
       put(Mark.Stroke.of(new Line(start, end), LineType.THIN));
     }
   }
 
-  private Mark.Label beside(String text, Point at, Point out) {
+  private Mark.Label label(String text, Point at, Point out) {
     Anchor anchor =
         Math.abs(out.x()) < 0.4 ? Anchor.MIDDLE : out.x() > 0 ? Anchor.START : Anchor.END;
     double drop = height * (0.5 - 0.5 * out.y());

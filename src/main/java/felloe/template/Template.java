@@ -29,8 +29,8 @@ public final class Template {
   private final Stamp stamp;
   private final List<String> cautions;
 
-  private Template(Plate plate, TemplateOptions options, Stamp stamp) {
-    this(plate, options, stamp, cautions(plate));
+  private Template(Plate plate, List<WasteHole> waste, TemplateOptions options, Stamp stamp) {
+    this(plate, waste, options, stamp, cautions(plate));
   }
 
   private static List<String> cautions(Plate plate) {
@@ -39,13 +39,18 @@ public final class Template {
     return cautions;
   }
 
-  private Template(Plate plate, TemplateOptions options, Stamp stamp, List<String> cautions) {
+  private Template(
+      Plate plate,
+      List<WasteHole> waste,
+      TemplateOptions options,
+      Stamp stamp,
+      List<String> cautions) {
     this.cautions = List.copyOf(cautions);
     this.plate = plate;
     this.stamp = stamp;
     this.options = options;
     Face face = options.face().orElse(plate.stock().templateFace());
-    this.shape = LaidShape.of(plate, options.markOut(), face);
+    this.shape = LaidShape.of(plate, waste, options.markOut(), face);
   }
 
   /**
@@ -56,7 +61,17 @@ public final class Template {
    *     for the pen, or it would take more than {@link #MOST_PAGES} pages
    */
   public static PageSet pages(Plate plate, TemplateOptions options, Stamp stamp) {
-    return new Template(plate, options, stamp).tiled(Optional.empty());
+    return pages(plate, List.of(), options, stamp);
+  }
+
+  /**
+   * The same for a plate that is sawn by hand.
+   *
+   * @param waste holes to drill in the waste first, shown with their diameter
+   */
+  public static PageSet pages(
+      Plate plate, List<WasteHole> waste, TemplateOptions options, Stamp stamp) {
+    return new Template(plate, waste, options, stamp).tiled(Optional.empty());
   }
 
   /**
@@ -72,7 +87,7 @@ public final class Template {
   public static PageSet drilling(
       Plate plate, TemplateOptions options, Report work, List<String> cautions, Stamp stamp) {
     TemplateOptions centres = options.withMarkOut(MarkOut.CENTRES);
-    return new Template(plate, centres, stamp, cautions).tiled(Optional.of(work));
+    return new Template(plate, List.of(), centres, stamp, cautions).tiled(Optional.of(work));
   }
 
   /**
@@ -83,7 +98,17 @@ public final class Template {
    * @throws BadInput as for {@link #pages}
    */
   public static PageSet fullSize(Plate plate, TemplateOptions options, Stamp stamp) {
-    return new Template(plate, options, stamp).onePage();
+    return fullSize(plate, List.of(), options, stamp);
+  }
+
+  /**
+   * The same for a plate that is sawn by hand.
+   *
+   * @param waste holes to drill in the waste first, shown with their diameter
+   */
+  public static PageSet fullSize(
+      Plate plate, List<WasteHole> waste, TemplateOptions options, Stamp stamp) {
+    return new Template(plate, waste, options, stamp).onePage();
   }
 
   /**

@@ -18,8 +18,8 @@ import java.util.List;
 /**
  * The template of a plate as one drawing at full size: the finish line of outline and windows, the
  * rough line, holes with centre crosses, pitch circles, datum axes, and the words and arrows that
- * belong to them. Layers, bottom first: {@code centre-lines}, {@code rough}, {@code outline},
- * {@code windows}, {@code holes}, {@code notes}.
+ * belong to them. Layers, bottom first: {@code centre-lines}, {@code rough}, {@code waste-holes},
+ * {@code outline}, {@code windows}, {@code holes}, {@code notes}.
  *
  * <p>Accuracy: the middle of each line is the plate's own line or arc, moved as the mark-out method
  * says; it is never flattened.
@@ -31,6 +31,9 @@ public final class TemplateDrawing {
 
   /** Size of the circle round a centre mark, to see whether the first drill came out in it, mm. */
   private static final double TARGET = 2;
+
+  /** How far the arms of the cross of a hole in the waste reach, across and up, mm. */
+  private static final double SLANT = 1.5;
 
   /** Size of a cross in an opening so wide that lines through it would only confuse, mm. */
   private static final double WIDE = 30;
@@ -51,7 +54,17 @@ public final class TemplateDrawing {
    * @throws felloe.plate.BadInput when a window is too narrow for the pen
    */
   public static Drawing of(Plate plate, MarkOut markOut, Face face, Stamp stamp) {
-    LaidShape shape = LaidShape.of(plate, markOut, face);
+    return of(plate, List.of(), markOut, face, stamp);
+  }
+
+  /**
+   * The same for a plate that is sawn by hand.
+   *
+   * @param waste holes to drill in the waste first
+   */
+  public static Drawing of(
+      Plate plate, List<WasteHole> waste, MarkOut markOut, Face face, Stamp stamp) {
+    LaidShape shape = LaidShape.of(plate, waste, markOut, face);
     TemplateDrawing drawing = on(shape, shape.box().grown(20));
     Drawing plain = drawing.lines().and(drawing.notes());
     List<Mark> large =
@@ -129,11 +142,26 @@ public final class TemplateDrawing {
     List<Drawing.Layer> layers = new ArrayList<>();
     layers.add(new Drawing.Layer("centre-lines", centreLines()));
     layers.add(new Drawing.Layer("rough", rough));
+    layers.add(new Drawing.Layer("waste-holes", waste()));
     layers.add(new Drawing.Layer("outline", List.of(Mark.Stroke.of(shape.outline(), edge()))));
     layers.add(new Drawing.Layer("windows", windows));
     layers.add(new Drawing.Layer("holes", holes()));
     layers.removeIf(layer -> layer.marks().isEmpty());
     return new Drawing(layers);
+  }
+
+  /** Dashed circles, each with a cross that lies on its side: nothing of the plate looks so. */
+  private List<Mark> waste() {
+    List<Mark> marks = new ArrayList<>();
+    for (WasteHole hole : shape.waste()) {
+      marks.add(Mark.Stroke.of(hole.edge(), LineType.DASHED));
+      for (Point arm : List.of(new Point(1, 1), new Point(1, -1))) {
+        Point reach = arm.times(SLANT);
+        marks.add(
+            Mark.Stroke.of(new Line(hole.at().minus(reach), hole.at().plus(reach)), LineType.THIN));
+      }
+    }
+    return marks;
   }
 
   private List<Mark> centreLines() {
@@ -194,6 +222,7 @@ public final class TemplateDrawing {
     }
     shape.holes().stream().filter(h -> h.role() == HoleRole.BORE).forEach(lettering::hole);
     shape.rounds().forEach(lettering::hole);
+    shape.waste().forEach(lettering::waste);
     if (!centres()) {
       lettering.windows();
     }

@@ -35,9 +35,17 @@ final class TemplateWords {
     return new StripText(
         plate.title(),
         facts,
-        (stamp.isNone() ? shape.markOut().instruction() : stamp.sentence())
+        (stamp.isNone() ? shape.markOut().instruction() + waste(shape) : stamp.sentence())
             + " "
             + String.join(" ", cautions));
+  }
+
+  /** What the marks of holes in the waste mean. */
+  private static String waste(LaidShape shape) {
+    return shape.waste().isEmpty()
+        ? ""
+        : " Dashed circle with an \u00d7: a hole to drill in the waste before you saw, no hole of"
+            + " the plate.";
   }
 
   /** Numbered steps of printing, joining and checking. */
@@ -83,6 +91,11 @@ final class TemplateWords {
       steps.add(
           "Mark out and prick all hole centres before anything is cut; try the pattern on the hub"
               + " in card or scrap first.");
+      if (!shape.waste().isEmpty()) {
+        steps.add(
+            "Then drill the dashed circles marked \u201cwaste\u201d: the saw starts and turns"
+                + " there. Stay off the thick line.");
+      }
     }
     return steps;
   }

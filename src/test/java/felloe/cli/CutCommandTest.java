@@ -443,6 +443,31 @@ class CutCommandTest {
     assertTrue(idle.err().contains("--v-angle: '60 deg' has nothing to cut"), idle.err());
   }
 
+  private static final String SAWN = "making={blade: 5, blade_turn: 10}";
+
+  @Test
+  void theShapeFilesBladeIsTheUsualOneAndItsHolesAreOnTheTemplate() throws IOException {
+    String[] sawn = {AVOCET, "--process", "jigsaw"};
+    JsonNode usual = job(sawn);
+    JsonNode own = job(AVOCET, "--process", "jigsaw", "--set", SAWN);
+    JsonNode asked = job(AVOCET, "--process", "jigsaw", "--turn", "10");
+    assertEquals(asked.get("waste_holes"), own.get("waste_holes"));
+    assertFalse(usual.get("waste_holes").equals(own.get("waste_holes")));
+    Path templates = folder.resolve("templates");
+    String out = templates.toString();
+    Run run = Run.of("template", AVOCET, "--set", SAWN, "--out", out);
+    assertEquals(0, run.code(), run.err());
+    String drawing;
+    try (Stream<Path> files = Files.walk(templates)) {
+      drawing =
+          Files.readString(files.filter(f -> f.endsWith("avocet.svg")).findFirst().orElseThrow());
+    }
+    for (JsonNode hole : own.get("waste_holes")) {
+      assertTrue(drawing.contains("waste  \u00d8" + hole.get("diameter").asInt()), drawing);
+    }
+    assertTrue(drawing.contains("waste-holes"));
+  }
+
   @Test
   void aPlateIsReviewedAgainstTheHubThatIsAskedFor() {
     Run run = cut(HERON, "--process", "router", "--hub", "6x74-m5");

@@ -66,7 +66,7 @@ class FaceCheckTest {
         bare.boltCircles(),
         bare.hub(),
         bare.stock(),
-        new Making(6, 2, 0, Optional.empty(), edges),
+        new Making(6, 2, 0, Optional.empty(), edges, Optional.empty()),
         bare.limits(),
         bare.notes(),
         bare.joints(),

@@ -153,6 +153,17 @@ class SlotsAndEngravingsTest {
   }
 
   @Test
+  void aPlateThatIsSawnNamesItsBlade() {
+    assertTrue(read("").making().blade().isEmpty());
+    assertEquals(6, read("making: {blade: 6}\n").making().blade().orElseThrow().width());
+    String both = "making: {blade: 1/4 in, blade_turn: 20}\n";
+    assertEquals(6.35, read(both).making().blade().orElseThrow().width(), 1e-12);
+    assertEquals(20, read(both).making().blade().orElseThrow().turn().orElseThrow());
+    assertTrue(refusal("making: {blade_turn: 20}\n").contains("needs blade beside it"));
+    assertTrue(refusal("making: {blade: 0}\n").contains("must be at least 0.5 mm"));
+  }
+
+  @Test
   void anEngravedTextStandsAboutItsPlaceAsHighAsSaid() {
     // H and N are 6 wide, E is 5, a dash 4, letters 2 apart, in tenths of the height.
     Plate plate = read("engravings: [{text: hen-h, at: [10, 90], height: 10}]\n");
