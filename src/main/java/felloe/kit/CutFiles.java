@@ -25,7 +25,6 @@ import felloe.out.PngWriter;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
 import felloe.report.CutMap;
-import felloe.report.CutReport;
 import felloe.service.CutOutcome;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,8 +114,8 @@ public final class CutFiles {
     GcodeJob program =
         new GcodeJob(
             about(job),
-            CutReport.zero(job),
-            CutReport.head(job),
+            CutMap.zero(job),
+            CutMap.head(job),
             machine.first().height(),
             coolant,
             machine.steps().stream().map(MachineJob.Step::operation).toList());
@@ -133,8 +132,6 @@ public final class CutFiles {
 
   private static About about(CutJob job) {
     return new About(
-        CutReport.about(job),
-        job.plates().get(0).revision(),
-        String.join(" ", job.work().cautions()));
+        CutMap.about(job), job.plates().get(0).revision(), String.join(" ", job.work().cautions()));
   }
 }

@@ -11,7 +11,7 @@ import felloe.geometry.Box;
 import felloe.out.FindingsJson;
 import felloe.plate.Place;
 import felloe.plate.Verdict;
-import felloe.report.CutReport;
+import felloe.report.CutMap;
 import felloe.service.CutOutcome;
 import felloe.service.Study;
 import java.util.List;
@@ -43,8 +43,8 @@ final class CutViews {
                         .get("findings")),
         View.of(CutJob.class)
             .with("name", CutJob::name)
-            .with("title", CutReport::title)
-            .with("work_zero", CutReport::zero)
+            .with("title", CutMap::title)
+            .with("work_zero", CutMap::zero)
             .with("steps", job -> job.machine().stream().flatMap(m -> steps(job, m)).toList())
             .with("total", job -> job.machine().map(m -> step(job, "total", "", 0, m.total())))
             .with("left_overs", CutViews::left)

@@ -2,6 +2,7 @@ package felloe.report;
 
 import felloe.cutting.CutJob;
 import felloe.cutting.CutLine;
+import felloe.cutting.CutSetup;
 import felloe.cutting.CutTab;
 import felloe.cutting.JigsawPlan;
 import felloe.cutting.LeftOver;
@@ -12,14 +13,52 @@ import felloe.document.Quantity;
 import felloe.drawing.CutView;
 import felloe.geometry.Contour;
 import felloe.geometry.Segment;
+import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What is cut, as its picture shows it. */
+/** What is cut, as its files and its picture say and show it. */
 public final class CutMap {
 
   private CutMap() {}
+
+  /** What is cut. */
+  public static String title(CutJob job) {
+    String titles = String.join("; ", job.shapes().stream().map(Plate::title).toList());
+    return job.layout().isPresent() ? "Sheet: " + titles : titles;
+  }
+
+  /** What is cut, and by what, as files say it of themselves. */
+  public static String about(CutJob job) {
+    return title(job) + ", " + job.wish().process().word();
+  }
+
+  /** Where x, y and z are 0. */
+  public static String zero(CutJob job) {
+    return (job.layout().isPresent() ? "lower left corner of the sheet" : "hub axis")
+        + ", upper face of the stock";
+  }
+
+  /** What the head of a program says of its job. */
+  public static List<String> head(CutJob job) {
+    MachineJob machine = job.machine().orElseThrow();
+    CutSetup.Depths depths = machine.first().setup().depths();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        Phrase.of(
+            "Stock: {}, {}; below it {} of spoil board",
+            machine.first().plate().stock().material().title(),
+            mm(depths.stock()),
+            mm(depths.bed())));
+    int tabs = machine.tabs().size();
+    lines.add(tabs == 0 ? "No tabs: hold the part down" : "Tabs: " + tabs);
+    int left = machine.leftOvers().size();
+    if (left > 0) {
+      lines.add(Phrase.of("Left for the file: {}, see the picture", places(left)));
+    }
+    return lines;
+  }
 
   /** The picture's view; bare finish lines have none. */
   public static Optional<CutView> of(CutJob job) {
@@ -57,8 +96,8 @@ public final class CutMap {
       List<CutView.LeftOver> left) {
     Optional<SheetLayout> layout = job.layout();
     return new CutView(
-        CutReport.about(job),
-        CutReport.zero(job),
+        about(job),
+        zero(job),
         layout.map(sheet -> sheet.room().all()),
         layout.map(sheet -> sheet.room().keepOut()).orElse(List.of()),
         layout.map(SheetLayout::held).orElse(false),
@@ -69,5 +108,15 @@ public final class CutMap {
         wasteHoles,
         job.machine().stream().flatMap(m -> m.tabs().stream()).map(CutTab::at).toList(),
         left);
+  }
+
+  /** A number of places. */
+  static String places(int count) {
+    return Phrase.count(count, "place");
+  }
+
+  /** A length with at most three places. */
+  static Quantity mm(double value) {
+    return Quantity.brief(value, 3, "mm");
   }
 }

@@ -5,7 +5,6 @@ import felloe.cutting.CutFigure;
 import felloe.cutting.CutJob;
 import felloe.cutting.CutProcess;
 import felloe.cutting.CutRefused;
-import felloe.cutting.CutSetup;
 import felloe.cutting.CutterTool;
 import felloe.cutting.JigsawPlan;
 import felloe.cutting.LeftOver;
@@ -28,6 +27,7 @@ import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.drawing.CutPicture;
+import felloe.plate.Note;
 import felloe.plate.Plate;
 import felloe.plate.SourcedFigure;
 import felloe.plate.Verdict;
@@ -36,6 +36,7 @@ import felloe.service.Study;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -70,43 +71,6 @@ public final class CutReport {
             .toList();
     String process = outcome.request().wish().process().word();
     return new Report(Phrase.of("{}: {}", String.join("; ", plates), process), report.blocks);
-  }
-
-  /** What is cut. */
-  public static String title(CutJob job) {
-    String titles = String.join("; ", job.shapes().stream().map(Plate::title).toList());
-    return job.layout().isPresent() ? "Sheet: " + titles : titles;
-  }
-
-  /** What is cut, and by what, as files say it of themselves. */
-  public static String about(CutJob job) {
-    return title(job) + ", " + job.wish().process().word();
-  }
-
-  /** Where x, y and z are 0. */
-  public static String zero(CutJob job) {
-    return (job.layout().isPresent() ? "lower left corner of the sheet" : "hub axis")
-        + ", upper face of the stock";
-  }
-
-  /** What the head of a program says of its job. */
-  public static List<String> head(CutJob job) {
-    MachineJob machine = job.machine().orElseThrow();
-    CutSetup.Depths depths = machine.first().setup().depths();
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        Phrase.of(
-            "Stock: {}, {}; below it {} of spoil board",
-            machine.first().plate().stock().material().title(),
-            mm(depths.stock()),
-            mm(depths.bed())));
-    int tabs = machine.tabs().size();
-    lines.add(tabs == 0 ? "No tabs: hold the part down" : "Tabs: " + tabs);
-    int left = machine.leftOvers().size();
-    if (left > 0) {
-      lines.add(Phrase.of("Left for the file: {}, see the picture", places(left)));
-    }
-    return lines;
   }
 
   /** Why a kit has no router's program, as a sentence's rest. */
@@ -144,28 +108,27 @@ public final class CutReport {
     if (job.machine().isPresent()) {
       MachineJob machine = job.machine().get();
       int left = machine.leftOvers().size();
-      blocks.add(
-          Callout.verdict(
-              Tone.WELL,
-              Phrase.of(
-                  "{}: checked as written, at {} decimals: gouges by {} at most, leaves {} at"
-                      + " most{}.",
-                  name,
-                  machine.decimals(),
-                  Quantity.fixed(machine.proof().worstGouge(), 4, "mm"),
-                  Quantity.fixed(machine.proof().worstRemaining(), 4, "mm"),
-                  left == 0 ? "" : ", but for " + places(left) + " left for the file")));
+      well(
+          Phrase.of(
+              "{}: checked as written, at {} decimals: gouges by {} at most, leaves {} at"
+                  + " most{}.",
+              name,
+              machine.decimals(),
+              Quantity.fixed(machine.proof().worstGouge(), 4, "mm"),
+              Quantity.fixed(machine.proof().worstRemaining(), 4, "mm"),
+              left == 0 ? "" : ", but for " + CutMap.places(left) + " left for the file"));
     } else if (job.saw().isPresent()) {
       String holes = Phrase.count(job.saw().get().holes().size(), "hole");
-      blocks.add(
-          Callout.verdict(
-              Tone.WELL,
-              Phrase.of("{}: rough lines to saw by hand, {} to make first.", name, holes)));
+      well(Phrase.of("{}: rough lines to saw by hand, {} to make first.", name, holes));
     } else {
       blocks.add(
           Callout.verdict(
               Tone.CAUTION, Phrase.of("{}: finish lines, not paths; nothing was checked.", name)));
     }
+  }
+
+  private void well(String words) {
+    blocks.add(Callout.verdict(Tone.WELL, words));
   }
 
   private void job(CutJob job) {
@@ -175,15 +138,17 @@ public final class CutReport {
     job.layout().ifPresent(layout -> sheet(job, layout));
     left(job);
     job.saw().ifPresent(plan -> waste(job, plan));
-    job.work()
-        .notes()
-        .forEach(
-            note ->
-                blocks.add(
-                    new Paragraph(
-                        Phrase.of("Note, {}: {}", CheckReport.name(note.place()), note.text()))));
+    for (Note note : job.work().notes()) {
+      String where = CheckReport.name(note.place());
+      blocks.add(new Paragraph(Phrase.of("Note, {}: {}", where, note.text())));
+    }
     figures(job);
     CutMap.of(job).ifPresent(view -> blocks.add(new Figure(CutPicture.of(view))));
+  }
+
+  private void table(CutJob job, String words, List<List<Cell>> rows, Column... columns) {
+    head(job, words);
+    blocks.add(Table.of(List.of(columns), rows));
   }
 
   /** A heading; it names its job where there are several. */
@@ -192,13 +157,13 @@ public final class CutReport {
         new Heading(
             outcome.jobs().size() == 1
                 ? words
-                : job.name() + ": " + words.toLowerCase(java.util.Locale.ROOT)));
+                : job.name() + ": " + words.toLowerCase(Locale.ROOT)));
   }
 
   private static List<String> steps(CutJob job) {
     Plate plate = job.shapes().get(0);
     if (job.saw().isPresent()) {
-      Quantity rest = mm(plate.making().roughAllowance());
+      Quantity rest = CutMap.mm(plate.making().roughAllowance());
       boolean bare = job.saw().get().holes().isEmpty();
       return List.of(
           (bare ? "Saw" : "Make the holes below, then saw") + " outside the rough line.",
@@ -215,8 +180,9 @@ public final class CutReport {
             .map(m -> Quantity.mm(-m.proof().deepest() - thick))
             .map(deep -> Phrase.of(", on spoil board: cuts go {} into it", deep));
     List<String> steps = new ArrayList<>();
-    steps.add(Phrase.of("Clamp {}, {}{}.", plate.stock().material().title(), mm(thick), bed));
-    steps.add(Phrase.of("Set work zero: {}.", zero(job)));
+    steps.add(
+        Phrase.of("Clamp {}, {}{}.", plate.stock().material().title(), CutMap.mm(thick), bed));
+    steps.add(Phrase.of("Set work zero: {}.", CutMap.zero(job)));
     router.ifPresent(machine -> router(machine, steps));
     if (!job.leftOvers().isEmpty()) {
       steps.add("File off what is left, below; the picture numbers it.");
@@ -265,15 +231,15 @@ public final class CutReport {
             Cell.NONE,
             Quantity.fixed(machine.total().cut(), 0, "mm"),
             minutes(job, machine.total())));
-    head(job, "Order of work");
-    List<Column> columns =
-        List.of(
-            Column.wrapped("step"),
-            Column.words("tool"),
-            Column.figures("speed", "1/min"),
-            Column.figures("cut", "mm"),
-            Column.figures("time", "min"));
-    blocks.add(Table.of(columns, rows));
+    table(
+        job,
+        "Order of work",
+        rows,
+        Column.wrapped("step"),
+        Column.words("tool"),
+        Column.figures("speed", "1/min"),
+        Column.figures("cut", "mm"),
+        Column.figures("time", "min"));
   }
 
   private static Cell minutes(CutJob job, OperationFigures figures) {
@@ -290,19 +256,19 @@ public final class CutReport {
               Quantity.fixed(part.at().y(), 2, "mm"),
               Quantity.brief(part.turn(), 2, "deg")));
     }
-    head(job, "Parts on the sheet");
-    List<Column> columns =
-        List.of(
-            Column.words("part"),
-            Column.figures("x", "mm"),
-            Column.figures("y", "mm"),
-            Column.figures("turned", "deg"));
-    blocks.add(Table.of(columns, rows));
+    table(
+        job,
+        "Parts on the sheet",
+        rows,
+        Column.words("part"),
+        Column.figures("x", "mm"),
+        Column.figures("y", "mm"),
+        Column.figures("turned", "deg"));
     String boxes =
         layout.boxesUsed().isPresent()
             ? Phrase.of(
                 "Laid out by their boxes the parts would take {}, {}.",
-                mm(layout.boxesUsed().get()),
+                CutMap.mm(layout.boxesUsed().get()),
                 Quantity.percent(layout.boxesYield().orElseThrow(), 1))
             : "Laid out by their boxes the parts would have no room on it.";
     blocks.add(
@@ -310,8 +276,8 @@ public final class CutReport {
             Phrase.of(
                 "Sheet {} x {}; the parts take its lower {}, and {} of that become parts. {}",
                 Quantity.brief(layout.room().sheet().width(), 2, ""),
-                mm(layout.room().sheet().height()),
-                mm(layout.used()),
+                CutMap.mm(layout.room().sheet().height()),
+                CutMap.mm(layout.used()),
                 Quantity.percent(layout.yield(), 1),
                 boxes)));
   }
@@ -362,15 +328,15 @@ public final class CutReport {
               Quantity.fixed(hole.at().y(), 2, "mm"),
               Quantity.fixed(hole.diameter(), 2, "mm")));
     }
-    head(job, "Holes to make in the waste first");
-    List<Column> columns =
-        List.of(
-            Column.words("edge"),
-            Column.words("for"),
-            Column.figures("x", "mm"),
-            Column.figures("y", "mm"),
-            Column.figures("diameter", "mm"));
-    blocks.add(Table.of(columns, rows));
+    table(
+        job,
+        "Holes to make in the waste first",
+        rows,
+        Column.words("edge"),
+        Column.words("for"),
+        Column.figures("x", "mm"),
+        Column.figures("y", "mm"),
+        Column.figures("diameter", "mm"));
   }
 
   private void figures(CutJob job) {
@@ -390,13 +356,5 @@ public final class CutReport {
             Depth.SOURCES,
             Table.ofWords(
                 List.of(Column.words("figure"), Column.wrapped("where it comes from")), sources)));
-  }
-
-  private static String places(int count) {
-    return Phrase.count(count, "place");
-  }
-
-  private static Quantity mm(double value) {
-    return Quantity.brief(value, 3, "mm");
   }
 }
