@@ -6,6 +6,7 @@ import felloe.drawing.Picture;
 import felloe.drawing.ScaledPicture;
 import felloe.geometry.Box;
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -175,7 +176,7 @@ public final class BenchPages {
 
   /** Goes to the next page when less than a height is left, unless this one is still blank. */
   private void need(double height) {
-    if (y - height < field.minY() - 1e-9 && !blank()) {
+    if (y - height < field.minY() - Tolerances.ROUNDING && !blank()) {
       turnOver();
     }
   }

@@ -9,6 +9,7 @@ import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -222,7 +223,7 @@ final class BenchTable {
   int room(int from, double height) {
     double used = headHeight();
     int row = from;
-    while (row < cells.size() && used + height(row) <= height + 1e-9) {
+    while (row < cells.size() && used + height(row) <= height + Tolerances.ROUNDING) {
       used += height(row++);
     }
     return row - from;

@@ -6,6 +6,7 @@ import felloe.geometry.Line;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Segment;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -105,7 +106,7 @@ final class MapLabels {
     int count = line.closed() ? points.size() : points.size() - 1;
     for (int i = 0; i < count; i++) {
       Point to = points.get((i + 1) % points.size());
-      if (!points.get(i).near(to, 1e-6)) {
+      if (!points.get(i).near(to, Tolerances.SAME_POINT)) {
         segments.add(new Line(points.get(i), to));
       }
     }

@@ -10,6 +10,9 @@ import java.util.List;
 /** Points along contours, for layout and for small pictures; never for a line that is cut to. */
 public final class Outlines {
 
+  /** Chords shorter than this are left out, mm: nobody sees them. */
+  private static final double SHORT = 1e-3;
+
   private Outlines() {}
 
   /** Points in order of travel at most a step apart, each segment's start among them. */
@@ -45,7 +48,7 @@ public final class Outlines {
     List<Segment> chain = new ArrayList<>();
     for (int i = 0; i < kept.size(); i++) {
       Point next = kept.get((i + 1) % kept.size());
-      if (!kept.get(i).near(next, 1e-3)) {
+      if (!kept.get(i).near(next, SHORT)) {
         chain.add(new Line(kept.get(i), next));
       }
     }

@@ -8,6 +8,7 @@ import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Segment;
+import felloe.geometry.Tolerances;
 import felloe.plate.Plate;
 import felloe.plate.Window;
 import felloe.plate.WindowUse;
@@ -172,7 +173,7 @@ final class PictureDimensions {
   /** A base line's angle along a line that is read from below or from the right. */
   private static double readable(double angle) {
     double turned = Math.IEEEremainder(angle, Math.PI);
-    return turned <= -Math.PI / 2 + 1e-9 ? turned + Math.PI : turned;
+    return turned <= -Math.PI / 2 + Tolerances.SAME_DIRECTION ? turned + Math.PI : turned;
   }
 
   /** The point of a contour farthest in one direction; among several, farthest in the other. */
@@ -189,7 +190,7 @@ final class PictureDimensions {
     }
     double far = candidates.stream().mapToDouble(first::dot).max().orElseThrow();
     return candidates.stream()
-        .filter(p -> p.dot(first) > far - 1e-6)
+        .filter(p -> p.dot(first) > far - Tolerances.SAME_LENGTH)
         .max(Comparator.comparingDouble(second::dot))
         .orElseThrow();
   }

@@ -9,6 +9,7 @@ import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.RigidTransform;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -116,7 +117,7 @@ public final class RollPicture {
       }
       // The name stands on the largest part alone.
       double most = Math.min(all.maxY(), low + each) - Math.max(all.minY(), low);
-      if (most >= 0.5 * all.height() - 1e-9 && !parts.isEmpty()) {
+      if (most >= 0.5 * all.height() - Tolerances.ROUNDING && !parts.isEmpty()) {
         name(piece, parts.get(0).outer().moved(motion));
       }
     }
@@ -167,7 +168,9 @@ public final class RollPicture {
   /** How far along the roll, at the left edge. */
   private void ticks(double low, double left) {
     double step = each > 4000 ? 1000 : each > 1500 ? 500 : 200;
-    for (double y = step * Math.ceil(low / step - 1e-9); y <= low + each + 1e-9; y += step) {
+    for (double y = step * Tolerances.up(low / step);
+        y <= low + each + Tolerances.ROUNDING;
+        y += step) {
       Point at = new Point(left, y - low);
       marks.add(Mark.Stroke.of(new Line(at.minus(new Point(2 * unit, 0)), at), LineType.THIN));
       words.add(

@@ -1,6 +1,7 @@
 package felloe.drawing;
 
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,6 +13,12 @@ import java.util.List;
  * @param decimals that tell them
  */
 record RoundLimits(double step, List<Double> limits, int decimals) {
+
+  /** A smaller range has no figure of nine decimals in it. */
+  private static final double LEAST_RANGE = 1e-8;
+
+  /** Share of a step within which a limit lies on the end of the range. */
+  private static final double HAIR = 1e-6;
 
   private static final double[] ROUND = {1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10};
 
@@ -33,7 +40,7 @@ record RoundLimits(double step, List<Double> limits, int decimals) {
     Numbers.finite("range", range);
     double size = Math.max(Math.abs(from), Math.abs(to));
     // Less is what rounding makes of a field that is the same all over.
-    if (!(range > 1e-9 * size) || range < 1e-8) {
+    if (!(range > Tolerances.ROUNDING * size) || range < LEAST_RANGE) {
       return new RoundLimits(0, List.of(), 0);
     }
     int power = (int) Math.floor(Math.log10(range / most)) - 1;
@@ -50,7 +57,7 @@ record RoundLimits(double step, List<Double> limits, int decimals) {
 
   private static List<Double> between(double from, double to, double step, int most) {
     List<Double> limits = new ArrayList<>();
-    double hair = 1e-6 * step;
+    double hair = HAIR * step;
     double first = Math.ceil((from + hair) / step);
     for (double i = first; i * step < to - hair && limits.size() <= most; i++) {
       // Adding 0 turns -0 into 0.

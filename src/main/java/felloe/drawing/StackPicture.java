@@ -4,6 +4,7 @@ import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,6 +13,9 @@ import java.util.List;
  * directions on the plate. Not to scale through the thickness.
  */
 public final class StackPicture {
+
+  /** Sine of an angle below which yarns are drawn as one line along the ply. */
+  private static final double FLAT = 1e-6;
 
   private static final double BAR = 90;
   private static final double HIGHEST = 9;
@@ -80,7 +84,7 @@ public final class StackPicture {
   private void hatch(double angle, Box box) {
     double a = Math.toRadians(angle);
     double sin = Math.abs(Math.sin(a));
-    if (sin < 1e-6) {
+    if (sin < FLAT) {
       double y = box.centre().y();
       marks.add(
           Mark.Stroke.of(
@@ -102,8 +106,8 @@ public final class StackPicture {
 
   /** Where a leaning line enters or leaves the bar, as a share of its height. */
   private static double clip(double x, double lean, Box box, boolean enters) {
-    if (Math.abs(lean) < 1e-9) {
-      boolean inside = x > box.minX() + 1e-9 && x < box.maxX() - 1e-9;
+    if (Math.abs(lean) < Tolerances.ROUNDING) {
+      boolean inside = x > box.minX() + Tolerances.ROUNDING && x < box.maxX() - Tolerances.ROUNDING;
       return enters || !inside ? 0 : 1;
     }
     double a = (box.minX() - x) / lean;

@@ -1,5 +1,6 @@
 package felloe.drilling;
 
+import felloe.geometry.Tolerances;
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
 import felloe.yaml.BuiltIn;
@@ -222,7 +223,7 @@ public final class DrillTable {
   /** The step of a drill press at or below a speed; the slowest when all are faster. */
   public double setting(double turns) {
     return press.stream()
-        .filter(step -> step <= turns * (1 + 1e-9))
+        .filter(step -> step <= turns * (1 + Tolerances.ROUNDING))
         .reduce((a, b) -> b)
         .orElse(press.get(0));
   }

@@ -2,6 +2,7 @@ package felloe.drilling;
 
 import felloe.drilling.DrillStep.Turning;
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 import felloe.hub.HubFitResult;
 import felloe.plate.Plate;
 import java.util.ArrayList;
@@ -88,7 +89,11 @@ public record DrillingPlan(
     double setting = table.setting(reckoned);
     Turning turning =
         new Turning(
-            reckoned, setting, setting > reckoned * (1 + 1e-9), Optional.empty(), Optional.empty());
+            reckoned,
+            setting,
+            setting > reckoned * (1 + Tolerances.ROUNDING),
+            Optional.empty(),
+            Optional.empty());
     List<HoleGroup> sunk = new ArrayList<>();
     for (HoleGroup group : groups) {
       List<String> own = group.labels().stream().filter(labels::contains).toList();

@@ -2,6 +2,7 @@ package felloe.drilling;
 
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import felloe.hub.ClearanceSeries;
 import felloe.hub.DrillingMethod;
 import felloe.hub.FastenerFormula;
@@ -140,7 +141,7 @@ final class HubHoles {
   private static double turn(double angle) {
     double whole = 2 * Math.PI;
     double turned = angle - whole * Math.floor(angle / whole);
-    return turned > whole - 1e-9 ? 0 : Math.rint(turned * 1e9) / 1e9;
+    return turned > whole - Tolerances.SAME_DIRECTION ? 0 : Math.rint(turned * 1e9) / 1e9;
   }
 
   Optional<String> name() {

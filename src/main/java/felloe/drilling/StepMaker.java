@@ -2,6 +2,7 @@ package felloe.drilling;
 
 import felloe.drilling.DrillStep.Turning;
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,7 +45,7 @@ final class StepMaker {
    * @param guide the hub, where it guides the first drill
    */
   List<DrillStep> steps(double diameter, SizeLimits limits, Optional<Guide> guide) {
-    return diameter > material.largestDrill() + 1e-9
+    return diameter > material.largestDrill() + Tolerances.ROUNDING
         ? opening(diameter)
         : drilled(diameter, limits, guide);
   }
@@ -61,7 +62,8 @@ final class StepMaker {
     double last = size.drill();
     List<DrillStep> steps = new ArrayList<>();
     double made = 0;
-    Optional<Guide> used = guide.filter(g -> g.drill() <= ROOM * last + 1e-9 || g.drill() < last);
+    Optional<Guide> used =
+        guide.filter(g -> g.drill() <= ROOM * last + Tolerances.ROUNDING || g.drill() < last);
     if (used.isPresent()) {
       Guide g = used.get();
       made = g.drill();
@@ -148,7 +150,7 @@ final class StepMaker {
     }
     String none = "No standard drill makes " + mm(diameter) + " mm. ";
     Optional<Double> above = sizes.atOrAbove(diameter);
-    if (above.isPresent() && above.get() <= limits.most() + 1e-9) {
+    if (above.isPresent() && above.get() <= limits.most() + Tolerances.ROUNDING) {
       return new Size(
           above.get(), false, none + "The next size is within the hole's limits: take that.");
     }
@@ -245,7 +247,7 @@ final class StepMaker {
     return new Turning(
         reckoned,
         setting,
-        setting > reckoned * (1 + 1e-9),
+        setting > reckoned * (1 + Tolerances.ROUNDING),
         feed > 0 ? Optional.of(feed) : Optional.empty(),
         seconds);
   }

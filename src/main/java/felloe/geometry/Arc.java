@@ -14,6 +14,9 @@ package felloe.geometry;
 public record Arc(Point from, Point to, Point centre, double radius, double sweep)
     implements Segment {
 
+  /** Share of a radius that is rounding where the centre lies far away. */
+  private static final double FAR = 1e-15;
+
   private static final double TURN = 2 * Math.PI;
 
   /**
@@ -44,8 +47,7 @@ public record Arc(Point from, Point to, Point centre, double radius, double swee
     if (radius * Math.abs(sweep) <= Tolerances.SAME_POINT) {
       throw new GeometryException("an arc needs a length", from);
     }
-    // Rounding of far centres is allowed for.
-    double slack = Tolerances.SAME_POINT + 1e-15 * radius;
+    double slack = Tolerances.SAME_POINT + FAR * radius;
     if (Math.abs(from.distance(centre) - radius) > slack
         || Math.abs(to.distance(centre) - radius) > slack) {
       throw new GeometryException("an arc's ends must lie on its circle", from);

@@ -17,6 +17,9 @@ import java.util.List;
  */
 public record ArcFit(List<Segment> segments, double distance, double turn) {
 
+  /** No finer tolerance is taken: far below what any machine cuts, mm. */
+  private static final double FINEST = 1e-4;
+
   /** The directions of curve and arcs differ by no more than this, radians (0.5 degrees). */
   public static final double GREATEST_TURN = Math.toRadians(0.5);
 
@@ -48,7 +51,7 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
    * @throws IllegalArgumentException when the tolerance is smaller
    */
   public static ArcFit of(FreeCurve curve, double tolerance) {
-    if (Numbers.finite("tolerance", tolerance) < 1e-4) {
+    if (Numbers.finite("tolerance", tolerance) < FINEST) {
       throw new IllegalArgumentException(
           "tolerance must be at least 0.0001 mm, not " + Numbers.brief(tolerance, 9));
     }
@@ -101,9 +104,6 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
   /** How large a curve is, and how far off its chord. */
   private record Extent(double size, boolean straight, double off, double turn) {
 
-    /** A curve this near to its chord is straight, mm. */
-    private static final double STRAIGHT = 1e-7;
-
     static Extent of(FreeCurve curve) {
       Point chord = curve.to().minus(curve.from());
       double size = 0;
@@ -120,7 +120,8 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
         turn = Math.max(turn, Math.abs(Math.atan2(along.cross(direction), along.dot(direction))));
         onward &= along.dot(direction) > 0;
       }
-      return new Extent(size, onward && off < STRAIGHT && turn < GREATEST_TURN, off, turn);
+      return new Extent(
+          size, onward && off < Tolerances.SAME_CURVE && turn < GREATEST_TURN, off, turn);
     }
   }
 }

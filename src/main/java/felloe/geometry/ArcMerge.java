@@ -6,9 +6,6 @@ import java.util.List;
 /** Joins arcs of one circle that follow each other into one arc. */
 public final class ArcMerge {
 
-  /** Circles nearer than this are one, mm: far below the tolerance of any contour. */
-  private static final double SAME_CIRCLE = 1e-9;
-
   private static final double TURN = 2 * Math.PI;
 
   private ArcMerge() {}
@@ -42,9 +39,9 @@ public final class ArcMerge {
     return a instanceof Arc p
         && b instanceof Arc q
         && p.sweep() > 0 == q.sweep() > 0
-        && p.centre().near(q.centre(), SAME_CIRCLE)
-        && Math.abs(p.radius() - q.radius()) <= SAME_CIRCLE
-        && Math.abs(p.sweep() + q.sweep()) <= TURN + SAME_CIRCLE;
+        && p.centre().near(q.centre(), Tolerances.ROUNDING)
+        && Math.abs(p.radius() - q.radius()) <= Tolerances.ROUNDING
+        && Math.abs(p.sweep() + q.sweep()) <= TURN + Tolerances.SAME_DIRECTION;
   }
 
   private static Arc join(Arc a, Arc b) {

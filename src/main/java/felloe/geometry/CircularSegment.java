@@ -13,6 +13,9 @@ package felloe.geometry;
  */
 record CircularSegment(double area, double u, double uu, double vv) {
 
+  /** A term of a series below this share of its sum no longer changes it. */
+  private static final double LAST = 1e-18;
+
   // From here up the closed forms keep at least ten digits of the least of the figures.
   private static final double SERIES_TO = 1;
 
@@ -64,7 +67,7 @@ record CircularSegment(double area, double u, double uu, double vv) {
       term *= -x * x / ((n + 1) * (n + 2));
       power *= base * base;
       n += 2;
-    } while (Math.abs(part) > 1e-18 * Math.abs(sum));
+    } while (Math.abs(part) > LAST * Math.abs(sum));
     return sum;
   }
 }

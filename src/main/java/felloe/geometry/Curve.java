@@ -8,6 +8,9 @@ import java.util.List;
  */
 sealed interface Curve permits Curve.Straight, Curve.Circle {
 
+  /** Lines whose directions differ by less have no meeting that double arithmetic could tell. */
+  double PARALLEL = 1e-12;
+
   /** The nearest point of the curve. */
   Point nearest(Point p);
 
@@ -90,7 +93,7 @@ sealed interface Curve permits Curve.Straight, Curve.Circle {
 
   private static List<Point> lines(Straight a, Straight b) {
     double sine = a.direction.cross(b.direction);
-    if (Math.abs(sine) < 1e-12) {
+    if (Math.abs(sine) < PARALLEL) {
       return List.of();
     }
     double along = b.through.minus(a.through).cross(b.direction) / sine;

@@ -12,6 +12,9 @@ import java.util.List;
  */
 record CurvePiece(double start, double end, Biarc.Ends ends) {
 
+  /** Share of the way to its limit at which leaving a pinch is tried first; it grows from there. */
+  private static final double FIRST_STEP = 1e-9;
+
   /** A turn that happens within this distance of a point is taken as a corner, mm. */
   static final double PINCH = 1e-4;
 
@@ -94,7 +97,7 @@ record CurvePiece(double start, double end, Biarc.Ends ends) {
   private static double leave(FreeCurve curve, double t, double limit) {
     Point p = curve.at(t);
     double near = 0;
-    double far = 1e-9;
+    double far = FIRST_STEP;
     double way = limit - t;
     while (far < 1 && curve.at(t + far * way).distance(p) < PINCH) {
       near = far;

@@ -13,8 +13,6 @@ import java.util.OptionalInt;
  */
 final class CurveRecovery {
 
-  private static final double SAME_CURVE = 1e-7;
-
   private final Sources sources;
   private final double chord;
 
@@ -186,7 +184,8 @@ final class CurveRecovery {
     if (!runs.isEmpty()) {
       Run last = runs.get(runs.size() - 1);
       boolean same =
-          last.lastOwner() == next.firstOwner() || last.curve().same(next.curve(), SAME_CURVE);
+          last.lastOwner() == next.firstOwner()
+              || last.curve().same(next.curve(), Tolerances.SAME_CURVE);
       if (same && last.lastOwner() == next.firstOwner() && next.vertices().size() == 2) {
         // The usual case, in place: copying the vertices each time would cost the square.
         last.vertices().add(next.end());
@@ -204,7 +203,8 @@ final class CurveRecovery {
     if (runs.size() > 1) {
       Run last = runs.get(runs.size() - 1);
       Run first = runs.get(0);
-      if (last.lastOwner() == first.firstOwner() || last.curve().same(first.curve(), SAME_CURVE)) {
+      if (last.lastOwner() == first.firstOwner()
+          || last.curve().same(first.curve(), Tolerances.SAME_CURVE)) {
         runs.remove(runs.size() - 1);
         runs.set(0, last.with(first));
       }

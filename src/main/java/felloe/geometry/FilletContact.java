@@ -17,15 +17,9 @@ import java.util.Optional;
 record FilletContact(
     Point start, Point end, Point centre, boolean left, double lossBefore, double lossAfter) {
 
-  /** Turns nearer to none or to a full reversal than this are taken as such, radians. */
-  private static final double STRAIGHT = 1e-9;
-
-  /** Moved curves that miss each other by no more than this still meet, mm. */
-  private static final double SLACK = 1e-9;
-
   /** Whether the path goes on without a corner. */
   static boolean smooth(Segment before, Segment after) {
-    return Math.abs(turn(before, after)) < STRAIGHT;
+    return Math.abs(turn(before, after)) < Tolerances.SAME_DIRECTION;
   }
 
   private static double turn(Segment before, Segment after) {
@@ -37,7 +31,7 @@ record FilletContact(
   private static boolean turnsLeft(Segment before, Segment after) {
     double turn = turn(before, after);
     // In a cusp the tangents say nothing: the way back lies on the side that it curves to.
-    return Math.PI - Math.abs(turn) < STRAIGHT
+    return Math.PI - Math.abs(turn) < Tolerances.SAME_DIRECTION
         ? before.curvature() + after.curvature() < 0
         : turn > 0;
   }
@@ -51,7 +45,7 @@ record FilletContact(
       return Optional.empty();
     }
     FilletContact best = null;
-    for (Point centre : Curve.meetings(a.get(), b.get(), SLACK)) {
+    for (Point centre : Curve.meetings(a.get(), b.get(), Tolerances.ROUNDING)) {
       Point start = Curve.of(before).nearest(centre);
       Point end = Curve.of(after).nearest(centre);
       FilletContact touch =

@@ -25,7 +25,7 @@ public record FilletFault(int corner, Point where, double wanted, double largest
   /** The largest radius as text, in mm, rounded down to 3 decimals so that it fits as written. */
   public String largestText() {
     // A ten-thousandth of the last digit undoes the rounding of the search for the limit.
-    return Numbers.brief(Math.floor(largest * 1000 + 1e-4) / 1000, 3);
+    return Numbers.down(largest, 3);
   }
 
   /** The fault as a sentence. */

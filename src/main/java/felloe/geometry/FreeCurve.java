@@ -8,6 +8,9 @@ import java.util.Optional;
  */
 public sealed interface FreeCurve permits CubicCurve, QuadraticCurve, EllipticalArc {
 
+  /** A derivative below this share of all of them is none: rounding of double arithmetic. */
+  double STILL = 1e-12;
+
   /** Where it starts. */
   Point from();
 
@@ -36,7 +39,7 @@ public sealed interface FreeCurve permits CubicCurve, QuadraticCurve, Elliptical
     Point first = derivative(t, 1);
     Point second = derivative(t, 2);
     Point third = derivative(t, 3);
-    double still = 1e-12 * (first.norm() + second.norm() + third.norm());
+    double still = STILL * (first.norm() + second.norm() + third.norm());
     if (first.norm() > still) {
       return first.unit();
     }

@@ -22,6 +22,12 @@ import java.util.stream.IntStream;
  */
 public record LargestCircle(Point centre, double radius) {
 
+  /** Three directions whose differences span less than this pin no centre: sine of an angle. */
+  private static final double ONE_LINE = 1e-9;
+
+  /** Newton's steps end when one is this share of the radius: rounding of double arithmetic. */
+  private static final double STILL = 1e-12;
+
   static final double COARSE = 0.5;
   private static final int STEPS = 12;
 
@@ -142,14 +148,14 @@ public record LargestCircle(Point centre, double radius) {
         Point u = toA.times(1 / da).minus(toB.times(1 / db));
         Point v = toA.times(1 / da).minus(toC.times(1 / dc));
         double det = u.cross(v);
-        if (Math.abs(det) < 1e-9) {
+        if (Math.abs(det) < ONE_LINE) {
           return Optional.empty();
         }
         double f = db - da;
         double g = dc - da;
         Point move = new Point((f * v.y() - g * u.y()) / det, (g * u.x() - f * v.x()) / det);
         p = p.plus(move);
-        if (move.norm() < 1e-12 * (1 + da)) {
+        if (move.norm() < STILL * (1 + da)) {
           return Optional.of(p);
         }
         if (move.norm() > Tolerances.LARGEST) {

@@ -11,6 +11,9 @@ public final class Numbers {
 
   private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9};
 
+  /** Share of a last place that is rounding when a limit is told. */
+  private static final double HAIR = 1e-4;
+
   /** Stands for a number that is too large, or lies too near to a half, for the fast way. */
   private static final long FAR = Long.MIN_VALUE;
 
@@ -47,6 +50,14 @@ public final class Numbers {
       places--;
     }
     return text(whole, Long.toString(Math.abs(whole)), places);
+  }
+
+  /**
+   * Writes a limit that may be kept: as {@link #brief}, but rounded down, so that who writes what
+   * is told is within it; what lies a hair below a place counts as there.
+   */
+  public static String down(double value, int decimals) {
+    return brief(Math.floor(value * TENS[decimals] + HAIR) / TENS[decimals], decimals);
   }
 
   /**

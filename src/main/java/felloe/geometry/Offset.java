@@ -18,11 +18,8 @@ import java.util.TreeSet;
  */
 public final class Offset {
 
-  private static final double SMOOTH = 1e-9;
-  private static final double PROOF = 1e-6;
-
-  // Where even the finest chords cannot show what comes nearer by less than they err.
-  private static final double COARSE_PROOF = 1e-5;
+  /** Where even the finest chords cannot show what comes nearer by less than they err, mm. */
+  private static final double COARSE = 1e-5;
 
   // JTS leaves out the round of a corner shorter than a twentieth of the distance.
   private static final double SKIPPED = 0.1;
@@ -113,7 +110,7 @@ public final class Offset {
               region.holes().stream().map(hole -> chords.add(hole, 0)).toList());
       int perTurn = Flattener.perTurn(Math.abs(distance), chord);
       List<Topology.Piece> pieces = Topology.offset(piece, distance, perTurn);
-      double tolerance = chord > 1e-5 ? PROOF : COARSE_PROOF;
+      double tolerance = chord > COARSE ? Tolerances.SAME_POINT : COARSE;
       OffsetProof proof = new OffsetProof(index, Math.abs(distance), tolerance);
       Set<Integer> swept = new TreeSet<>();
       while (true) {
@@ -193,7 +190,7 @@ public final class Offset {
     private boolean smooth(int number) {
       Point in = segments.get(number).tangent(1);
       Point out = segments.get(next.get(number)).tangent(0);
-      return Math.abs(in.cross(out)) <= SMOOTH && in.dot(out) > 0;
+      return Math.abs(in.cross(out)) <= Tolerances.SAME_DIRECTION && in.dot(out) > 0;
     }
 
     private double movedRadius(int number) {

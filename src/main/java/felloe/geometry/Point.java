@@ -8,6 +8,11 @@ package felloe.geometry;
  */
 public record Point(double x, double y) {
 
+  /**
+   * A direction this near to the x axis, degrees, is told as 0: four decimals must not read 360.
+   */
+  private static final double LEVEL = 5e-5;
+
   /** The hub axis. */
   public static final Point ORIGIN = new Point(0, 0);
 
@@ -94,8 +99,7 @@ public record Point(double x, double y) {
   /** Direction from the origin, degrees counter-clockwise from +x, 0 to under 360; 0 there. */
   public double bearing() {
     double degrees = norm() <= Tolerances.SAME_POINT ? 0 : Math.toDegrees(angle());
-    // A hair below the x axis must not read as 360.
-    return Math.abs(degrees) < 5e-5 ? 0 : degrees < 0 ? degrees + 360 : degrees;
+    return Math.abs(degrees) < LEVEL ? 0 : degrees < 0 ? degrees + 360 : degrees;
   }
 
   /** Distance to another point. */

@@ -12,6 +12,9 @@ import java.util.Optional;
  */
 final class StretchFit {
 
+  /** Keeps sums growing where nothing bends, so that each share has its place. */
+  private static final double GROWS = 1e-300;
+
   /** A stretch, the segments that stand for it, and how far they are off. */
   record Piece(CurvePiece stretch, List<Segment> segments, double distance, double turn) {}
 
@@ -187,7 +190,7 @@ final class StretchFit {
       double byDistance = Math.cbrt(change * run[i] / (PAIR_ERROR * tolerance));
       double byTurn = Math.sqrt(change / (PAIR_TURN * angle));
       double even = length > 0 ? run[i] / length : 1.0 / SAMPLES;
-      sums[i] = sums[i - 1] + Math.max(byDistance, byTurn) + EVEN * even + 1e-300;
+      sums[i] = sums[i - 1] + Math.max(byDistance, byTurn) + EVEN * even + GROWS;
     }
     return sums;
   }

@@ -26,6 +26,9 @@ import org.locationtech.jts.util.AssertionFailedException;
  */
 final class Topology {
 
+  /** Share of the distance by which JTS may straighten its input: as good as not at all. */
+  private static final double AS_IT_IS = 1e-9;
+
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   private Topology() {}
@@ -114,7 +117,7 @@ final class Topology {
             BufferParameters.JOIN_ROUND,
             BufferParameters.DEFAULT_MITRE_LIMIT);
     // The default lets JTS straighten the input by a hundredth of the distance.
-    round.setSimplifyFactor(1e-9);
+    round.setSimplifyFactor(AS_IT_IS);
     try {
       return pieces(BufferOp.bufferOp(polygon(piece), distance, round));
     } catch (TopologyException

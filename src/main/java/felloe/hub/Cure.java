@@ -2,6 +2,7 @@ package felloe.hub;
 
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -154,7 +155,7 @@ public sealed interface Cure {
             + ".";
       }
       String how =
-          Math.abs(turn) < 1e-9
+          Math.abs(turn) < Tolerances.SAME_DIRECTION
               ? ""
               : ", turned by " + Numbers.fixed(Math.toDegrees(turn), 1) + " degrees,";
       String at =

@@ -18,6 +18,9 @@ import java.util.Optional;
 public record PatternFigures(
     int count, Point centre, double pitchDiameter, double roundness, double unevenness) {
 
+  /** Holes whose spread across their line is less than this share of it lie in one line. */
+  private static final double IN_LINE = 1e-9;
+
   /**
    * The circle of least squares in x² + y² (Kåsa's method, closed form): exact for points that lie
    * on one circle, and biased to a small circle only for a short arc. Two points stand opposite.
@@ -55,7 +58,7 @@ public record PatternFigures(
     double det = sxx * syy - sxy * sxy;
     Point offset = Point.ORIGIN;
     if (n > 2) {
-      if (det <= 1e-9 * sz * sz) {
+      if (det <= IN_LINE * sz * sz) {
         return Optional.empty();
       }
       offset = new Point((sxz * syy - syz * sxy) / (2 * det), (sxx * syz - sxy * sxz) / (2 * det));

@@ -2,6 +2,7 @@ package felloe.hub;
 
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -66,7 +67,7 @@ public record RigidFit(
     TurnSearch found = matching.placement();
     double step = 2 * Math.PI / symmetries.length;
     double turn = screws.size() == 1 ? 0 : found.turn();
-    int steps = (int) Math.ceil(turn / step - 0.5 - 1e-9);
+    int steps = (int) Tolerances.up(turn / step - 0.5);
     int[] which = symmetries[Math.floorMod(steps, symmetries.length)];
     int[] paired = matching.holes();
     double least = turn - steps * step;

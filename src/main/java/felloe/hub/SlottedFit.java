@@ -16,7 +16,9 @@ import java.util.List;
 public final class SlottedFit {
 
   private static final int ROUNDS = 400;
-  private static final double SETTLED = 1e-9;
+
+  /** Rounds end when one gains less than this, mm: as {@link TurnSearch#PRECISION}. */
+  private static final double SETTLED = TurnSearch.PRECISION;
 
   private SlottedFit() {}
 

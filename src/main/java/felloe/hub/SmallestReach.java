@@ -14,7 +14,12 @@ package felloe.hub;
  */
 final class SmallestReach {
 
+  /** Sine of an angle below which three points lie in one line, and a square has no first term. */
+  private static final double IN_LINE = 1e-14;
+
+  /** Reaches nearer than this are one: rounding of double arithmetic at a plate's size, mm. */
   private static final double ROUNDING = 1e-12;
+
   private static final int[][] SUBSETS = {
     {0}, {1}, {2}, {3}, {0, 1}, {0, 2}, {0, 3}, {1, 2}, {1, 3}, {2, 3}, {0, 1, 2}, {0, 1, 3},
     {0, 2, 3}, {1, 2, 3}
@@ -144,7 +149,7 @@ final class SmallestReach {
     double bx = x[k] - x[i];
     double by = y[k] - y[i];
     double det = ax * by - ay * bx;
-    if (Math.abs(det) <= 1e-14 * Math.hypot(ax, ay) * Math.hypot(bx, by)) {
+    if (Math.abs(det) <= IN_LINE * Math.hypot(ax, ay) * Math.hypot(bx, by)) {
       return null; // on one line, where two of them decide
     }
     // With r = |t - s(i)| the differences of the squared equations are linear in t and r:
@@ -167,7 +172,7 @@ final class SmallestReach {
 
   /** The smallest root of a r^2 + 2 b r + c that is not less than {@code least}; NaN if none. */
   private static double smallestRoot(double a, double b, double c, double least) {
-    if (Math.abs(a) < 1e-14) {
+    if (Math.abs(a) < IN_LINE) {
       double r = -c / (2 * b);
       return r >= least ? r : Double.NaN;
     }
@@ -180,7 +185,7 @@ final class SmallestReach {
     double two = q == 0 ? one : c / q;
     double low = Math.min(one, two);
     double high = Math.max(one, two);
-    double slightlyLess = least - 1e-12 * (1 + least);
+    double slightlyLess = least - ROUNDING * (1 + least);
     if (low >= slightlyLess) {
       return low;
     }

@@ -29,7 +29,11 @@ final class TurnSearch {
   static final double PRECISION = 1e-9;
 
   private static final int FIRST_POINTS = 12;
+
+  /** A span of turns as narrow as this holds no other double worth trying, radians. */
   private static final double NARROWEST = 1e-13;
+
+  /** A turn whose equations are off by more is worked out anew, mm. */
   private static final double SMALL_RESIDUAL = 1e-9;
 
   private final double[] px;

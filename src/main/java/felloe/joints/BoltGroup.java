@@ -17,6 +17,9 @@ import java.util.Optional;
  */
 public record BoltGroup(List<Point> screws) {
 
+  /** Screws whose spread across their line is less than this share of it lie in one line. */
+  private static final double IN_LINE = 1e-9;
+
   private static final int DIRECTIONS = 360;
   private static final int NARROWINGS = 60;
 
@@ -191,6 +194,6 @@ public record BoltGroup(List<Point> screws) {
     }
     Inertia m = new Inertia(xx, xy, yy);
     double size = xx + yy;
-    return m.determinant() > 1e-9 * size * size ? Optional.of(m) : Optional.empty();
+    return m.determinant() > IN_LINE * size * size ? Optional.of(m) : Optional.empty();
   }
 }

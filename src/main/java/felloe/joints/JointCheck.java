@@ -1,5 +1,6 @@
 package felloe.joints;
 
+import felloe.geometry.Tolerances;
 import felloe.plate.Verdict;
 
 /**
@@ -25,6 +26,9 @@ public record JointCheck(
     boolean known,
     boolean grave,
     String basis) {
+
+  /** The ratio that is told where nothing acts. */
+  private static final double LARGE = 1e6;
 
   /** A way to give way. */
   public enum What {
@@ -66,7 +70,7 @@ public record JointCheck(
 
   /** Capacity over demand; very large where nothing acts. */
   public double ratio() {
-    return demand <= 1e-9 ? 1e6 : capacity / demand;
+    return demand <= Tolerances.ROUNDING ? LARGE : capacity / demand;
   }
 
   /** How much more load there may be, as a part of the load with its factors. */
@@ -76,7 +80,7 @@ public record JointCheck(
 
   /** Too little below a ratio of 1; a capacity that is not known is a caution at best. */
   public Verdict verdict() {
-    if (ratio() < 1 - 1e-9) {
+    if (ratio() < 1 - Tolerances.ROUNDING) {
       return grave ? Verdict.FAIL : Verdict.CAUTION;
     }
     return known ? Verdict.PASS : Verdict.CAUTION;

@@ -1,5 +1,6 @@
 package felloe.joints;
 
+import felloe.geometry.Tolerances;
 import felloe.hub.ScrewThread;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -297,8 +298,10 @@ final class JointMaker {
                 .map(l -> new Fit(l, washers));
         boolean right =
             next.isPresent()
-                && next.get().length() - needed <= MOST_BEYOND * thread.pitch() + 1e-9
-                && next.get().length() - needed >= LEAST_BEYOND * thread.pitch() - 1e-9;
+                && next.get().length() - needed
+                    <= MOST_BEYOND * thread.pitch() + Tolerances.ROUNDING
+                && next.get().length() - needed
+                    >= LEAST_BEYOND * thread.pitch() - Tolerances.ROUNDING;
         if (right) {
           return next;
         }

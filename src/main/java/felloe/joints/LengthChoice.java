@@ -1,5 +1,6 @@
 package felloe.joints;
 
+import felloe.geometry.Tolerances;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,17 +11,14 @@ import java.util.Optional;
  */
 record LengthChoice(List<Double> lengths) {
 
-  /** Rounding must not ask for the next length, mm. */
-  static final double ROUNDING = 1e-6;
-
   /** The shortest one that is at least so long. */
   Optional<Double> atLeast(double length) {
-    return lengths.stream().filter(l -> l >= length - ROUNDING).findFirst();
+    return lengths.stream().filter(l -> l >= length - Tolerances.SAME_LENGTH).findFirst();
   }
 
   /** The longest one that is at most so long. */
   Optional<Double> atMost(double length) {
-    return lengths.stream().filter(l -> l <= length + ROUNDING).reduce((a, b) -> b);
+    return lengths.stream().filter(l -> l <= length + Tolerances.SAME_LENGTH).reduce((a, b) -> b);
   }
 
   /**
@@ -33,13 +31,14 @@ record LengthChoice(List<Double> lengths) {
    */
   Optional<Double> tapped(double clamped, double engagement, Optional<Double> room) {
     Optional<Double> wanted = atLeast(clamped + engagement);
-    if (room.isEmpty() || wanted.filter(l -> l <= clamped + room.get() + ROUNDING).isPresent()) {
+    if (room.isEmpty()
+        || wanted.filter(l -> l <= clamped + room.get() + Tolerances.SAME_LENGTH).isPresent()) {
       return wanted;
     }
     return atMost(clamped + room.get()).filter(l -> l > clamped).or(() -> wanted);
   }
 
   boolean has(double length) {
-    return lengths.stream().anyMatch(l -> Math.abs(l - length) <= ROUNDING);
+    return lengths.stream().anyMatch(l -> Math.abs(l - length) <= Tolerances.SAME_LENGTH);
   }
 }

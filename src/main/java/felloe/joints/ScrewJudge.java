@@ -2,6 +2,7 @@ package felloe.joints;
 
 import static felloe.joints.JointCheck.What;
 
+import felloe.geometry.Tolerances;
 import felloe.plate.Hole;
 import felloe.plate.Joint.InTapped;
 import felloe.plate.MaterialKind;
@@ -143,12 +144,16 @@ record ScrewJudge(
     Allowables strength = fasteners.allowables(plate.stock().material());
     double t = plate.stock().thickness();
     ScrewSurroundings.Room room = surroundings.of(hole);
-    double bears = Math.max(1e-6, t - coneInPlate(joint));
+    double bears = Math.max(Tolerances.SAME_LENGTH, t - coneInPlate(joint));
     stress(What.BEARING, force / (joint.thread().diameter() * bears), strength.bearing(), sheared)
         .ifPresent(checks::add);
     stress(What.SHEAR_OUT, force / (2 * room.edge() * t), strength.shear(), sheared)
         .ifPresent(checks::add);
-    stress(What.NET_SECTION, force / (Math.max(1e-6, room.left()) * t), strength.tension(), sheared)
+    stress(
+            What.NET_SECTION,
+            force / (Math.max(Tolerances.SAME_LENGTH, room.left()) * t),
+            strength.tension(),
+            sheared)
         .ifPresent(checks::add);
   }
 
@@ -189,7 +194,9 @@ record ScrewJudge(
     checks.add(
         new JointCheck(
             What.PULL_THROUGH,
-            pulled.tension() * breaking() / (Math.PI * round * Math.max(1e-6, deep)),
+            pulled.tension()
+                * breaking()
+                / (Math.PI * round * Math.max(Tolerances.SAME_LENGTH, deep)),
             shear.value(),
             "MPa",
             breaking(),

@@ -24,6 +24,7 @@ import org.hipparchus.linear.LUDecomposition;
  */
 public final class Laminate {
 
+  /** Share of what was added up that is rounding of double arithmetic. */
   private static final double NOISE = 1e-12;
 
   private final Stack stack;

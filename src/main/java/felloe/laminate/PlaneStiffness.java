@@ -1,6 +1,7 @@
 package felloe.laminate;
 
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 import java.util.OptionalDouble;
 
 /**
@@ -128,7 +129,7 @@ public record PlaneStiffness(
   /** How many times another matrix this is; empty when it is no multiple of it. */
   public OptionalDouble multipleOf(PlaneStiffness other) {
     double factor = largest() / other.largest();
-    boolean same = plus(other.times(-factor)).largest() <= 1e-9 * largest();
+    boolean same = plus(other.times(-factor)).largest() <= Tolerances.ROUNDING * largest();
     return same ? OptionalDouble.of(factor) : OptionalDouble.empty();
   }
 

@@ -1,6 +1,7 @@
 package felloe.laminate;
 
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 
 /**
  * One layer of a stack.
@@ -34,7 +35,7 @@ public record Ply(PlyMaterial material, double thickness, double angle) {
    */
   public boolean sameAs(Ply other) {
     return material.equals(other.material)
-        && Math.abs(thickness - other.thickness) <= 1e-9 * thickness
+        && Math.abs(thickness - other.thickness) <= Tolerances.ROUNDING * thickness
         && sameDirection(other);
   }
 
@@ -42,6 +43,6 @@ public record Ply(PlyMaterial material, double thickness, double angle) {
   public boolean sameDirection(Ply other) {
     double period = material.square() && other.material.square() ? 90 : 180;
     double turn = Math.abs(angle - other.angle) % period;
-    return Math.min(turn, period - turn) <= 1e-9;
+    return Math.min(turn, period - turn) <= Tolerances.ROUNDING;
   }
 }

@@ -19,6 +19,12 @@ import org.hipparchus.special.Gamma;
  */
 public final class ToleranceFactor {
 
+  /** Where integral and search stop: a tenth of the accuracy that is told, and far below. */
+  private static final double FOUND = 1e-7;
+
+  private static final double RELATIVE = 1e-9;
+  private static final double ABSOLUTE = 1e-11;
+
   private static final NormalDistribution NORMAL = new NormalDistribution();
 
   /** Deviations of S beyond which nothing is left. */
@@ -52,7 +58,7 @@ public final class ToleranceFactor {
     double low = Math.max(0, 1 - spread);
     double high = 1 + spread;
     IterativeLegendreGaussIntegrator integrator =
-        new IterativeLegendreGaussIntegrator(16, 1e-9, 1e-11);
+        new IterativeLegendreGaussIntegrator(16, RELATIVE, ABSOLUTE);
     UnivariateFunction excess =
         k ->
             integrator.integrate(
@@ -69,7 +75,7 @@ public final class ToleranceFactor {
       below = above;
       above *= 2;
     }
-    return new BracketingNthOrderBrentSolver(1e-9, 1e-7, 5).solve(CALLS, excess, below, above);
+    return new BracketingNthOrderBrentSolver(RELATIVE, FOUND, 5).solve(CALLS, excess, below, above);
   }
 
   /** Density of the square root of chi squared over its freedom. */

@@ -7,6 +7,7 @@ import felloe.geometry.NoFit;
 import felloe.geometry.Numbers;
 import felloe.geometry.Offset;
 import felloe.geometry.Region;
+import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
 import felloe.plate.LayupWish;
 import felloe.plate.Place;
@@ -191,6 +192,6 @@ public record BlankPlan(
   }
 
   private static double up(double length) {
-    return STEP * Math.ceil(length / STEP - 1e-9);
+    return STEP * Tolerances.up(length / STEP);
   }
 }

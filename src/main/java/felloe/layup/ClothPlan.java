@@ -9,6 +9,7 @@ import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Region;
 import felloe.geometry.RigidTransform;
+import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
@@ -112,14 +113,14 @@ public record ClothPlan(
     for (int quarter = 0; quarter < (woven ? 2 : 1); quarter++) {
       double t = turn + quarter * Math.PI / 2;
       double wide = blank.moved(RigidTransform.turn(t)).box().width();
-      if (wide < narrowest - 1e-9) {
+      if (wide < narrowest - Tolerances.ROUNDING) {
         narrowest = wide;
         best = t;
       }
     }
     Region turned = Region.of(blank.moved(RigidTransform.turn(best)));
     String label = Integer.toString(ply.number());
-    if (narrowest < usable - 1e-6) {
+    if (narrowest < usable - Tolerances.SAME_LENGTH) {
       return List.of(new Loose(label, ply, best, turned));
     }
     return bands(ply, turned, best, usable, jointedBefore);
@@ -163,7 +164,8 @@ public record ClothPlan(
       List<Double> turns = new ArrayList<>();
       for (int quarter = 0; quarter < 4; quarter += woven ? 1 : 2) {
         double turn = quarter * Math.PI / 2;
-        if (piece.region().outer().moved(RigidTransform.turn(turn)).box().width() < usable - 1e-6) {
+        if (piece.region().outer().moved(RigidTransform.turn(turn)).box().width()
+            < usable - Tolerances.SAME_LENGTH) {
           turns.add(turn);
         }
       }
@@ -176,7 +178,7 @@ public record ClothPlan(
     List<RigidTransform> motions = sorted(loose, parts, room);
     if (parts.size() <= MANY) {
       List<RigidTransform> mixed = motions(parts, room, TRIES);
-      boolean better = used(parts, mixed) < used(parts, motions) - 1e-6;
+      boolean better = used(parts, mixed) < used(parts, motions) - Tolerances.SAME_LENGTH;
       motions = better ? mixed : motions;
     }
     List<ClothPiece> pieces = new ArrayList<>();
@@ -195,7 +197,7 @@ public record ClothPlan(
               RigidTransform.turn(piece.turned()).then(motion)));
     }
     double used = used(parts, motions);
-    double buy = SOLD_BY * Math.ceil((used + SELVEDGE) / SOLD_BY - 1e-9);
+    double buy = SOLD_BY * Tolerances.up((used + SELVEDGE) / SOLD_BY);
     double bought = buy * width;
     return new ClothPlan(
         width, pieces, used, buy, area, bought, 1 - area / bought, jointed, notes(jointed, choice));

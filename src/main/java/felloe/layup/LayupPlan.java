@@ -2,6 +2,7 @@ package felloe.layup;
 
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 import felloe.laminate.Laminate;
 import felloe.laminate.LaminateModuli;
 import felloe.plate.BadInput;
@@ -167,14 +168,14 @@ public record LayupPlan(
           "a stack of more than 10 mm heats itself as it sets: lay it up in two goes, the second on"
               + " the first once that is hard and rubbed dull");
     }
-    if (stack.fraction() > choice.fraction().usual() + 1e-9) {
+    if (stack.fraction() > choice.fraction().usual() + Tolerances.ROUNDING) {
       notes.add(
           "left to itself the stack comes to some "
               + Numbers.fixed(stack.usual(), 2)
               + " mm; press it to stops of "
               + Numbers.fixed(stack.thickness(), 2)
               + " mm between the plates, or take what comes and measure it");
-    } else if (stack.fraction() < choice.fraction().usual() - 1e-9) {
+    } else if (stack.fraction() < choice.fraction().usual() - Tolerances.ROUNDING) {
       notes.add(
           "pressed hard the stack comes to some "
               + Numbers.fixed(stack.usual(), 2)

@@ -1,6 +1,7 @@
 package felloe.layup;
 
 import felloe.geometry.Box;
+import felloe.geometry.Tolerances;
 import felloe.plate.Weights;
 import java.util.OptionalDouble;
 
@@ -47,8 +48,8 @@ public record MouldPlan(
 
   static MouldPlan of(BlankPlan blank, Process process) {
     Box box = blank.box();
-    double width = STEP * Math.ceil((box.width() + 2 * EDGE) / STEP - 1e-9);
-    double height = STEP * Math.ceil((box.height() + 2 * EDGE) / STEP - 1e-9);
+    double width = STEP * Tolerances.up((box.width() + 2 * EDGE) / STEP);
+    double height = STEP * Tolerances.up((box.height() + 2 * EDGE) / STEP);
     double newtons = process.pressure() * 1000 * blank.area() / 1e6;
     return new MouldPlan(
         process.plates(),

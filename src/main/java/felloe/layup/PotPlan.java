@@ -1,6 +1,7 @@
 package felloe.layup;
 
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -107,7 +108,7 @@ public record PotPlan(
 
     PotPlan plan() {
       // A ply that takes more than one pot may hold is parted.
-      int parts = (int) Math.max(1, Math.ceil(need.total() / steps / limit - 1e-9));
+      int parts = (int) Math.max(1, Tolerances.up(need.total() / steps / limit));
       // Rounding adds steps of the scale; on a scale far too coarse no parting helps.
       while (weighed(need.total() / steps / parts) > limit
           && need.total() / steps / parts > limit / 2) {
@@ -150,7 +151,7 @@ public record PotPlan(
 
     /** Whether a pot of that mass is neither too heavy nor too thick before it is empty. */
     private boolean suits(double mass, double spreading) {
-      return weighed(mass) <= limit && mix + spreading <= usable(mass) + 1e-9;
+      return weighed(mass) <= limit && mix + spreading <= usable(mass) + Tolerances.ROUNDING;
     }
 
     /** Minutes of the life of a pot that are planned with; it is as heavy as it is weighed out. */
@@ -167,7 +168,7 @@ public record PotPlan(
     private Pot pot(int number, String plies, double mass, double at, double spread, double empty) {
       double step = choice.scale();
       double ratio = choice.resin().byWeight() / 100;
-      double hardener = step * Math.ceil(mass * ratio / (1 + ratio) / step - 1e-9);
+      double hardener = step * Tolerances.up(mass * ratio / (1 + ratio) / step);
       double resin = step * Math.ceil(hardener / ratio / step - 0.5);
       double life = choice.resin().potLife(choice.temperature(), resin + hardener);
       double volume = choice.resin().millilitres(resin, hardener);

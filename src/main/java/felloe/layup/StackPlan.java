@@ -1,6 +1,7 @@
 package felloe.layup;
 
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
 import felloe.plate.LayupWish;
 import felloe.plate.Place;
@@ -41,7 +42,10 @@ public record StackPlan(
     warnings = List.copyOf(warnings);
   }
 
-  private static final double SAME = 1e-6;
+  /**
+   * Directions (degrees) and fractions nearer than this are the same: nobody lays or weighs finer.
+   */
+  static final double SAME = 1e-6;
 
   /**
    * One ply.
@@ -185,7 +189,7 @@ public record StackPlan(
 
   /** Whether it is pressed to stops, since left to itself it would come out another thickness. */
   public boolean stops() {
-    return Math.abs(thickness - usual) > 1e-9;
+    return Math.abs(thickness - usual) > Tolerances.ROUNDING;
   }
 
   /** Thickness of one ply as planned, mm. */

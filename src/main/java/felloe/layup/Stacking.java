@@ -12,7 +12,7 @@ import java.util.TreeMap;
  */
 final class Stacking {
 
-  private static final double SAME = 1e-6;
+  private static final double SAME = StackPlan.SAME;
 
   private final List<Double> angles;
   private final boolean woven;

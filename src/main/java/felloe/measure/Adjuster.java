@@ -15,11 +15,16 @@ import org.hipparchus.linear.MatrixUtils;
  */
 final class Adjuster {
 
+  /** Steps end when one is this share of all unknowns: near the rounding of double arithmetic. */
   private static final double STILL = 1e-11;
+
   private static final double FIRST_DAMPING = 1e-3;
   private static final double MOST_DAMPING = 1e12;
   private static final double ROUNDING = 1e-15;
+
+  /** How far Hipparchus lets the normal matrix be from symmetric before it refuses it. */
   private static final double SYMMETRIC = 1e-6;
+
   private static final int ROUNDS = 150;
 
   private final Equations equations;

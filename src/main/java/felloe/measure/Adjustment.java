@@ -20,6 +20,7 @@ final class Adjustment {
   /** An eigenvalue below this part of the greatest belongs to what the readings do not hold. */
   private static final double NOTHING = 1e-9;
 
+  /** A reading with a redundancy below this is checked by no other. */
   private static final double UNCONTROLLED = 1e-6;
 
   private final Equations equations;

@@ -2,6 +2,7 @@ package felloe.measure;
 
 import felloe.geometry.GeometryException;
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import felloe.hub.Cure;
 import felloe.hub.DrillingMethod;
 import felloe.hub.FastenerFormula;
@@ -30,8 +31,6 @@ import java.util.function.ToDoubleFunction;
  * are told in the same axes.
  */
 public final class AsDrilled {
-
-  private static final double ROUNDING = 1e-6;
 
   private final Plate plate;
   private final HubSpec hub;
@@ -292,7 +291,7 @@ public final class AsDrilled {
     if (!fit.enters() || placed.broken().isPresent() || fit.verdict() == Verdict.FAIL) {
       return Verdict.FAIL;
     }
-    boolean sure = fit.worst().orElse(-1.0) >= -ROUNDING;
+    boolean sure = fit.worst().orElse(-1.0) >= -Tolerances.SAME_LENGTH;
     boolean keeps = holes.stream().noneMatch(DrilledHole::misses);
     boolean trusted = survey.suspects().isEmpty() && survey.freedom() > 0 && !survey.scattered();
     boolean sized = survey.holes().stream().noneMatch(h -> h.size().isEmpty());

@@ -1,5 +1,6 @@
 package felloe.measure;
 
+import felloe.geometry.Tolerances;
 import felloe.hub.HubSpec;
 import java.util.List;
 import java.util.Optional;
@@ -29,15 +30,13 @@ public record Candidate(
     Optional<Double> worst,
     List<String> like) {
 
-  private static final double ROUNDING = 1e-6;
-
   public Candidate {
     like = List.copyOf(like);
   }
 
   /** Whether all screws enter, by the figures as measured; false when no size is known. */
   public boolean enters() {
-    return clearance.map(c -> c >= -ROUNDING).orElse(false);
+    return clearance.map(c -> c >= -Tolerances.SAME_LENGTH).orElse(false);
   }
 
   Candidate with(List<String> names) {

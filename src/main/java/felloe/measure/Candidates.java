@@ -1,6 +1,7 @@
 package felloe.measure;
 
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import felloe.hub.HubPractice;
 import felloe.hub.HubRing;
 import felloe.hub.HubSpec;
@@ -25,7 +26,6 @@ import java.util.Optional;
 public final class Candidates {
 
   private static final double LEAST_ERROR = 0.02;
-  private static final double SAME = 1e-6;
 
   /** More than the coarse holes of any thread here leave on a circle, mm. */
   private static final double FAR = 4;
@@ -79,7 +79,7 @@ public final class Candidates {
     }
     // Of hubs with the same ring the one without a second ring comes first: that would be seen.
     all.sort(
-        Comparator.comparingDouble((Candidate c) -> Math.rint(c.misfit() / SAME))
+        Comparator.comparingDouble((Candidate c) -> Math.rint(c.misfit() / Tolerances.SAME_LENGTH))
             .thenComparing(c -> c.hub().rings().size()));
     return all.stream().map(one -> one.with(candidates.like(one, all))).toList();
   }

@@ -1,6 +1,7 @@
 package felloe.measure;
 
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import java.util.List;
 import java.util.Optional;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
@@ -32,10 +33,19 @@ public enum CircleFit {
   GEOMETRIC;
 
   private static final int ROUNDS = 100;
+
+  /** Share of the radius, and of the largest singular value, that is rounding. */
   private static final double STILL = 1e-12;
-  private static final double GROWN = 1 + 1e-9;
+
+  /** A step is too long when the sum of squares grows by more than rounding. */
+  private static final double GROWN = 1 + Tolerances.ROUNDING;
+
   private static final double LEAST_PART = 1e-3;
-  private static final double ONE_SPOT = 1e-9;
+
+  /** Points that spread no wider are one, mm. */
+  private static final double ONE_SPOT = Tolerances.ROUNDING;
+
+  /** Points whose spread across their line is less than this share of it lie in one line. */
   private static final double FLAT = 1e-9;
 
   /**
@@ -163,7 +173,7 @@ public enum CircleFit {
     SingularValueDecomposition parts = new SingularValueDecomposition(rows(points));
     double[] s = parts.getSingularValues();
     RealMatrix v = parts.getV();
-    if (s[3] < 1e-12 * s[0]) {
+    if (s[3] < STILL * s[0]) {
       return smallest(points);
     }
     // With the sum of squares made a unit sphere, the condition is a symmetric form; the least sum

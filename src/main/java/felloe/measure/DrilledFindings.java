@@ -1,6 +1,7 @@
 package felloe.measure;
 
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 import felloe.plate.Figure;
 import felloe.plate.Finding;
 import felloe.plate.Limit;
@@ -14,8 +15,6 @@ import java.util.Optional;
 
 /** What is worth telling of the holes themselves: which lies elsewhere, which has another size. */
 final class DrilledFindings {
-
-  private static final double ROUNDING = 1e-6;
 
   private final MeasurePractice practice;
 
@@ -44,12 +43,14 @@ final class DrilledFindings {
   }
 
   private static boolean smaller(DrilledHole hole) {
-    return hole.sizeUnsure().filter(unsure -> hole.over() < -unsure - ROUNDING).isPresent();
+    return hole.sizeUnsure()
+        .filter(unsure -> hole.over() < -unsure - Tolerances.SAME_LENGTH)
+        .isPresent();
   }
 
   private boolean larger(DrilledHole hole) {
     return hole.sizeUnsure()
-        .filter(unsure -> hole.over() > practice.oversize() + unsure + ROUNDING)
+        .filter(unsure -> hole.over() > practice.oversize() + unsure + Tolerances.SAME_LENGTH)
         .isPresent();
   }
 

@@ -2,6 +2,7 @@ package felloe.measure;
 
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
+import felloe.geometry.Tolerances;
 import felloe.plate.Hole;
 import java.util.Optional;
 
@@ -32,8 +33,6 @@ public record DrilledHole(
     Optional<Double> tolerance,
     double bonus) {
 
-  private static final double ROUNDING = 1e-6;
-
   /** Whether its diameter was measured. */
   public boolean sized() {
     return sizeUnsure.isPresent();
@@ -51,7 +50,7 @@ public record DrilledHole(
 
   /** Whether it keeps its zone; a hole that takes no hub screw always does. */
   public boolean keeps() {
-    return tolerance.map(zone -> position <= zone + ROUNDING).orElse(true);
+    return tolerance.map(zone -> position <= zone + Tolerances.SAME_LENGTH).orElse(true);
   }
 
   /** Whether it misses a zone that the drawing leaves it; where none is left the screws decide. */

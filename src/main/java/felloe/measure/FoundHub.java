@@ -1,6 +1,7 @@
 package felloe.measure;
 
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 import felloe.hub.HubRing;
 import felloe.hub.HubSpec;
 import felloe.hub.RingUse;
@@ -186,7 +187,7 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
         pattern.spacing() == Spacing.ASSUMED
             ? half / 2
             : survey.holes().stream().mapToDouble(FoundHole::within).max().orElse(0);
-    return Math.ceil(2 * (off + open) * 100 - 1e-6) / 100;
+    return Math.ceil(2 * (off + open) * 100 - Tolerances.SAME_LENGTH) / 100;
   }
 
   private static String name(int count, double pcd, ScrewThread thread) {

@@ -1,6 +1,7 @@
 package felloe.measure;
 
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import felloe.hub.ClearanceSeries;
 import felloe.hub.HubFitResult;
 import felloe.hub.HubRing;
@@ -39,7 +40,6 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
    */
   public record Opening(String hole, double from, double to, String series) {}
 
-  private static final double ROUNDING = 1e-6;
   private static final int MOST_STEPS = 120;
 
   /** Up to so many screws all pairs of holes are tried. */
@@ -81,7 +81,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
 
     /** The number of the drill that is no larger than this. */
     private long drills(double size) {
-      return (long) Math.floor(size / step + 1e-6);
+      return (long) Math.floor(size / step + Tolerances.SAME_LENGTH);
     }
 
     private double drill(long number) {
@@ -98,7 +98,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
       for (int hole : which) {
         sizes[hole] = largest[hole];
       }
-      if (fit().clearance() < wanted - ROUNDING) {
+      if (fit().clearance() < wanted - Tolerances.SAME_LENGTH) {
         System.arraycopy(before, 0, sizes, 0, sizes.length);
         return false;
       }
@@ -108,7 +108,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
         while (high - low > 1) {
           long middle = (low + high) / 2;
           sizes[hole] = drill(middle);
-          if (fit().clearance() >= wanted - ROUNDING) {
+          if (fit().clearance() >= wanted - Tolerances.SAME_LENGTH) {
             high = middle;
           } else {
             low = middle;
@@ -130,7 +130,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
           for (int i = 0; i < sizes.length; i++) {
             grown += sizes[i] - before[i];
           }
-          if (grown < least - ROUNDING) {
+          if (grown < least - Tolerances.SAME_LENGTH) {
             least = grown;
             best = sizes.clone();
           }
@@ -164,7 +164,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
     boolean open(double wanted) {
       for (int round = 0; round < MOST_STEPS; round++) {
         RigidFit fit = fit();
-        if (fit.clearance() >= wanted - ROUNDING) {
+        if (fit.clearance() >= wanted - Tolerances.SAME_LENGTH) {
           return true;
         }
         int best = -1;
@@ -173,10 +173,10 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
           int hole = fit.holes().get(s);
           double old = sizes[hole];
           boolean tight = fit.clearances().get(s) < fit.clearance() + step;
-          if (tight && next(old) <= largest[hole] + ROUNDING) {
+          if (tight && next(old) <= largest[hole] + Tolerances.SAME_LENGTH) {
             sizes[hole] = next(old);
             double clearance = fit().clearance();
-            if (clearance > most + ROUNDING) {
+            if (clearance > most + Tolerances.SAME_LENGTH) {
               most = clearance;
               best = hole;
             }
@@ -197,7 +197,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
       System.arraycopy(largest, 0, sizes, 0, sizes.length);
       double most = fit().clearance();
       System.arraycopy(before, 0, sizes, 0, sizes.length);
-      return most < wanted - ROUNDING;
+      return most < wanted - Tolerances.SAME_LENGTH;
     }
   }
 
@@ -215,7 +215,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
       return ways;
     }
     for (double wanted : new double[] {0, allowance}) {
-      if (fit.clearance().get() >= wanted - ROUNDING) {
+      if (fit.clearance().get() >= wanted - Tolerances.SAME_LENGTH) {
         continue;
       }
       way(new Bench(fit, holes, step), odd, wanted, allowance)
@@ -253,7 +253,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
     List<Opening> all = new ArrayList<>();
     for (int i = 0; i < bench.sizes.length; i++) {
       DrilledHole hole = bench.holes.get(i);
-      if (bench.sizes[i] > hole.diameter() + ROUNDING) {
+      if (bench.sizes[i] > hole.diameter() + Tolerances.SAME_LENGTH) {
         int screw = fit.holes().indexOf(i);
         String series =
             screw < 0 ? "" : ClearanceSeries.of(bench.threads.get(screw), bench.sizes[i]).words();

@@ -1,5 +1,6 @@
 package felloe.measure;
 
+import felloe.geometry.Tolerances;
 import felloe.measure.Measured.Pair;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,9 +16,13 @@ import org.hipparchus.linear.RealMatrix;
  */
 final class NextReadings {
 
+  /** Weight of what nothing holds yet, so that the normal matrix can be inverted. */
   private static final double UNSURE = 1e-12;
+
   private static final double ABOUT = 1e-3;
-  private static final double MORE = 1 + 1e-9;
+
+  /** A gain must be larger by this than the best, so that rounding chooses nothing. */
+  private static final double MORE = 1 + Tolerances.ROUNDING;
 
   private NextReadings() {}
 
@@ -73,7 +78,7 @@ final class NextReadings {
     if (!r.isPair()) {
       return 1;
     }
-    double all = 1e-9;
+    double all = Tolerances.ROUNDING;
     for (int i = 0; i < 2 * unknowns.holes(); i++) {
       all = Math.max(all, 2 * Math.abs(z[i]));
     }

@@ -19,7 +19,9 @@ final class Solver {
   /** Residuals that chance leaves in all but one of so many cases are no reason to try again. */
   private static final double GOOD = 1e-4;
 
+  /** Another start must bring the cost down by this share to be taken. */
   private static final double BETTER = 1 - 1e-6;
+
   private static final double NEAR = 0.02;
   private static final int PHASES = 12;
   private static final int SHAKES = 8;

@@ -3,6 +3,7 @@ package felloe.out;
 import felloe.cutting.Dialect;
 import felloe.geometry.Arc;
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,8 +37,8 @@ final class GcodeArcs {
     double quarter = Math.PI / 2;
     double sign = Math.signum(arc.sweep());
     double start = arc.startAngle() * sign;
-    double next = (Math.floor(start / quarter + 1e-9) + 1) * quarter;
-    while (next - start < Math.abs(arc.sweep()) - 1e-9) {
+    double next = (Math.floor(start / quarter + Tolerances.ROUNDING) + 1) * quarter;
+    while (next - start < Math.abs(arc.sweep()) - Tolerances.SAME_DIRECTION) {
       ends.add((next - start) / Math.abs(arc.sweep()));
       next += quarter;
     }
@@ -57,8 +58,8 @@ final class GcodeArcs {
     if (fraction == 1) {
       return p;
     }
-    double x = Math.abs(p.x() - c.x()) < 1e-9 ? c.x() : p.x();
-    double y = Math.abs(p.y() - c.y()) < 1e-9 ? c.y() : p.y();
+    double x = Math.abs(p.x() - c.x()) < Tolerances.ROUNDING ? c.x() : p.x();
+    double y = Math.abs(p.y() - c.y()) < Tolerances.ROUNDING ? c.y() : p.y();
     return new Point(x, y);
   }
 }

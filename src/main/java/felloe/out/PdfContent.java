@@ -13,6 +13,7 @@ import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
+import felloe.geometry.Tolerances;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -130,7 +131,7 @@ final class PdfContent {
 
   /** Cubic pieces that meet the arc at their ends and middles. */
   private void curves(Arc arc) {
-    int n = (int) Math.ceil(Math.abs(arc.sweep()) / PIECE - 1e-9);
+    int n = (int) Tolerances.up(Math.abs(arc.sweep()) / PIECE);
     double reach = 4.0 / 3 * Math.tan(arc.sweep() / n / 4) * arc.radius();
     for (int i = 0; i < n; i++) {
       Point a = arc.at((double) i / n);

@@ -5,6 +5,7 @@ import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
+import felloe.geometry.Tolerances;
 import java.util.List;
 
 /**
@@ -66,7 +67,7 @@ final class SvgPath {
 
   private static void appendArc(StringBuilder path, Arc arc) {
     // Half of a rounding unit of slack keeps a written 120 degree arc whole.
-    int pieces = (int) Math.ceil(Math.abs(arc.sweep()) / LONGEST_PIECE - 1e-9);
+    int pieces = (int) Tolerances.up(Math.abs(arc.sweep()) / LONGEST_PIECE);
     String radius = number(arc.radius());
     // SVG's sweep flag 1 turns clockwise on the screen's downward y: clockwise on the plate.
     char flag = arc.sweep() > 0 ? '0' : '1';

@@ -20,6 +20,9 @@ import java.util.Optional;
  */
 record SheetFit() implements Rule {
 
+  /** The search for the best turn stops here, degrees: a hair's breadth over many metres. */
+  private static final double FOUND = 1e-6;
+
   /**
    * A way to lie.
    *
@@ -87,7 +90,7 @@ record SheetFit() implements Rule {
       Lie lie = lie(extent, sheet, turn);
       best = lie.margin() > best.margin() ? lie : best;
     }
-    for (double step = 0.5; step > 1e-6; step /= 2) {
+    for (double step = 0.5; step > FOUND; step /= 2) {
       Lie less = lie(extent, sheet, best.turn() - step);
       Lie more = lie(extent, sheet, best.turn() + step);
       Lie better = less.margin() > more.margin() ? less : more;

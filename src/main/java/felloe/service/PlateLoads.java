@@ -1,5 +1,6 @@
 package felloe.service;
 
+import felloe.geometry.Tolerances;
 import felloe.hub.HubFitResult;
 import felloe.hub.ScrewFit;
 import felloe.joints.JointCure;
@@ -208,7 +209,8 @@ public final class PlateLoads {
     List<Gauge> all = new ArrayList<>(List.of(range.now()));
     for (double t : values) {
       Gauge other = range.of(t);
-      if (all.stream().noneMatch(g -> Math.abs(g.thickness() - other.thickness()) < 1e-9)) {
+      if (all.stream()
+          .noneMatch(g -> Math.abs(g.thickness() - other.thickness()) < Tolerances.SAME_LENGTH)) {
         all.add(other);
       }
     }

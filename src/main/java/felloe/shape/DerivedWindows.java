@@ -8,6 +8,7 @@ import felloe.geometry.Numbers;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -312,6 +313,6 @@ public record DerivedWindows(
   private static double clock(Contour window) {
     Point c = window.properties().centroid();
     double angle = Math.atan2(c.x(), c.y());
-    return angle < -1e-9 ? angle + 2 * Math.PI : Math.max(0, angle);
+    return angle < -Tolerances.SAME_DIRECTION ? angle + 2 * Math.PI : Math.max(0, angle);
   }
 }

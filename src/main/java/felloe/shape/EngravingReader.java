@@ -7,6 +7,7 @@ import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
 import felloe.geometry.SegmentIndex;
+import felloe.geometry.Tolerances;
 import felloe.plate.Engraving;
 import felloe.plate.Face;
 import felloe.plate.Hole;
@@ -176,7 +177,7 @@ final class EngravingReader {
                     segment.box().grown(wanted),
                     i -> {
                       double gap = Gap.between(segment, index.get(i)).distance();
-                      if (gap < least[0] - 1e-9) {
+                      if (gap < least[0] - Tolerances.ROUNDING) {
                         least[0] = gap;
                         nearest[0] = owners[i];
                       }

@@ -52,7 +52,7 @@ final class Faults {
 
   /** Rounds down to a micrometre, so that a limit can be written as shown. */
   static String limit(double largest) {
-    return Numbers.brief(Math.floor(largest * 1000 + 1e-4) / 1000, 3) + " mm";
+    return Numbers.down(largest, 3) + " mm";
   }
 
   /** Throws when anything was found. */

@@ -4,6 +4,7 @@ import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +28,7 @@ final class HoleRows {
    * @param to angle of the last hole; above {@code from} the row runs counter-clockwise
    */
   static List<Point> arc(Point centre, double radius, double from, double to, int count) {
-    boolean whole = Math.abs(Math.abs(to - from) - 2 * Math.PI) < 1e-9;
+    boolean whole = Math.abs(Math.abs(to - from) - 2 * Math.PI) < Tolerances.SAME_DIRECTION;
     double step = (to - from) / (whole ? count : count - 1);
     return IntStream.range(0, count)
         .mapToObj(i -> centre.plus(Point.polar(radius, from + i * step)))
@@ -66,7 +67,7 @@ final class HoleRows {
     Row row = rows.get(0);
     double whole = row.stations.length();
     double travel = row.start - row.end;
-    boolean round = Math.abs(from - to) < 1e-9;
+    boolean round = Math.abs(from - to) < Tolerances.SAME_DIRECTION;
     travel = round ? whole : travel - whole * Math.floor(travel / whole);
     double step = travel / (round ? count : count - 1);
     List<Point> centres = new ArrayList<>();

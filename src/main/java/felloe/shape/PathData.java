@@ -44,6 +44,7 @@ public record PathData(List<Contour> contours, double distance) {
   /** Mirrored at the y axis and turned by half a turn: y changes sign. */
   private static final RigidTransform FLIP = new RigidTransform(true, Math.PI, Point.ORIGIN);
 
+  /** A place this near to a segment lies on it, mm: ten times what its ends are read to. */
   private static final double NEAR = 1e-5;
 
   /** Keeps a copy. */

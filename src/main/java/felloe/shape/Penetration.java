@@ -16,6 +16,9 @@ import java.util.Optional;
  */
 record Penetration(Point at, double by) {
 
+  /** Part of a segment at which the search for its deepest place stops. */
+  private static final double FOUND = 1e-9;
+
   private static final int SAMPLES = 480;
   private static final int FEWEST_ON_A_SEGMENT = 2;
   private static final int MOST_ON_A_SEGMENT = 24;
@@ -75,7 +78,7 @@ record Penetration(Point at, double by) {
     Penetration deepest = start;
     double at = middle;
     double reach = step / 2;
-    for (int i = 0; i < HALVINGS && reach > 1e-9; i++) {
+    for (int i = 0; i < HALVINGS && reach > FOUND; i++) {
       Penetration before = depth(segment.at(Math.max(0, at - reach)), b, inside);
       Penetration after = depth(segment.at(Math.min(1, at + reach)), b, inside);
       if (before.by > deepest.by && before.by >= after.by) {

@@ -1,6 +1,7 @@
 package felloe.shape;
 
 import felloe.geometry.FilletException;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
@@ -17,7 +18,8 @@ import java.util.function.DoublePredicate;
  */
 record SharedRadii(String first, double a, String second, double b) {
 
-  private static final double NONE = 1e-6;
+  /** A search for the largest radius stops here, mm: what is told is rounded to a micrometre. */
+  private static final double FOUND = 1e-8;
 
   /**
    * The faults: of one radius if lowering it is enough, else of both. Equal radii were most likely
@@ -47,7 +49,7 @@ record SharedRadii(String first, double a, String second, double b) {
 
   private static ShapeFault fault(
       String name, double value, double alone, double beside, String other, String why) {
-    boolean helped = beside > NONE;
+    boolean helped = beside > Tolerances.SAME_LENGTH;
     String wanted =
         "must be at most "
             + Faults.limit(helped ? beside : alone)
@@ -64,7 +66,7 @@ record SharedRadii(String first, double a, String second, double b) {
     if (fits.test(high)) {
       return high;
     }
-    for (int i = 0; i < 60 && high - low > 1e-8; i++) {
+    for (int i = 0; i < 60 && high - low > FOUND; i++) {
       double middle = (low + high) / 2;
       if (fits.test(middle)) {
         low = middle;

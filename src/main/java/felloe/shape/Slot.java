@@ -6,6 +6,7 @@ import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
+import felloe.geometry.Tolerances;
 
 /**
  * A slot: two parallel edges with half circles at the ends, about the origin. Its area is (L - W) W
@@ -49,7 +50,7 @@ public record Slot(double length, double width, double turn) implements Family {
     faults.refuse();
     double r = width / 2;
     double half = length / 2 - r;
-    if (half <= 1e-6) {
+    if (half <= Tolerances.SAME_POINT) {
       return Contour.circle(Point.ORIGIN, r);
     }
     Point lowLeft = new Point(-half, -r);

@@ -2,6 +2,7 @@ package felloe.template;
 
 import felloe.drawing.Correction;
 import felloe.geometry.Numbers;
+import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
@@ -48,7 +49,7 @@ public record BarReading(double across, double up) {
   }
 
   private static Optional<Problem> check(String bar, double measured, double nominal, Place place) {
-    if (Math.abs(measured / nominal - 1) <= LARGEST_ERROR + 1e-9) {
+    if (Math.abs(measured / nominal - 1) <= LARGEST_ERROR + Tolerances.ROUNDING) {
       return Optional.empty();
     }
     return Optional.of(

@@ -6,6 +6,7 @@ import felloe.drawing.Mark;
 import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +26,7 @@ final class CheckBars {
   static List<Mark> across(Point start, double length) {
     List<Mark> marks = new ArrayList<>();
     marks.add(line(start, start.plus(new Point(length, 0))));
-    for (int i = 0; 10 * i <= length + 1e-9; i++) {
+    for (int i = 0; 10 * i <= length + Tolerances.ROUNDING; i++) {
       Point foot = start.plus(new Point(10 * i, 0));
       marks.add(line(foot, foot.plus(new Point(0, tick(i, length)))));
     }
@@ -38,7 +39,7 @@ final class CheckBars {
   static List<Mark> up(Point start, double length) {
     List<Mark> marks = new ArrayList<>();
     marks.add(line(start, start.plus(new Point(0, length))));
-    for (int i = 0; 10 * i <= length + 1e-9; i++) {
+    for (int i = 0; 10 * i <= length + Tolerances.ROUNDING; i++) {
       Point foot = start.plus(new Point(0, 10 * i));
       marks.add(line(foot, foot.plus(new Point(-tick(i, length), 0))));
     }
@@ -48,7 +49,7 @@ final class CheckBars {
   }
 
   private static double tick(int i, double length) {
-    boolean end = i == 0 || Math.abs(10 * i - length) < 1e-9;
+    boolean end = i == 0 || Math.abs(10 * i - length) < Tolerances.ROUNDING;
     return end ? LONG : i % 5 == 0 ? MIDDLE : SHORT;
   }
 

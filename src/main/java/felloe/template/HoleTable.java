@@ -4,6 +4,7 @@ import felloe.document.Block;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
+import felloe.geometry.Tolerances;
 import felloe.plate.Face;
 import felloe.plate.Hole;
 import java.util.List;
@@ -37,13 +38,13 @@ final class HoleTable {
 
   private static List<String> row(Hole hole, Face face) {
     Point c = face == Face.FRONT ? hole.centre() : RigidTransform.MIRROR.of(hole.centre());
-    double angle = c.norm() < 1e-9 ? 0 : Math.toDegrees(c.angle());
+    double angle = c.norm() < Tolerances.SAME_POINT ? 0 : Math.toDegrees(c.angle());
     return List.of(
         hole.label(),
         Numbers.fixed(c.x(), 2),
         Numbers.fixed(c.y(), 2),
         Numbers.fixed(c.norm(), 2),
-        Numbers.fixed(angle < -1e-9 ? angle + 360 : Math.abs(angle), 2),
+        Numbers.fixed(angle < -Tolerances.ROUNDING ? angle + 360 : Math.abs(angle), 2),
         Numbers.brief(hole.diameter(), 2)
             + (hole.isSlotted() ? " x " + Numbers.brief(hole.length(), 2) : ""),
         hole.role().words());

@@ -11,6 +11,7 @@ import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
+import felloe.geometry.Tolerances;
 import felloe.plate.BoltCircle;
 import felloe.plate.Face;
 import felloe.plate.Hole;
@@ -200,7 +201,10 @@ final class Lettering {
     }
     String text = kind == MaterialKind.LAMINATE ? "0\u00b0 fibre" : "face grain";
     Point along = shape.motion().of(new Point(1, 0)).minus(shape.motion().of(Point.ORIGIN));
-    double turn = Math.atan(along.y() / (Math.abs(along.x()) < 1e-9 ? 1e-9 : along.x()));
+    double turn =
+        Math.atan(
+            along.y()
+                / (Math.abs(along.x()) < Tolerances.ROUNDING ? Tolerances.ROUNDING : along.x()));
     Point reading = Point.polar(1, turn);
     Box box = shape.outline().box();
     double half = Math.max(TextWidth.of(text, height) / 2 + 1, Math.min(16, box.width() / 6));

@@ -1,5 +1,6 @@
 package felloe.template;
 
+import felloe.geometry.Tolerances;
 import felloe.template.Grid.Span;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -17,6 +18,9 @@ import java.util.List;
  * @param distance least distance of a seam from a hole's centre; infinite without seam or hole
  */
 record SeamAxis(List<Span> tiles, boolean split, int cut, double distance) {
+
+  /** A seam that just misses a hole stands this far beside it, mm. */
+  private static final double BESIDE = 1e-4;
 
   /**
    * A seam nearer to a hole's edge than this, mm, counts as through the hole: scissors along it
@@ -37,7 +41,7 @@ record SeamAxis(List<Span> tiles, boolean split, int cut, double distance) {
 
   /** Number of tiles that a span needs. */
   static int count(double span, double tile, double overlap) {
-    return (int) Math.max(1, Math.ceil((span - overlap) / (tile - overlap) - 1e-9));
+    return (int) Math.max(1, Tolerances.up((span - overlap) / (tile - overlap)));
   }
 
   /** What the seams of one direction have to do with: holes along it, and the hub pattern. */
@@ -97,10 +101,10 @@ record SeamAxis(List<Span> tiles, boolean split, int cut, double distance) {
     List<Double> places() {
       List<Double> places = new ArrayList<>();
       for (double start : starts) {
-        places.add(start - 1e-4);
+        places.add(start - BESIDE);
       }
       for (double end : ends) {
-        places.add(end + 1e-4);
+        places.add(end + BESIDE);
       }
       for (int i = 0; i + 1 < centres.length; i++) {
         places.add((centres[i] + centres[i + 1]) / 2);
@@ -227,7 +231,7 @@ record SeamAxis(List<Span> tiles, boolean split, int cut, double distance) {
       }
       return all.stream()
           .mapToDouble(Double::doubleValue)
-          .filter(at -> at >= from - 1e-9 && at <= to + 1e-9)
+          .filter(at -> at >= from - Tolerances.ROUNDING && at <= to + Tolerances.ROUNDING)
           .sorted()
           .distinct()
           .toArray();
@@ -275,7 +279,7 @@ record SeamAxis(List<Span> tiles, boolean split, int cut, double distance) {
         Deque<Chain> window = new ArrayDeque<>();
         int next = 0;
         for (double at : places) {
-          if (at < first(seam) - 1e-9 || at > last(seam) + 1e-9) {
+          if (at < first(seam) - Tolerances.ROUNDING || at > last(seam) + Tolerances.ROUNDING) {
             continue;
           }
           if (seam == 0) {
@@ -289,7 +293,7 @@ record SeamAxis(List<Span> tiles, boolean split, int cut, double distance) {
             }
             window.addLast(chain);
           }
-          while (!window.isEmpty() && window.peekFirst().at < at - reach() - 1e-9) {
+          while (!window.isEmpty() && window.peekFirst().at < at - reach() - Tolerances.ROUNDING) {
             window.removeFirst();
           }
           if (!window.isEmpty()) {

@@ -1,5 +1,6 @@
 package felloe.yaml;
 
+import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -14,7 +15,7 @@ import java.util.OptionalDouble;
 public final class NumberField {
 
   // Bounds are computed from other figures; their rounding must not refuse what equals them.
-  private static final double SLACK = 1e-9;
+  private static final double SLACK = Tolerances.ROUNDING;
 
   private final Entry entry;
   private final Quantity quantity;

@@ -215,8 +215,8 @@ enum Quantity {
     double value = Double.parseDouble(match.group(1));
     String name = match.group(2);
     return switch (name) {
-      case "Pa" -> checked(value * 1e-6);
-      case "kPa" -> checked(value * 1e-3);
+      case "Pa" -> checked(value / 1e6);
+      case "kPa" -> checked(value / 1e3);
       case "MPa" -> checked(value);
       case "GPa" -> checked(value * 1e3);
       case "ksi" -> checked(value * KSI);
