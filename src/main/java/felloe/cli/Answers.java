@@ -57,6 +57,11 @@ final class Answers {
         "How to answer: text (usual, for people to read), " + others + ".");
   }
 
+  /** The option of a command whose answer has no folds. */
+  static void format(CommandSpec spec) {
+    spec.addOption(FORMAT.spec());
+  }
+
   /** The options by which answers are shown. */
   static void options(CommandSpec spec) {
     Options.add(spec, ALL, SOURCES, FORMAT);
@@ -89,7 +94,7 @@ final class Answers {
    */
   static void show(
       ParseResult call, Screen screen, Object result, List<Path> files, Supplier<Report> report) {
-    show(call, screen, report, () -> ResultJson.text(result, files));
+    show(call, screen, report, () -> ResultJson.text(result, Map.of("files", files)));
     files.forEach(file -> screen.say("Written: " + file));
   }
 

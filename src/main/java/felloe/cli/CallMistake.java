@@ -1,7 +1,7 @@
 package felloe.cli;
 
-import felloe.kit.Suggestion;
 import felloe.plate.Problem;
+import felloe.yaml.Nearest;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -63,7 +63,7 @@ final class CallMistake {
     Collection<String> known =
         option ? at.getCommandSpec().optionsMap().keySet() : at.getSubcommands().keySet();
     String near =
-        Suggestion.nearest(word, List.copyOf(known))
+        Nearest.to(word, List.copyOf(known))
             .map(nearest -> "; did you mean '" + nearest + "'?")
             .orElse("");
     return "unknown " + (option ? "option " : "command ") + shown + near;

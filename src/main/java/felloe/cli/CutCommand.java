@@ -239,7 +239,7 @@ final class CutCommand implements Command {
             shapes == null ? List.of() : shapes,
             request(call, process == null ? ROUTER : process),
             studies);
-    Path out = OUT.in(call).orElse(Path.of(Options.USUAL_OUT));
+    Path out = OUT.in(call).orElse(Options.USUAL_OUT);
     List<Path> files = CutFiles.into(kit.into(out), outcome).commit().files();
     Answers.show(call, screen, outcome, files, () -> CutReport.of(outcome));
     return outcome.held() ? Exit.FAILS : Exit.WELL;

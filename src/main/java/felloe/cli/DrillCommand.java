@@ -8,7 +8,6 @@ import felloe.kit.Kit;
 import felloe.report.DrillReport;
 import felloe.service.DrillOutcome;
 import felloe.service.Studies;
-import felloe.service.Study;
 import felloe.template.TemplateOptions;
 import java.nio.file.Path;
 import java.util.List;
@@ -48,15 +47,13 @@ final class DrillCommand implements Command {
     }
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
     TemplateOptions sheet = studies.with(() -> Printing.of(call));
-    Study study = studies.one(Options.shape(call));
-    DrillOutcome outcome = DrillOutcome.of(study);
+    DrillOutcome outcome = DrillOutcome.of(studies.one(Options.shape(call)));
     Report report = DrillReport.of(outcome);
     Written written = new Written(List.of(), List.of());
     if (OUT.given(call)) {
       written =
           kit.write(
               OUT.in(call).get(), "drill", outcome.plate(), DrillFiles.of(outcome, report, sheet));
-      Calls.verdicts(screen, List.of(study), "Its drilling sheet");
     }
     if (Answers.format(call) == Answers.Format.CSV) {
       screen.data(DrillFiles.schedule(outcome));

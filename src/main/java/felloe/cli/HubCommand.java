@@ -161,7 +161,7 @@ final class HubCommand implements Command {
     Optional<MeasuredHub.Written> found = out.map(path -> hub.written(THREAD.requested(sub)));
     Answers.show(sub, screen, hub, () -> MeasureReport.of(hub));
     if (out.isPresent()) {
-      kit.writeNew(out.get(), found.orElseThrow().text());
+      kit.writeNew(out.get(), found.orElseThrow().text(), "name another file, or move it away");
       screen.say("Wrote " + out.get() + ": " + found.get().title() + ".");
     }
   }

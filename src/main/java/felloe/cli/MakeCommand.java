@@ -1,17 +1,27 @@
 package felloe.cli;
 
-import felloe.document.Phrase;
 import felloe.files.CannotWrite;
-import felloe.geometry.Numbers;
+import felloe.files.Transaction;
 import felloe.kit.Kit;
-import felloe.kit.KitAnswer;
-import felloe.report.CheckReport;
+import felloe.kit.KitFiles;
+import felloe.report.KitReport;
+import felloe.service.KitOutcome;
+import felloe.service.ShapeSource;
+import felloe.service.Studies;
+import felloe.service.Study;
+import felloe.template.TemplateOptions;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
 /** The whole kit. */
 final class MakeCommand implements Command {
+
+  private static final Opt<Path> OUT =
+      Options.folder("Folder for the kits, each in a folder of its own. Usually templates-out.");
 
   @Override
   public CommandSpec spec() {
@@ -22,9 +32,8 @@ final class MakeCommand implements Command {
                 + " scale, hole table, picture, files for machines, report. A kit is written"
                 + " whole or not at all.");
     Options.shapes(spec, true);
-    spec.addOption(
-        Options.out("Folder for the kits, each in a folder of its own. Usually templates-out."));
-    spec.addOption(Options.format("text or json"));
+    Options.add(spec, Options.HUB, OUT);
+    Answers.format(spec);
     Printing.templates(spec);
     Options.examples(
         spec,
@@ -37,44 +46,34 @@ final class MakeCommand implements Command {
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
-    String format = Options.chosenFormat(call, "text", "json");
-    List<KitAnswer> kits;
-    try {
-      kits =
-          kit.make(
-              Calls.someShapes(call), Printing.of(call), Options.outFolder(call), screen::progress);
+    Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
+    TemplateOptions options = studies.with(() -> Printing.of(call));
+    List<ShapeSource> shapes = Calls.someShapes(call);
+    List<KitFiles.Made> kits = new ArrayList<>();
+    try (KitFiles files = new KitFiles()) {
+      List<Study> all = studies.all(shapes);
+      studies.each(
+          all,
+          one -> {
+            screen.progress(one.plate().name(), kits.size(), all.size());
+            kits.add(files.of(one, options));
+          });
     } finally {
       screen.progressEnds();
     }
-    if (format.equals("json")) {
-      screen.data(KitAnswer.json(kits));
-    } else {
-      show(screen, kits);
+    Path out = OUT.in(call).orElse(Options.USUAL_OUT);
+    Transaction files = kit.into(out);
+    for (KitFiles.Made one : kits) {
+      files = one.into(files);
     }
-    return Calls.verdicts(screen, kits.stream().map(KitAnswer::check).toList(), "Its kit");
-  }
-
-  private static void show(Screen screen, List<KitAnswer> kits) {
-    for (KitAnswer kit : kits) {
-      screen.line(kit.check().plate().title() + ": " + kit.folder());
-      Table table = new Table("lr");
-      kit.files()
-          .forEach(
-              file ->
-                  table.row("  " + file.name(), Numbers.fixed(file.bytes() / 1000.0, 1) + " kB"));
-      table.lines().forEach(screen::line);
-      screen.line(
-          "  "
-              + Phrase.count(kit.pages().pages(), "page")
-              + " "
-              + kit.pages().paper()
-              + "; review: "
-              + CheckReport.counts(kit.check()));
-      kit.lacks()
-          .ifPresent(why -> Table.wrapped(Phrase.begin(why) + ".", 2, 100).forEach(screen::line));
-    }
-    screen.say(
-        "Print at 100 %, and measure the check bars before you trust a page. For closed-course use"
-            + " at your own judgement; not for public roads.");
+    List<Path> written = files.commit().files();
+    List<KitOutcome> outcomes = kits.stream().map(KitFiles.Made::outcome).toList();
+    Answers.show(
+        call,
+        screen,
+        Map.of("kits", kits.stream().map(one -> one.json(out)).toList()),
+        () -> KitReport.of(outcomes));
+    written.forEach(file -> screen.say("Written: " + file));
+    return outcomes.stream().anyMatch(KitOutcome::held) ? Exit.FAILS : Exit.WELL;
   }
 }

@@ -2,7 +2,7 @@ package felloe.cli;
 
 import felloe.files.CannotWrite;
 import felloe.kit.Kit;
-import felloe.kit.NewShape;
+import felloe.service.NewShape;
 import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -10,6 +10,9 @@ import picocli.CommandLine.ParseResult;
 
 /** A shape file to start from. */
 final class NewCommand implements Command {
+
+  private static final Opt<Boolean> FORCE =
+      Opt.flag("--force", "Replace the file when it is there already.");
 
   @Override
   public CommandSpec spec() {
@@ -34,7 +37,7 @@ final class NewCommand implements Command {
             .type(String.class)
             .description("The file to write. Usually FAMILY.yaml, here.")
             .build());
-    spec.addOption(Options.flag("--force", "Replace the file when it is there already."));
+    Options.add(spec, FORCE);
     Options.examples(spec, "  felloe new round", "  felloe new points curlew.yaml");
     return spec;
   }
@@ -43,7 +46,12 @@ final class NewCommand implements Command {
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
     String family = call.matchedPositionalValue(0, "");
     Path file = Options.path(call.matchedPositionalValue(1, family + ".yaml"));
-    kit.start(family, file, Options.has(call, "--force"));
+    String text = NewShape.text(family);
+    if (FORCE.given(call)) {
+      kit.replace(file, text);
+    } else {
+      kit.writeNew(file, text, "name another file, or replace this one with " + FORCE.name());
+    }
     screen.line(file.toString());
     screen.say("Change what you like, then: felloe check " + file);
     return Exit.WELL;

@@ -26,8 +26,7 @@ final class Options {
 
   private static final String SET = "--set";
   private static final String OUT = "--out";
-  private static final String FORMAT = "--format";
-  static final String USUAL_OUT = "templates-out";
+  static final Path USUAL_OUT = Path.of("templates-out");
 
   private Options() {}
 
@@ -146,12 +145,6 @@ final class Options {
     }
   }
 
-  /** Text or JSON. */
-  static OptionSpec format(String words) {
-    return text(
-        FORMAT, "FORMAT", "How to answer: " + words + ". Usually text, for people to read.");
-  }
-
   /** An option with one value. */
   static OptionSpec text(String name, String label, String description) {
     return OptionSpec.builder(name)
@@ -246,24 +239,6 @@ final class Options {
   /** The folder that files go to, if one was given. */
   static Optional<Path> chosenOut(ParseResult call) {
     return value(call, OUT).map(Options::path);
-  }
-
-  /** The folder that files go to. */
-  static Path outFolder(ParseResult call) {
-    return chosenOut(call).orElse(Path.of(USUAL_OUT));
-  }
-
-  /** Whether the answer is wanted as the given format; the first of the words is the usual one. */
-  static String chosenFormat(ParseResult call, String... words) {
-    String given = value(call, FORMAT).orElse(words[0]);
-    for (String word : words) {
-      if (word.equals(given)) {
-        return word;
-      }
-    }
-    throw new BadInput(
-        new Problem(
-            Place.ofOption(FORMAT, ""), "", given, "must be " + String.join(" or ", words), ""));
   }
 
   static Optional<String> value(ParseResult call, String option) {

@@ -1,13 +1,18 @@
 package felloe.cli;
 
-import felloe.document.Phrase;
 import felloe.files.CannotWrite;
 import felloe.kit.Kit;
-import felloe.kit.ShowAnswer;
-import felloe.plate.Figure;
+import felloe.kit.PictureFiles;
+import felloe.plate.BadInput;
 import felloe.plate.Plate;
+import felloe.plate.Sketch;
+import felloe.report.ShowReport;
 import felloe.service.ShapeSource;
+import felloe.service.ShowOutcome;
+import felloe.service.Studies;
+import felloe.service.Study;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -15,16 +20,20 @@ import picocli.CommandLine.ParseResult;
 /** Key figures, exact geometry, picture. */
 final class ShowCommand implements Command {
 
+  private static final Opt<Path> OUT =
+      Options.folder(
+          "Folder for the picture SHAPE.png, in a folder of the shape's name; else none.");
+
   @Override
   public CommandSpec spec() {
     CommandSpec spec =
         Options.command(
             "show",
             "Shows the key figures of a plate; as JSON, its exact geometry; with --out, its"
-                + " picture.");
+                + " picture, also of a plate whose windows or holes clash.");
     Options.shapes(spec, false);
-    spec.addOption(Options.out("Folder to write the picture SHAPE.png to; else none is made."));
-    spec.addOption(Options.format("text or json"));
+    Options.add(spec, OUT);
+    Answers.format(spec);
     Options.examples(
         spec,
         "  felloe show heron.yaml",
@@ -35,37 +44,43 @@ final class ShowCommand implements Command {
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
-    String format = Options.chosenFormat(call, "text", "json");
     ShapeSource shape = Options.shape(call);
-    Optional<Path> out = Options.chosenOut(call);
-    ShowAnswer answer = kit.show(shape);
-    Path picture = out.isPresent() ? kit.picture(shape, out.get()) : null;
-    if (format.equals("json")) {
-      screen.data(answer.json());
-    } else {
-      text(screen, answer);
+    ShowOutcome outcome;
+    try {
+      outcome = outcome(call, shape, kit);
+    } catch (BadInput bad) {
+      clashes(call, screen, kit, shape);
+      throw bad;
     }
-    if (picture != null) {
-      screen.say("Picture: " + picture);
+    List<Path> written = List.of();
+    if (OUT.given(call)) {
+      written = PictureFiles.into(kit.into(OUT.in(call).get()), outcome).commit().files();
     }
+    Answers.show(call, screen, outcome, written, () -> ShowReport.of(outcome));
     return Exit.WELL;
   }
 
-  private static void text(Screen screen, ShowAnswer answer) {
-    Plate plate = answer.plate();
-    screen.line(plate.title() + " (revision " + plate.revision() + ")");
-    screen.line(
-        plate.stock().material().title()
-            + "; "
-            + Phrase.count(plate.windows().size(), "window")
-            + ", "
-            + Phrase.count(plate.holes().size(), "hole")
-            + plate.hub().map(hub -> "; for hub " + hub).orElse(""));
-    screen.line("");
-    Table table = new Table("lrl");
-    for (Figure figure : answer.figures()) {
-      table.row(figure.name(), Figures.column(figure.value(), figure.unit()), figure.unit());
+  /** The review is asked only for a picture, on which its findings are marked. */
+  private static ShowOutcome outcome(ParseResult call, ShapeSource shape, Kit kit) {
+    if (!OUT.given(call)) {
+      Plate plate = Studies.plate(shape, kit.folder());
+      return ShowOutcome.of(plate, List.of());
     }
-    table.lines().forEach(screen::line);
+    Study study = Studies.of(shape, kit.folder());
+    return ShowOutcome.of(study.plate(), study.findings());
+  }
+
+  /** What cannot be a plate is shown all the same, where only its features clash. */
+  private static void clashes(ParseResult call, Screen screen, Kit kit, ShapeSource shape)
+      throws CannotWrite {
+    Optional<Sketch> sketch = Studies.sketch(shape, kit.folder());
+    if (sketch.isPresent() && OUT.given(call)) {
+      PictureFiles.into(kit.into(OUT.in(call).get()), sketch.get())
+          .commit()
+          .files()
+          .forEach(file -> screen.say("Written, what clashes marked: " + file));
+    } else if (sketch.isPresent()) {
+      screen.say("To see what clashes, add " + OUT.name() + " DIR.");
+    }
   }
 }

@@ -1,15 +1,34 @@
 package felloe.cli;
 
 import felloe.files.CannotWrite;
+import felloe.files.Transaction;
 import felloe.kit.Kit;
-import felloe.kit.TemplateAnswer;
+import felloe.kit.TemplateFiles;
+import felloe.report.TemplateReport;
 import felloe.service.ShapeSource;
+import felloe.service.Studies;
+import felloe.service.Study;
+import felloe.service.TemplateOutcome;
+import felloe.template.TemplateOptions;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Paper templates alone. */
 final class TemplateCommand implements Command {
+
+  private static final Opt<Path> OUT =
+      Options.folder(
+          "Folder in which each shape has one of its own; the print check sheet goes there itself."
+              + " Usually templates-out.");
+  private static final Opt<Boolean> PRINT_CHECK =
+      Opt.flag(
+          "--print-check",
+          "Write the one-page print check sheet for the paper as well; no SHAPE is needed for it."
+              + " Print it first: it finds a wrong scale before paper is spent.");
 
   @Override
   public CommandSpec spec() {
@@ -19,12 +38,8 @@ final class TemplateCommand implements Command {
             "Writes true-scale templates only: tiled pages (SHAPE-template-PAPER.pdf), one"
                 + " full-size page (SHAPE-plot.pdf) and a drawing (SHAPE.svg).");
     Options.shapes(spec, true);
-    spec.addOption(Options.out("Folder for the files. Usually templates-out."));
-    spec.addOption(
-        Options.flag(
-            "--print-check",
-            "Write the one-page print check sheet for the paper as well; no SHAPE is needed for"
-                + " it. Print it first: it finds a wrong scale before paper is spent."));
+    Options.add(spec, Options.HUB, OUT, PRINT_CHECK);
+    Answers.format(spec);
     Printing.templates(spec);
     Options.examples(
         spec,
@@ -36,11 +51,23 @@ final class TemplateCommand implements Command {
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
-    boolean printCheck = Options.has(call, "--print-check");
+    Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
+    TemplateOptions options = studies.with(() -> Printing.of(call));
+    boolean printCheck = PRINT_CHECK.given(call);
     List<ShapeSource> shapes = printCheck ? Options.shapes(call) : Calls.someShapes(call);
-    TemplateAnswer answer =
-        kit.template(shapes, Printing.of(call), printCheck, Options.outFolder(call));
-    answer.files().forEach(file -> screen.line(file.toString()));
-    return Calls.verdicts(screen, answer.checks(), "Its template");
+    List<Study> all = studies.all(shapes);
+    List<TemplateOutcome> outcomes = new ArrayList<>();
+    studies.each(all, one -> outcomes.add(TemplateOutcome.of(one, options)));
+    Transaction files = kit.into(OUT.in(call).orElse(Options.USUAL_OUT));
+    if (printCheck) {
+      files = TemplateFiles.printCheck(files, options);
+    }
+    for (TemplateOutcome one : outcomes) {
+      files = TemplateFiles.into(files, one);
+    }
+    List<Path> written = files.commit().files();
+    Answers.show(
+        call, screen, Map.of("templates", outcomes), written, () -> TemplateReport.of(outcomes));
+    return all.stream().anyMatch(Study::fails) ? Exit.FAILS : Exit.WELL;
   }
 }

@@ -70,6 +70,15 @@ public enum Paper {
     return Numbers.brief(width, 1) + " x " + Numbers.brief(height, 1) + " mm";
   }
 
+  /** The next larger one that printers and copy shops have; none above A0 and Tabloid. */
+  public Optional<Paper> larger() {
+    return switch (this) {
+      case A0, TABLOID -> Optional.empty();
+      case LETTER, LEGAL -> Optional.of(TABLOID);
+      default -> Optional.of(values()[ordinal() - 1]);
+    };
+  }
+
   /** The paper with a name in whatever case, if there is one. */
   public static Optional<Paper> find(String name) {
     String wanted = name.strip().toUpperCase(Locale.ROOT);

@@ -1,5 +1,6 @@
 package felloe.drawing;
 
+import felloe.drawing.PictureFindings.Entry;
 import felloe.geometry.Arc;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
@@ -10,9 +11,11 @@ import felloe.plate.BoltCircle;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
+import felloe.plate.Sketch;
 import felloe.plate.Window;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The picture of a plate: the part at its true coordinates with its main dimensions, what its holes
@@ -36,13 +39,18 @@ public final class PictureDrawing {
   private static final String CAUTION =
       Cautions.USE + " Figures are millimetres. This picture is no template: do not cut by it.";
 
-  private final Plate plate;
+  private final Sketch shown;
+
+  /** The plate, unless what is shown cannot be one. */
+  private final Optional<Plate> plate;
+
   private final double unit;
   private final PictureRoom room;
 
-  private PictureDrawing(Plate plate) {
+  private PictureDrawing(Sketch shown, Optional<Plate> plate) {
+    this.shown = shown;
     this.plate = plate;
-    Box box = plate.box();
+    Box box = shown.outline().box();
     this.unit = Math.max(box.width(), box.height()) / USUAL;
     this.room = new PictureRoom(unit, box);
   }
@@ -53,33 +61,52 @@ public final class PictureDrawing {
    * @param findings of a review; cautions and fails are marked, passes are not; may be empty
    */
   public static Picture of(Plate plate, List<Finding> findings) {
-    return new PictureDrawing(plate).draw(findings);
+    Sketch lines =
+        new Sketch(
+            plate.name(),
+            plate.title(),
+            plate.revision(),
+            plate.stock().place(),
+            plate.outline(),
+            plate.windows(),
+            plate.holes(),
+            List.of());
+    return new PictureDrawing(lines, Optional.of(plate))
+        .draw(Entry.of(findings), Stamp.of(Stamp.Act.CUT, findings));
   }
 
-  private Picture draw(List<Finding> findings) {
-    Box box = plate.box();
+  /** The picture of what cannot be a plate, each clash marked. */
+  public static Picture of(Sketch sketch) {
+    return new PictureDrawing(sketch, Optional.empty())
+        .draw(
+            sketch.clashes().stream().map(Entry::of).toList(),
+            new Stamp(Stamp.Act.CUT, 0, List.of("this cannot be a plate")));
+  }
+
+  private Picture draw(List<Entry> marks, Stamp order) {
+    Box box = shown.outline().box();
     PictureInk material = new PictureInk(unit, room);
-    material.fill(plate.region().contours(), MATERIAL);
+    plate.ifPresent(p -> material.fill(p.region().contours(), MATERIAL));
     PictureInk outline = new PictureInk(unit, room);
-    outline.contour(plate.outline(), LineType.EDGE);
+    outline.contour(shown.outline(), LineType.EDGE);
     PictureInk windows = new PictureInk(unit, room);
-    plate.windows().forEach(window -> windows.contour(window.contour(), LineType.EDGE));
+    shown.windows().forEach(window -> windows.contour(window.contour(), LineType.EDGE));
     PictureInk holes = new PictureInk(unit, room);
-    plate.holes().forEach(hole -> holes.contour(hole.contour(), LineType.EDGE));
+    shown.holes().forEach(hole -> holes.contour(hole.contour(), LineType.EDGE));
     PictureInk centres = new PictureInk(unit, room);
     centreLines(centres, box);
 
     PictureInk marked = new PictureInk(unit, room);
-    PictureFindings list = new PictureFindings(marked, findings);
+    PictureFindings list = new PictureFindings(marked, marks);
     list.dots();
     PictureInk callouts = new PictureInk(unit, room);
     PictureCallouts kinds = new PictureCallouts(callouts);
-    kinds.draw(plate);
+    plate.ifPresent(kinds::draw);
     PictureInk dimensions = new PictureInk(unit, room);
     PictureDimensions sizes = new PictureDimensions(dimensions);
-    sizes.overall(plate.outline());
-    sizes.rim(plate);
-    kinds.labels(plate.holes());
+    sizes.overall(shown.outline());
+    plate.ifPresent(sizes::rim);
+    kinds.labels(shown.holes());
 
     list.balloons();
     if (!list.isEmpty()) {
@@ -87,7 +114,7 @@ public final class PictureDrawing {
       double floor = Math.min(box.minY(), box.maxY() - LEAST_COLUMN * unit);
       list.list(new Point(x, box.maxY()), floor);
     }
-    List<Mark> stamp = stamp(Stamp.of(Stamp.Act.CUT, findings));
+    List<Mark> stamp = stamp(order);
     PictureInk notes = new PictureInk(unit, room);
     words(notes);
     Box page = room.extent().grown(MARGIN * unit);
@@ -112,7 +139,7 @@ public final class PictureDrawing {
     if (stamp.isNone()) {
       return List.of();
     }
-    Box box = plate.box();
+    Box box = shown.outline().box();
     List<Mark> best = List.of();
     double least = Double.POSITIVE_INFINITY;
     for (double share : new double[] {1, 0.6, 0.4}) {
@@ -141,13 +168,13 @@ public final class PictureDrawing {
     Box axes = box.union(Box.of(Point.ORIGIN, Point.ORIGIN)).grown(beyond);
     ink.centreLine(new Line(new Point(axes.minX(), 0), new Point(axes.maxX(), 0)));
     ink.centreLine(new Line(new Point(0, axes.minY()), new Point(0, axes.maxY())));
-    for (BoltCircle ring : plate.boltCircles()) {
+    for (BoltCircle ring : plate.map(Plate::boltCircles).orElse(List.of())) {
       ink.centreLine(Arc.circle(Point.ORIGIN, ring.pitchDiameter() / 2));
     }
-    for (Hole hole : plate.holes()) {
+    for (Hole hole : shown.holes()) {
       cross(ink, hole.centre(), hole.diameter() / 2 + CROSS_BEYOND * unit);
     }
-    for (Window window : plate.windows()) {
+    for (Window window : shown.windows()) {
       window
           .contour()
           .asCircle()
@@ -167,7 +194,7 @@ public final class PictureDrawing {
     Box all = room.extent();
     double width = all.width();
     List<String> about = TextWrap.lines(facts(), PictureInk.TEXT * unit, width, 3);
-    List<String> title = TextWrap.lines(plate.title(), TITLE * unit, width, 2);
+    List<String> title = TextWrap.lines(shown.title(), TITLE * unit, width, 2);
     double y =
         all.maxY()
             + 10 * unit
@@ -190,13 +217,18 @@ public final class PictureDrawing {
   }
 
   private String facts() {
-    return plate.stock().material().title()
-        + ", "
-        + Numbers.brief(plate.stock().thickness(), 2)
-        + " mm \u00b7 "
-        + Numbers.brief(plate.mass(), plate.mass() < 10 ? 1 : 0)
-        + " g \u00b7 as the driver sees it \u00b7 revision "
-        + plate.revision();
+    String stock =
+        plate
+            .map(
+                p ->
+                    p.stock().material().title()
+                        + ", "
+                        + Numbers.brief(p.stock().thickness(), 2)
+                        + " mm \u00b7 "
+                        + Numbers.brief(p.mass(), p.mass() < 10 ? 1 : 0)
+                        + " g \u00b7 ")
+            .orElse("");
+    return stock + "as the driver sees it \u00b7 revision " + shown.revision();
   }
 
   /** A bar of a round length in four parts, black and white in turn; returns where it ends. */

@@ -6,10 +6,13 @@ import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.plate.Finding;
 import felloe.plate.Limit;
+import felloe.plate.Problem;
+import felloe.plate.Sketch;
 import felloe.plate.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Cautions and fails on a picture: a numbered balloon at the place of each, a triangle for a
@@ -20,6 +23,7 @@ final class PictureFindings {
   /** More would not be read; the report has them all. */
   private static final int MOST = 16;
 
+  private static final int WHAT = 3;
   private static final int ADVICE = 6;
 
   private static final double SIDE = 8.6;
@@ -32,19 +36,51 @@ final class PictureFindings {
 
   private final PictureInk ink;
   private final double unit;
-  private final List<Finding> shown;
+  private final List<Entry> shown;
   private final int left;
 
-  PictureFindings(PictureInk ink, List<Finding> findings) {
+  PictureFindings(PictureInk ink, List<Entry> all) {
     this.ink = ink;
     this.unit = ink.unit();
-    List<Finding> bad =
-        findings.stream()
-            .filter(finding -> finding.verdict() != Verdict.PASS)
-            .sorted(Comparator.comparing(Finding::verdict).reversed())
-            .toList();
-    this.shown = bad.subList(0, Math.min(MOST, bad.size()));
-    this.left = bad.size() - shown.size();
+    this.shown = all.subList(0, Math.min(MOST, all.size()));
+    this.left = all.size() - shown.size();
+  }
+
+  /**
+   * What is marked.
+   *
+   * @param fail whether it fails; else it is a caution
+   * @param at where
+   * @param head what it is about
+   * @param what in a line or two
+   * @param advice what to do; may be empty
+   */
+  record Entry(boolean fail, Optional<Point> at, String head, String what, String advice) {
+
+    /** Findings that fail, then cautions. */
+    static List<Entry> of(List<Finding> findings) {
+      return findings.stream()
+          .filter(finding -> finding.verdict() != Verdict.PASS)
+          .sorted(Comparator.comparing(Finding::verdict).reversed())
+          .map(Entry::of)
+          .toList();
+    }
+
+    private static Entry of(Finding finding) {
+      boolean fail = finding.verdict() == Verdict.FAIL;
+      return new Entry(
+          fail,
+          finding.at(),
+          (fail ? "Fail: " : "Caution: ") + finding.subject(),
+          finding.rule() + ": " + figure(finding),
+          finding.advice());
+    }
+
+    static Entry of(Sketch.Clash clash) {
+      Problem problem = clash.problem();
+      return new Entry(
+          true, Optional.of(clash.at()), problem.who(), problem.wanted(), problem.cure());
+    }
   }
 
   boolean isEmpty() {
@@ -53,7 +89,7 @@ final class PictureFindings {
 
   /** A dot at each place, drawn before other lettering looks for room. */
   void dots() {
-    for (Finding finding : shown) {
+    for (Entry finding : shown) {
       finding.at().ifPresent(at -> ink.dot(at, DOT));
     }
   }
@@ -62,12 +98,12 @@ final class PictureFindings {
   void balloons() {
     for (int i = 0; i < shown.size(); i++) {
       int number = i + 1;
-      Finding finding = shown.get(i);
+      Entry finding = shown.get(i);
       finding.at().ifPresent(at -> balloon(finding, number, at));
     }
   }
 
-  private void balloon(Finding finding, int number, Point at) {
+  private void balloon(Entry finding, int number, Point at) {
     Point best = null;
     double least = Double.MAX_VALUE;
     for (double reach : new double[] {8, 11, 15, 20, 26, 33, 41}) {
@@ -82,16 +118,16 @@ final class PictureFindings {
         }
       }
     }
-    double inset = finding.verdict() == Verdict.FAIL ? SQUARE / 2 : SIDE * 0.3;
+    double inset = finding.fail() ? SQUARE / 2 : SIDE * 0.3;
     ink.line(at, best.plus(at.minus(best).unit(), inset * unit), LineType.THIN);
-    symbol(finding.verdict(), number, best);
+    symbol(finding.fail(), number, best);
   }
 
-  private void symbol(Verdict verdict, int number, Point middle) {
-    Contour shape = verdict == Verdict.FAIL ? square(middle) : triangle(middle);
+  private void symbol(boolean fail, int number, Point middle) {
+    Contour shape = fail ? square(middle) : triangle(middle);
     ink.patch(shape, 0);
     ink.contour(shape, LineType.EDGE);
-    double drop = verdict == Verdict.FAIL ? 0.5 : 0.62;
+    double drop = fail ? 0.5 : 0.62;
     ink.text(
         Integer.toString(number),
         new Point(middle.x(), middle.y() - drop * NUMBER * unit),
@@ -148,17 +184,15 @@ final class PictureFindings {
     }
   }
 
-  private double entry(Finding finding, int number, Point at) {
+  private double entry(Entry finding, int number, Point at) {
     double middle = at.y() - 0.5 * PictureInk.TEXT * unit;
-    symbol(finding.verdict(), number, new Point(at.x() + SIDE / 2 * unit, middle));
+    symbol(finding.fail(), number, new Point(at.x() + SIDE / 2 * unit, middle));
     double x = at.x() + INDENT * unit;
     double room = (COLUMN - INDENT) * unit;
-    List<String> head =
-        TextWrap.lines(
-            word(finding.verdict()) + ": " + finding.subject(), PictureInk.TEXT * unit, room, 2);
+    List<String> head = TextWrap.lines(finding.head(), PictureInk.TEXT * unit, room, 2);
     double y = ink.lines(head, new Point(x, at.y()), PictureInk.TEXT, Anchor.START);
     List<String> body = new ArrayList<>();
-    body.addAll(wrapped(finding.rule() + ": " + figure(finding), room, 2));
+    body.addAll(wrapped(finding.what(), room, WHAT));
     if (!finding.advice().isBlank()) {
       body.addAll(wrapped(finding.advice(), room, ADVICE));
     }
@@ -168,10 +202,6 @@ final class PictureFindings {
 
   private List<String> wrapped(String text, double room, int most) {
     return TextWrap.lines(text, PictureInk.SMALL * unit, room, most);
-  }
-
-  private static String word(Verdict verdict) {
-    return verdict == Verdict.FAIL ? "Fail" : "Caution";
   }
 
   private static String figure(Finding finding) {

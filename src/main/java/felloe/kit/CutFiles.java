@@ -8,7 +8,6 @@ import felloe.cutting.JigsawPlan;
 import felloe.cutting.MachineJob;
 import felloe.drawing.CutPicture;
 import felloe.drawing.CutView;
-import felloe.drawing.Picture;
 import felloe.files.FileSet;
 import felloe.files.OutFile;
 import felloe.files.Transaction;
@@ -38,10 +37,7 @@ public final class CutFiles {
   /** Arms of the crosses at centres, mm. */
   private static final double CROSS = 5;
 
-  /** Size of the picture, pixels: the width wanted, and the height that it keeps under. */
-  private static final double WIDTH = 1800;
-
-  private static final double HEIGHT = 3200;
+  private static final int PIXELS = 1800;
 
   private CutFiles() {}
 
@@ -123,11 +119,7 @@ public final class CutFiles {
   }
 
   private static OutFile picture(String name, CutView view, About about) {
-    Picture picture = CutPicture.of(view);
-    Box page = picture.page();
-    double pixels = Math.min(WIDTH, HEIGHT * page.width() / page.height());
-    int width = (int) Math.max(1, Math.round(pixels));
-    return new OutFile(name, PngWriter.write(picture.drawing(), page, picture.pen(), width, about));
+    return new OutFile(name, PngWriter.write(CutPicture.of(view), PIXELS, about));
   }
 
   private static About about(CutJob job) {

@@ -3,6 +3,7 @@ package felloe.kit;
 import felloe.drawing.Drawing;
 import felloe.drawing.LineType;
 import felloe.drawing.Mark;
+import felloe.drawing.Picture;
 import felloe.files.OutFile;
 import felloe.geometry.Box;
 import felloe.geometry.Line;
@@ -40,7 +41,8 @@ final class Easel implements AutoCloseable {
   private static byte[] warmUp() {
     Line line = new Line(Point.ORIGIN, new Point(1, 1));
     Drawing drawing = Drawing.of("line", List.of(Mark.Stroke.of(line, LineType.THIN)));
-    return PngWriter.write(drawing, new Box(0, 0, 2, 2), 1, 2, new About("line", "", ""));
+    Picture picture = new Picture(drawing, new Box(0, 0, 2, 2), 1);
+    return PngWriter.write(picture, 2, new About("line", "", ""));
   }
 
   /** Has a file drawn meanwhile. */

@@ -4,34 +4,22 @@ import felloe.files.CannotWrite;
 import felloe.files.Disk;
 import felloe.files.FileSet;
 import felloe.files.OutFile;
+import felloe.files.SingleFile;
 import felloe.files.Transaction;
 import felloe.files.Written;
-import felloe.kit.KitAnswer.FileLine;
 import felloe.load.DesignSpace;
 import felloe.plate.BadInput;
+import felloe.plate.Place;
 import felloe.plate.Plate;
+import felloe.plate.Problem;
 import felloe.service.PlateLoads;
-import felloe.service.Progress;
-import felloe.service.ShapeSource;
-import felloe.service.Studies;
 import felloe.service.Study;
-import felloe.template.TemplateOptions;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
-/**
- * The front door of the house for every face: takes a request, has it carried out, and hands back
- * an answer, or writes files whole or not at all.
- *
- * <p>Each method that takes shapes throws {@link BadInput} with every problem of all of them, and
- * then nothing has been written.
- *
- * <p>A plate that fails a check gets its kit all the same: on paper a maker sees best what is
- * wrong, and cardboard forgives. The picture and the report carry the findings. Files that a
- * machine would run are held back.
- */
+/** Where a run reads from and writes to: a folder from which names start, and a disk. */
 public final class Kit {
 
   private final Path folder;
@@ -55,11 +43,6 @@ public final class Kit {
   public static String version() {
     String version = Kit.class.getPackage().getImplementationVersion();
     return version == null ? "unreleased" : version;
-  }
-
-  /** Key figures and exact geometry. The review is not asked, so limits are not read. */
-  public ShowAnswer show(ShapeSource shape) {
-    return ShowAnswer.of(Studies.plate(shape, folder));
   }
 
   /** Where names of files start from. */
@@ -90,115 +73,36 @@ public final class Kit {
   }
 
   /**
-   * Writes the whole kit of each shape into a folder of its name.
+   * Writes a text that the maker may edit into a file of its own, and never over one that is there.
    *
-   * @param out the folder that the kits' folders lie in; made when missing
-   * @param progress is told of each kit before it is made
-   * @throws BadInput with every problem of all shapes and of the request; two shapes of one name
-   *     are one
-   * @throws CannotWrite when the disk says no; kits already there are then as they were
+   * @param cure what to do where one is
+   * @throws BadInput when one is there
+   * @throws CannotWrite when the disk says no
    */
-  public List<KitAnswer> make(
-      List<ShapeSource> shapes, TemplateOptions templates, Path out, Progress progress)
-      throws CannotWrite {
-    List<Prepared> kits = prepare(shapes, templates, progress);
-    Transaction transaction = Transaction.into(out, disk);
-    for (Prepared kit : kits) {
-      transaction =
-          transaction.folder(kit.plate().name(), KitNames.set("make", kit.plate(), kit.files()));
-    }
-    transaction.commit();
-    return kits.stream()
-        .map(
-            kit ->
-                new KitAnswer(
-                    out.resolve(kit.plate().name()),
-                    kit.files().stream().map(FileLine::of).toList(),
-                    kit.pages(),
-                    kit.check(),
-                    kit.lacks()))
-        .toList();
-  }
-
-  private List<Prepared> prepare(
-      List<ShapeSource> shapes, TemplateOptions templates, Progress progress) {
-    try (Easel easel = new Easel()) {
-      Studies reading = new Studies(folder, Optional.empty());
-      Workshop workshop = new Workshop(templates);
-      List<Study> studied = reading.all(shapes);
-      List<Prepared> kits = new ArrayList<>();
-      reading.each(
-          studied,
-          one -> {
-            progress.at(one.plate().name(), kits.size(), studied.size());
-            kits.add(workshop.kit(one, easel));
-          });
-      return kits;
+  public void writeNew(Path file, String text, String cure) throws CannotWrite {
+    if (!single(file).create(text.getBytes(StandardCharsets.UTF_8))) {
+      throw refused(file, "is there already", cure);
     }
   }
 
   /**
-   * Writes true-scale templates only, as single files: the tiled pages, the full-size page and the
-   * drawing of each shape.
+   * Writes a text that the maker may edit, also over a file that is there.
    *
-   * @param printCheck whether the sheet that proves a printer's scale is wanted as well
-   * @throws BadInput as for {@link #make}
+   * @throws BadInput when a folder is there
    * @throws CannotWrite when the disk says no
    */
-  public TemplateAnswer template(
-      List<ShapeSource> shapes, TemplateOptions templates, boolean printCheck, Path out)
-      throws CannotWrite {
-    Studies reading = new Studies(folder, Optional.empty());
-    Workshop workshop = new Workshop(templates);
-    List<Study> studied = reading.all(shapes);
-    List<FileSet> sets = new ArrayList<>();
-    if (printCheck) {
-      OutFile sheet = workshop.printCheck();
-      sets.add(new FileSet(sheet.name(), "", List.of(sheet)));
+  public void replace(Path file, String text) throws CannotWrite {
+    single(file).replace(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private SingleFile single(Path file) {
+    if (file.getFileName() == null || Files.isDirectory(file)) {
+      throw refused(file, "is a folder", "name a file in it");
     }
-    reading.each(
-        studied, one -> sets.add(KitNames.set("template", one.plate(), workshop.templates(one))));
-    Transaction transaction = Transaction.into(out, disk);
-    for (FileSet set : sets) {
-      transaction = transaction.here(set);
-    }
-    return new TemplateAnswer(transaction.commit().files(), studied.stream().toList());
+    return new SingleFile(file, disk);
   }
 
-  /**
-   * Writes the picture of a shape, with findings marked, as a single file.
-   *
-   * @throws CannotWrite when the disk says no
-   */
-  public Path picture(ShapeSource shape, Path out) throws CannotWrite {
-    Study studied = new Studies(folder, Optional.empty()).all(List.of(shape)).get(0);
-    Plate plate = studied.plate();
-    OutFile file =
-        new OutFile(
-            new KitNames(plate.name()).picture(), Workshop.picture(plate, studied.findings()));
-    FileSet set = KitNames.set("show", plate, List.of(file));
-    return Transaction.into(out, disk).here(set).commit().files().get(0);
-  }
-
-  /**
-   * Writes a text that the user may edit into a file of its own, and never over one that is there.
-   *
-   * @throws BadInput when the file is there
-   * @throws CannotWrite when the disk says no
-   */
-  public void writeNew(Path file, String text) throws CannotWrite {
-    new NewFile(disk).write(text, file, false);
-  }
-
-  /**
-   * Writes the shape file of a family to start from.
-   *
-   * @param file where to
-   * @param force whether a file that is there is replaced
-   * @throws BadInput when there is no such family, or the file is there
-   * @throws CannotWrite when the disk says no
-   */
-  public void start(String family, Path file, boolean force) throws CannotWrite {
-    new NewFile(disk).write(NewShape.text(family), file, force);
+  private static BadInput refused(Path file, String wanted, String cure) {
+    return new BadInput(new Problem(Place.ofFile(file.toString()), "", "", wanted, cure));
   }
 }

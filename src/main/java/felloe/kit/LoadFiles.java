@@ -35,16 +35,11 @@ public final class LoadFiles {
       files.add(
           new OutFile(
               stem + "-" + one.field().load().name() + ".svg",
-              SvgWriter.write(
-                  picture.drawing(), picture.page(), picture.pen(), about(outcome, view))));
+              SvgWriter.write(picture, about(outcome, view))));
     }
     LoadView worst = maps.view(outcome.worst());
     Picture picture = LoadPicture.of(worst);
-    files.add(
-        new OutFile(
-            stem + ".png",
-            PngWriter.write(
-                picture.drawing(), picture.page(), picture.pen(), PIXELS, about(outcome, worst))));
+    files.add(new OutFile(stem + ".png", PngWriter.write(picture, PIXELS, about(outcome, worst))));
     files.add(new OutFile(stem + "-" + paper.title() + ".pdf", PageRenderer.pdf(report, paper)));
     return files;
   }

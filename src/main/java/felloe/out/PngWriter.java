@@ -2,6 +2,7 @@ package felloe.out;
 
 import felloe.drawing.Drawing;
 import felloe.drawing.Mark;
+import felloe.drawing.Picture;
 import felloe.geometry.Box;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
@@ -27,30 +28,37 @@ import org.w3c.dom.Document;
 public final class PngWriter {
 
   private static final int WIDEST = 20_000;
-  private static final double MOST_PIXELS = 100e6;
+
+  /** A long narrow plate must not make a picture that is miles high, pixels. */
+  private static final double HIGHEST = 3200;
 
   private PngWriter() {}
 
   /**
    * The file's bytes.
    *
-   * @param page what is seen of the drawing, mm
-   * @param pen factor on the widths and dashes of lines
-   * @param pixels width of the picture in pixels, 1 to 20000; its height follows from the page
-   * @throws IllegalArgumentException when the width is out of bounds, or the picture would have
-   *     more than 100 million pixels
+   * @param widest width of the picture in pixels, 1 to 20000; its height follows from the page, and
+   *     where that would be more than 3200 pixels the picture is narrower
+   * @throws IllegalArgumentException when the width is out of bounds
    */
-  public static byte[] write(Drawing drawing, Box page, double pen, int pixels, About about) {
-    if (pixels < 1
-        || pixels > WIDEST
-        || pixels * pixels * page.height() / page.width() > MOST_PIXELS) {
-      throw new IllegalArgumentException("a picture " + pixels + " pixels wide cannot be drawn");
+  public static byte[] write(Picture picture, int widest, About about) {
+    if (widest < 1 || widest > WIDEST) {
+      throw new IllegalArgumentException("a picture " + widest + " pixels wide cannot be drawn");
     }
+    Drawing drawing = picture.drawing();
+    Box page = picture.page();
+    double width = Math.min(widest, HIGHEST * page.width() / page.height());
+    int pixels = (int) Math.max(1, Math.round(width));
     Document document;
     try (GlyphShapes glyphs = new GlyphShapes()) {
       document =
           SvgDocument.of(
-              SVGDOMImplementation.getDOMImplementation(), drawing, page, pen, about, glyphs);
+              SVGDOMImplementation.getDOMImplementation(),
+              drawing,
+              page,
+              picture.pen(),
+              about,
+              glyphs);
     }
     int density = (int) Math.round(1000 * pixels / page.width());
     boolean coloured = drawing.marks().stream().anyMatch(mark -> mark instanceof Mark.Tone);
@@ -59,7 +67,7 @@ public final class PngWriter {
   }
 
   private static BufferedImage draw(Document document, int pixels) {
-    Picture transcoder = new Picture();
+    Drawn transcoder = new Drawn();
     transcoder.addTranscodingHint(SVGAbstractTranscoder.KEY_WIDTH, (float) pixels);
     transcoder.addTranscodingHint(ImageTranscoder.KEY_BACKGROUND_COLOR, Color.WHITE);
     transcoder.addTranscodingHint(SVGAbstractTranscoder.KEY_EXECUTE_ONLOAD, false);
@@ -75,7 +83,7 @@ public final class PngWriter {
   }
 
   /** Keeps the picture that was drawn. */
-  private static final class Picture extends ImageTranscoder {
+  private static final class Drawn extends ImageTranscoder {
     private BufferedImage image;
 
     @Override

@@ -45,7 +45,7 @@ public final class ShapeJson {
         .with("outline", contour(Json.object(), plate.outline()))
         .with("windows", Json.array(plate.windows(), ShapeJson::window))
         .with("holes", Json.array(plate.holes(), ShapeJson::hole))
-        .with("boltCircles", Json.array(plate.boltCircles(), ShapeJson::boltCircle))
+        .with("bolt_circles", Json.array(plate.boltCircles(), ShapeJson::boltCircle))
         .with("figures", figures(plate))
         .with("notes", Json.array(plate.notes(), ShapeJson::note));
   }
@@ -70,7 +70,7 @@ public final class ShapeJson {
         .with("density", stock.material().density(), DECIMALS)
         .with("thickness", stock.thickness(), DECIMALS)
         .with("sheet", Json.maybe(stock.sheet(), ShapeJson::sheet))
-        .with("templateFace", word(stock.templateFace()));
+        .with("template_face", word(stock.templateFace()));
   }
 
   private static Json sheet(Sheet sheet) {
@@ -129,9 +129,9 @@ public final class ShapeJson {
     return Json.object()
         .with("label", circle.label())
         .with("count", circle.count())
-        .with("pitchDiameter", circle.pitchDiameter(), DECIMALS)
-        .with("holeDiameter", circle.holeDiameter(), DECIMALS)
-        .with("firstAngle", Math.toDegrees(circle.firstAngle()), DECIMALS)
+        .with("pitch_diameter", circle.pitchDiameter(), DECIMALS)
+        .with("hole_diameter", circle.holeDiameter(), DECIMALS)
+        .with("first_angle", Math.toDegrees(circle.firstAngle()), DECIMALS)
         .with("hub", Json.maybe(circle.hub(), Json::text));
   }
 

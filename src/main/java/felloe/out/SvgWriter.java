@@ -3,6 +3,7 @@ package felloe.out;
 import felloe.drawing.Anchor;
 import felloe.drawing.Drawing;
 import felloe.drawing.Mark;
+import felloe.drawing.Picture;
 import felloe.drawing.TextWidth;
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
@@ -41,6 +42,11 @@ public final class SvgWriter {
    */
   public static byte[] write(Drawing drawing, Box page, About about) {
     return write(drawing, page, 1, about);
+  }
+
+  /** The bytes of a picture. */
+  public static byte[] write(Picture picture, About about) {
+    return write(picture.drawing(), picture.page(), picture.pen(), about);
   }
 
   /**

@@ -25,4 +25,11 @@ public record Finding(
     Optional<Limit> limit,
     Optional<Point> at,
     Place place,
-    String advice) {}
+    String advice) {
+
+  /** The same without the folders before the shape file's name. */
+  public Finding withoutFolders() {
+    Place bare = place.withoutFolders();
+    return new Finding(rule, why, verdict, subject, figure, limit, at, bare, advice);
+  }
+}

@@ -50,6 +50,12 @@ public record Place(String file, int line, int column) implements Comparable<Pla
     return new Place(what.isEmpty() ? option : option + " " + what, 0, 0);
   }
 
+  /** The same without the folders before the file's name; an option stays as it is. */
+  public Place withoutFolders() {
+    int cut = isOption() ? 0 : Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1;
+    return new Place(file.substring(cut), line, column);
+  }
+
   /** True when the value came from the command line and not from a file. */
   public boolean isOption() {
     return line == 0 && file.startsWith("--");

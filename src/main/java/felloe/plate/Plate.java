@@ -215,6 +215,13 @@ public record Plate(
     return with(holes, stock, more, joints);
   }
 
+  /** The same plate, without the folders before the names of files in its notes. */
+  public Plate withoutFolders() {
+    List<Note> bare =
+        notes.stream().map(n -> new Note(n.place().withoutFolders(), n.text())).toList();
+    return with(holes, stock, bare, joints);
+  }
+
   /**
    * The same plate with other holes, joined otherwise.
    *

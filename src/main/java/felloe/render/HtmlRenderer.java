@@ -158,9 +158,7 @@ public final class HtmlRenderer {
   }
 
   private void picture(Picture picture) {
-    byte[] svg =
-        SvgWriter.write(
-            picture.drawing(), picture.page(), picture.pen(), new About("picture", "", ""));
+    byte[] svg = SvgWriter.write(picture, new About("picture", "", ""));
     String text = new String(svg, StandardCharsets.UTF_8);
     html.append("<figure>").append(text, text.indexOf("<svg"), text.length()).append("</figure>\n");
   }

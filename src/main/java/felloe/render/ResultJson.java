@@ -3,9 +3,9 @@ package felloe.render;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
 import felloe.plate.Plate;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** The results of all use cases as JSON text; their shapes are told in {@code docs/}. */
 public final class ResultJson {
@@ -21,13 +21,21 @@ public final class ResultJson {
     return JsonWriter.text(records().of(result));
   }
 
-  /** A result with the files that were written for it, as text. */
-  public static String text(Object result, List<Path> files) {
+  /** A result with more members than it has itself, to stand within another. */
+  public static Json with(Object result, Map<String, ?> more) {
     RecordJson records = records();
     if (records.of(result) instanceof Json.Members members) {
-      return JsonWriter.text(members.with("files", records.of(files)));
+      for (Map.Entry<String, ?> one : more.entrySet()) {
+        members = members.with(one.getKey(), records.of(one.getValue()));
+      }
+      return members;
     }
     throw new IllegalArgumentException("no members: " + result.getClass());
+  }
+
+  /** The same as text. */
+  public static String text(Object result, Map<String, ?> more) {
+    return JsonWriter.text(with(result, more));
   }
 
   /** The policy with every view of the house. */
@@ -42,6 +50,7 @@ public final class ResultJson {
     views.addAll(CutViews.all());
     views.addAll(DrillViews.all());
     views.addAll(HubViews.all());
+    views.addAll(KitViews.all());
     views.addAll(LoadViews.all());
     views.addAll(SearchViews.all());
     views.addAll(LayupViews.all());

@@ -70,7 +70,25 @@ public final class CheckReport {
     return Phrase.of("{}, revision {}: review", study.plate().title(), study.plate().revision());
   }
 
-  private static Callout verdict(Study study) {
+  /**
+   * That a plate fails, in what, and what to change.
+   *
+   * @param then what is not to be done with what was made all the same
+   */
+  static List<Block> fails(Study study, String then) {
+    List<Finding> fails = study.review().with(Verdict.FAIL);
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        Callout.verdict(
+            Tone.FAIL,
+            Phrase.of("FAILS {} of its review: {}.", Phrase.count(fails.size(), "check"), then)));
+    blocks.addAll(JointReport.cure(study));
+    blocks.addAll(open(fails));
+    return blocks;
+  }
+
+  /** What a review comes to, in a word and the counts. */
+  static Callout verdict(Study study) {
     return switch (study.verdict()) {
       case PASS -> Callout.verdict(Tone.WELL, "PASSES: " + counts(study));
       case CAUTION -> Callout.verdict(Tone.CAUTION, "Passes with cautions: " + counts(study));

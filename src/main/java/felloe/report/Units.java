@@ -13,6 +13,11 @@ final class Units {
     return Quantity.brief(value, decimals(unit), unit);
   }
 
+  /** A figure with as many places as its unit asks for. */
+  static Quantity fixed(double value, String unit) {
+    return Quantity.fixed(value, decimals(unit), unit);
+  }
+
   /** A figure of a finding. */
   static Quantity brief(Figure figure) {
     return brief(figure.value(), figure.unit());

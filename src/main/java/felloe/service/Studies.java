@@ -12,6 +12,7 @@ import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
 import felloe.plate.Requested;
+import felloe.plate.Sketch;
 import felloe.review.Review;
 import felloe.shape.ShapeFile;
 import felloe.yaml.Problems;
@@ -58,6 +59,19 @@ public final class Studies {
     }
     ShapeSource.OfText text = (ShapeSource.OfText) source;
     return LaidUp.of(ShapeFile.parse(text.name(), text.text(), text.sets(), hubs(source, folder)));
+  }
+
+  /**
+   * What a shape draws whose features clash, so that it is no plate; empty where nothing clashes.
+   *
+   * @throws BadInput when it cannot be read at all
+   */
+  public static Optional<Sketch> sketch(ShapeSource source, Path folder) {
+    if (source instanceof ShapeSource.OfFile file) {
+      return ShapeFile.sketch(file.file(), file.sets(), hubs(source, folder));
+    }
+    ShapeSource.OfText text = (ShapeSource.OfText) source;
+    return ShapeFile.sketch(text.name(), text.text(), text.sets(), hubs(source, folder));
   }
 
   /** A hub file that a shape file names lies beside it. */

@@ -21,8 +21,13 @@ final class GeometryProblems {
   }
 
   /** Reports one problem. */
+  void add(Problem problem) {
+    problems.add(problem);
+  }
+
+  /** Reports one problem. */
   void add(Place place, String who, String value, String wanted, String cure) {
-    problems.add(new Problem(place, who, value, wanted, cure));
+    add(new Problem(place, who, value, wanted, cure));
   }
 
   /** Makes something, or reports why it cannot be. */

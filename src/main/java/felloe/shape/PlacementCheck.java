@@ -9,6 +9,8 @@ import felloe.geometry.SegmentIndex;
 import felloe.geometry.Tolerances;
 import felloe.plate.Hole;
 import felloe.plate.Place;
+import felloe.plate.Problem;
+import felloe.plate.Sketch;
 import felloe.plate.Window;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -70,8 +72,8 @@ final class PlacementCheck {
   /** An opening that clashes with an earlier one, or with the outline when that is null. */
   private record Clash(Opening later, Opening earlier, How how) {}
 
-  /** Checks all openings and reports what is wrong. */
-  void check(List<Window> windows, List<Hole> holes) {
+  /** Checks all openings, reports what is wrong, and tells where. */
+  List<Sketch.Clash> check(List<Window> windows, List<Hole> holes) {
     for (Window w : windows) {
       openings.add(new Opening(w.use().words() + " " + w.label(), w.contour(), w.place()));
     }
@@ -80,8 +82,8 @@ final class PlacementCheck {
     }
     if (!openings.isEmpty()) {
       find();
-      clashes.values().forEach(this::report);
     }
+    return clashes.values().stream().map(this::report).toList();
   }
 
   private void find() {
@@ -158,7 +160,7 @@ final class PlacementCheck {
         .add(clash);
   }
 
-  private void report(List<Clash> alike) {
+  private Sketch.Clash report(List<Clash> alike) {
     Clash worst = alike.get(0);
     Penetration depth = depth(worst);
     for (Clash clash : alike.subList(1, Math.min(alike.size(), MOST_MEASURED))) {
@@ -169,12 +171,15 @@ final class PlacementCheck {
       }
     }
     String others = alike.size() == 1 ? "" : " (and " + (alike.size() - 1) + " more like it)";
-    reports.add(
-        worst.later.place,
-        worst.later.name,
-        "",
-        (worst.earlier == null ? outside(worst, depth) : into(worst, depth)) + others,
-        cure(worst));
+    Problem problem =
+        new Problem(
+            worst.later.place,
+            worst.later.name,
+            "",
+            (worst.earlier == null ? outside(worst, depth) : into(worst, depth)) + others,
+            cure(worst));
+    reports.add(problem);
+    return new Sketch.Clash(problem, depth.at());
   }
 
   private Penetration depth(Clash clash) {

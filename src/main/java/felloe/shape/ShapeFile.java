@@ -13,6 +13,7 @@ import felloe.plate.Making;
 import felloe.plate.Note;
 import felloe.plate.Place;
 import felloe.plate.Plate;
+import felloe.plate.Sketch;
 import felloe.plate.Stock;
 import felloe.plate.Window;
 import felloe.yaml.Entry;
@@ -41,6 +42,9 @@ public final class ShapeFile {
   private final Fields top;
   private final GeometryProblems reports;
   private final HubPatterns hubs;
+
+  /** What was read as far as it can be drawn. */
+  private Sketch drawn;
 
   private ShapeFile(YamlTree tree, HubPatterns hubs) {
     this.tree = tree;
@@ -71,6 +75,26 @@ public final class ShapeFile {
     return new ShapeFile(YamlTree.parse(name, text).with(sets), hubs).plate();
   }
 
+  /** What the file of a plate draws whose features clash; empty where nothing does. */
+  public static Optional<Sketch> sketch(Path file, List<String> sets, HubPatterns hubs) {
+    return new ShapeFile(YamlTree.read(file).with(sets), hubs).sketch();
+  }
+
+  /** The same of a text. */
+  public static Optional<Sketch> sketch(
+      String name, String text, List<String> sets, HubPatterns hubs) {
+    return new ShapeFile(YamlTree.parse(name, text).with(sets), hubs).sketch();
+  }
+
+  private Optional<Sketch> sketch() {
+    try {
+      plate();
+    } catch (BadInput bad) {
+      return Optional.ofNullable(drawn).filter(one -> !one.clashes().isEmpty());
+    }
+    return Optional.empty();
+  }
+
   private Plate plate() {
     checkVersion();
     String name = PlateName.of(tree.name());
@@ -98,7 +122,11 @@ public final class ShapeFile {
     top.done();
     outline.ifPresent(
         edge -> {
-          new PlacementCheck(reports, edge).check(windows, holes);
+          List<Sketch.Clash> clashes = new PlacementCheck(reports, edge).check(windows, holes);
+          Place place = Place.ofFile(tree.name());
+          drawn =
+              new Sketch(
+                  name, title, Revision.of(tree.root()), place, edge, windows, holes, clashes);
           engravingReader.check(edge, windows, holes);
         });
     problems.throwIfAny();

@@ -76,7 +76,8 @@ record GridChoice(
     return best;
   }
 
-  private static List<Double> turns(boolean turning) {
+  /** The ways to turn the plate on the pages, radians, as it stands first. */
+  static List<Double> turns(boolean turning) {
     List<Double> turns = new ArrayList<>(List.of(0.0));
     if (turning) {
       turns.add(Math.PI / 2);

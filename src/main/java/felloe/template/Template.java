@@ -75,6 +75,40 @@ public final class Template {
   }
 
   /**
+   * How many pages of such a template carry a part of the drawing, without laying them out.
+   *
+   * @param below more are of no use; where the plate's size alone asks for as many, these are told
+   *     at once, since a layout takes time
+   */
+  static int tiles(Plate plate, List<WasteHole> waste, TemplateOptions options, int below) {
+    Template template = new Template(plate, waste, options.withoutBars(), Stamp.NONE);
+    double bar = bar(options.paper(), options.margin());
+    List<PageFrame> frames =
+        template.frames(options.paper(), options.margin(), Correction.NONE, bar);
+    long least =
+        GridChoice.turns(options.turning()).stream()
+            .map(turn -> template.shape.moved(RigidTransform.turn(turn)).box())
+            .flatMapToLong(
+                box ->
+                    frames.stream()
+                        .mapToLong(frame -> GridChoice.pages(box, frame, options.overlap())))
+            .min()
+            .orElseThrow();
+    return least >= below ? below : template.choice(Correction.NONE, bar).grid().count();
+  }
+
+  /**
+   * What would take fewer pages.
+   *
+   * @param pages the template as it is
+   */
+  public static List<PageSaving> savings(
+      Plate plate, List<WasteHole> waste, TemplateOptions options, PageSet pages) {
+    return PageSaving.of(
+        other -> tiles(plate, waste, other, pages.grid().count()), options, pages.grid().count());
+  }
+
+  /**
    * The drilling sheet: centre marks at true scale on the same pages as the template's, with what
    * else the shape is, and then pages of what is to be done. How the template marks out does not
    * count.
@@ -134,12 +168,9 @@ public final class Template {
 
   private PageSet tiled(Optional<Report> work) {
     Paper paper = options.paper();
-    StripText text = text(0);
     double bar = bar(paper, options.margin());
     Correction correction = correction(bar);
-    List<PageFrame> frames = frames(paper, options.margin(), correction, bar);
-    refuseTooMany(frames.subList(0, 2));
-    GridChoice choice = GridChoice.of(shape, frames, text, options.overlap(), options.turning());
+    GridChoice choice = choice(correction, bar);
     LaidShape turned = choice.turn() == 0 ? shape : shape.moved(RigidTransform.turn(choice.turn()));
     return new TilePages(
             turned,
@@ -151,6 +182,12 @@ public final class Template {
             work,
             stamp)
         .set();
+  }
+
+  private GridChoice choice(Correction correction, double bar) {
+    List<PageFrame> frames = frames(options.paper(), options.margin(), correction, bar);
+    refuseTooMany(frames.subList(0, 2));
+    return GridChoice.of(shape, frames, text(0), options.overlap(), options.turning());
   }
 
   /** The pages to try: framed upright and across, then open ones. */

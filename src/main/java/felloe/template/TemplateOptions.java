@@ -79,6 +79,17 @@ public record TemplateOptions(
         Place.ofOption("--bars", ""));
   }
 
+  /** The same on another paper. */
+  public TemplateOptions withPaper(Paper other) {
+    return new TemplateOptions(other, margin, overlap, markOut, face, turning, bars, barsPlace);
+  }
+
+  /** The same for a printer that was not measured. */
+  public TemplateOptions withoutBars() {
+    return new TemplateOptions(
+        paper, margin, overlap, markOut, face, turning, Optional.empty(), barsPlace);
+  }
+
   /** The same with another margin, mm. */
   public TemplateOptions withMargin(double other) {
     return new TemplateOptions(paper, other, overlap, markOut, face, turning, bars, barsPlace);

@@ -147,7 +147,7 @@ class BadCallsTest {
             + " bar that runs across and the one that runs up, and write 99.6x100.2",
         "--bars|NaNxNaN|'NaNxNaN' must be two lengths in mm with an x between; measure the bar that"
             + " runs across and the one that runs up, and write 99.6x100.2",
-        "--format|xml|'xml' must be text or json",
+        "--format|xml|'xml' must be text or json or html",
       })
   void aValueThatCannotBeIsAnsweredWithWhatIsAllowed(String option, String value, String words) {
     Path out = folder.resolve("out");

@@ -77,10 +77,10 @@ class CommandsTest {
             "heron/heron.svg"),
         files());
     for (String file : files()) {
-      assertTrue(run.out().contains(file.substring(file.indexOf('/') + 1)), file);
+      assertTrue(run.err().contains("Written: " + folder.resolve(file)), file);
     }
-    assertTrue(run.err().contains("measure the check bars"), run.err());
-    assertTrue(run.err().contains("not for public roads"), run.err());
+    assertTrue(run.out().contains("Measure both check bars, 100 mm each."), run.out());
+    assertTrue(run.out().contains("Not for public roads"), run.out());
   }
 
   @Test
@@ -117,8 +117,9 @@ class CommandsTest {
     Run run = make(HERON, "--set", FAILING);
     assertEquals(1, run.code(), run.err());
     assertEquals(6, files().size());
-    assertTrue(run.err().contains("heron FAILS"), run.err());
-    assertTrue(run.err().contains("do not cut from it"), run.err());
+    String verdict = run.out().lines().skip(1).findFirst().orElseThrow();
+    assertTrue(verdict.startsWith("FAILS 14 checks of its review: its kit is there"), verdict);
+    assertTrue(run.out().contains("held back while the plate fails"), run.out());
     JsonNode report = json(Files.readString(folder.resolve("heron/heron-report.json")));
     assertEquals("fail", report.get("review").get("verdict").asText());
   }
@@ -262,7 +263,7 @@ class CommandsTest {
   void showTellsKeyFigures() {
     Run run = Run.of("show", HERON);
     assertEquals(0, run.code(), run.err());
-    assertTrue(run.out().matches("(?s).*width over all +290\\.00  mm\n.*"), run.out());
+    assertTrue(run.out().matches("(?s).*width over all +290\\.00 mm\n.*"), run.out());
     assertEquals("", run.err());
   }
 
@@ -270,8 +271,22 @@ class CommandsTest {
   void showWritesAPictureWhereAsked() throws IOException {
     Run run = Run.of("show", HERON, "--out", folder.toString());
     assertEquals(0, run.code(), run.err());
-    assertEquals(List.of("heron.png"), files());
-    assertEquals("Picture: " + folder.resolve("heron.png") + "\n", run.err());
+    assertEquals(List.of("heron/heron.png"), files());
+    assertEquals("Written: " + folder.resolve("heron/heron.png") + "\n", run.err());
+  }
+
+  @Test
+  void showMarksWhatClashesOfAPlateThatCannotBeOne() throws IOException {
+    Run told = Run.of("show", HERON, "--set", "bore=66");
+    assertEquals(2, told.code());
+    assertTrue(told.err().startsWith("To see what clashes, add --out DIR.\n"), told.err());
+    assertTrue(told.err().contains("reaches 0.5 mm into hub bolt H1"), told.err());
+    Run shown = Run.of("show", HERON, "--set", "bore=66", "--out", folder.toString());
+    assertEquals(2, shown.code());
+    assertEquals(List.of("heron/heron.png"), files());
+    assertTrue(shown.err().contains("reaches 0.5 mm into hub bolt H1"), shown.err());
+    Run other = Run.of("show", HERON, "--set", "stock.thickness=-1");
+    assertFalse(other.err().contains("To see"), other.err());
   }
 
   @Test
@@ -295,11 +310,13 @@ class CommandsTest {
   }
 
   @Test
-  void templateWritesSingleFilesBesideTheKits() throws IOException {
+  void templateWritesIntoTheShapesFolderAndTellsItsPages() throws IOException {
     Run run = Run.of("template", HERON, "--out", folder.toString(), "--paper", "A3");
     assertEquals(0, run.code(), run.err());
-    assertEquals(List.of("heron-plot.pdf", "heron-template-A3.pdf", "heron.svg"), files());
-    assertEquals(3, run.out().lines().count());
+    assertEquals(
+        List.of("heron/heron-plot.pdf", "heron/heron-template-A3.pdf", "heron/heron.svg"), files());
+    assertTrue(run.out().contains("Template: 2 pages A3, and one page at full size."), run.out());
+    assertFalse(run.out().contains("Fewer pages"), run.out());
   }
 
   @Test

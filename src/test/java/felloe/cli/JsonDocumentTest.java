@@ -42,6 +42,8 @@ class JsonDocumentTest {
         Run.of("make", "shapes/heron.yaml", "--format", "json", "--out", folder.toString()).out(),
         members);
     String out = folder.toString();
+    collect(
+        Run.of("template", "shapes/dunlin.yaml", "--format", "json", "--out", out).out(), members);
     String sheet =
         "shapes/bittern.yaml --process router --cutter 8 --nest --keep-out 380,280,10,10";
     collect(cut(out, sheet), members);

@@ -17,6 +17,8 @@ import felloe.plate.HoleRole;
 import felloe.plate.Limit;
 import felloe.plate.Place;
 import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.plate.Sketch;
 import felloe.plate.Verdict;
 import felloe.plate.Window;
 import felloe.plate.WindowUse;
@@ -54,6 +56,32 @@ class PictureDrawingTest {
       Plate plate = random(seed);
       assertReadable(PictureDrawing.of(plate, findings(plate)), "seed " + seed);
     }
+  }
+
+  /** Without its material there is nothing to take for a plate; the clashes are numbered. */
+  @Test
+  void whatCannotBeAPlateIsShownWithItsClashesAndNoMaterial() {
+    Plate heron = DemoPlates.heron();
+    Point at = new Point(20, 30);
+    Problem problem = new Problem(Place.BUILT_IN, "hole X", "", "reaches 3 mm into hole Y", "move");
+    Sketch sketch =
+        new Sketch(
+            "heron",
+            "Heron",
+            "0",
+            Place.ofFile("heron.yaml"),
+            heron.outline(),
+            heron.windows(),
+            heron.holes(),
+            List.of(new Sketch.Clash(problem, at)));
+    Picture picture = PictureDrawing.of(sketch);
+    assertEquals(List.of(), layer(picture, "material"));
+    assertEquals(heron.windows().size(), layer(picture, "windows").size());
+    assertTrue(texts(picture).contains("hole X"), texts(picture).toString());
+    assertTrue(texts(picture).contains("reaches 3 mm into hole Y"));
+    assertTrue(texts(picture).contains("DO NOT CUT"));
+    assertTrue(texts(picture).contains("1"));
+    assertReadable(picture, "sketch");
   }
 
   @Test

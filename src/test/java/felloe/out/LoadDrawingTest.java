@@ -53,7 +53,7 @@ class LoadDrawingTest {
   @Test
   void aPictureInPixelsHasTheColoursOfItsTones() throws IOException {
     for (double tone : new double[] {0, 0.3, 1}) {
-      byte[] png = PngWriter.write(disc(tone), new Box(0, 0, 100, 100), 1, 100, ABOUT);
+      byte[] png = PngWriter.write(new Picture(disc(tone), new Box(0, 0, 100, 100), 1), 100, ABOUT);
       BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
       assertEquals(of(tone), image.getRGB(50, 22) & 0xffffff);
       assertEquals(0xffffff, image.getRGB(50, 50) & 0xffffff);
@@ -99,12 +99,12 @@ class LoadDrawingTest {
   @Test
   void picturesAndPagesStaySmallAndTheirBytesTheSame() {
     Picture picture = LoadPicture.of(LoadViews.pulled());
-    byte[] svg = SvgWriter.write(picture.drawing(), picture.page(), picture.pen(), ABOUT);
+    byte[] svg = SvgWriter.write(picture, ABOUT);
     assertTrue(svg.length < 500_000, svg.length + " bytes");
     Picture again = LoadPicture.of(LoadViews.pulled());
-    assertArrayEquals(svg, SvgWriter.write(again.drawing(), again.page(), again.pen(), ABOUT));
-    byte[] png = PngWriter.write(picture.drawing(), picture.page(), picture.pen(), 800, ABOUT);
-    assertArrayEquals(png, PngWriter.write(again.drawing(), again.page(), again.pen(), 800, ABOUT));
+    assertArrayEquals(svg, SvgWriter.write(again, ABOUT));
+    byte[] png = PngWriter.write(picture, 800, ABOUT);
+    assertArrayEquals(png, PngWriter.write(again, 800, ABOUT));
     assertTrue(new String(svg, StandardCharsets.UTF_8).contains("lines-of-equal-value"));
     assertArrayEquals(pdf(List.of(LoadViews.pulled())), pdf(List.of(LoadViews.pulled())));
   }

@@ -19,7 +19,7 @@ class NoSystemFontsTest {
   public static void main(String[] args) {
     Picture picture = PictureDrawing.of(DemoPlates.heron(), List.of());
     About about = PlateDrawings.ABOUT;
-    byte[] bytes = PngWriter.write(picture.drawing(), picture.page(), picture.pen(), 400, about);
+    byte[] bytes = PngWriter.write(picture, 400, about);
     System.out.println("drawn: " + (bytes.length > 1000));
   }
 

@@ -8,6 +8,7 @@ import felloe.drawing.Anchor;
 import felloe.drawing.Drawing;
 import felloe.drawing.LineType;
 import felloe.drawing.Mark;
+import felloe.drawing.Picture;
 import felloe.drawing.TextWidth;
 import felloe.geometry.Arc;
 import felloe.geometry.Box;
@@ -159,7 +160,9 @@ class PngWriterTest {
       About about = new About(text, text, text);
       Box page = new Box(0, 0, 90, 9);
       BufferedImage image =
-          read(PngWriter.write(PlateDrawings.labels(List.of(label)), page, 1, 450, about));
+          read(
+              PngWriter.write(
+                  new Picture(PlateDrawings.labels(List.of(label)), page, 1), 450, about));
       assertTrue(ink(image, 0, 90) > 20, text);
     }
   }
@@ -184,8 +187,9 @@ class PngWriterTest {
     Drawing drawing =
         new Drawing(List.of(new Drawing.Layer("a", List.of(Mark.Stroke.of(line, LineType.EDGE)))));
     Box page = new Box(0, 0, 20, 20);
-    int thin = rows(read(PngWriter.write(drawing, page, 1, 400, PlateDrawings.ABOUT)));
-    int thick = rows(read(PngWriter.write(drawing, page, 4, 400, PlateDrawings.ABOUT)));
+    int thin = rows(read(PngWriter.write(new Picture(drawing, page, 1), 400, PlateDrawings.ABOUT)));
+    int thick =
+        rows(read(PngWriter.write(new Picture(drawing, page, 4), 400, PlateDrawings.ABOUT)));
     assertEquals(LineType.EDGE.width() * 20, thin, 1);
     assertEquals(4 * LineType.EDGE.width() * 20, thick, 1);
   }
@@ -196,7 +200,9 @@ class PngWriterTest {
     Places.everywhere(
         () ->
             PngWriter.write(
-                PlateDrawings.of(plate), PlateDrawings.page(plate), 1, 500, PlateDrawings.ABOUT));
+                new Picture(PlateDrawings.of(plate), PlateDrawings.page(plate), 1),
+                500,
+                PlateDrawings.ABOUT));
   }
 
   @Test
@@ -206,12 +212,12 @@ class PngWriterTest {
     for (int pixels : new int[] {0, -5, 20_001}) {
       assertThrows(
           IllegalArgumentException.class,
-          () -> PngWriter.write(drawing, page, 1, pixels, PlateDrawings.ABOUT));
+          () -> PngWriter.write(new Picture(drawing, page, 1), pixels, PlateDrawings.ABOUT));
     }
   }
 
   private static BufferedImage draw(Drawing drawing, Box page, int pixels) throws IOException {
-    return read(PngWriter.write(drawing, page, 1, pixels, PlateDrawings.ABOUT));
+    return read(PngWriter.write(new Picture(drawing, page, 1), pixels, PlateDrawings.ABOUT));
   }
 
   private static BufferedImage read(byte[] bytes) throws IOException {

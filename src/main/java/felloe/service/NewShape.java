@@ -1,4 +1,4 @@
-package felloe.kit;
+package felloe.service;
 
 import felloe.plate.BadInput;
 import felloe.plate.Place;

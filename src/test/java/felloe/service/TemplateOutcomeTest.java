@@ -1,0 +1,89 @@
+package felloe.service;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import felloe.drawing.Paper;
+import felloe.plate.Figure;
+import felloe.plate.Place;
+import felloe.template.BarReading;
+import felloe.template.PageSaving;
+import felloe.template.Template;
+import felloe.template.TemplateOptions;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Templates, kits and key figures as the domain has them. */
+class TemplateOutcomeTest {
+
+  private static Study study(String shape, String... sets) {
+    Path file = Path.of("shapes/" + shape + ".yaml");
+    return Studies.of(ShapeSource.file(file, List.of(sets)), Path.of(""));
+  }
+
+  /** Each way is laid out as it says, and its pages are counted. */
+  @ParameterizedTest
+  @ValueSource(strings = {"avocet", "bittern", "dunlin", "heron"})
+  void whatIsSaidToSavePagesDoes(String shape) {
+    TemplateOutcome outcome = TemplateOutcome.of(study(shape), TemplateOptions.on(Paper.A4));
+    int now = outcome.tiled().grid().count();
+    assertFalse(outcome.savings().isEmpty(), shape);
+    for (PageSaving saving : outcome.savings()) {
+      int pages =
+          Template.pages(
+                  outcome.study().plate(), saving.options(), TemplateOutcome.stamp(outcome.study()))
+              .grid()
+              .count();
+      assertEquals(saving.pages(), pages, saving.toString());
+      assertTrue(pages < now, saving.toString());
+    }
+  }
+
+  @Test
+  void nothingSavesPagesWhereThereIsOne() {
+    assertEquals(
+        List.of(), TemplateOutcome.of(study("heron"), TemplateOptions.on(Paper.A2)).savings());
+  }
+
+  @Test
+  void aReadingOfThePrintersBarsDoesNotChangeThePlottersPage() {
+    TemplateOptions plain = TemplateOptions.on(Paper.A4);
+    TemplateOptions read = plain.withBars(new BarReading(99.6, 100.2), Place.BUILT_IN);
+    Study heron = study("heron");
+    TemplateOutcome corrected = TemplateOutcome.of(heron, read);
+    TemplateOutcome usual = TemplateOutcome.of(heron, plain);
+    assertEquals(usual.fullSize().pages(), corrected.fullSize().pages());
+    assertFalse(usual.tiled().pages().equals(corrected.tiled().pages()));
+  }
+
+  @Test
+  void aPlateThatFailsHasItsTemplatesAndNothingForMachines() {
+    TemplateOptions options = TemplateOptions.on(Paper.A4);
+    KitOutcome well = KitOutcome.of(study("heron"), options);
+    assertTrue(!well.held() && well.router().isPresent() && well.refused().isEmpty());
+    KitOutcome fails = KitOutcome.of(study("heron", "windows[0].derived.hub-disc=76"), options);
+    assertTrue(fails.held() && fails.router().isEmpty() && fails.refused().isEmpty());
+    assertTrue(fails.templates().tiled().pages().size() > 1);
+  }
+
+  @Test
+  void aPlateThatTheUsualFiguresDoNotSuitHasNoProgramAndSaysWhy() {
+    Study avocet = study("avocet", "making.cutter=50", "bolt-circles[0].diameter=9");
+    KitOutcome kit = KitOutcome.of(avocet, TemplateOptions.on(Paper.A4));
+    assertTrue(kit.router().isEmpty());
+    assertTrue(kit.held() || kit.refused().isPresent());
+  }
+
+  /** The polar moment is the sum of the two others (perpendicular axes). */
+  @Test
+  void keyFiguresAgreeWithEachOther() {
+    List<Figure> figures = ShowOutcome.of(study("bittern").plate(), List.of()).figures();
+    double[] moments =
+        figures.stream().filter(f -> f.unit().equals("mm4")).mapToDouble(Figure::value).toArray();
+    assertEquals(moments[3], moments[0] + moments[1], 1e-9 * moments[3]);
+  }
+}
