@@ -21,7 +21,7 @@ final class Commands {
               List.of(
                   new Entry("check", "review the plate and its hub fit"),
                   new Entry("show", "key figures, exact geometry, picture"),
-                  new Entry("drill", "hole schedule"),
+                  new Entry("drill", "order of work at the drill, screws, hole schedule"),
                   new Entry("layup", "plies, cloth, resin, cost; stacks; broken test strips"),
                   new Entry("load", "how it bends under the hands, and what thickness would do"))),
           new Group(

@@ -1,12 +1,14 @@
 package felloe.cli;
 
-import java.util.Iterator;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** Help texts, the commands in groups. */
 final class Help {
+
+  /** Where the words on each command begin. */
+  private static final int COLUMN = 14;
 
   private Help() {}
 
@@ -22,13 +24,13 @@ final class Help {
 
   private static String commands(CommandLine command) {
     StringBuilder text = new StringBuilder();
-    Table table = new Table("ll");
-    Commands.GROUPS.forEach(
-        group -> group.entries().forEach(entry -> table.row("  " + entry.name(), entry.line())));
-    Iterator<String> lines = table.lines().iterator();
     for (Commands.Group group : Commands.GROUPS) {
       text.append('\n').append(group.heading()).append('\n');
-      group.entries().forEach(entry -> text.append(lines.next()).append('\n'));
+      for (Commands.Entry entry : group.entries()) {
+        String name = "  " + entry.name();
+        text.append(name).append(" ".repeat(Math.max(1, COLUMN - name.length())));
+        text.append(entry.line()).append('\n');
+      }
     }
     return text.toString();
   }

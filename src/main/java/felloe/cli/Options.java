@@ -11,7 +11,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -115,11 +114,6 @@ final class Options {
     return Opt.one(OUT, "DIR", Read::path, help);
   }
 
-  /** The folder that files go to. */
-  static OptionSpec out(String description) {
-    return text(OUT, "DIR", description);
-  }
-
   /** Adds options to a command, in order. */
   static void add(CommandSpec spec, Opt<?>... options) {
     for (Opt<?> option : options) {
@@ -129,11 +123,17 @@ final class Options {
 
   /** Options under a heading of their own. */
   static void group(CommandSpec spec, String heading, int order, Opt<?>... options) {
-    OptionSpec[] specs = new OptionSpec[options.length];
-    for (int i = 0; i < specs.length; i++) {
-      specs[i] = options[i].spec();
+    ArgGroupSpec.Builder group =
+        ArgGroupSpec.builder()
+            .heading("%n" + heading + "%n")
+            .exclusive(false)
+            .multiplicity("0..1")
+            .validate(false)
+            .order(order);
+    for (Opt<?> option : options) {
+      group.addArg(option.spec());
     }
-    group(spec, heading, order, specs);
+    spec.addArgGroup(group.build());
   }
 
   /** Options that count for nothing here are not passed over in silence. */
@@ -143,36 +143,6 @@ final class Options {
         throw Calls.wrong(option.name(), wanted, cure);
       }
     }
-  }
-
-  /** An option with one value. */
-  static OptionSpec text(String name, String label, String description) {
-    return OptionSpec.builder(name)
-        .paramLabel(label)
-        .type(String.class)
-        .arity("1")
-        .description(description)
-        .build();
-  }
-
-  /** An option without a value. */
-  static OptionSpec flag(String name, String description) {
-    return OptionSpec.builder(name).type(boolean.class).arity("0").description(description).build();
-  }
-
-  /** Options under a heading of their own. */
-  static void group(CommandSpec spec, String heading, int order, OptionSpec... options) {
-    ArgGroupSpec.Builder group =
-        ArgGroupSpec.builder()
-            .heading("%n" + heading + "%n")
-            .exclusive(false)
-            .multiplicity("0..1")
-            .validate(false)
-            .order(order);
-    for (OptionSpec option : options) {
-      group.addArg(option);
-    }
-    spec.addArgGroup(group.build());
   }
 
   /** The shapes of a call. */
@@ -234,27 +204,5 @@ final class Options {
   private static Problem noFile(String name) {
     return new Problem(
         Place.ofFile(name), "", "", "cannot be the name of a file", "check the name");
-  }
-
-  /** The folder that files go to, if one was given. */
-  static Optional<Path> chosenOut(ParseResult call) {
-    return value(call, OUT).map(Options::path);
-  }
-
-  static Optional<String> value(ParseResult call, String option) {
-    return Optional.ofNullable(call.matchedOptionValue(option, (String) null));
-  }
-
-  /** Options that count for nothing here are not passed over in silence. */
-  static void refuse(ParseResult call, List<String> options, String wanted, String cure) {
-    for (String option : options) {
-      if (call.hasMatchedOption(option)) {
-        throw Calls.wrong(option, wanted, cure);
-      }
-    }
-  }
-
-  static boolean has(ParseResult call, String option) {
-    return call.matchedOptionValue(option, false);
   }
 }

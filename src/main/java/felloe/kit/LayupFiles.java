@@ -37,8 +37,6 @@ public final class LayupFiles {
             plate.title() + ", " + what,
             plate.revision(),
             String.join(" ", LayupReport.cautions(plan)));
-    return new OutFile(
-        plate.name() + "-" + what + ".svg",
-        SvgWriter.write(picture.drawing(), picture.page(), picture.pen(), about));
+    return new OutFile(plate.name() + "-" + what + ".svg", SvgWriter.write(picture, about));
   }
 }

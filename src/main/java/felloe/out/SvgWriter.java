@@ -1,11 +1,9 @@
 package felloe.out;
 
 import felloe.drawing.Anchor;
-import felloe.drawing.Drawing;
 import felloe.drawing.Mark;
 import felloe.drawing.Picture;
 import felloe.drawing.TextWidth;
-import felloe.geometry.Box;
 import felloe.geometry.Numbers;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -35,34 +33,14 @@ public final class SvgWriter {
 
   private SvgWriter() {}
 
-  /**
-   * The file's bytes, UTF-8.
-   *
-   * @param page what is seen of the drawing, mm; the size of the picture
-   */
-  public static byte[] write(Drawing drawing, Box page, About about) {
-    return write(drawing, page, 1, about);
-  }
-
-  /** The bytes of a picture. */
+  /** The file's bytes, UTF-8; the page is the size of the picture, mm. */
   public static byte[] write(Picture picture, About about) {
-    return write(picture.drawing(), picture.page(), picture.pen(), about);
-  }
-
-  /**
-   * The file's bytes, UTF-8, with other line widths.
-   *
-   * @param page what is seen of the drawing, mm; the size of the picture
-   * @param pen factor on the widths and dashes of lines, for drawings that are shown larger or
-   *     smaller than they are
-   */
-  public static byte[] write(Drawing drawing, Box page, double pen, About about) {
     Document document =
         SvgDocument.of(
             GenericDOMImplementation.getDOMImplementation(),
-            drawing,
-            page,
-            pen,
+            picture.drawing(),
+            picture.page(),
+            picture.pen(),
             about,
             SvgWriter::text);
     StringWriter text = new StringWriter();

@@ -63,7 +63,7 @@ class LoadDrawingTest {
 
   @Test
   void aVectorPictureNamesTheColours() throws Exception {
-    byte[] svg = SvgWriter.write(disc(0.7), new Box(0, 0, 100, 100), ABOUT);
+    byte[] svg = SvgWriter.write(new Picture(disc(0.7), new Box(0, 0, 100, 100), 1), ABOUT);
     var path = SvgReader.elements(new SvgReader(svg, false).group("bands"), "path").get(0);
     assertEquals(ToneColour.of(0.7).hex(), path.getAttribute("fill"));
     assertEquals("evenodd", path.getAttribute("fill-rule"));

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.drawing.Drawing;
 import felloe.drawing.LineType;
 import felloe.drawing.Mark;
+import felloe.drawing.Picture;
 import felloe.geometry.Arc;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
@@ -33,7 +34,9 @@ class SvgWriterTest {
   void outlineAndWindowsReadBackWithinTheBoundInDoubleAndSinglePrecision() throws Exception {
     for (Plate plate : DemoPlates.all()) {
       byte[] bytes =
-          SvgWriter.write(PlateDrawings.of(plate), PlateDrawings.page(plate), PlateDrawings.ABOUT);
+          SvgWriter.write(
+              new Picture(PlateDrawings.of(plate), PlateDrawings.page(plate), 1),
+              PlateDrawings.ABOUT);
       for (boolean single : new boolean[] {false, true}) {
         SvgReader reader = new SvgReader(bytes, single);
         assertSame(plate.outline(), reader.shapes("outline").get(0), plate.name());
@@ -50,7 +53,9 @@ class SvgWriterTest {
   void holeCentresAndDiametersReadBackWithinAThousandth() throws Exception {
     for (Plate plate : DemoPlates.all()) {
       byte[] bytes =
-          SvgWriter.write(PlateDrawings.of(plate), PlateDrawings.page(plate), PlateDrawings.ABOUT);
+          SvgWriter.write(
+              new Picture(PlateDrawings.of(plate), PlateDrawings.page(plate), 1),
+              PlateDrawings.ABOUT);
       SvgReader reader = new SvgReader(bytes, false);
       List<Element> circles = SvgReader.elements(reader.group("holes"), "circle");
       assertEquals(plate.holes().size(), circles.size());
@@ -94,7 +99,9 @@ class SvgWriterTest {
     Plate plate = DemoPlates.heron();
     Box page = new Box(-150.25, -120, 160, 148.5);
     Element root =
-        new SvgReader(SvgWriter.write(PlateDrawings.of(plate), page, PlateDrawings.ABOUT), false)
+        new SvgReader(
+                SvgWriter.write(new Picture(PlateDrawings.of(plate), page, 1), PlateDrawings.ABOUT),
+                false)
             .root();
     assertEquals("310.25mm", root.getAttribute("width"));
     assertEquals("268.5mm", root.getAttribute("height"));
@@ -111,7 +118,8 @@ class SvgWriterTest {
             List.of(new Drawing.Layer("outline", List.of(Mark.Stroke.of(slotted, LineType.EDGE)))));
     String text =
         new String(
-            SvgWriter.write(drawing, slotted.box(), PlateDrawings.ABOUT), StandardCharsets.UTF_8);
+            SvgWriter.write(new Picture(drawing, slotted.box(), 1), PlateDrawings.ABOUT),
+            StandardCharsets.UTF_8);
     assertEquals(4, text.chars().filter(c -> c == 'A').count() - countIn(PlateDrawings.ABOUT));
     assertTrue(text.startsWith("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg "), "no prefix");
     assertFalse(text.contains(":path"), "no prefix");
@@ -128,7 +136,8 @@ class SvgWriterTest {
     SvgReader reader =
         new SvgReader(
             SvgWriter.write(
-                PlateDrawings.of(plate), PlateDrawings.page(plate), PlateDrawings.ABOUT),
+                new Picture(PlateDrawings.of(plate), PlateDrawings.page(plate), 1),
+                PlateDrawings.ABOUT),
             false);
     for (String id : List.of("outline", "windows", "holes", "centre-lines", "notes")) {
       assertEquals("none", reader.group(id).getAttribute("fill"), id);
@@ -153,7 +162,8 @@ class SvgWriterTest {
         new Drawing.Layer("notes", List.of(PlateDrawings.label("a", Point.ORIGIN, 0)));
     byte[] bytes =
         SvgWriter.write(
-            new Drawing(List.of(layer, layer)), new Box(0, 0, 10, 10), PlateDrawings.ABOUT);
+            new Picture(new Drawing(List.of(layer, layer)), new Box(0, 0, 10, 10), 1),
+            PlateDrawings.ABOUT);
     SvgReader reader = new SvgReader(bytes, false);
     assertEquals("notes-2", reader.group("notes-2").getAttribute("id"));
   }
@@ -163,7 +173,9 @@ class SvgWriterTest {
     for (String text : HostileText.all()) {
       Drawing drawing =
           PlateDrawings.labels(List.of(PlateDrawings.label(text, new Point(1, 2), 0.3)));
-      byte[] bytes = SvgWriter.write(drawing, new Box(0, 0, 10, 10), new About(text, text, text));
+      byte[] bytes =
+          SvgWriter.write(
+              new Picture(drawing, new Box(0, 0, 10, 10), 1), new About(text, text, text));
       SvgReader reader = new SvgReader(bytes, false);
       Element label = SvgReader.elements(reader.group("notes"), "text").get(0);
       assertEquals(HostileText.legal(text), label.getTextContent());
@@ -181,7 +193,8 @@ class SvgWriterTest {
     Places.everywhere(
         () ->
             SvgWriter.write(
-                PlateDrawings.of(plate), PlateDrawings.page(plate), PlateDrawings.ABOUT));
+                new Picture(PlateDrawings.of(plate), PlateDrawings.page(plate), 1),
+                PlateDrawings.ABOUT));
   }
 
   @Test
@@ -189,7 +202,8 @@ class SvgWriterTest {
     Mark label = PlateDrawings.label("up", new Point(12.5, -3), Math.PI / 2);
     byte[] bytes =
         SvgWriter.write(
-            PlateDrawings.labels(List.of(label)), new Box(0, 0, 9, 9), PlateDrawings.ABOUT);
+            new Picture(PlateDrawings.labels(List.of(label)), new Box(0, 0, 9, 9), 1),
+            PlateDrawings.ABOUT);
     Element text = SvgReader.elements(new SvgReader(bytes, false).group("notes"), "text").get(0);
     assertEquals("rotate(-90 12.5 3)", text.getAttribute("transform"));
     assertEquals("12.5", text.getAttribute("x"));
@@ -200,7 +214,7 @@ class SvgWriterTest {
     Drawing drawing =
         new Drawing(
             List.of(new Drawing.Layer("outline", List.of(Mark.Stroke.of(contour, LineType.EDGE)))));
-    byte[] bytes = SvgWriter.write(drawing, contour.box(), PlateDrawings.ABOUT);
+    byte[] bytes = SvgWriter.write(new Picture(drawing, contour.box(), 1), PlateDrawings.ABOUT);
     return new SvgReader(bytes, false).shapes("outline").get(0);
   }
 
