@@ -51,34 +51,18 @@ class ArchitectureTest {
           Map.entry("measure", List.of("geometry", "plate", "yaml", "hub")),
           Map.entry("joints", List.of("geometry", "plate", "yaml", "hub")),
           Map.entry("drilling", List.of("geometry", "plate", "yaml", "hub")),
-          Map.entry("laminate", List.of("geometry", "plate", "yaml")),
+          Map.entry("laminate", List.of("geometry", "yaml")),
           Map.entry("review", List.of("geometry", "plate", "yaml", "hub", "joints")),
           Map.entry("drawing", List.of("geometry", "plate")),
           Map.entry("document", List.of("geometry", "drawing")),
           Map.entry("template", List.of("geometry", "plate", "drawing", "document")),
           Map.entry("cutting", List.of("geometry", "plate", "yaml")),
           Map.entry("layup", List.of("geometry", "plate", "yaml", "laminate", "cutting")),
-          Map.entry("mesh", List.of("geometry", "plate")),
+          Map.entry("mesh", List.of("geometry")),
           Map.entry(
-              "load",
-              List.of("geometry", "plate", "yaml", "mesh", "hub", "joints", "laminate", "layup")),
+              "load", List.of("geometry", "plate", "yaml", "mesh", "joints", "laminate", "layup")),
           Map.entry(
-              "out",
-              List.of(
-                  "geometry",
-                  "plate",
-                  "drawing",
-                  "document",
-                  "template",
-                  "hub",
-                  "cutting",
-                  "measure",
-                  "joints",
-                  "drilling",
-                  "laminate",
-                  "layup",
-                  "mesh",
-                  "load")),
+              "out", List.of("geometry", "plate", "drawing", "template", "cutting", "drilling")),
           Map.entry(
               "service",
               List.of(
@@ -104,7 +88,6 @@ class ArchitectureTest {
                   "geometry",
                   "plate",
                   "yaml",
-                  "shape",
                   "hub",
                   "measure",
                   "joints",
@@ -125,7 +108,6 @@ class ArchitectureTest {
                   "geometry",
                   "plate",
                   "yaml",
-                  "shape",
                   "hub",
                   "measure",
                   "joints",
@@ -147,19 +129,11 @@ class ArchitectureTest {
               List.of(
                   "geometry",
                   "plate",
-                  "yaml",
-                  "shape",
                   "hub",
-                  "measure",
-                  "joints",
-                  "drilling",
-                  "laminate",
-                  "review",
                   "drawing",
                   "template",
                   "cutting",
                   "layup",
-                  "mesh",
                   "load",
                   "document",
                   "out",
@@ -177,7 +151,6 @@ class ArchitectureTest {
                   "template",
                   "document",
                   "cutting",
-                  "laminate",
                   "layup",
                   "load",
                   "service",
@@ -214,6 +187,22 @@ class ArchitectureTest {
           .allowEmptyShould(true)
           .check(MAIN);
     }
+  }
+
+  /**
+   * An arrow that nothing follows any more is taken off the map, so that it is not followed anew.
+   */
+  @Test
+  void everyArrowOfTheMapIsFollowed() {
+    Set<String> followed = new TreeSet<>();
+    for (JavaClass type : MAIN) {
+      type.getDirectDependenciesFromSelf()
+          .forEach(use -> followed.add(room(type) + " -> " + room(use.getTargetClass())));
+    }
+    Set<String> allowed = new TreeSet<>();
+    MAY_IMPORT.forEach((room, may) -> may.forEach(other -> allowed.add(room + " -> " + other)));
+    allowed.removeAll(followed);
+    assertEquals(Set.of(), allowed);
   }
 
   @Test
