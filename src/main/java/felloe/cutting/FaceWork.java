@@ -19,6 +19,9 @@ import java.util.List;
  */
 final class FaceWork {
 
+  /** How the title of an engraving's work begins. */
+  static final String ENGRAVE = "engrave ";
+
   /** Lines may come out so much wider or narrower than drawn before it is told, as a share. */
   private static final double OTHER_WIDTH = 0.25;
 
@@ -101,7 +104,7 @@ final class FaceWork {
         stroke.forEach(segment -> moves.add(new Move.Cut(segment, z, z, tool.feed())));
       }
     }
-    operations.add(operation("engrave " + engraving.label(), moves));
+    operations.add(operation(ENGRAVE + engraving.label(), moves));
   }
 
   private void edges(double size) {

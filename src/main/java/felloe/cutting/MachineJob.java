@@ -171,8 +171,11 @@ public record MachineJob(List<CutPlan> plans, List<Step> steps, SweepResult proo
   }
 
   private static Operation named(Operation operation, CutPlan plan, int plans) {
-    // Labels on a sheet begin with the plate's name already.
-    boolean named = plans == 1 || operation.title().contains(plan.plate().name() + " ");
+    // Labels of windows and engravings on a sheet begin with the plate's name already.
+    boolean labelled =
+        operation.title().contains(CutPlanner.WINDOW)
+            || operation.title().startsWith(FaceWork.ENGRAVE);
+    boolean named = plans == 1 || labelled;
     String before = named ? "" : plan.plate().name() + ": ";
     return new Operation(
         before + operation.title(), operation.tool(), operation.speed(), operation.moves());

@@ -436,6 +436,8 @@ class CutCommandTest {
       }
       String title = step.get("title").asText();
       assertFalse(title.contains("strip") && title.contains("edge"), title);
+      int named = title.split("avocet-", -1).length - 1;
+      assertEquals(title.contains("strip") ? 0 : 1, named, title);
     }
     assertEquals(1, tools.stream().filter("60 deg V tool"::equals).count(), tools.toString());
     Run idle = cut("shapes/bittern.yaml", "--process", "router", "--v-angle", "60");
