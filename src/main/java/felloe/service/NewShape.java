@@ -6,6 +6,7 @@ import felloe.plate.Problem;
 import felloe.yaml.BuiltIn;
 import felloe.yaml.Nearest;
 import java.util.List;
+import java.util.Optional;
 
 /** Shape files to start from, one for each outline family. */
 public final class NewShape {
@@ -25,16 +26,30 @@ public final class NewShape {
    * @throws BadInput when there is no such family
    */
   public static String text(String family) {
-    if (!FAMILIES.contains(family)) {
-      String near = Nearest.to(family, FAMILIES).map(n -> "did you mean '" + n + "'? ").orElse("");
+    // The shape file writes it with an underscore.
+    String name = family.replace('_', '-');
+    if (!FAMILIES.contains(name)) {
+      String known = "known: " + String.join(", ", FAMILIES);
       throw new BadInput(
           new Problem(
               Place.ofFile("new"),
               "",
               family,
               "is not a family of outlines",
-              near + "known: " + String.join(", ", FAMILIES)));
+              cure(name).map(words -> words + " ").orElse("") + known));
     }
-    return BuiltIn.text("/felloe/new/" + family + ".yaml");
+    return BuiltIn.text("/felloe/new/" + name + ".yaml");
+  }
+
+  private static Optional<String> cure(String word) {
+    if (word.endsWith(".yaml")) {
+      return Optional.of("the family comes first, then the file;");
+    }
+    return OutlineWords.named(word)
+        .or(
+            () ->
+                Nearest.to(OutlineWords.plain(word), FAMILIES)
+                    .map(near -> "did you mean '" + near + "'?"))
+        .or(() -> OutlineWords.near(word));
   }
 }

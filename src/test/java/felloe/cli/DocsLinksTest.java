@@ -3,12 +3,18 @@ package felloe.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** No page points at nothing. */
 class DocsLinksTest {
@@ -51,5 +57,25 @@ class DocsLinksTest {
   void headingsBecomeAnchorsTheWayTheyAreShown() {
     DocsPage page = new DocsPage(Path.of("x.md"), List.of("# What `it` does: 1. Prove", "a #b"));
     assertEquals(List.of("what-it-does-1-prove"), page.anchors());
+  }
+
+  /** What a shape file to start from says of the manual is there. */
+  @ParameterizedTest
+  @ValueSource(strings = {"round", "four-sided", "points", "path"})
+  void everyPageThatANewShapeNamesIsThere(String family) throws IOException {
+    String text = Files.readString(Path.of("src/main/resources/felloe/new", family + ".yaml"));
+    Matcher page = Pattern.compile("(docs/[a-z-]+\\.md)(?:#([a-z_-]+))?").matcher(text);
+    Set<String> named = new TreeSet<>();
+    while (page.find()) {
+      named.add(page.group(1));
+      assertTrue(Files.exists(Path.of(page.group(1))), page.group());
+      List<String> anchors = DocsPage.of(page.group(1)).anchors();
+      assertTrue(page.group(2) == null || anchors.contains(page.group(2)), page.group());
+    }
+    assertTrue(text.contains("docs/shape-file.md#" + family.replace('-', '_')), family);
+    for (String wanted : List.of("shape-file", "rules", "hubs", "layup", "cutting", "drilling")) {
+      assertTrue(named.contains("docs/" + wanted + ".md"), family + " does not name " + wanted);
+    }
+    assertTrue(text.lines().allMatch(line -> line.length() <= 104), family);
   }
 }
