@@ -38,9 +38,17 @@ public final class TextRenderer {
 
   /** Whether a report has more to tell than these folds show. */
   public static boolean hides(Report report, Depth depth, Set<Depth> open) {
-    return !open.contains(depth)
-        && report.blocks().stream()
-            .anyMatch(b -> b instanceof Block.Folded folded && folded.depth() == depth);
+    return !open.contains(depth) && hides(report.blocks(), depth, open);
+  }
+
+  private static boolean hides(List<Block> blocks, Depth depth, Set<Depth> open) {
+    return blocks.stream()
+        .anyMatch(
+            b ->
+                b instanceof Block.Folded fold
+                    && (fold.depth() == depth
+                        || (fold.depth() == Depth.SCREEN || open.contains(fold.depth()))
+                            && hides(fold.blocks(), depth, open)));
   }
 
   private void blocks(List<Block> blocks) {

@@ -12,6 +12,7 @@ import felloe.document.Block.Tone;
 import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
+import felloe.document.Rows;
 import felloe.joints.JointCheck;
 import felloe.joints.JointCheck.What;
 import felloe.joints.JointCure;
@@ -33,9 +34,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** The screws of hub and grips, told alike wherever they are told. */
@@ -105,42 +106,41 @@ public final class JointReport {
     if (plan.joints().isEmpty()) {
       return List.of();
     }
-    List<List<Cell>> rows = new ArrayList<>();
-    for (PlannedJoint joint : plan.joints()) {
-      double torque = joint.torque().torque();
-      String labels = joint.labels();
-      rows.add(
-          List.of(
-              Cell.of(joint.name().startsWith(labels) ? labels : joint.name() + " " + labels),
-              Cell.of(
-                  Phrase.of(
-                      "{} {} x {} {}, {}",
-                      joint.holes().size(),
-                      joint.thread().name(),
-                      Quantity.brief(joint.length(), 2, ""),
-                      Entry.nameOf(joint.head()),
-                      joint.headSize().standard())),
-              Cell.of(joint.strength().name()),
-              Quantity.mm(joint.clamped()),
-              Quantity.brief(joint.engagement(), 1, "mm"),
-              Quantity.fixed(torque, torque < 1 ? 2 : 1, "N m")));
-    }
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading("Screws, with torques to start from"));
     blocks.add(
-        Table.of(
-            List.of(
-                Column.wrapped("joint"),
-                Column.wrapped("screws"),
-                Column.words("class"),
-                Column.figures("clamps", "mm"),
-                Column.figures("in thread", "mm"),
-                Column.figures("", "N m")),
-            rows));
+        Rows.of(plan.joints())
+            .wrapped("joint", JointReport::joint)
+            .wrapped("screws", JointReport::screws)
+            .words("class", j -> j.strength().name())
+            .figures("clamps", "mm", j -> Quantity.mm(j.clamped()))
+            .figures("in thread", "mm", j -> Quantity.brief(j.engagement(), 1, "mm"))
+            .figures("", "N m", j -> torque(j.torque().torque()))
+            .table());
     plan.joints().forEach(joint -> blocks.add(new Paragraph(stack(joint))));
     notes(plan).forEach(note -> blocks.add(new Paragraph("Note, " + note)));
     blocks.add(Callout.cautions(plan.cautions()));
     return blocks;
+  }
+
+  /** A joint that is named after its holes needs no more. */
+  private static String joint(PlannedJoint joint) {
+    String labels = joint.labels();
+    return joint.name().startsWith(labels) ? labels : joint.name() + " " + labels;
+  }
+
+  private static String screws(PlannedJoint joint) {
+    return Phrase.of(
+        "{} {} x {} {}, {}",
+        joint.holes().size(),
+        joint.thread().name(),
+        share(joint.length()),
+        Entry.nameOf(joint.head()),
+        joint.headSize().standard());
+  }
+
+  private static Quantity torque(double torque) {
+    return Quantity.fixed(torque, torque < 1 ? 2 : 1, "N m");
   }
 
   /** What is clamped from the head on, what is let in and what holds the screw, as a sentence. */
@@ -232,16 +232,13 @@ public final class JointReport {
       NutFactor factor = joint.torque().factor();
       rows.add(
           List.of(
-              Phrase.of("nut factor, {}", joint.name()),
-              Phrase.of(
-                  "{} to {}",
-                  Quantity.brief(factor.low(), 2, ""),
-                  Quantity.brief(factor.high(), 2, "")),
+              "nut factor, " + joint.name(),
+              Phrase.of("{} to {}", share(factor.low()), share(factor.high())),
               Phrase.of(
                   "{}: clamps with {} to {}",
                   factor.basis(),
-                  Quantity.brief(joint.torque().leastClamp(), 0, ""),
-                  Quantity.brief(joint.torque().clamp(), 0, "N"))));
+                  force(joint.torque().leastClamp()).figure(),
+                  force(joint.torque().clamp()))));
     }
     for (SourcedFigure f : plan.judgement().figures()) {
       rows.add(List.of(f.name(), Quantity.rounded(f.value(), f.unit()).text(), f.basis()));
@@ -262,38 +259,25 @@ public final class JointReport {
     }
     Map<List<String>, List<JudgedScrew>> alike = new LinkedHashMap<>();
     Consumer<JudgedScrew> told =
-        s ->
-            alike
-                .computeIfAbsent(
-                    row(s).stream().map(cell -> cell.text("")).toList(), row -> new ArrayList<>())
-                .add(s);
+        s -> alike.computeIfAbsent(told(s), words -> new ArrayList<>()).add(s);
     judgement.screws().stream().filter(s -> s.joint().role() == HoleRole.BOLT).forEach(told);
     judgement.screws().stream()
         .filter(s -> s.joint().role() == HoleRole.GRIP && s.worst().isPresent())
         .min(Comparator.comparingDouble(s -> s.worst().orElseThrow().ratio()))
         .ifPresent(told);
-    List<List<Cell>> rows = new ArrayList<>();
-    alike.forEach(
-        (texts, screws) -> {
-          List<String> labels = screws.stream().map(s -> s.hole().label()).toList();
-          List<Cell> row = new ArrayList<>(List.of(Cell.of(PlannedJoint.inShort(labels))));
-          row.addAll(row(screws.get(0)));
-          rows.add(row);
-        });
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Heading("Screws, the most in any case at limit load"));
     blocks.add(
-        Table.of(
-            List.of(
-                Column.wrapped("screw"),
-                Column.figures("tension", "N"),
-                Column.wrapped("in"),
-                Column.figures("shear", "N"),
-                Column.wrapped("in"),
-                Column.wrapped("gives way first"),
-                Column.figures("holds", ""),
-                Column.words("")),
-            rows));
+        Rows.of(List.copyOf(alike.values()))
+            .wrapped("screw", JointReport::labels)
+            .figures("tension", "N", same -> force(same.get(0).tension()))
+            .wrapped("in", same -> same.get(0).tensionCause())
+            .figures("shear", "N", same -> force(same.get(0).shear()))
+            .wrapped("in", same -> same.get(0).shearCause())
+            .wrapped("gives way first", same -> worst(same.get(0), c -> gives(c.what())))
+            .figures("holds", same -> worst(same.get(0), c -> LoadReport.margin(c.ratio())))
+            .words("", same -> verdict(same.get(0).verdict()))
+            .table());
     blocks.add(
         new Paragraph(
             "Holds: so many times what acts, with all factors, and 1 is enough. Of grip screws the"
@@ -303,16 +287,32 @@ public final class JointReport {
     return blocks;
   }
 
-  private static List<Cell> row(JudgedScrew screw) {
-    Optional<JointCheck> worst = screw.worst();
+  /** What is told of a screw, by which those are known that are told alike. */
+  private static List<String> told(JudgedScrew screw) {
     return List.of(
-        Quantity.fixed(screw.tension(), 0, "N"),
-        Cell.of(screw.tensionCause()),
-        Quantity.fixed(screw.shear(), 0, "N"),
-        Cell.of(screw.shearCause()),
-        Cell.of(worst.map(c -> gives(c.what())).orElse("")),
-        worst.map(c -> Cell.of(LoadReport.margin(c.ratio()))).orElse(Cell.NONE),
-        verdict(screw.verdict()));
+        force(screw.tension()).text(),
+        screw.tensionCause(),
+        force(screw.shear()).text(),
+        screw.shearCause(),
+        worst(screw, c -> gives(c.what())),
+        worst(screw, c -> LoadReport.margin(c.ratio())),
+        screw.verdict().name());
+  }
+
+  private static String labels(List<JudgedScrew> screws) {
+    return PlannedJoint.inShort(screws.stream().map(s -> s.hole().label()).toList());
+  }
+
+  private static Quantity share(double of) {
+    return Quantity.brief(of, 2, "");
+  }
+
+  private static Quantity force(double newtons) {
+    return Quantity.fixed(newtons, 0, "N");
+  }
+
+  private static String worst(JudgedScrew screw, Function<JointCheck, String> words) {
+    return screw.worst().map(words).orElse("");
   }
 
   private static Cell verdict(Verdict verdict) {
@@ -342,36 +342,30 @@ public final class JointReport {
         .toList();
   }
 
-  /** Every way to give way, of the tightest screw of each joint. */
+  /** Every way to give way, of the screw that holds the least against it. */
   private static Table checks(JointJudgement judgement) {
-    List<List<Cell>> rows = new ArrayList<>();
+    List<Weakest> all = new ArrayList<>();
     for (What what : What.values()) {
       judgement.screws().stream()
-          .filter(s -> s.check(what).isPresent())
-          .min(Comparator.comparingDouble(s -> s.check(what).orElseThrow().ratio()))
-          .ifPresent(s -> rows.add(row(s, s.check(what).orElseThrow())));
+          .flatMap(s -> s.check(what).map(check -> new Weakest(s, check)).stream())
+          .min(Comparator.comparingDouble(one -> one.check().ratio()))
+          .ifPresent(all::add);
     }
-    return Table.of(
-        List.of(
-            Column.words("way to give way"),
-            Column.words("screw"),
-            Column.figures("acts", ""),
-            Column.figures("stands", ""),
-            Column.figures("holds", ""),
-            Column.wrapped("case"),
-            Column.wrapped("basis")),
-        rows);
+    return Rows.of(all)
+        .words("way to give way", one -> gives(one.check().what()))
+        .words("screw", one -> one.screw().hole().label())
+        .figures("acts", one -> one.figure(one.check().demand()))
+        .figures("stands", one -> one.figure(one.check().capacity()))
+        .figures("holds", one -> LoadReport.margin(one.check().ratio()))
+        .wrapped("case", one -> one.check().cause())
+        .wrapped("basis", one -> one.check().basis())
+        .table();
   }
 
-  private static List<Cell> row(JudgedScrew screw, JointCheck check) {
-    int decimals = check.unit().equals("N") ? 0 : 1;
-    return List.of(
-        Cell.of(gives(check.what())),
-        Cell.of(screw.hole().label()),
-        Quantity.fixed(check.demand(), decimals, check.unit()),
-        Quantity.fixed(check.capacity(), decimals, check.unit()),
-        Cell.of(LoadReport.margin(check.ratio())),
-        Cell.of(check.cause()),
-        Cell.of(check.basis()));
+  /** A screw with one way to give way. */
+  private record Weakest(JudgedScrew screw, JointCheck check) {
+    Quantity figure(double value) {
+      return Quantity.fixed(value, check.unit().equals("N") ? 0 : 1, check.unit());
+    }
   }
 }

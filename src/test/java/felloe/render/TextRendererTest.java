@@ -110,4 +110,19 @@ class TextRendererTest {
     }
     return text.toString();
   }
+
+  /** What a fold of the screen holds folded is to be had as well, and told. */
+  @Test
+  void aFoldWithinAnOpenOneIsHidden() {
+    Block within =
+        Block.Folded.of(Depth.SCREEN, Block.Folded.of(Depth.ALL, new Block.Paragraph("more")));
+    Report report = new Report("title", List.of(within));
+    EnumSet<Depth> screen = EnumSet.of(Depth.SCREEN);
+    assertTrue(TextRenderer.hides(report, Depth.ALL, screen));
+    assertFalse(TextRenderer.hides(report, Depth.SOURCES, screen));
+    assertFalse(TextRenderer.hides(report, Depth.ALL, EnumSet.of(Depth.SCREEN, Depth.ALL)));
+    Block paper =
+        Block.Folded.of(Depth.PAPER, Block.Folded.of(Depth.ALL, new Block.Paragraph("more")));
+    assertFalse(TextRenderer.hides(new Report("title", List.of(paper)), Depth.ALL, screen));
+  }
 }
