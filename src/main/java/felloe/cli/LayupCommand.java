@@ -39,9 +39,11 @@ final class LayupCommand implements Command {
   private static final Opt.Reader<Double> WARMTH = Read.number(5, 45, "degrees Celsius");
   private static final Opt.Reader<Pieces> CUTS = Read.choice(Pieces.class);
   private static final Opt<Path> OUT =
-      Options.folder("Folder in which the shape gets one for pages and pictures; else none.");
+      Options.folder(
+          "Folder in which the shape gets one for pages and pictures, made only when given.");
   private static final Opt<String> CLOTH =
-      Opt.one("--cloth", "NAME", Read::text, "The cloth, such as carbon-twill-200.");
+      Opt.one(
+          "--cloth", "NAME", Read::text, "The cloth, such as carbon-twill-200 or glass-twill-300.");
   private static final Opt<String> PROCESS =
       Opt.one(
           "--process",
@@ -60,11 +62,19 @@ final class LayupCommand implements Command {
       Opt.one("--fraction", "SHARE", SHARES, "Share of fibre in the volume, 0.2 to 0.7.");
   private static final Opt<Panel> PANEL =
       Opt.one(
-          "--panel", "MMxPLIES", LayupCommand::panel, "A panel of yours that tells that share.");
+          "--panel",
+          "MMxPLIES",
+          LayupCommand::panel,
+          "A panel that you made and measured, such as 5.4x20: it tells that share.");
   private static final Opt<Double> ROLL =
-      Opt.one("--roll-width", "MM", Read.length(50, 5000), "Width of the roll; else the cloth's.");
+      Opt.one(
+          "--roll-width", "MM", Read.length(50, 5000), "Width of the roll. Usually the cloth's.");
   private static final Opt<Double> MARGIN =
-      Opt.one("--margin", "MM", Read.length(0, 300), "Of the blank on each side. Usually 15.");
+      Opt.one(
+          "--margin",
+          "MM",
+          Read.length(0, 300),
+          "What the blank is wider on each side. Usually 15.");
   private static final Opt<Pieces> PIECES =
       Opt.one("--pieces", "HOW", CUTS, "rectangle (usual) or outline: how plies are cut.");
   private static final Opt<Integer> STRIPS =
@@ -73,15 +83,27 @@ final class LayupCommand implements Command {
       Opt.one("--paper", "PAPER", Read::paper, "Paper of the pages. Usually A4.");
   private static final Opt<String> RESIN =
       Opt.one(
-          "--resin", "NAME", Read::text, "epoxy-slow (usual), epoxy-medium, epoxy-fast, yours.");
+          "--resin",
+          "NAME",
+          Read::text,
+          "epoxy-slow (usual), epoxy-medium, epoxy-fast, or your own.");
   private static final Opt<Double> TEMPERATURE =
       Opt.one("--temperature", "DEGC", WARMTH, "Of the workshop, degrees Celsius. Usually 20.");
   private static final Opt<Double> SCALE =
-      Opt.one("--scale", "G", Read.number(0.01, 10, "g"), "Smallest step of it. Usually 1.");
+      Opt.one(
+          "--scale", "G", Read.number(0.01, 10, "g"), "Smallest step of your scale. Usually 1.");
   private static final Opt<Path> STACK =
-      Opt.one("--stack", "FILE", Read::path, "A stack on its own; no shape is needed.");
+      Opt.one(
+          "--stack",
+          "FILE",
+          Read::path,
+          "A stack on its own, such as my-stack.yaml; no shape is needed.");
   private static final Opt<Path> TESTED =
-      Opt.one("--tested", "FILE", Read::path, "What was measured on broken test strips.");
+      Opt.one(
+          "--tested",
+          "FILE",
+          Read::path,
+          "What was measured on broken test strips, such as my-strips.yaml.");
 
   private static final Opt<?>[] WISHES = {
     CLOTH, PROCESS, PLIES, FRACTION, PANEL, ROLL, MARGIN, PIECES, STRIPS, PAPER
