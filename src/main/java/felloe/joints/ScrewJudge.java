@@ -115,12 +115,12 @@ record ScrewJudge(
     double factor = judging.slip().value();
     JointCheck worst = null;
     for (ScrewDemand one : demands) {
-      double holds = friction.value() * Math.max(0, usualClampLeft(joint) - one.tension());
-      if (one.shear() > NOTHING) {
+      double holds = friction.value() * Math.max(0, usualClampLeft(joint) - one.lift());
+      if (one.slide() > NOTHING) {
         JointCheck check =
             new JointCheck(
                 What.SLIP,
-                one.shear() * factor,
+                one.slide() * factor,
                 holds,
                 "N",
                 factor,

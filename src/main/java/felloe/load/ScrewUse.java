@@ -21,10 +21,24 @@ public final class ScrewUse {
     List<ScrewDemand> demands = new ArrayList<>();
     for (LoadPlan.Judged one : plan.cases()) {
       if (one.fall().isEmpty()) {
+        CaseField.HubForce hub = one.field().hub();
+        List<CaseField.BoltForce> shared = SharedBolts.of(plan.hubHoles(), hub);
+        double lift = Math.max(0, -hub.z()) / Math.max(1, plan.hubHoles().size());
         for (CaseField.BoltForce bolt : one.bolts()) {
+          double slide =
+              shared.stream()
+                  .filter(s -> s.label().equals(bolt.label()))
+                  .mapToDouble(CaseField.BoltForce::shear)
+                  .findFirst()
+                  .orElse(bolt.shear());
           demands.add(
               new ScrewDemand(
-                  bolt.label(), one.field().load().name(), bolt.tension(), bolt.shear()));
+                  bolt.label(),
+                  one.field().load().name(),
+                  bolt.tension(),
+                  bolt.shear(),
+                  slide,
+                  lift));
         }
       }
     }
