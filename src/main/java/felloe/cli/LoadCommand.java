@@ -8,9 +8,11 @@ import felloe.kit.Kit;
 import felloe.kit.LoadFiles;
 import felloe.load.DesignSpace;
 import felloe.load.FigureRange;
+import felloe.load.ProofLoad;
 import felloe.plate.LoadWish;
 import felloe.plate.Requested;
 import felloe.report.LoadReport;
+import felloe.report.ProofReport;
 import felloe.report.SearchReport;
 import felloe.service.DesignSearch;
 import felloe.service.LoadOutcome;
@@ -67,6 +69,11 @@ final class LoadCommand implements Command {
               + " stopped goes on.");
   private static final Opt<Paper> PAPER =
       Opt.one("--paper", "PAPER", Read::paper, "Paper of the pages. Usually A4.");
+  private static final Opt<Boolean> PROOF =
+      Opt.flag(
+          "--proof",
+          "Tells how to prove the finished wheel with weights, off the car; with --out as a sheet"
+              + " to work by.");
   private static final Opt<Boolean> LEAST_MASS =
       Opt.flag(
           "--least-mass",
@@ -95,7 +102,7 @@ final class LoadCommand implements Command {
                 + " not an approval.");
     Options.shapes(spec, false);
     Options.add(
-        spec, Options.HUB, SUPPORT, CASE, THICKNESSES, Options.MATERIALS, TESTED, OUT, PAPER);
+        spec, Options.HUB, SUPPORT, CASE, THICKNESSES, Options.MATERIALS, TESTED, PROOF, OUT, PAPER);
     Options.group(spec, "Least mass", 1, LEAST_MASS, VARY, STEPS_EACH);
     Answers.options(spec);
     Options.examples(
@@ -103,6 +110,7 @@ final class LoadCommand implements Command {
         "  felloe load heron.yaml",
         "  felloe load heron.yaml --case pull --thicknesses 4-8",
         "  felloe load heron.yaml --out plans",
+        "  felloe load heron.yaml --proof --out plans",
         "  felloe load heron.yaml --set load.clamp_diameter=84 --format json");
     return spec;
   }
@@ -155,6 +163,8 @@ final class LoadCommand implements Command {
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
     ShapeSource shape = Options.shape(call);
     if (LEAST_MASS.given(call)) {
+      Options.refuse(
+          call, "does not go with " + LEAST_MASS.name(), "prove the plate you choose", PROOF);
       return search(call, screen, kit, studies, shape, request);
     }
     Options.refuse(
@@ -164,6 +174,9 @@ final class LoadCommand implements Command {
         VARY,
         STEPS_EACH);
     LoadOutcome outcome = PlateLoads.of(shape, request, studies, kit.folder());
+    if (PROOF.given(call)) {
+      return proof(call, screen, kit, outcome);
+    }
     Report report = LoadReport.of(outcome);
     List<Path> files = List.of();
     if (OUT.given(call)) {
@@ -176,6 +189,24 @@ final class LoadCommand implements Command {
     Answers.show(call, screen, outcome, files, () -> report);
     screen.say("Reckoned in " + felloe.geometry.Numbers.fixed(outcome.seconds(), 1) + " s.");
     return outcome.met() ? Exit.WELL : Exit.FAILS;
+  }
+
+  private static int proof(ParseResult call, Screen screen, Kit kit, LoadOutcome outcome)
+      throws CannotWrite {
+    ProofLoad proof = ProofLoad.of(outcome.plan());
+    Report report = ProofReport.of(outcome, proof);
+    List<Path> files = List.of();
+    if (OUT.given(call)) {
+      Paper paper = PAPER.in(call).orElse(Paper.A4);
+      files =
+          kit.write(
+              OUT.in(call).get(),
+              "proof",
+              outcome.plate(),
+              LoadFiles.proof(outcome, report, paper));
+    }
+    Answers.show(call, screen, proof, files, () -> report);
+    return outcome.met() && !proof.hangs().isEmpty() ? Exit.WELL : Exit.FAILS;
   }
 
   private static int search(

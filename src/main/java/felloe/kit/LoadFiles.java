@@ -44,6 +44,12 @@ public final class LoadFiles {
     return files;
   }
 
+  /** The sheet of a proof load. */
+  public static List<OutFile> proof(LoadOutcome outcome, Report report, Paper paper) {
+    String name = outcome.plate().name() + "-proof-" + paper.title() + ".pdf";
+    return List.of(new OutFile(name, PageRenderer.pdf(report, paper)));
+  }
+
   private static About about(LoadOutcome outcome, LoadView view) {
     return new About(
         view.title() + ": " + view.load(),

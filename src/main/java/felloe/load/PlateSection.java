@@ -36,6 +36,14 @@ public record PlateSection(
   }
 
   /**
+   * Whether it stretches as it bends, which is reckoned here as if nothing hindered it: too rough
+   * for a verdict.
+   */
+  public boolean coupled() {
+    return strength instanceof CoupledStrength;
+  }
+
+  /**
    * Within how much of a free edge a twist of the plate dies away, mm: the square root of the
    * stiffness in twist over that in shear. Source: the edge effect in Reissner's theory of plates.
    */

@@ -96,7 +96,7 @@ record Thicknesses(
         deflectionCase = planned.load().name();
       }
     }
-    boolean met = wanted.met(margin, deflection);
+    boolean met = !gauge.section().coupled() && wanted.met(margin, deflection);
     return new LoadPlan.Trial(gauge, margin, marginCase, deflection, deflectionCase, met, isOwn);
   }
 }

@@ -99,7 +99,10 @@ public final class LoadReport {
     blocks.add(
         outcome.met()
             ? Callout.verdict(Tone.WELL, Phrase.of("As wanted: {}; {}.", least, most))
-            : Callout.verdict(Tone.FAIL, Phrase.of("NOT AS WANTED: {}; {}.", least, most)));
+            : plan.gauge().section().coupled()
+                ? Callout.verdict(
+                    Tone.FAIL, Phrase.of("NO VERDICT: at first sight {}; {}.", least, most))
+                : Callout.verdict(Tone.FAIL, Phrase.of("NOT AS WANTED: {}; {}.", least, most)));
     blocks.addAll(JointReport.cure(outcome.screws(), outcome.screwCures()));
     cure(outcome).ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
     blocks.add(
@@ -116,6 +119,11 @@ public final class LoadReport {
     LoadPlan plan = outcome.plan();
     if (plan.met()) {
       return Optional.empty();
+    }
+    if (plan.gauge().section().coupled()) {
+      return Optional.of(
+          "make the stack symmetric about its middle: as it is, it stretches as it bends and warps"
+              + " as it cools, and what that does is only guessed here");
     }
     if (!outcome.whole()) {
       return Optional.of(

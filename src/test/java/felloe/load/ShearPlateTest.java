@@ -135,6 +135,75 @@ class ShearPlateTest {
     assertEquals(said, own.cases().get(0).atLoad(), 0.02 * said);
   }
 
+  /**
+   * The highest stress on a face, after von Mises, farther than six thicknesses from the clamped
+   * circle: CalculiX with the same triangles, finer than its own needs.
+   */
+  @ParameterizedTest
+  @CsvSource({"dunlin, 0", "ring, 0"})
+  void stressesAwayFromSupportsAreThoseOfCalculix(String shape, double clock) throws Exception {
+    needCalculix();
+    boolean ring = shape.equals("ring");
+    Region region =
+        ring
+            ? new Region(
+                Contour.circle(Point.ORIGIN, 140), List.of(Contour.circle(Point.ORIGIN, 30)))
+            : plate(shape).region();
+    Support.Clamped hub = new Support.Clamped(80);
+    LoadCase load = hands(region, clock, 374);
+    LoadResult own =
+        new LoadStudy(region, ALUMINIUM, hub, List.of(load))
+            .reckon(new LoadStudy.Patience(0, 0, 2, 12_000));
+    double away = 40 + 6 * ALUMINIUM.thickness();
+    double said =
+        new ShellOracle(own.mesh(), ALUMINIUM, folder)
+            .solve(load, hub).stresses().stream()
+                .filter(s -> Math.hypot(s.x(), s.y()) > away)
+                .mapToDouble(ShellOracle.Stress::equivalent)
+                .max()
+                .orElseThrow();
+    double[] k = own.cases().get(0).curvatures();
+    double told = 0;
+    for (int i = 0; i < own.mesh().nodes(); i++) {
+      if (own.mesh().point(i).norm() > away) {
+        told =
+            Math.max(
+                told,
+                ALUMINIUM.strength().worst(0, 0, 0, k[3 * i], k[3 * i + 1], k[3 * i + 2]).stress());
+      }
+    }
+    assertEquals(said, told, 0.05 * said);
+  }
+
+  /** CalculiX, with contact by holding the points that press, on Felloe's own mesh. */
+  @ParameterizedTest
+  @CsvSource({"dunlin, 84"})
+  void screwTensionsAreThoseOfCalculix(String shape, double face) throws Exception {
+    needCalculix();
+    Plate plate = plate(shape);
+    PlateSection section = shape.equals("heron") ? CLOTH : ALUMINIUM;
+    List<Support.Bolt> bolts = new ArrayList<>();
+    for (Hole hole : plate.holes()) {
+      if (hole.role() == HoleRole.BOLT) {
+        bolts.add(new Support.Bolt(hole.label(), hole.centre(), 10));
+      }
+    }
+    Support.Bolted hub = new Support.Bolted(bolts, face);
+    LoadCase load = hands(plate.region(), 0, 374);
+    LoadResult own =
+        new LoadStudy(plate.region(), section, hub, List.of(load))
+            .reckon(new LoadStudy.Patience(0, 0, 1, 12_000));
+    double beside = JudgingBook.builtIn().faceBesideHead() * section.thickness();
+    List<Double> said = new ShellOracle(own.mesh(), section, folder).tensions(load, hub, beside);
+    List<Double> told =
+        own.cases().get(0).bolts().stream().map(CaseField.BoltForce::tension).toList();
+    double most = said.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+    System.out.println(shape + " said " + said + " told " + told);
+    for (int i = 0; i < said.size(); i++) {
+      assertEquals(said.get(i), told.get(i), 0.1 * most);
+    }
+  }
+
   private static void needCalculix() {
     if (!ShellOracle.installed()) {
       assertTrue(!"true".equals(System.getenv("CI")), "ccx must be on the PATH where CI=true");

@@ -1,13 +1,17 @@
 package felloe.load;
 
+import felloe.geometry.Point;
 import felloe.laminate.PlaneStiffness;
 import felloe.mesh.PlateMesh;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -16,8 +20,29 @@ import java.util.concurrent.TimeUnit;
  */
 final class ShellOracle {
 
-  /** What the program said. */
-  record Answer(double[] deflections, double[] atLoads) {}
+  /**
+   * What the program said.
+   *
+   * @param deflections of all points of the mesh, mm
+   * @param pushes what holds each point, across the plate, N
+   * @param atLoads movement under each hand, mm
+   * @param stresses at the corners and middles of the solids
+   */
+  record Answer(double[] deflections, double[] pushes, double[] atLoads, List<Stress> stresses) {}
+
+  /** Stresses at a point of a solid: x, y, z, xy, yz, zx, MPa. */
+  record Stress(double x, double y, double z, double[] values) {
+
+    /** After von Mises. */
+    double equivalent() {
+      double[] v = values;
+      double direct =
+          (v[0] - v[1]) * (v[0] - v[1])
+              + (v[1] - v[2]) * (v[1] - v[2])
+              + (v[2] - v[0]) * (v[2] - v[0]);
+      return Math.sqrt(direct / 2 + 3 * (v[3] * v[3] + v[4] * v[4] + v[5] * v[5]));
+    }
+  }
 
   private final PlateMesh mesh;
   private final PlateSection section;
@@ -35,8 +60,70 @@ final class ShellOracle {
         .anyMatch(p -> Files.isExecutable(Path.of(p, "ccx")));
   }
 
-  /** Solves one case. */
+  /** Solves one case of a plate that is held fast within a circle. */
   Answer solve(LoadCase load, Support.Clamped support) throws IOException, InterruptedException {
+    BitSet fast = new BitSet();
+    for (int i = 0; i < mesh.points(); i++) {
+      fast.set(i, Math.hypot(mesh.x(i), mesh.y(i)) <= support.diameter() / 2 + 1e-6);
+    }
+    return solve(load, fast, new BitSet());
+  }
+
+  /**
+   * Solves one case of a plate on screws, with a face behind that pushes and does not pull: points
+   * of the face are held where they would sink in, and let go where they would be pulled, until
+   * that is so nowhere.
+   *
+   * @param beside how near to a head the face is left out, mm
+   * @return tension of each screw, N
+   */
+  List<Double> tensions(LoadCase load, Support.Bolted support, double beside)
+      throws IOException, InterruptedException {
+    BitSet fast = new BitSet();
+    BitSet face = new BitSet();
+    int[] under = new int[mesh.points()];
+    for (int i = 0; i < mesh.points(); i++) {
+      under[i] = -1;
+      boolean near = false;
+      for (int b = 0; b < support.bolts().size(); b++) {
+        Support.Bolt bolt = support.bolts().get(b);
+        double off = mesh.distance(i, bolt.at());
+        if (off <= bolt.head() / 2 + 1e-6) {
+          under[i] = b;
+          fast.set(i);
+        }
+        near |= off < bolt.head() / 2 + beside - 1e-6;
+      }
+      face.set(i, !near && mesh.distance(i, Point.ORIGIN) <= support.face() / 2 + 1e-6);
+    }
+    BitSet touching = new BitSet();
+    Answer answer = solve(load, fast, touching);
+    for (int round = 0; round < 30; round++) {
+      BitSet next = new BitSet();
+      for (int i = face.nextSetBit(0); i >= 0; i = face.nextSetBit(i + 1)) {
+        boolean touches =
+            touching.get(i) ? answer.pushes()[i] > 0 : answer.deflections()[i] < -1e-7;
+        next.set(i, touches);
+      }
+      if (next.equals(touching)) {
+        break;
+      }
+      touching = next;
+      answer = solve(load, fast, touching);
+    }
+    List<Double> tensions = new ArrayList<>();
+    for (int b = 0; b < support.bolts().size(); b++) {
+      double sum = 0;
+      for (int i = 0; i < under.length; i++) {
+        sum += under[i] == b ? answer.pushes()[i] : 0;
+      }
+      tensions.add(Math.max(0, -sum));
+    }
+    return tensions;
+  }
+
+  private Answer solve(LoadCase load, BitSet fast, BitSet touching)
+      throws IOException, InterruptedException {
     StringBuilder s = new StringBuilder("*NODE,NSET=ALL\n");
     int n = mesh.points();
     for (int i = 0; i < n; i++) {
@@ -48,9 +135,11 @@ final class ShellOracle {
           .append(",0\n");
     }
     StringBuilder held = new StringBuilder();
+    s.append("*NSET,NSET=HELD\n");
     for (int i = 0; i < n; i++) {
-      if (Math.hypot(mesh.x(i), mesh.y(i)) <= support.diameter() / 2 + 1e-6) {
-        held.append(i + 1).append(",1,6\n");
+      if (fast.get(i) || touching.get(i)) {
+        s.append(i + 1).append(",\n");
+        held.append(i + 1).append(fast.get(i) ? ",1,6\n" : ",3,3\n");
       }
     }
     s.append("*ELEMENT,TYPE=S6,ELSET=PLATE\n");
@@ -80,7 +169,7 @@ final class ShellOracle {
         }
       }
     }
-    s.append("*NODE PRINT,NSET=ALL\nU\n");
+    s.append("*NODE PRINT,NSET=ALL\nU\n*NODE PRINT,NSET=HELD\nRF\n*EL FILE,OUTPUT=3D\nS\n");
     s.append("*END STEP\n");
     Files.writeString(folder.resolve("plate.inp"), s.toString());
     Process p =
@@ -93,7 +182,8 @@ final class ShellOracle {
       p.destroyForcibly();
       throw new IOException("ccx took too long");
     }
-    double[][] u = read(n);
+    double[][] u = read(n, "displacements");
+    double[][] forces = read(n, "forces");
     double[] atLoads = new double[load.forces().size()];
     for (int f = 0; f < atLoads.length; f++) {
       HandForce force = load.forces().get(f);
@@ -106,7 +196,11 @@ final class ShellOracle {
     for (int i = 0; i < n; i++) {
       w[i] = u[i][2];
     }
-    return new Answer(w, atLoads);
+    double[] pushes = new double[n];
+    for (int i = 0; i < n; i++) {
+      pushes[i] = forces[i][2];
+    }
+    return new Answer(w, pushes, atLoads, stresses());
   }
 
   private void add(StringBuilder s, int node, int way, double force) {
@@ -167,12 +261,15 @@ final class ShellOracle {
     return String.format(Locale.ROOT, "%.10e", value);
   }
 
-  private double[][] read(int count) throws IOException {
+  private double[][] read(int count, String what) throws IOException {
     double[][] u = new double[count][3];
     boolean any = false;
+    boolean here = false;
     for (String line : Files.readAllLines(folder.resolve("plate.dat"))) {
       String[] parts = line.trim().split("\\s+");
-      if (parts.length == 4 && parts[0].matches("\\d+")) {
+      if (line.contains("(")) {
+        here = line.trim().startsWith(what);
+      } else if (here && parts.length == 4) {
         int node = Integer.parseInt(parts[0]) - 1;
         for (int i = 0; i < 3; i++) {
           u[node][i] = Double.parseDouble(parts[i + 1]);
@@ -184,5 +281,36 @@ final class ShellOracle {
       throw new IOException("ccx said nothing: " + Files.readString(folder.resolve("said.txt")));
     }
     return u;
+  }
+
+  /** Fields of twelve characters after the number of the node. */
+  private List<Stress> stresses() throws IOException {
+    Map<String, double[]> places = new HashMap<>();
+    List<Stress> found = new ArrayList<>();
+    boolean points = false;
+    boolean stresses = false;
+    for (String line : Files.readAllLines(folder.resolve("plate.frd"))) {
+      if (line.startsWith("    2C")) {
+        points = true;
+      } else if (line.startsWith(" -4")) {
+        stresses = line.contains("STRESS");
+      } else if (line.startsWith(" -3")) {
+        points = false;
+        stresses = false;
+      } else if (line.startsWith(" -1") && (points || stresses)) {
+        String node = line.substring(3, 13);
+        double[] values = new double[(line.length() - 13) / 12];
+        for (int i = 0; i < values.length; i++) {
+          values[i] = Double.parseDouble(line.substring(13 + 12 * i, 25 + 12 * i).trim());
+        }
+        if (points) {
+          places.put(node, values);
+        } else {
+          double[] at = places.get(node);
+          found.add(new Stress(at[0], at[1], at[2], values));
+        }
+      }
+    }
+    return found;
   }
 }

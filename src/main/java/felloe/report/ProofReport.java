@@ -1,0 +1,196 @@
+package felloe.report;
+
+import felloe.document.Block;
+import felloe.document.Block.Callout;
+import felloe.document.Block.Column;
+import felloe.document.Block.Depth;
+import felloe.document.Block.Folded;
+import felloe.document.Block.Heading;
+import felloe.document.Block.Paragraph;
+import felloe.document.Block.Steps;
+import felloe.document.Block.Table;
+import felloe.document.Block.Tone;
+import felloe.document.Cell;
+import felloe.document.Phrase;
+import felloe.document.Quantity;
+import felloe.document.Report;
+import felloe.load.ProofLoad;
+import felloe.load.ProofLoad.Hang;
+import felloe.load.ProofLoad.Step;
+import felloe.service.LoadOutcome;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How a finished wheel is proved with weights, told as a sheet to work by. */
+public final class ProofReport {
+
+  /** Goes with every proof load. */
+  public static final List<String> CAUTIONS =
+      List.of(
+          "A wheel that breaks under a weight flies, and the weight falls. Stand clear while it"
+              + " hangs, keep it a hand's breadth above the floor, keep feet from under it, tether"
+              + " the wheel, wear eye protection, and have a second person there.",
+          "A proof load finds a plate that is weaker or softer than it should be. It proves nothing"
+              + " of fatigue, heat, a crash, or harder hands. Event rules and a qualified person"
+              + " have the last word.");
+
+  private ProofReport() {}
+
+  /** The sheet. */
+  public static Report of(LoadOutcome outcome, ProofLoad proof) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(verdict(outcome, proof));
+    blocks.add(Callout.cautions(CAUTIONS));
+    blocks.add(new Heading("Set it up"));
+    blocks.add(new Steps(setUp(), true));
+    proof.hangs().forEach(hang -> hang(outcome, proof, hang, blocks));
+    blocks.add(new Heading("Stop, and take the weight off, when"));
+    blocks.add(Steps.of(stops(proof)));
+    blocks.add(new Heading("Afterwards"));
+    blocks.add(
+        new Steps(
+            List.of(
+                "Look at every edge, hole and corner with a lens and a lamp: no crack, no white or"
+                    + " lifted place. Tap with a coin: no dull spot.",
+                "Check the torque of every hub screw. One that has turned, or a mark that has"
+                    + " shifted, means that the plate slipped.",
+                "A wheel that stopped the test is scrap: cut it through, so that nobody drives with"
+                    + " it."),
+            true));
+    blocks.add(
+        Folded.of(
+            Depth.PAPER,
+            new Table(
+                "Proved by",
+                List.of(
+                    Column.blank("builder"), Column.blank("second person"), Column.blank("day")),
+                List.of(List.of(new Cell.Blank(), new Cell.Blank(), new Cell.Blank())),
+                false)));
+    blocks.add(Folded.of(Depth.SOURCES, new Heading("What this rests on"), sources(proof)));
+    return new Report(
+        Phrase.of(
+            "{}, revision {}: proof load", outcome.plate().title(), outcome.plate().revision()),
+        LoadReport.FOOT,
+        blocks);
+  }
+
+  private static Block verdict(LoadOutcome outcome, ProofLoad proof) {
+    if (proof.hangs().isEmpty()) {
+      return Callout.verdict(
+          Tone.FAIL,
+          "No load case can be hung as a weight: it takes one hand, square to the plate.");
+    }
+    if (!outcome.met()) {
+      return Callout.verdict(
+          Tone.FAIL,
+          "DO NOT PROVE IT YET: the plate is not as wanted under these loads, and may break. Change"
+              + " it first.");
+    }
+    double most = proof.hangs().stream().mapToDouble(Hang::weight).max().orElse(0);
+    return Callout.verdict(
+        Tone.WELL,
+        Phrase.of(
+            "Hang {} and less from the rim, in {}, and read how far it sinks.",
+            Quantity.fixed(most, 1, "kg"),
+            Phrase.count(proof.hangs().size(), "place")));
+  }
+
+  private static List<String> setUp() {
+    return List.of(
+        "Bolt the finished wheel to its own hub with its own screws at their torque, and mark each"
+            + " screw head with a line across on to the plate.",
+        "Fix the hub to a stand or bench that gives nothing, the plate level, with room below the"
+            + " rim. Never on the car.",
+        "Put a dial or a steel rule under the rim at the place of the weight, and a second one at"
+            + " the edge of the hub: what the hub sinks, times the way to the rim over its own, is"
+            + " not the plate's.",
+        "Spread the weight over a strap as wide as a hand, with no edge or knot against the plate.",
+        "Hang the first part once, take it off, and set the dial to nothing: the stand settles.");
+  }
+
+  private static void hang(LoadOutcome outcome, ProofLoad proof, Hang hang, List<Block> blocks) {
+    blocks.add(
+        new Heading(
+            Phrase.of(
+                "{}: {} at {}",
+                Phrase.begin(hang.title()),
+                Quantity.fixed(hang.weight(), 1, "kg"),
+                Phrase.at(hang.at()))));
+    blocks.add(
+        new Paragraph(
+            Phrase.of(
+                "Driver's side {}. x is to the driver's right, y up, from the hub axis, mm. After"
+                    + " the last part wait a minute, read, take all off and read again: no more"
+                    + " than {} of the deflection may be left.",
+                hang.driverUp() ? "up" : "down",
+                Quantity.fixed(100 * proof.left().value(), 0, "%"))));
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Step step : hang.steps()) {
+      rows.add(
+          List.of(
+              Quantity.fixed(step.weight(), 1, "kg"),
+              Quantity.fixed(step.least(), 1, "mm"),
+              Quantity.fixed(step.most(), 1, "mm"),
+              new Cell.Blank(),
+              new Cell.Blank()));
+    }
+    rows.add(
+        List.of(
+            Quantity.fixed(0, 1, "kg"),
+            Cell.NONE,
+            Quantity.fixed(
+                proof.left().value() * hang.steps().get(hang.steps().size() - 1).most(), 1, "mm"),
+            new Cell.Blank(),
+            new Cell.Blank()));
+    blocks.add(
+        Table.of(
+            List.of(
+                Column.figures("weight", "kg"),
+                Column.figures("sinks at least", "mm"),
+                Column.figures("at most", "mm"),
+                Column.blank("rim reads"),
+                Column.blank("hub reads")),
+            rows));
+  }
+
+  private static List<String> stops(ProofLoad proof) {
+    return List.of(
+        "it cracks, creaks or ticks;",
+        "it sinks more than the table's most, or goes on sinking while you wait;",
+        "it sinks much less than the table's least: then the dial, the stand or the weight is"
+            + " wrong;",
+        Phrase.of(
+            "more than {} of the deflection is left when the weight is off;",
+            Quantity.fixed(100 * proof.left().value(), 0, "%")),
+        "a screw turns, a grip lifts, or the plate shifts on the hub.");
+  }
+
+  private static Table sources(ProofLoad proof) {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (Hang hang : proof.hangs()) {
+      rows.add(
+          List.of(
+              Cell.of(hang.title()),
+              Quantity.fixed(hang.weight(), 1, "kg"),
+              Cell.of(hang.basis())));
+    }
+    rows.add(
+        List.of(
+            Cell.of("a sound plate may bend more or less by"),
+            Quantity.fixed(100 * proof.spread().value(), 0, "%"),
+            Cell.of(
+                proof.spread().basis()
+                    + "; from the stiffer of two ways to be held to the softer")));
+    rows.add(
+        List.of(
+            Cell.of("may be left"),
+            Quantity.fixed(100 * proof.left().value(), 0, "%"),
+            Cell.of(proof.left().basis())));
+    return Table.of(
+        List.of(
+            Column.words("figure"),
+            Column.figures("value", ""),
+            Column.wrapped("where it comes from")),
+        rows);
+  }
+}
