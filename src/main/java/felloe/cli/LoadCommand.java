@@ -102,7 +102,16 @@ final class LoadCommand implements Command {
                 + " not an approval.");
     Options.shapes(spec, false);
     Options.add(
-        spec, Options.HUB, SUPPORT, CASE, THICKNESSES, Options.MATERIALS, TESTED, PROOF, OUT, PAPER);
+        spec,
+        Options.HUB,
+        SUPPORT,
+        CASE,
+        THICKNESSES,
+        Options.MATERIALS,
+        TESTED,
+        PROOF,
+        OUT,
+        PAPER);
     Options.group(spec, "Least mass", 1, LEAST_MASS, VARY, STEPS_EACH);
     Answers.options(spec);
     Options.examples(
@@ -200,10 +209,11 @@ final class LoadCommand implements Command {
       Paper paper = PAPER.in(call).orElse(Paper.A4);
       files =
           kit.write(
-              OUT.in(call).get(),
-              "proof",
-              outcome.plate(),
-              LoadFiles.proof(outcome, report, paper));
+                  OUT.in(call).get(),
+                  "proof",
+                  outcome.plate(),
+                  LoadFiles.proof(outcome, report, paper))
+              .files();
     }
     Answers.show(call, screen, proof, files, () -> report);
     return outcome.met() && !proof.hangs().isEmpty() ? Exit.WELL : Exit.FAILS;

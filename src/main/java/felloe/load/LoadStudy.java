@@ -9,6 +9,7 @@ import felloe.mesh.PlateMesh;
 import felloe.mesh.PlateMesher;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Reckons a plate under load cases, on finer and finer meshes until the figures no longer change.
@@ -50,6 +51,9 @@ public record LoadStudy(
 
   /** Error of a bolt's tension that no longer matters, as a part of the largest. */
   private static final double TENSION = 0.05;
+
+  /** Edges at a worst place, in edge layers: with it holes are told within -3 and +7 percent. */
+  private static final double AT_EDGE = 0.4;
 
   /** Uses below this part of the highest need not settle. */
   static final double MATTERS = 0.7;
@@ -183,7 +187,19 @@ public record LoadStudy(
   }
 
   private List<Fineness.Spot> spots(LoadResult last, double edge) {
-    return last.cases().stream().map(c -> new Fineness.Spot(c.worstAt(), edge / 4)).toList();
+    double there = Math.min(edge / 4, atEdge(section).orElse(edge));
+    return last.cases().stream().map(c -> new Fineness.Spot(c.worstAt(), there)).toList();
+  }
+
+  /**
+   * Edges about a worst place of what is judged at its very edge, mm: there the stress of a hole in
+   * a bent plate dies away with the plate's edge layer. Empty for laminates, which are judged
+   * farther in.
+   */
+  static OptionalDouble atEdge(PlateSection section) {
+    return section.strength().plies() > 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(AT_EDGE * section.edgeLayer());
   }
 
   private List<Point> points() {

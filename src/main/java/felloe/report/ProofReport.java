@@ -43,9 +43,9 @@ public final class ProofReport {
     blocks.add(Callout.cautions(CAUTIONS));
     blocks.add(new Heading("Set it up"));
     blocks.add(new Steps(setUp(), true));
-    proof.hangs().forEach(hang -> hang(outcome, proof, hang, blocks));
     blocks.add(new Heading("Stop, and take the weight off, when"));
     blocks.add(Steps.of(stops(proof)));
+    proof.hangs().forEach(hang -> hang(proof, hang, blocks));
     blocks.add(new Heading("Afterwards"));
     blocks.add(
         new Steps(
@@ -108,7 +108,7 @@ public final class ProofReport {
         "Hang the first part once, take it off, and set the dial to nothing: the stand settles.");
   }
 
-  private static void hang(LoadOutcome outcome, ProofLoad proof, Hang hang, List<Block> blocks) {
+  private static void hang(ProofLoad proof, Hang hang, List<Block> blocks) {
     blocks.add(
         new Heading(
             Phrase.of(

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
@@ -83,6 +84,22 @@ class LoadCommandTest {
       }
     }
     throw new AssertionError("no case " + name);
+  }
+
+  @Test
+  void aStackThatIsNotSymmetricGetsNoVerdict() throws IOException {
+    String heron = Files.readString(Path.of("shapes/heron.yaml"));
+    List<String> angles = new ArrayList<>(Collections.nCopies(10, "0"));
+    angles.addAll(Collections.nCopies(10, "45"));
+    Path file = folder.resolve("tern.yaml");
+    Files.writeString(
+        file,
+        heron.replace(
+            "  thickness: 5.6\n", "  thickness: 5.6\n  layup: {angles: " + angles + "}\n"));
+    Run run = Run.of("load", file.toString(), "--case", "turn", "--thicknesses", "5.6");
+    assertEquals(1, run.code(), run.err());
+    assertTrue(run.out().contains("NO VERDICT"), run.out());
+    assertTrue(run.out().contains("Make the stack symmetric"), run.out());
   }
 
   /**
@@ -208,8 +225,8 @@ class LoadCommandTest {
 
   @Test
   void onlySecondsDifferBetweenTwoRuns() throws IOException {
-    JsonNode first = json("shapes/dunlin.yaml", 1, "--case", "pull");
-    JsonNode second = json("shapes/dunlin.yaml", 1, "--case", "pull");
+    JsonNode first = json("shapes/dunlin.yaml", 0, "--case", "pull");
+    JsonNode second = json("shapes/dunlin.yaml", 0, "--case", "pull");
     for (JsonNode answer : List.of(first, second)) {
       ((ObjectNode) answer).remove("seconds");
       answer.get("cases").forEach(c -> ((ObjectNode) c).remove("seconds"));
@@ -219,15 +236,15 @@ class LoadCommandTest {
 
   @Test
   void screwsAreSofterThanAClampAndCarryTheHand() throws IOException {
-    JsonNode bolted = json("shapes/dunlin.yaml", 1, "--case", "pull");
+    JsonNode bolted = json("shapes/dunlin.yaml", 0, "--case", "pull");
     JsonNode clamped =
-        json("shapes/dunlin.yaml", 1, "--case", "pull", "--set", "load.clamp_diameter=70.8");
+        json("shapes/dunlin.yaml", 0, "--case", "pull", "--set", "load.clamp_diameter=70.8");
     assertEquals("bolts", bolted.get("support").get("hold").asText());
     assertEquals("clamped", clamped.get("support").get("hold").asText());
     double soft = one(bolted, "pull").get("deflection_at_load").asDouble();
     double stiff = one(clamped, "pull").get("deflection_at_load").asDouble();
     assertTrue(soft > stiff, soft + " " + stiff);
-    // Believable: a kart wheel of 5 mm aluminium gives some millimetres under 374 N.
+    // Believable: a kart wheel of 6 mm aluminium gives some millimetres under 374 N.
     assertTrue(stiff > 1 && soft < 6, soft + " " + stiff);
     double pulls = 0;
     for (JsonNode bolt : one(bolted, "pull").get("bolts")) {

@@ -198,7 +198,6 @@ class ShearPlateTest {
     List<Double> told =
         own.cases().get(0).bolts().stream().map(CaseField.BoltForce::tension).toList();
     double most = said.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-    System.out.println(shape + " said " + said + " told " + told);
     for (int i = 0; i < said.size(); i++) {
       assertEquals(said.get(i), told.get(i), 0.1 * most);
     }
