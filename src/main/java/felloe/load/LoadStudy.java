@@ -53,7 +53,7 @@ public record LoadStudy(
   private static final double TENSION = 0.05;
 
   /** Edges at a worst place, in edge layers: with it holes are told within -3 and +7 percent. */
-  private static final double AT_EDGE = 0.4;
+  private static final double AT_EDGE = 0.35;
 
   /** Uses below this part of the highest need not settle. */
   static final double MATTERS = 0.7;

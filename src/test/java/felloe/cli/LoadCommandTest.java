@@ -95,7 +95,7 @@ class LoadCommandTest {
     Files.writeString(
         file,
         heron.replace(
-            "  thickness: 5.6\n", "  thickness: 5.6\n  layup: {angles: " + angles + "}\n"));
+            "  thickness: 5.6\n", "  thickness: 5.6\n  layup: {plies: " + angles + "}\n"));
     Run run = Run.of("load", file.toString(), "--case", "turn", "--thicknesses", "5.6");
     assertEquals(1, run.code(), run.err());
     assertTrue(run.out().contains("NO VERDICT"), run.out());
