@@ -21,8 +21,14 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
   /** Within its rim, the hub's face is asked at places so many to its circumference apart. */
   private static final int ROUND = 40;
 
+  /**
+   * Beside a head, within one of these distances, places stand so much closer: most of the push is
+   * there and on the rim.
+   */
+  private static final double NEARER = 0.3;
+
   /** The most places at which it is asked whether it pushes. */
-  private static final int MOST = 240;
+  private static final int MOST = 320;
 
   /**
    * The points that a support holds.
@@ -97,15 +103,29 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
           double rb = mesh.distance(b, Point.ORIGIN);
           return Math.abs(ra - rb) > ON ? Double.compare(rb, ra) : Integer.compare(a, b);
         });
-    double apart = 2 * Math.PI * radius / ROUND;
+    List<Integer> chosen = chosen(mesh, support, within, 2 * Math.PI * radius / ROUND);
+    return chosen.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** All on the rim, others so far from each other; farther where there would be too many. */
+  private static List<Integer> chosen(
+      PlateMesh mesh, Support.Bolted support, List<Integer> within, double far) {
+    double radius = support.face() / 2;
     List<Integer> chosen = new ArrayList<>();
     for (int i : within) {
       boolean rim = mesh.distance(i, Point.ORIGIN) >= radius - ON;
-      boolean free = rim || chosen.stream().noneMatch(c -> mesh.distance(c, mesh.point(i)) < apart);
-      if (free && chosen.size() < MOST) {
+      double head =
+          support.bolts().stream()
+              .mapToDouble(b -> mesh.distance(i, b.at()) - b.head() / 2)
+              .min()
+              .orElse(radius);
+      double apart = head < far ? NEARER * far : far;
+      if (rim || chosen.stream().noneMatch(c -> mesh.distance(c, mesh.point(i)) < apart)) {
         chosen.add(i);
       }
     }
-    return chosen.stream().mapToInt(Integer::intValue).toArray();
+    return chosen.size() > MOST && far < radius
+        ? chosen(mesh, support, within, 1.15 * far)
+        : chosen;
   }
 }

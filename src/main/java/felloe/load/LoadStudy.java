@@ -38,7 +38,7 @@ public record LoadStudy(
   private static final double LEFT = FINER * FINER / (1 - FINER * FINER);
 
   /** Edges on a circle of the first mesh. */
-  private static final int ROUND = 16;
+  private static final int ROUND = 24;
 
   /** Edges round the rim of the hub's face, of the first mesh. */
   private static final int FACE_EDGES = 54;
