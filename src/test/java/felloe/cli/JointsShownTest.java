@@ -31,7 +31,7 @@ class JointsShownTest {
 
   @Test
   void drillTellsEachScrewWithItsTorqueAsOneFigureAndItsCautions() {
-    Run run = Run.of("drill", HERON);
+    Run run = Run.of("drill", HERON, "--set", "stock.thickness=5");
     assertEquals(0, run.code(), run.err());
     String text = run.out().replaceAll("\\s+", " ");
     assertTrue(text.contains("hub H1 to H6 6 M5 x 16 socket, ISO 4762 8.8 6 10 4.8"), text);

