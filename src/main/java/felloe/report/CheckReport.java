@@ -42,6 +42,7 @@ public final class CheckReport {
   public static Report of(Study study) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(verdict(study));
+    blocks.add(LOADS);
     blocks.addAll(JointReport.cure(study));
     List<Finding> open = new ArrayList<>(study.review().with(Verdict.FAIL));
     open.addAll(study.review().with(Verdict.CAUTION));
@@ -86,6 +87,10 @@ public final class CheckReport {
     blocks.addAll(open(fails));
     return blocks;
   }
+
+  /** A review is no verdict on strength. */
+  static final Paragraph LOADS =
+      new Paragraph("Whether it stands what hands do is not yet reckoned: felloe load tells.");
 
   /** What a review comes to, in a word and the counts. */
   static Callout verdict(Study study) {

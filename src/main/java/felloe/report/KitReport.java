@@ -30,6 +30,7 @@ public final class KitReport {
               ? CheckReport.fails(
                   one.study(), "its kit is there to be seen on paper; do not cut from it")
               : List.of(CheckReport.verdict(one.study())));
+      blocks.add(CheckReport.LOADS);
       blocks.add(new Paragraph(TemplateReport.pages(one.templates().tiled())));
       TemplateReport.saved(one.templates()).ifPresent(line -> blocks.add(new Paragraph(line)));
       blocks.add(
