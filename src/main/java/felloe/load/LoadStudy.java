@@ -194,10 +194,10 @@ public record LoadStudy(
   /**
    * Edges about a worst place of what is judged at its very edge, mm: there the stress of a hole in
    * a bent plate dies away with the plate's edge layer. Empty for laminates, which are judged
-   * farther in.
+   * farther in, and for plates without such a layer.
    */
   static OptionalDouble atEdge(PlateSection section) {
-    return section.strength().plies() > 0
+    return section.strength().plies() > 0 || section.edgeRows().isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(AT_EDGE * section.edgeLayer());
   }
