@@ -48,7 +48,7 @@ public final class DesignFile implements DesignSearch.Keeper {
       Study study,
       PlateLoads.Request request,
       DesignSpace space) {
-    this.out = out;
+    this.out = out.resolve(study.plate().name());
     this.name = study.plate().name() + "-designs.csv";
     this.disk = disk;
     this.head = head(folder, study, request, space);

@@ -115,7 +115,7 @@ class LeastMassTest {
     Path out = folder.resolve("tried");
     SearchOutcome first = search(RING, Optional.of(out), THICK);
     assertEquals(0, first.again());
-    Path file = out.resolve("ring-designs.csv");
+    Path file = out.resolve("ring/ring-designs.csv");
     List<String> lines = new ArrayList<>(Files.readAllLines(file));
     assertEquals("stock.thickness,mass,deflection,margin,fault", lines.get(1));
     // As if it had been stopped after two designs, in the middle of a line.
@@ -132,11 +132,11 @@ class LeastMassTest {
   void whatWasTriedForAnotherShapeIsRefusedAndKept() throws IOException {
     Path out = folder.resolve("tried");
     search(RING, Optional.of(out), THICK);
-    byte[] before = Files.readAllBytes(out.resolve("ring-designs.csv"));
+    byte[] before = Files.readAllBytes(out.resolve("ring/ring-designs.csv"));
     String other = RING.replace("deflection: 1", "deflection: 2");
     BadInput bad = assertThrows(BadInput.class, () -> search(other, Optional.of(out), THICK));
     assertTrue(bad.getMessage().contains("another search"), bad.getMessage());
-    assertArrayEquals(before, Files.readAllBytes(out.resolve("ring-designs.csv")));
+    assertArrayEquals(before, Files.readAllBytes(out.resolve("ring/ring-designs.csv")));
   }
 
   @Test
