@@ -15,6 +15,7 @@ import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
+import felloe.document.Rows;
 import felloe.drawing.Cautions;
 import felloe.drawing.LoadPicture;
 import felloe.drawing.ThicknessPlot;
@@ -153,43 +154,30 @@ public final class LoadReport {
   }
 
   private void cases() {
-    List<List<Cell>> rows = new ArrayList<>();
     List<String> forces = new ArrayList<>();
     Map<String, List<String>> warned = new LinkedHashMap<>();
     for (Judged one : plan.cases()) {
-      CaseField field = one.field();
-      String name = field.load().name();
-      rows.add(
-          List.of(
-              Cell.of(name),
-              Cell.of(field.load().title()),
-              moved(field.atLoad()),
-              moved(field.peakDeflection()),
-              orNone(one.stiffness(), 0, "N/mm"),
-              Quantity.fixed(field.worst().stress(), 0, "MPa"),
-              Cell.of(Phrase.at(field.worstAt()) + " " + side(field)),
-              Cell.of(margin(one.margin())),
-              one.fall().isPresent()
-                  ? new Cell.Verdict(Tone.NOTE, "told only")
-                  : new Cell.Verdict(
-                      one.met() ? Tone.WELL : Tone.FAIL, one.met() ? "" : "NOT AS WANTED")));
       forces.add(forces(one));
-      warnings(plan, one).forEach(w -> warned.computeIfAbsent(w, k -> new ArrayList<>()).add(name));
+      warnings(plan, one)
+          .forEach(w -> warned.computeIfAbsent(w, k -> new ArrayList<>()).add(name(one)));
     }
     blocks.add(new Heading("Load cases"));
     blocks.add(
-        Table.of(
-            List.of(
-                Column.words("case"),
-                Column.wrapped(""),
-                Column.figures("hands", "mm"),
-                Column.figures("most", "mm"),
-                Column.figures("stiffness", "N/mm"),
-                Column.figures("", "MPa"),
-                Column.wrapped("worst at"),
-                Column.figures("margin", ""),
-                Column.words("")),
-            rows));
+        Rows.of(plan.cases())
+            .words("case", LoadReport::name)
+            .wrapped("", one -> one.field().load().title())
+            .figures("hands", "mm", one -> moved(one.field().atLoad()))
+            .figures("MPa", one -> Quantity.fixed(one.field().worst().stress(), 0, ""))
+            .figures("margin", one -> margin(one.margin()))
+            .words("", LoadReport::judged)
+            .table());
+    Table places =
+        Rows.of(plan.cases())
+            .words("case", LoadReport::name)
+            .figures("moves most", "mm", one -> moved(one.field().peakDeflection()))
+            .figures("stiffness", "N/mm", one -> orNone(one.stiffness(), 0, "N/mm"))
+            .words("worst at", one -> Phrase.at(one.field().worstAt()) + " " + side(one.field()))
+            .table();
     warned.forEach(
         (words, names) ->
             blocks.add(new Paragraph(Phrase.of("Note on {}: {}.", Phrase.list(names), words))));
@@ -204,9 +192,19 @@ public final class LoadReport {
                 plan.wanted()
                     .deflection()
                     .map(d -> Phrase.of(", and no more than {} at the hands", Quantity.mm(d))))));
-    List<Block> folded = new ArrayList<>();
+    List<Block> folded = new ArrayList<>(List.of(places));
     forces.forEach(line -> folded.add(new Paragraph(line)));
     blocks.add(new Folded(Depth.ALL, folded));
+  }
+
+  private static String name(Judged one) {
+    return one.field().load().name();
+  }
+
+  private static Cell judged(Judged one) {
+    return one.fall().isPresent()
+        ? new Cell.Verdict(Tone.NOTE, "told only")
+        : new Cell.Verdict(one.met() ? Tone.WELL : Tone.FAIL, one.met() ? "" : "NOT AS WANTED");
   }
 
   private static Cell orNone(OptionalDouble value, int decimals, String unit) {
