@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -97,29 +98,31 @@ final class ShellOracle {
       face.set(i, !near && mesh.distance(i, Point.ORIGIN) <= support.face() / 2 + 1e-6);
     }
     BitSet touching = new BitSet();
-    Answer answer = solve(load, fast, touching);
-    for (int round = 0; round < 30; round++) {
+    double[] last = new double[support.bolts().size()];
+    for (int round = 0; round < 12; round++) {
+      Answer answer = solve(load, fast, touching);
+      double[] now = new double[last.length];
+      for (int i = 0; i < under.length; i++) {
+        if (under[i] >= 0) {
+          now[under[i]] -= answer.pushes()[i];
+        }
+      }
+      double most = Arrays.stream(now).max().orElse(0);
+      double change = 0;
+      for (int b = 0; b < now.length; b++) {
+        change = Math.max(change, Math.abs(now[b] - last[b]));
+      }
+      last = now;
+      if (round > 2 && change < 0.01 * most) {
+        return Arrays.stream(now).map(t -> Math.max(0, t)).boxed().toList();
+      }
       BitSet next = new BitSet();
       for (int i = face.nextSetBit(0); i >= 0; i = face.nextSetBit(i + 1)) {
-        boolean touches =
-            touching.get(i) ? answer.pushes()[i] > 0 : answer.deflections()[i] < -1e-7;
-        next.set(i, touches);
-      }
-      if (next.equals(touching)) {
-        break;
+        next.set(i, touching.get(i) ? answer.pushes()[i] > 0 : answer.deflections()[i] < -1e-7);
       }
       touching = next;
-      answer = solve(load, fast, touching);
     }
-    List<Double> tensions = new ArrayList<>();
-    for (int b = 0; b < support.bolts().size(); b++) {
-      double sum = 0;
-      for (int i = 0; i < under.length; i++) {
-        sum += under[i] == b ? answer.pushes()[i] : 0;
-      }
-      tensions.add(Math.max(0, -sum));
-    }
-    return tensions;
+    throw new IOException("where the face pushes did not settle");
   }
 
   private Answer solve(LoadCase load, BitSet fast, BitSet touching)
