@@ -12,14 +12,26 @@ public sealed interface Block {
    *
    * @param text what it says
    */
-  record Heading(String text) implements Block {}
+  record Heading(String text) implements Block {
+
+    /** A heading with something put in; see {@link Phrase#of}. */
+    public static Heading of(String pattern, Object... parts) {
+      return new Heading(Phrase.of(pattern, parts));
+    }
+  }
 
   /**
    * Running text.
    *
    * @param text what it says
    */
-  record Paragraph(String text) implements Block {}
+  record Paragraph(String text) implements Block {
+
+    /** Text with something put in; see {@link Phrase#of}. */
+    public static Paragraph of(String pattern, Object... parts) {
+      return new Paragraph(Phrase.of(pattern, parts));
+    }
+  }
 
   /**
    * Sentences that are to be read first.

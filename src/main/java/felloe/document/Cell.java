@@ -79,7 +79,7 @@ public sealed interface Cell permits Cell.Words, Cell.Tick, Cell.Blank, Cell.Ver
   /**
    * A row of cells.
    *
-   * @param parts cells, texts, whole numbers
+   * @param parts cells, texts, whole numbers, or optional ones of these, which leave the cell empty
    * @throws IllegalArgumentException for anything else
    */
   static List<Cell> row(Object... parts) {
@@ -93,12 +93,10 @@ public sealed interface Cell permits Cell.Words, Cell.Tick, Cell.Blank, Cell.Ver
     if (part instanceof Cell cell) {
       return cell;
     }
+    if (part instanceof Optional<?> optional) {
+      return optional.isPresent() ? cell(optional.get()) : NONE;
+    }
     throw new IllegalArgumentException("no cell: " + part.getClass());
-  }
-
-  /** A quantity, or nothing. */
-  static Cell orNone(Optional<Quantity> quantity) {
-    return quantity.<Cell>map(q -> q).orElse(NONE);
   }
 
   /** A quantity, or the sign for what is not known. */

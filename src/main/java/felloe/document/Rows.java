@@ -63,6 +63,11 @@ public final class Rows<T> {
     return with(new Column(head, "", Fill.TICK), item -> new Cell.Tick());
   }
 
+  /** One more column to write in by hand. */
+  public Rows<T> blank(String head) {
+    return with(Column.blank(head), item -> new Cell.Blank());
+  }
+
   public Table table() {
     List<List<Cell>> rows = new ArrayList<>();
     for (T item : items) {

@@ -9,11 +9,11 @@ import felloe.cutting.CutterTool;
 import felloe.cutting.JigsawPlan;
 import felloe.cutting.LeftOver;
 import felloe.cutting.MachineJob;
+import felloe.cutting.Operation;
 import felloe.cutting.OperationFigures;
 import felloe.cutting.SheetLayout;
 import felloe.document.Block;
 import felloe.document.Block.Callout;
-import felloe.document.Block.Column;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Figure;
 import felloe.document.Block.Folded;
@@ -22,10 +22,10 @@ import felloe.document.Block.Paragraph;
 import felloe.document.Block.Steps;
 import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
-import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
+import felloe.document.Rows;
 import felloe.drawing.CutPicture;
 import felloe.plate.Note;
 import felloe.plate.Plate;
@@ -39,6 +39,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** How plates are cut, told. */
 public final class CutReport {
@@ -140,15 +141,10 @@ public final class CutReport {
     job.saw().ifPresent(plan -> waste(job, plan));
     for (Note note : job.work().notes()) {
       String where = CheckReport.name(note.place());
-      blocks.add(new Paragraph(Phrase.of("Note, {}: {}", where, note.text())));
+      blocks.add(Paragraph.of("Note, {}: {}", where, note.text()));
     }
     figures(job);
     CutMap.of(job).ifPresent(view -> blocks.add(new Figure(CutPicture.of(view))));
-  }
-
-  private void table(CutJob job, String words, List<List<Cell>> rows, Column... columns) {
-    head(job, words);
-    blocks.add(Table.of(List.of(columns), rows));
   }
 
   /** A heading; it names its job where there are several. */
@@ -213,57 +209,41 @@ public final class CutReport {
   }
 
   private void order(CutJob job, MachineJob machine) {
-    List<List<Cell>> rows = new ArrayList<>();
+    List<Line> lines = new ArrayList<>();
     for (MachineJob.Step step : machine.steps()) {
-      double speed = step.operation().speed();
-      rows.add(
-          List.of(
-              Cell.of(step.operation().title()),
-              Cell.of(step.operation().tool().name()),
-              speed > 0 ? Quantity.fixed(speed, 0, "1/min") : Cell.NONE,
-              Quantity.fixed(step.figures().cut(), 0, "mm"),
-              minutes(job, step.figures())));
+      Operation done = step.operation();
+      lines.add(new Line(done.title(), done.tool().name(), done.speed(), step.figures()));
     }
-    rows.add(
-        List.of(
-            Cell.of("total"),
-            Cell.NONE,
-            Cell.NONE,
-            Quantity.fixed(machine.total().cut(), 0, "mm"),
-            minutes(job, machine.total())));
-    table(
-        job,
-        "Order of work",
-        rows,
-        Column.wrapped("step"),
-        Column.words("tool"),
-        Column.figures("speed", "1/min"),
-        Column.figures("cut", "mm"),
-        Column.figures("time", "min"));
+    lines.add(new Line("total", "", 0, machine.total()));
+    head(job, "Order of work");
+    blocks.add(
+        Rows.of(lines)
+            .wrapped("step", Line::title)
+            .words("tool", Line::tool)
+            .figures(
+                "speed",
+                "1/min",
+                line -> line.speed() > 0 ? Quantity.fixed(line.speed(), 0, "1/min") : "")
+            .figures("cut", "mm", line -> Quantity.fixed(line.figures().cut(), 0, "mm"))
+            .figures(
+                "time",
+                "min",
+                line -> job.minutes(line.figures()).map(t -> Quantity.fixed(t, 1, "min")))
+            .table());
   }
 
-  private static Cell minutes(CutJob job, OperationFigures figures) {
-    return Cell.orNone(job.minutes(figures).map(minutes -> Quantity.fixed(minutes, 1, "min")));
-  }
+  /** A step of the work, or all of it together. */
+  private record Line(String title, String tool, double speed, OperationFigures figures) {}
 
   private void sheet(CutJob job, SheetLayout layout) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (SheetLayout.Lying part : layout.parts()) {
-      rows.add(
-          List.of(
-              Cell.of(part.name()),
-              Quantity.fixed(part.at().x(), 2, "mm"),
-              Quantity.fixed(part.at().y(), 2, "mm"),
-              Quantity.brief(part.turn(), 2, "deg")));
-    }
-    table(
-        job,
-        "Parts on the sheet",
-        rows,
-        Column.words("part"),
-        Column.figures("x", "mm"),
-        Column.figures("y", "mm"),
-        Column.figures("turned", "deg"));
+    head(job, "Parts on the sheet");
+    blocks.add(
+        Rows.of(layout.parts())
+            .words("part", SheetLayout.Lying::name)
+            .figures("x", "mm", part -> Quantity.fixed(part.at().x(), 2, "mm"))
+            .figures("y", "mm", part -> Quantity.fixed(part.at().y(), 2, "mm"))
+            .figures("turned", "deg", part -> Quantity.brief(part.turn(), 2, "deg"))
+            .table());
     String boxes =
         layout.boxesUsed().isPresent()
             ? Phrase.of(
@@ -272,71 +252,57 @@ public final class CutReport {
                 Quantity.percent(layout.boxesYield().orElseThrow(), 1))
             : "Laid out by their boxes the parts would have no room on it.";
     blocks.add(
-        new Paragraph(
-            Phrase.of(
-                "Sheet {} x {}; the parts take its lower {}, and {} of that become parts. {}",
-                Quantity.brief(layout.room().sheet().width(), 2, ""),
-                CutMap.mm(layout.room().sheet().height()),
-                CutMap.mm(layout.used()),
-                Quantity.percent(layout.yield(), 1),
-                boxes)));
+        Paragraph.of(
+            "Sheet {} x {}; the parts take its lower {}, and {} of that become parts. {}",
+            Quantity.brief(layout.room().sheet().width(), 2, ""),
+            CutMap.mm(layout.room().sheet().height()),
+            CutMap.mm(layout.used()),
+            Quantity.percent(layout.yield(), 1),
+            boxes));
   }
 
   private void left(CutJob job) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (LeftOver left : job.leftOvers()) {
-      rows.add(
-          List.of(
-              Cell.of(rows.size() + 1),
-              Cell.of(left.feature().label()),
-              Quantity.fixed(left.reach(), 2, "mm"),
-              Cell.of(Phrase.at(left.at())),
-              Cell.of(CheckReport.name(left.feature().place()))));
-    }
-    if (rows.isEmpty()) {
+    List<LeftOver> all = job.leftOvers();
+    if (all.isEmpty()) {
       return;
     }
     head(job, "Left for the file");
-    List<Column> columns =
-        List.of(
-            Column.figures("", ""),
-            Column.words("of"),
-            Column.figures("stands out", "mm"),
-            Column.words("at"),
-            Column.words("written in"));
-    int listed = Math.min(LISTED, rows.size());
-    blocks.add(Table.of(columns, rows.subList(0, listed)));
-    blocks.add(Folded.of(Depth.ALL, Table.of(columns, rows.subList(listed, rows.size()))));
+    int listed = Math.min(LISTED, all.size());
+    blocks.add(left(all, 0, listed));
+    blocks.add(Folded.of(Depth.ALL, left(all, listed, all.size())));
+  }
+
+  /** Some of the places, by the numbers that they have among all. */
+  private static Table left(List<LeftOver> all, int from, int to) {
+    return Rows.of(IntStream.range(from, to).boxed().toList())
+        .figures("", i -> i + 1)
+        .words("of", i -> all.get(i).feature().label())
+        .figures("stands out", "mm", i -> Quantity.fixed(all.get(i).reach(), 2, "mm"))
+        .words("at", i -> Phrase.at(all.get(i).at()))
+        .words("written in", i -> CheckReport.name(all.get(i).feature().place()))
+        .table();
   }
 
   private void waste(CutJob job, JigsawPlan plan) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (JigsawPlan.WasteHole hole : plan.holes()) {
-      String why =
-          switch (hole.why()) {
-            case START -> "starting";
-            case TURN -> "turning the blade";
-            case START_AND_TURN -> "starting and turning";
-            case DRILL -> "all of it, by drill";
-            case HOLE_SAW -> "all of it, by hole saw or bit";
-          };
-      rows.add(
-          List.of(
-              Cell.of(hole.feature().label()),
-              Cell.of(why),
-              Quantity.fixed(hole.at().x(), 2, "mm"),
-              Quantity.fixed(hole.at().y(), 2, "mm"),
-              Quantity.fixed(hole.diameter(), 2, "mm")));
-    }
-    table(
-        job,
-        "Holes to make in the waste first",
-        rows,
-        Column.words("edge"),
-        Column.words("for"),
-        Column.figures("x", "mm"),
-        Column.figures("y", "mm"),
-        Column.figures("diameter", "mm"));
+    head(job, "Holes to make in the waste first");
+    blocks.add(
+        Rows.of(plan.holes())
+            .words("edge", hole -> hole.feature().label())
+            .words("for", CutReport::why)
+            .figures("x", "mm", hole -> Quantity.fixed(hole.at().x(), 2, "mm"))
+            .figures("y", "mm", hole -> Quantity.fixed(hole.at().y(), 2, "mm"))
+            .figures("diameter", "mm", hole -> Quantity.fixed(hole.diameter(), 2, "mm"))
+            .table());
+  }
+
+  private static String why(JigsawPlan.WasteHole hole) {
+    return switch (hole.why()) {
+      case START -> "starting";
+      case TURN -> "turning the blade";
+      case START_AND_TURN -> "starting and turning";
+      case DRILL -> "all of it, by drill";
+      case HOLE_SAW -> "all of it, by hole saw or bit";
+    };
   }
 
   private void figures(CutJob job) {
@@ -344,17 +310,17 @@ public final class CutReport {
       return;
     }
     head(job, "To start from; listen, look and adjust");
-    List<List<Cell>> values = new ArrayList<>();
-    List<List<String>> sources = new ArrayList<>();
-    for (SourcedFigure figure : job.figures()) {
-      values.add(List.of(Cell.of(figure.name()), Quantity.rounded(figure.value(), figure.unit())));
-      sources.add(List.of(figure.name(), figure.basis()));
-    }
-    blocks.add(Table.of(List.of(Column.words(""), Column.figures("", "")), values).sideBySide());
+    Rows<SourcedFigure> rows = Rows.of(job.figures());
+    blocks.add(
+        rows.words("", SourcedFigure::name)
+            .figures("", f -> Quantity.rounded(f.value(), f.unit()))
+            .table()
+            .sideBySide());
     blocks.add(
         Folded.of(
             Depth.SOURCES,
-            Table.ofWords(
-                List.of(Column.words("figure"), Column.wrapped("where it comes from")), sources)));
+            rows.words("figure", SourcedFigure::name)
+                .wrapped("where it comes from", SourcedFigure::basis)
+                .table()));
   }
 }

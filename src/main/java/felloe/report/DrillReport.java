@@ -2,7 +2,6 @@ package felloe.report;
 
 import felloe.document.Block;
 import felloe.document.Block.Callout;
-import felloe.document.Block.Column;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Folded;
 import felloe.document.Block.Heading;
@@ -10,15 +9,17 @@ import felloe.document.Block.Paragraph;
 import felloe.document.Block.Steps;
 import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
-import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
+import felloe.document.Rows;
 import felloe.drilling.DistanceCheck;
+import felloe.drilling.DistanceLimits;
 import felloe.drilling.DrillStep;
 import felloe.drilling.DrillStep.Turning;
 import felloe.drilling.DrillingPlan;
 import felloe.drilling.HoleGroup;
+import felloe.drilling.SizeCheck;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
@@ -33,26 +34,6 @@ public final class DrillReport {
 
   /** So many labels stand in a heading; more are cut short. */
   private static final int NAMED = 24;
-
-  private static final List<Column> STEPS =
-      List.of(
-          Column.tick(""),
-          Column.words("step"),
-          Column.figures("\u00d8", "mm"),
-          Column.figures("1/min", ""),
-          Column.figures("", "s"),
-          Column.wrapped("tool, what to do"));
-
-  private static final List<Column> DISTANCES =
-      List.of(
-          Column.figures("", ""),
-          Column.words("from"),
-          Column.words("to"),
-          Column.words("over"),
-          Column.figures("true", ""),
-          Column.figures("least", ""),
-          Column.figures("most", ""),
-          Column.blank("reads"));
 
   private final DrillOutcome outcome;
   private final DrillingPlan plan;
@@ -118,14 +99,13 @@ public final class DrillReport {
     }
     Plate plate = outcome.plate();
     blocks.add(
-        new Paragraph(
-            Phrase.of(
-                "Stock: {}, {}. Drills and speeds for {}.{}{}",
-                plate.stock().material().title(),
-                Quantity.mm(plate.stock().thickness()),
-                plan.material().title(),
-                plan.hub().map(hub -> " Hub: " + hub + "."),
-                plan.throughHub() ? " The hub holes are drilled THROUGH THE HUB." : "")));
+        Paragraph.of(
+            "Stock: {}, {}. Drills and speeds for {}.{}{}",
+            plate.stock().material().title(),
+            Quantity.mm(plate.stock().thickness()),
+            plan.material().title(),
+            plan.hub().map(hub -> " Hub: " + hub + "."),
+            plan.throughHub() ? " The hub holes are drilled THROUGH THE HUB." : ""));
     blocks.add(Folded.of(Depth.PAPER, Callout.cautions(outcome.cautions())));
   }
 
@@ -161,33 +141,30 @@ public final class DrillReport {
       HoleGroup group = plan.groups().get(i);
       String holes = Phrase.begin(hole(group)) + (group.labels().size() == 1 ? "" : "s");
       blocks.add(
-          new Heading(
-              Phrase.of(
-                  "{}. {} {}, \u00d8{}",
-                  i + 1,
-                  holes,
-                  named(group.labels()),
-                  Quantity.brief(group.diameter(), 2, ""))));
+          Heading.of(
+              "{}. {} {}, \u00d8{}",
+              i + 1,
+              holes,
+              named(group.labels()),
+              Quantity.brief(group.diameter(), 2, "")));
       blocks.add(
-          new Paragraph(
-              Phrase.of(
-                  "Good from {} to {} ({}), centres within {} of where they should be ({}).",
-                  Quantity.fixed(group.limits().least(), 2, ""),
-                  Quantity.fixed(group.limits().most(), 2, "mm"),
-                  group.tolerance(),
-                  Quantity.brief(group.zone() / 2, 3, "mm"),
-                  group.zoneFrom())));
+          Paragraph.of(
+              "Good from {} to {} ({}), centres within {} of where they should be ({}).",
+              Quantity.fixed(group.limits().least(), 2, ""),
+              Quantity.fixed(group.limits().most(), 2, "mm"),
+              group.tolerance(),
+              Quantity.brief(group.zone() / 2, 3, "mm"),
+              group.zoneFrom()));
       group.notes().forEach(note -> blocks.add(new Paragraph(note)));
-      blocks.add(Table.of(STEPS, group.steps().stream().map(DrillReport::step).toList()));
+      blocks.add(steps(group));
     }
     if (plan.leftOut() > 0) {
       blocks.add(
-          new Paragraph(
-              Phrase.of(
-                  "{} more holes are of further sizes and not told here: the order of work tells"
-                      + " the first {} sizes. Their places are in the hole schedule.",
-                  plan.leftOut(),
-                  plan.groups().size())));
+          Paragraph.of(
+              "{} more holes are of further sizes and not told here: the order of work tells"
+                  + " the first {} sizes. Their places are in the hole schedule.",
+              plan.leftOut(),
+              plan.groups().size()));
     }
   }
 
@@ -201,11 +178,27 @@ public final class DrillReport {
             labels.size());
   }
 
-  private static List<Cell> step(DrillStep step) {
-    Optional<Turning> turning = step.turning();
+  private static Table steps(HoleGroup group) {
+    return Rows.of(group.steps())
+        .tick("")
+        .words("step", step -> step.stage().words())
+        .figures("\u00d8", "mm", step -> step.diameter().map(Quantity::mm))
+        .figures("1/min", step -> step.turning().map(t -> Quantity.fixed(t.setting(), 0, "")))
+        .figures(
+            "",
+            "s",
+            step ->
+                step.turning()
+                    .flatMap(Turning::seconds)
+                    .map(s -> Quantity.fixed(Math.max(1, s), 0, "s")))
+        .wrapped("tool, what to do", DrillReport::how)
+        .table();
+  }
+
+  private static String how(DrillStep step) {
     List<String> how = new ArrayList<>();
     how.add(Phrase.sentence(step.tool()));
-    turning
+    step.turning()
         .filter(Turning::tooFast)
         .ifPresent(
             turns ->
@@ -215,24 +208,16 @@ public final class DrillReport {
                             + " or take another way.",
                         Quantity.fixed(turns.reckoned(), 0, "1/min"))));
     how.add(step.words());
-    return List.of(
-        new Cell.Tick(),
-        Cell.of(step.stage().words()),
-        Cell.orNone(step.diameter().map(Quantity::mm)),
-        Cell.orNone(turning.map(t -> Quantity.fixed(t.setting(), 0, ""))),
-        Cell.orNone(
-            turning.flatMap(Turning::seconds).map(s -> Quantity.fixed(Math.max(1, s), 0, "s"))),
-        Cell.of(String.join(" ", how).strip()));
+    return String.join(" ", how).strip();
   }
 
   private void distances() {
     List<Block> told = new ArrayList<>();
     if (!plan.afterPilot().isEmpty()) {
       told.add(
-          new Heading(
-              Phrase.of(
-                  "Look after the pilot drill (\u00d8{})",
-                  Quantity.brief(plan.pilotDiameter().orElseThrow(), 2, ""))));
+          Heading.of(
+              "Look after the pilot drill (\u00d8{})",
+              Quantity.brief(plan.pilotDiameter().orElseThrow(), 2, "")));
       told.add(
           new Paragraph(
               "Over the outside edges of the pilot holes, mm. A reading outside of the limits"
@@ -240,7 +225,7 @@ public final class DrillReport {
                   + (plan.throughHub()
                       ? ", or the hub not as its data says: measure the hub before you go on."
                       : ": draw it over with a round file now, or start again.")));
-      told.add(distances(plan.afterPilot(), List.of(), false));
+      told.add(distances(plan.afterPilot().stream().map(c -> Line.of("", c)).toList()));
     }
     if (!plan.readings().isEmpty()) {
       told.add(new Heading("Readings of the finished hub pattern"));
@@ -253,22 +238,19 @@ public final class DrillReport {
                   + " check of the plate as measured judge."));
       if (plan.notMeasured() > 0) {
         told.add(
-            new Paragraph(
-                Phrase.of(
-                    "Only {} of the {} hub holes have rows here.",
-                    plan.sizes().size(),
-                    plan.sizes().size() + plan.notMeasured())));
+            Paragraph.of(
+                "Only {} of the {} hub holes have rows here.",
+                plan.sizes().size(),
+                plan.sizes().size() + plan.notMeasured()));
       }
-      List<List<Cell>> sizes =
-          plan.sizes().stream()
-              .map(
-                  s ->
-                      row(
-                          Cell.of(s.number()),
-                          List.of(s.hole(), "", "diameter"),
-                          List.of(s.limits().least(), s.limits().least(), s.limits().most())))
-              .toList();
-      told.add(distances(plan.readings(), sizes, true));
+      List<Line> lines = new ArrayList<>();
+      for (SizeCheck s : plan.sizes()) {
+        double least = s.limits().least();
+        String number = Integer.toString(s.number());
+        lines.add(new Line(number, s.hole(), "", "diameter", least, least, s.limits().most()));
+      }
+      plan.readings().forEach(c -> lines.add(Line.of(Integer.toString(c.number()), c)));
+      told.add(distances(lines));
     }
     if (!plan.others().isEmpty()) {
       told.add(new Heading("Bore and grips"));
@@ -276,68 +258,62 @@ public final class DrillReport {
           new Paragraph(
               "Inside: what is left between the edges. Outside: over the outer edges, mm. These are"
                   + " not typed in."));
-      told.add(distances(plan.others(), List.of(), false));
+      told.add(distances(plan.others().stream().map(c -> Line.of("", c)).toList()));
     }
     if (!told.isEmpty()) {
       blocks.add(new Folded(Depth.ALL, told));
     }
   }
 
-  /** Rows to write in; only those that are typed in have a number. */
-  private static Table distances(
-      List<DistanceCheck> checks, List<List<Cell>> first, boolean numbered) {
-    List<List<Cell>> rows = new ArrayList<>(first);
-    for (DistanceCheck c : checks) {
-      rows.add(
-          row(
-              numbered ? Cell.of(c.number()) : Cell.NONE,
-              List.of(c.from(), c.to(), c.over()),
-              List.of(c.limits().nominal(), c.limits().least(), c.limits().most())));
+  /** A row to write in; only what is typed in has a number. */
+  private record Line(
+      String number, String from, String to, String over, double right, double least, double most) {
+
+    static Line of(String number, DistanceCheck c) {
+      DistanceLimits is = c.limits();
+      return new Line(number, c.from(), c.to(), c.over(), is.nominal(), is.least(), is.most());
     }
-    return Table.of(DISTANCES, rows).sideBySide();
   }
 
-  private static List<Cell> row(Cell number, List<String> words, List<Double> figures) {
-    List<Cell> row = new ArrayList<>(List.of(number));
-    words.forEach(word -> row.add(Cell.of(word)));
-    figures.forEach(figure -> row.add(Quantity.fixed(figure, 2, "")));
-    row.add(new Cell.Blank());
-    return row;
+  private static Table distances(List<Line> lines) {
+    return Rows.of(lines)
+        .figures("", Line::number)
+        .words("from", Line::from)
+        .words("to", Line::to)
+        .words("over", Line::over)
+        .figures("true", line -> Quantity.fixed(line.right(), 2, ""))
+        .figures("least", line -> Quantity.fixed(line.least(), 2, ""))
+        .figures("most", line -> Quantity.fixed(line.most(), 2, ""))
+        .blank("reads")
+        .table()
+        .sideBySide();
   }
 
   /** Where the holes are; pages with centre marks have it beside them. */
   private void schedule() {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (Hole hole : outcome.holes()) {
-      rows.add(
-          List.of(
-              Cell.of(hole.label()),
-              Cell.of(hole.role().words()),
-              Quantity.fixed(hole.centre().x(), 2, "mm"),
-              Quantity.fixed(hole.centre().y(), 2, "mm"),
-              Quantity.fixed(hole.centre().norm(), 2, "mm"),
-              Quantity.fixed(hole.centre().bearing(), 2, ""),
-              Quantity.fixed(hole.diameter(), 2, "mm"),
-              hole.isSlotted() ? Quantity.fixed(hole.length(), 2, "mm") : Cell.NONE));
+    if (outcome.holes().isEmpty()) {
+      return;
     }
-    if (!rows.isEmpty()) {
-      blocks.add(
-          Folded.of(
-              Depth.SCREEN,
-              new Heading("Hole schedule"),
-              Table.of(
-                  List.of(
-                      Column.words("hole"),
-                      Column.words("role"),
-                      Column.figures("x", "mm"),
-                      Column.figures("y", "mm"),
-                      Column.figures("radius", "mm"),
-                      Column.figures("angle", ""),
-                      Column.figures("diameter", "mm"),
-                      Column.figures("length", "mm")),
-                  rows),
-              new Paragraph("From the hub axis, as the driver sees the wheel; angle in degrees.")));
-    }
+    Table table =
+        Rows.of(outcome.holes())
+            .words("hole", Hole::label)
+            .words("role", hole -> hole.role().words())
+            .figures("x", "mm", hole -> Quantity.fixed(hole.centre().x(), 2, "mm"))
+            .figures("y", "mm", hole -> Quantity.fixed(hole.centre().y(), 2, "mm"))
+            .figures("radius", "mm", hole -> Quantity.fixed(hole.centre().norm(), 2, "mm"))
+            .figures("angle", hole -> Quantity.fixed(hole.centre().bearing(), 2, ""))
+            .figures("diameter", "mm", hole -> Quantity.fixed(hole.diameter(), 2, "mm"))
+            .figures(
+                "length",
+                "mm",
+                hole -> hole.isSlotted() ? Quantity.fixed(hole.length(), 2, "mm") : "")
+            .table();
+    blocks.add(
+        Folded.of(
+            Depth.SCREEN,
+            new Heading("Hole schedule"),
+            table,
+            new Paragraph("From the hub axis, as the driver sees the wheel; angle in degrees.")));
   }
 
   private void sources() {

@@ -2,7 +2,6 @@ package felloe.report;
 
 import felloe.document.Block;
 import felloe.document.Block.Callout;
-import felloe.document.Block.Column;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Folded;
 import felloe.document.Block.Heading;
@@ -13,10 +12,10 @@ import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
+import felloe.document.Rows;
 import felloe.hub.Cure;
 import felloe.hub.HubFitResult;
 import felloe.measure.AsDrilledResult;
-import felloe.measure.DrilledHole;
 import felloe.measure.HoleEnlargement;
 import felloe.plate.Finding;
 import felloe.plate.Verdict;
@@ -101,33 +100,24 @@ public final class DrilledReport {
 
   /** What is worse than it was drawn; the same advice for one rule once. */
   private static List<Block> findings(List<Finding> findings) {
-    List<List<Cell>> rows = new ArrayList<>();
     Map<String, List<String>> advice = new LinkedHashMap<>();
     for (Finding f : findings) {
-      rows.add(
-          List.of(
-              CheckReport.word(f.verdict()),
-              Cell.of(f.rule()),
-              Cell.of(f.subject()),
-              Units.brief(f.figure())));
       if (!f.advice().isEmpty()) {
         advice.computeIfAbsent(Phrase.sentence(f.advice()), w -> new ArrayList<>()).add(f.rule());
       }
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(
-        Table.of(
-            List.of(
-                Column.words(""),
-                Column.words("check"),
-                Column.wrapped("of"),
-                Column.figures("is", "")),
-            rows));
+        Rows.of(findings)
+            .words("", f -> CheckReport.word(f.verdict()))
+            .words("check", Finding::rule)
+            .wrapped("of", Finding::subject)
+            .figures("is", f -> Units.brief(f.figure()))
+            .table());
     advice.forEach(
         (words, rules) ->
             blocks.add(
-                new Paragraph(
-                    Phrase.of("{}: {}", Phrase.list(rules.stream().distinct().toList()), words))));
+                Paragraph.of("{}: {}", Phrase.list(rules.stream().distinct().toList()), words)));
     return blocks;
   }
 
@@ -151,13 +141,12 @@ public final class DrilledReport {
                           o.series()))
               .toList();
       blocks.add(
-          new Paragraph(
-              Phrase.of(
-                  "Cure: open {}; the tightest screw then has {} all round as measured, {} at the"
-                      + " worst.",
-                  Phrase.list(holes),
-                  Quantity.fixed(way.clearance(), 2, "mm"),
-                  Quantity.fixed(way.worst(), 2, "mm"))));
+          Paragraph.of(
+              "Cure: open {}; the tightest screw then has {} all round as measured, {} at the"
+                  + " worst.",
+              Phrase.list(holes),
+              Quantity.fixed(way.clearance(), 2, "mm"),
+              Quantity.fixed(way.worst(), 2, "mm")));
     }
     if (outcome.verdict() == Verdict.FAIL) {
       blocks.add(
@@ -170,35 +159,27 @@ public final class DrilledReport {
   }
 
   private static Table holes(AsDrilledResult drilled) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (DrilledHole hole : drilled.holes()) {
-      rows.add(
-          List.of(
-              Cell.of(hole.meant().label()),
-              Quantity.fixed(hole.at().x(), 2, "mm"),
-              Quantity.fixed(hole.at().y(), 2, "mm"),
-              Quantity.fixed(hole.diameter(), 2, "mm"),
-              Quantity.fixed(hole.position(), 2, "mm"),
-              Quantity.fixed(2 * hole.unsure(), 2, "mm"),
-              hole.tolerance()
-                  .<Cell>map(t -> t < 0 ? Cell.of("none") : Quantity.fixed(t, 2, "mm"))
-                  .orElse(Cell.NONE),
-              Cell.of(
-                  drilled.odd().stream().anyMatch(o -> o.label().equals(hole.meant().label()))
-                      ? "the odd one out"
-                      : hole.misses() ? "misses its zone" : "")));
-    }
-    return Table.of(
-        List.of(
-            Column.words("hole"),
-            Column.figures("x", "mm"),
-            Column.figures("y", "mm"),
-            Column.figures("diameter", "mm"),
-            Column.figures("position", "mm"),
-            Column.figures("±", "mm"),
-            Column.figures("may be", "mm"),
-            Column.words("")),
-        rows);
+    return Rows.of(drilled.holes())
+        .words("hole", hole -> hole.meant().label())
+        .figures("x", "mm", hole -> Quantity.fixed(hole.at().x(), 2, "mm"))
+        .figures("y", "mm", hole -> Quantity.fixed(hole.at().y(), 2, "mm"))
+        .figures("diameter", "mm", hole -> Quantity.fixed(hole.diameter(), 2, "mm"))
+        .figures("position", "mm", hole -> Quantity.fixed(hole.position(), 2, "mm"))
+        .figures("±", "mm", hole -> Quantity.fixed(2 * hole.unsure(), 2, "mm"))
+        .figures(
+            "may be",
+            "mm",
+            hole ->
+                hole.tolerance()
+                    .<Cell>map(t -> t < 0 ? Cell.of("none") : Quantity.fixed(t, 2, "mm"))
+                    .orElse(Cell.NONE))
+        .words(
+            "",
+            hole ->
+                drilled.odd().stream().anyMatch(o -> o.label().equals(hole.meant().label()))
+                    ? "the odd one out"
+                    : hole.misses() ? "misses its zone" : "")
+        .table();
   }
 
   private static String tolerance(AsDrilledResult drilled) {

@@ -2,22 +2,21 @@ package felloe.report;
 
 import felloe.document.Block;
 import felloe.document.Block.Callout;
-import felloe.document.Block.Column;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Folded;
 import felloe.document.Block.Heading;
 import felloe.document.Block.Paragraph;
 import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
-import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
+import felloe.document.Rows;
 import felloe.hub.CalliperFigures;
+import felloe.hub.CalliperReading;
 import felloe.hub.Cure;
 import felloe.hub.HubFitResult;
 import felloe.hub.HubRing;
 import felloe.hub.Mismatch;
-import felloe.hub.ScrewFit;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import java.util.ArrayList;
@@ -38,17 +37,16 @@ final class HubFitReport {
    */
   static List<Block> blocks(HubFitResult fit, List<Finding> told) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading(Phrase.of("Hub {}: {}", fit.hub().name(), fit.hub().title())));
+    blocks.add(Heading.of("Hub {}: {}", fit.hub().name(), fit.hub().title()));
     fit.plateTurn().ifPresent(turn -> blocks.add(placement(fit, Math.toDegrees(turn))));
     for (Mismatch off : fit.mismatches()) {
       blocks.add(
-          new Paragraph(
-              Phrase.of(
-                  "Off: {} of {} is {}; the hub's is {}.",
-                  off.kind().words(),
-                  off.subject(),
-                  Units.brief(off.plate(), off.unit()),
-                  Units.brief(off.hub(), off.unit()))));
+          Paragraph.of(
+              "Off: {} of {} is {}; the hub's is {}.",
+              off.kind().words(),
+              off.subject(),
+              Units.brief(off.plate(), off.unit()),
+              Units.brief(off.hub(), off.unit())));
     }
     for (Cure cure : fit.cures()) {
       if (told.stream().noneMatch(f -> f.advice().contains(cure.words()))) {
@@ -68,10 +66,9 @@ final class HubFitReport {
     List<Block> more = new ArrayList<>();
     more.add(screws(fit));
     more.add(
-        new Paragraph(
-            Phrase.of(
-                "Room is all round, as drawn and at the worst of the tolerances (holes made: {}).",
-                fit.drilling().title())));
+        Paragraph.of(
+            "Room is all round, as drawn and at the worst of the tolerances (holes made: {}).",
+            fit.drilling().title()));
     for (HubRing ring : fit.rings()) {
       more.addAll(calliper(ring.thread().name() + " screws in the hub", ring.calliper()));
     }
@@ -87,52 +84,36 @@ final class HubFitReport {
             : Phrase.of(
                 "with the plate turned {} counter-clockwise", Quantity.brief(turn, 2, "degrees"));
     double step = Math.toDegrees(fit.step());
-    return new Paragraph(
-        Phrase.of(
-            "{} {}{}.{}",
-            fit.enters() ? "All screws enter" : "Not all screws enter; they come nearest",
-            plate,
-            step < 359.9
-                ? Phrase.of(", and again every {}", Quantity.brief(step, 2, "degrees"))
-                : "",
-            fit.clearance()
-                .map(
-                    room ->
-                        Phrase.of(
-                            " The tightest has {} all round as drawn{}.",
-                            Quantity.fixed(room, 2, "mm"),
-                            fit.worst()
-                                .map(
-                                    worst ->
-                                        Phrase.of(
-                                            ", {} at the worst of the tolerances",
-                                            Quantity.fixed(worst, 2, "mm")))))));
+    return Paragraph.of(
+        "{} {}{}.{}",
+        fit.enters() ? "All screws enter" : "Not all screws enter; they come nearest",
+        plate,
+        step < 359.9 ? Phrase.of(", and again every {}", Quantity.brief(step, 2, "degrees")) : "",
+        fit.clearance()
+            .map(
+                room ->
+                    Phrase.of(
+                        " The tightest has {} all round as drawn{}.",
+                        Quantity.fixed(room, 2, "mm"),
+                        fit.worst()
+                            .map(
+                                worst ->
+                                    Phrase.of(
+                                        ", {} at the worst of the tolerances",
+                                        Quantity.fixed(worst, 2, "mm"))))));
   }
 
   /** Each screw with its hole. */
   static Table screws(HubFitResult fit) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (ScrewFit s : fit.screws()) {
-      rows.add(
-          List.of(
-              Cell.of(s.screw() + " " + s.thread().name()),
-              Cell.of(s.hole().label()),
-              Quantity.fixed(s.hole().diameter(), 2, "mm"),
-              Quantity.fixed(s.clearance(), 2, "mm"),
-              Quantity.fixed(s.worst(), 2, "mm"),
-              Quantity.fixed(s.distance(), 2, "mm"),
-              Cell.of(s.series().words())));
-    }
-    return Table.of(
-        List.of(
-            Column.words("screw"),
-            Column.words("hole"),
-            Column.figures("diameter", "mm"),
-            Column.figures("room", "mm"),
-            Column.figures("at worst", "mm"),
-            Column.figures("off by", "mm"),
-            Column.wrapped("series")),
-        rows);
+    return Rows.of(fit.screws())
+        .words("screw", s -> s.screw() + " " + s.thread().name())
+        .words("hole", s -> s.hole().label())
+        .figures("diameter", "mm", s -> Quantity.fixed(s.hole().diameter(), 2, "mm"))
+        .figures("room", "mm", s -> Quantity.fixed(s.clearance(), 2, "mm"))
+        .figures("at worst", "mm", s -> Quantity.fixed(s.worst(), 2, "mm"))
+        .figures("off by", "mm", s -> Quantity.fixed(s.distance(), 2, "mm"))
+        .wrapped("series", s -> s.series().words())
+        .table();
   }
 
   /**
@@ -141,24 +122,14 @@ final class HubFitReport {
    * @param on what it is laid on
    */
   static List<Block> calliper(String on, CalliperFigures figures) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (var reading : figures.readings()) {
-      rows.add(
-          List.of(
-              Cell.of(reading.name()),
-              Quantity.fixed(reading.centres(), 2, "mm"),
-              Quantity.fixed(reading.outside(), 2, "mm"),
-              Quantity.fixed(reading.inside(), 2, "mm")));
-    }
     List<Block> blocks = new ArrayList<>();
     blocks.add(
-        Table.of(
-                List.of(
-                    Column.words("pair"),
-                    Column.figures("centres", "mm"),
-                    Column.figures("outside", "mm"),
-                    Column.figures("inside", "mm")),
-                rows)
+        Rows.of(figures.readings())
+            .words("pair", CalliperReading::name)
+            .figures("centres", "mm", reading -> Quantity.fixed(reading.centres(), 2, "mm"))
+            .figures("outside", "mm", reading -> Quantity.fixed(reading.outside(), 2, "mm"))
+            .figures("inside", "mm", reading -> Quantity.fixed(reading.inside(), 2, "mm"))
+            .table()
             .under(
                 Phrase.of(
                     "Calliper on {} {}, circle of {}",

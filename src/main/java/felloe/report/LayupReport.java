@@ -124,7 +124,7 @@ public final class LayupReport {
   }
 
   private void say(String pattern, Object... parts) {
-    blocks.add(new Paragraph(Phrase.of(pattern, parts)));
+    blocks.add(Paragraph.of(pattern, parts));
   }
 
   private void verdict() {

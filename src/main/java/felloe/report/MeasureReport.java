@@ -2,7 +2,6 @@ package felloe.report;
 
 import felloe.document.Block;
 import felloe.document.Block.Callout;
-import felloe.document.Block.Column;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Folded;
 import felloe.document.Block.Heading;
@@ -13,8 +12,8 @@ import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
+import felloe.document.Rows;
 import felloe.measure.Candidate;
-import felloe.measure.CheckedReading;
 import felloe.measure.FoundHole;
 import felloe.measure.Measured;
 import felloe.measure.Pattern;
@@ -78,7 +77,7 @@ public final class MeasureReport {
                   "{} {}.",
                   problem.value().isEmpty() ? "These readings" : "The reading " + problem.value(),
                   problem.wanted())));
-      blocks.add(new Paragraph(Phrase.of("Next: {}.", problem.cure())));
+      blocks.add(Paragraph.of("Next: {}.", problem.cure()));
     }
     return new Report("No circle yet", blocks);
   }
@@ -106,11 +105,10 @@ public final class MeasureReport {
     List<String> usual = pattern.readsAs();
     if (!usual.isEmpty()) {
       blocks.add(
-          new Paragraph(
-              Phrase.of(
-                  "Usual figures within that: {}{}",
-                  String.join(", ", usual),
-                  usual.size() > 1 ? "; the calliper cannot tell them apart here." : ".")));
+          Paragraph.of(
+              "Usual figures within that: {}{}",
+              String.join(", ", usual),
+              usual.size() > 1 ? "; the calliper cannot tell them apart here." : "."));
     }
     blocks.add(
         new Paragraph(
@@ -125,22 +123,20 @@ public final class MeasureReport {
         .ifPresent(
             even ->
                 blocks.add(
-                    new Paragraph(
-                        Phrase.of(
-                            "If they stand evenly, the circle is {} ± {}.",
-                            Quantity.fixed(even.value(), 2, "mm"),
-                            half(even.low(), even.high())))));
+                    Paragraph.of(
+                        "If they stand evenly, the circle is {} ± {}.",
+                        Quantity.fixed(even.value(), 2, "mm"),
+                        half(even.low(), even.high()))));
     boundsOfEdges(survey, pattern).ifPresent(blocks::add);
     if (survey.scattered()) {
       boolean wild = survey.scatter() > WILD && pattern.spacing() == Spacing.ASSUMED;
       blocks.add(
-          new Paragraph(
-              Phrase.of(
-                  "{}The readings differ {} times as much as their plus and minus allows; the"
-                      + " bounds are made as wide. Measure again with care, or the holes are not"
-                      + " round.",
-                  wild ? "They do not stand evenly, or a reading is wrong, or the count. " : "",
-                  Quantity.fixed(survey.scatter(), 1, ""))));
+          Paragraph.of(
+              "{}The readings differ {} times as much as their plus and minus allows; the"
+                  + " bounds are made as wide. Measure again with care, or the holes are not"
+                  + " round.",
+              wild ? "They do not stand evenly, or a reading is wrong, or the count. " : "",
+              Quantity.fixed(survey.scatter(), 1, "")));
     }
     if (survey.clockwise()) {
       blocks.add(new Paragraph("By the edges the holes are numbered clockwise."));
@@ -153,16 +149,15 @@ public final class MeasureReport {
     boolean edges = survey.measured().readings().stream().anyMatch(r -> r.edge().isPresent());
     return edges
         ? Optional.of(
-            new Paragraph(
-                Phrase.of(
-                    "From the edges its centre lies {} ± {} across and {} ± {} up; its first hole"
-                        + " stands at {} ± {}.",
-                    Quantity.fixed(pattern.centre().x(), 2, "mm"),
-                    Quantity.fixed(pattern.centreHalfX(), 2, "mm"),
-                    Quantity.fixed(pattern.centre().y(), 2, "mm"),
-                    Quantity.fixed(pattern.centreHalfY(), 2, "mm"),
-                    Quantity.fixed(Math.toDegrees(pattern.startAngle()), 1, "degrees"),
-                    Quantity.fixed(Math.toDegrees(pattern.startHalf()), 1, "degrees"))))
+            Paragraph.of(
+                "From the edges its centre lies {} ± {} across and {} ± {} up; its first hole"
+                    + " stands at {} ± {}.",
+                Quantity.fixed(pattern.centre().x(), 2, "mm"),
+                Quantity.fixed(pattern.centreHalfX(), 2, "mm"),
+                Quantity.fixed(pattern.centre().y(), 2, "mm"),
+                Quantity.fixed(pattern.centreHalfY(), 2, "mm"),
+                Quantity.fixed(Math.toDegrees(pattern.startAngle()), 1, "degrees"),
+                Quantity.fixed(Math.toDegrees(pattern.startHalf()), 1, "degrees")))
         : Optional.empty();
   }
 
@@ -178,31 +173,22 @@ public final class MeasureReport {
     }
     Measured measured = survey.measured();
     boolean together = suspects.stream().anyMatch(s -> !s.alone());
-    List<List<Cell>> rows = new ArrayList<>();
-    for (Suspect s : suspects) {
-      rows.add(
-          List.of(
-              Cell.of(measured.holes(s.reading())),
-              Cell.of(s.reading().over().words()),
-              Quantity.fixed(s.reading().reads(), 2, "mm"),
-              Quantity.fixed(s.off(), 2, "mm"),
-              Cell.of(
-                  Phrase.of(
-                      "{}{}{}",
-                      s.reading().place().toString(),
-                      s.hint().isEmpty() ? "" : "; " + s.hint(),
-                      s.ifEven() ? "; if the holes stand evenly" : ""))));
-    }
     List<Block> blocks = new ArrayList<>();
     blocks.add(
-        Table.of(
-                List.of(
-                    Column.words("reading"),
-                    Column.words("over"),
-                    Column.figures("reads", "mm"),
-                    Column.figures("off by", "mm"),
-                    Column.wrapped("written in")),
-                rows)
+        Rows.of(suspects)
+            .words("reading", s -> measured.holes(s.reading()))
+            .words("over", s -> s.reading().over().words())
+            .figures("reads", "mm", s -> Quantity.fixed(s.reading().reads(), 2, "mm"))
+            .figures("off by", "mm", s -> Quantity.fixed(s.off(), 2, "mm"))
+            .wrapped(
+                "written in",
+                s ->
+                    Phrase.of(
+                        "{}{}{}",
+                        s.reading().place().toString(),
+                        s.hint().isEmpty() ? "" : "; " + s.hint(),
+                        s.ifEven() ? "; if the holes stand evenly" : ""))
+            .table()
             .under(
                 together
                     ? "One of these looks like a slip; measure them again:"
@@ -214,93 +200,66 @@ public final class MeasureReport {
   }
 
   private static Table holes(SurveyResult survey) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (FoundHole hole : survey.holes()) {
-      rows.add(
-          List.of(
-              Cell.of(hole.label()),
-              Quantity.fixed(hole.at().x(), 2, "mm"),
-              Quantity.fixed(hole.at().y(), 2, "mm"),
-              Quantity.fixed(hole.errorX(), 3, "mm"),
-              Quantity.fixed(hole.errorY(), 3, "mm"),
-              Cell.orUnknown(hole.size().map(s -> Quantity.fixed(s, 2, "mm"))),
-              Cell.orNone(hole.size().map(s -> Quantity.fixed(hole.sizeError(), 3, "mm")))));
-    }
-    return Table.of(
-        List.of(
-            Column.words("hole"),
-            Column.figures("x", "mm"),
-            Column.figures("y", "mm"),
-            Column.figures("error of x", "mm"),
-            Column.figures("error of y", "mm"),
-            Column.figures("diameter", "mm"),
-            Column.figures("its error", "mm")),
-        rows);
+    return Rows.of(survey.holes())
+        .words("hole", FoundHole::label)
+        .figures("x", "mm", hole -> Quantity.fixed(hole.at().x(), 2, "mm"))
+        .figures("y", "mm", hole -> Quantity.fixed(hole.at().y(), 2, "mm"))
+        .figures("error of x", "mm", hole -> Quantity.fixed(hole.errorX(), 3, "mm"))
+        .figures("error of y", "mm", hole -> Quantity.fixed(hole.errorY(), 3, "mm"))
+        .figures("diameter", "mm", hole -> known(hole.size()))
+        .figures(
+            "its error",
+            "mm",
+            hole -> hole.size().map(s -> Quantity.fixed(hole.sizeError(), 3, "mm")))
+        .table();
   }
 
   private static Table readings(SurveyResult survey) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (CheckedReading r : survey.readings()) {
-      rows.add(
-          List.of(
-              Cell.of(survey.measured().holes(r.reading())),
-              Cell.of(r.reading().over().words()),
-              Quantity.fixed(r.reading().reads(), 2, "mm"),
-              Quantity.fixed(r.residual(), 3, "mm"),
-              Quantity.percent(r.redundancy(), 0),
-              Quantity.fixed(r.w(), 1, "")));
-    }
-    return Table.of(
-        List.of(
-            Column.words("reading"),
-            Column.words("over"),
-            Column.figures("reads", "mm"),
-            Column.figures("off by", "mm"),
-            Column.figures("checked", ""),
-            Column.figures("off by / its error", "")),
-        rows);
+    return Rows.of(survey.readings())
+        .words("reading", r -> survey.measured().holes(r.reading()))
+        .words("over", r -> r.reading().over().words())
+        .figures("reads", "mm", r -> Quantity.fixed(r.reading().reads(), 2, "mm"))
+        .figures("off by", "mm", r -> Quantity.fixed(r.residual(), 3, "mm"))
+        .figures("checked", r -> Quantity.percent(r.redundancy(), 0))
+        .figures("off by / its error", r -> Quantity.fixed(r.w(), 1, ""))
+        .table();
   }
 
   private static List<Block> candidates(MeasuredHub hub) {
     if (hub.candidates().isEmpty()) {
       int count = hub.survey().measured().count();
-      return List.of(new Paragraph(Phrase.of("No known hub has {} screws.", count)));
-    }
-    List<List<Cell>> rows = new ArrayList<>();
-    for (Candidate c : hub.candidates()) {
-      String enters = c.clearance().isEmpty() ? "" : c.enters() ? "enters" : "does not enter";
-      String odd = c.sizeSuits().orElse(true) ? "" : "size does not suit";
-      rows.add(
-          List.of(
-              Cell.of(c.hub().name()),
-              Quantity.fixed(c.pcdOff(), 2, "mm"),
-              Quantity.fixed(c.off(), 2, "mm"),
-              Cell.orUnknown(c.clearance().map(r -> Quantity.fixed(r, 2, "mm"))),
-              Cell.orUnknown(c.worst().map(r -> Quantity.fixed(r, 2, "mm"))),
-              Cell.of(enters.isEmpty() || odd.isEmpty() ? enters + odd : enters + "; " + odd)));
+      return List.of(Paragraph.of("No known hub has {} screws.", count));
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(
-        Table.of(
-            List.of(
-                Column.words("hub"),
-                Column.figures("circle off", "mm"),
-                Column.figures("hole off", "mm"),
-                Column.figures("room", "mm"),
-                Column.figures("at worst", "mm"),
-                Column.wrapped("screws")),
-            rows));
+        Rows.of(hub.candidates())
+            .words("hub", c -> c.hub().name())
+            .figures("circle off", "mm", c -> Quantity.fixed(c.pcdOff(), 2, "mm"))
+            .figures("hole off", "mm", c -> Quantity.fixed(c.off(), 2, "mm"))
+            .figures("room", "mm", c -> known(c.clearance()))
+            .figures("at worst", "mm", c -> known(c.worst()))
+            .wrapped("screws", MeasureReport::enters)
+            .table());
     Candidate first = hub.candidates().get(0);
     if (!first.like().isEmpty()) {
       blocks.add(
-          new Paragraph(
-              Phrase.of(
-                  "These readings cannot tell {} from {}: they lie closer than the readings and a"
-                      + " hub's own tolerance allow.",
-                  first.hub().name(),
-                  Phrase.list(first.like()))));
+          Paragraph.of(
+              "These readings cannot tell {} from {}: they lie closer than the readings and a"
+                  + " hub's own tolerance allow.",
+              first.hub().name(),
+              Phrase.list(first.like())));
     }
     return blocks;
+  }
+
+  private static Cell known(Optional<Double> length) {
+    return Cell.orUnknown(length.map(mm -> Quantity.fixed(mm, 2, "mm")));
+  }
+
+  private static String enters(Candidate c) {
+    String enters = c.clearance().isEmpty() ? "" : c.enters() ? "enters" : "does not enter";
+    String odd = c.sizeSuits().orElse(true) ? "" : "size does not suit";
+    return enters.isEmpty() || odd.isEmpty() ? enters + odd : enters + "; " + odd;
   }
 
   private static List<Block> next(SurveyResult survey) {

@@ -14,6 +14,7 @@ import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
+import felloe.document.Rows;
 import felloe.load.ProofLoad;
 import felloe.load.ProofLoad.Hang;
 import felloe.load.ProofLoad.Step;
@@ -110,47 +111,32 @@ public final class ProofReport {
 
   private static void hang(ProofLoad proof, Hang hang, List<Block> blocks) {
     blocks.add(
-        new Heading(
-            Phrase.of(
-                "{}: {} at {}",
-                Phrase.begin(hang.title()),
-                Quantity.fixed(hang.weight(), 1, "kg"),
-                Phrase.at(hang.at()))));
+        Heading.of(
+            "{}: {} at {}",
+            Phrase.begin(hang.title()),
+            Quantity.fixed(hang.weight(), 1, "kg"),
+            Phrase.at(hang.at())));
     blocks.add(
-        new Paragraph(
-            Phrase.of(
-                "Driver's side {}. x is to the driver's right, y up, from the hub axis, mm. After"
-                    + " the last part wait a minute, read, take all off and read again: no more"
-                    + " than {} of the deflection may be left.",
-                hang.driverUp() ? "up" : "down",
-                Quantity.fixed(100 * proof.left().value(), 0, "%"))));
-    List<List<Cell>> rows = new ArrayList<>();
-    for (Step step : hang.steps()) {
-      rows.add(
-          List.of(
-              Quantity.fixed(step.weight(), 1, "kg"),
-              Quantity.fixed(step.least(), 1, "mm"),
-              Quantity.fixed(step.most(), 1, "mm"),
-              new Cell.Blank(),
-              new Cell.Blank()));
-    }
-    rows.add(
-        List.of(
-            Quantity.fixed(0, 1, "kg"),
-            Cell.NONE,
-            Quantity.fixed(
-                proof.left().value() * hang.steps().get(hang.steps().size() - 1).most(), 1, "mm"),
-            new Cell.Blank(),
-            new Cell.Blank()));
+        Paragraph.of(
+            "Driver's side {}. x is to the driver's right, y up, from the hub axis, mm. After"
+                + " the last part wait a minute, read, take all off and read again: no more"
+                + " than {} of the deflection may be left.",
+            hang.driverUp() ? "up" : "down",
+            Quantity.percent(proof.left().value(), 0)));
+    List<Step> steps = new ArrayList<>(hang.steps());
+    double last = steps.get(steps.size() - 1).most();
+    steps.add(new Step(0, 0, proof.left().value() * last));
     blocks.add(
-        Table.of(
-            List.of(
-                Column.figures("weight", "kg"),
-                Column.figures("sinks at least", "mm"),
-                Column.figures("at most", "mm"),
-                Column.blank("rim reads"),
-                Column.blank("hub reads")),
-            rows));
+        Rows.of(steps)
+            .figures("weight", "kg", step -> Quantity.fixed(step.weight(), 1, "kg"))
+            .figures(
+                "sinks at least",
+                "mm",
+                step -> step.weight() > 0 ? Quantity.fixed(step.least(), 1, "mm") : "")
+            .figures("at most", "mm", step -> Quantity.fixed(step.most(), 1, "mm"))
+            .blank("rim reads")
+            .blank("hub reads")
+            .table());
   }
 
   private static List<String> stops(ProofLoad proof) {
@@ -161,31 +147,22 @@ public final class ProofReport {
             + " wrong;",
         Phrase.of(
             "more than {} of the deflection is left when the weight is off;",
-            Quantity.fixed(100 * proof.left().value(), 0, "%")),
+            Quantity.percent(proof.left().value(), 0)),
         "a screw turns, a grip lifts, or the plate shifts on the hub.");
   }
 
   private static Table sources(ProofLoad proof) {
     List<List<Cell>> rows = new ArrayList<>();
     for (Hang hang : proof.hangs()) {
-      rows.add(
-          List.of(
-              Cell.of(hang.title()),
-              Quantity.fixed(hang.weight(), 1, "kg"),
-              Cell.of(hang.basis())));
+      rows.add(Cell.row(hang.title(), Quantity.fixed(hang.weight(), 1, "kg"), hang.basis()));
     }
     rows.add(
-        List.of(
-            Cell.of("a sound plate may bend more or less by"),
-            Quantity.fixed(100 * proof.spread().value(), 0, "%"),
-            Cell.of(
-                proof.spread().basis()
-                    + "; from the stiffer of two ways to be held to the softer")));
+        Cell.row(
+            "a sound plate may bend more or less by",
+            Quantity.percent(proof.spread().value(), 0),
+            proof.spread().basis() + "; from the stiffer of two ways to be held to the softer"));
     rows.add(
-        List.of(
-            Cell.of("may be left"),
-            Quantity.fixed(100 * proof.left().value(), 0, "%"),
-            Cell.of(proof.left().basis())));
+        Cell.row("may be left", Quantity.percent(proof.left().value(), 0), proof.left().basis()));
     return Table.of(
         List.of(
             Column.words("figure"),

@@ -197,31 +197,29 @@ public final class StackReport {
     LaminateLoad load = result.file().load();
     String n = list(1, load.nx(), load.ny(), load.nxy());
     String m = list(1, load.mx(), load.my(), load.mxy());
-    blocks.add(new Heading(Phrase.of("Under N {} N/mm and M {} N mm/mm", n, m)));
+    blocks.add(Heading.of("Under N {} N/mm and M {} N mm/mm", n, m));
     response(result.loaded());
   }
 
   private void cooled(LaminateResponse response) {
     Quantity kelvin = brief(result.file().cooling().orElseThrow(), 1, "K");
-    blocks.add(new Heading(Phrase.of("Cooled by {}, free to warp", kelvin)));
+    blocks.add(Heading.of("Cooled by {}, free to warp", kelvin));
     response(response);
     blocks.add(
-        new Paragraph(
-            Phrase.of(
-                "It bows out by {} over {} (small bows; a large thin plate snaps into one"
-                    + " direction).",
-                Quantity.mm(result.bow().orElseThrow()),
-                Quantity.mm(StackResult.BOW_OVER))));
+        Paragraph.of(
+            "It bows out by {} over {} (small bows; a large thin plate snaps into one"
+                + " direction).",
+            Quantity.mm(result.bow().orElseThrow()),
+            Quantity.mm(StackResult.BOW_OVER)));
   }
 
   private void response(LaminateResponse response) {
     Deformation d = response.deformation();
     blocks.add(
-        new Paragraph(
-            Phrase.of(
-                "Strains of the middle plane, 1e-6: {}; curvatures, 1/m: {}.",
-                list(1e6, d.ex(), d.ey(), d.gxy()),
-                list(1000, d.kx(), d.ky(), d.kxy()))));
+        Paragraph.of(
+            "Strains of the middle plane, 1e-6: {}; curvatures, 1/m: {}.",
+            list(1e6, d.ex(), d.ey(), d.gxy()),
+            list(1000, d.kx(), d.ky(), d.kxy())));
     List<Face> faces = new ArrayList<>();
     for (PlyResponse ply : response.plies()) {
       faces.add(new Face(ply, "back", ply.bottom()));

@@ -11,6 +11,7 @@ import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
+import felloe.document.Rows;
 import felloe.laminate.NormalSample;
 import felloe.laminate.Strip;
 import felloe.laminate.StripMethod;
@@ -66,7 +67,7 @@ public final class StripsReport {
     notes(outcome).forEach(note -> blocks.add(new Paragraph(note)));
     blocks.add(new Heading("All strips together"));
     blocks.add(samples(tested));
-    blocks.add(new Paragraph(Phrase.of("Lower bound: {}.", BOUND)));
+    blocks.add(Paragraph.of("Lower bound: {}.", BOUND));
     blocks.add(new Heading("Strip by strip; ratio is span over thickness"));
     blocks.add(strips(tested));
     blocks.add(Callout.cautions(CAUTIONS));
@@ -149,34 +150,21 @@ public final class StripsReport {
   }
 
   private static Table strips(TestedStrips tested) {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (Strip s : tested.strips()) {
-      rows.add(
-          List.of(
-              Cell.of(s.label()),
-              Quantity.fixed(s.width(), 2, "mm"),
-              Quantity.fixed(s.thickness(), 2, "mm"),
-              Quantity.brief(s.span(), 1, "mm"),
-              Quantity.fixed(s.spanRatio(), 1, ""),
-              Quantity.brief(s.load(), 1, "N"),
-              figure(s.deflection(), 2, "mm"),
-              s.broke() ? figure(s.strength(), 0, "MPa") : Cell.of("held"),
-              gigapascals(s.modulus()),
-              s.strain().isPresent() ? Quantity.percent(s.strain().getAsDouble(), 2) : Cell.NONE));
-    }
-    return Table.of(
-        List.of(
-            Column.words("strip"),
-            Column.figures("width", "mm"),
-            Column.figures("thick", "mm"),
-            Column.figures("span", "mm"),
-            Column.figures("ratio", ""),
-            Column.figures("load", "N"),
-            Column.figures("deflection", "mm"),
-            Column.figures("strength", "MPa"),
-            Column.figures("modulus", "GPa"),
-            Column.figures("strain", "")),
-        rows);
+    return Rows.of(tested.strips())
+        .words("strip", Strip::label)
+        .figures("width", "mm", s -> Quantity.fixed(s.width(), 2, "mm"))
+        .figures("thick", "mm", s -> Quantity.fixed(s.thickness(), 2, "mm"))
+        .figures("span", "mm", s -> Quantity.brief(s.span(), 1, "mm"))
+        .figures("ratio", s -> Quantity.fixed(s.spanRatio(), 1, ""))
+        .figures("load", "N", s -> Quantity.brief(s.load(), 1, "N"))
+        .figures("deflection", "mm", s -> figure(s.deflection(), 2, "mm"))
+        .figures(
+            "strength", "MPa", s -> s.broke() ? figure(s.strength(), 0, "MPa") : Cell.of("held"))
+        .figures("modulus", "GPa", s -> gigapascals(s.modulus()))
+        .figures(
+            "strain",
+            s -> s.strain().isPresent() ? Quantity.percent(s.strain().getAsDouble(), 2) : Cell.NONE)
+        .table();
   }
 
   /** What the maker should know of these strips. */
