@@ -113,7 +113,7 @@ public final class CheckReport {
   /** What fails or asks for a decision, each with what to do; the same advice is told once. */
   static List<Block> open(List<Finding> open) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(table(open));
+    blocks.add(table(BothSides.once(open)));
     Map<String, List<String>> advice = new LinkedHashMap<>();
     for (Finding f : open) {
       String words = (Phrase.sentence(f.why()) + " " + Phrase.sentence(f.advice())).strip();

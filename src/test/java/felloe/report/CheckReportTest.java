@@ -54,4 +54,13 @@ class CheckReportTest {
     String cure = "the tightest screw then has";
     assertEquals(1, text.split(cure, -1).length - 1, text);
   }
+
+  @Test
+  void whatIsAlikeOnBothSidesIsToldOnce() {
+    Study study = study("bittern", "windows[0].rectangle.height=80");
+    assertEquals(4, study.review().of("finger-length").size());
+    String text = String.join(" ", lines(study, 120));
+    assertEquals(2, text.split("L1 and L2", -1).length - 1, text);
+    assertTrue(text.contains("L1 and L2, bare hand, on both sides"), text);
+  }
 }
