@@ -105,10 +105,14 @@ final class PlateOnHub {
     return bending.unknowns() + (membrane == null ? 0 : membrane.unknowns());
   }
 
-  /** What each case does, in their order. */
+  /**
+   * What each case does, in their order. A force at a point has a node of its own and its image has
+   * none, so that images are left out where there is one.
+   */
   List<CaseField> solve(List<LoadCase> cases) {
     PlateSymmetry symmetry = PlateSymmetry.of(region, section, support);
-    return symmetry.isNone() || !(support instanceof Support.Bolted bolted)
+    boolean points = cases.stream().anyMatch(one -> one.patch() == 0);
+    return points || symmetry.isNone() || !(support instanceof Support.Bolted bolted)
         ? solved(cases)
         : symmetry.means(solved(symmetry.all(cases)), cases.size(), bolted.bolts());
   }

@@ -304,6 +304,10 @@ public final class LoadReport {
                         ? "None of these does."
                         : "Only some cases were reckoned: which of these does is told for all of"
                             + " them alone.")));
+    blocks.add(
+        new Paragraph(
+            "Screws are judged for the thickness of the shape file alone: reckon the one you choose"
+                + " once more."));
     blocks.add(new Figure(ThicknessPlot.of(new LoadMaps(outcome).thicknesses())));
   }
 
