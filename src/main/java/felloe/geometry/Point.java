@@ -127,6 +127,17 @@ public record Point(double x, double y) {
     return distance(other) <= tolerance;
   }
 
+  // Written out, as the ones that records bring are linked anew in each start, some 10 ms.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Point p && Double.compare(x, p.x) == 0 && Double.compare(y, p.y) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Double.hashCode(x) + Double.hashCode(y);
+  }
+
   @Override
   public String toString() {
     return "(" + Numbers.brief(x, 3) + ", " + Numbers.brief(y, 3) + ")";

@@ -168,19 +168,38 @@ public final class Entry {
   }
 
   private boolean isText(Scalar scalar) {
-    if (!scalar.quoted() && scalar.text().matches("true|True|TRUE|false|False|FALSE")) {
+    if (!scalar.quoted() && truth(scalar.text()).isPresent()) {
       problem("must be a text", "put it in quotes");
       return false;
     }
-    if (scalar.text().codePoints().anyMatch(Entry::isHalf)) {
+    if (hasHalf(scalar.text())) {
       problem("must be a text of whole characters", "check the \\u escapes");
       return false;
     }
     return true;
   }
 
-  private static boolean isHalf(int codePoint) {
-    return codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE;
+  /** What the words for true and false of YAML's core schema stand for (YAML 1.2.2, 10.3.2). */
+  private static Optional<Boolean> truth(String text) {
+    return switch (text) {
+      case "true", "True", "TRUE" -> Optional.of(true);
+      case "false", "False", "FALSE" -> Optional.of(false);
+      default -> Optional.empty();
+    };
+  }
+
+  // A loop, here and below: these look at every text of every start, and streams come dear there.
+  private static boolean hasHalf(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      if (Character.isSurrogate(text.charAt(at))) {
+        int c = text.codePointAt(at);
+        if (!Character.isSupplementaryCodePoint(c)) {
+          return true;
+        }
+        at++;
+      }
+    }
+    return false;
   }
 
   private boolean isShort(String text) {
@@ -188,13 +207,19 @@ public final class Entry {
       problem("must be a text that is not empty", "");
       return false;
     }
-    if (text.codePoints().anyMatch(Entry::isUnseen)) {
+    int worst = ' ';
+    for (int at = 0; at < text.length() && !isUnseen(worst); ) {
+      int c = text.codePointAt(at);
+      worst = isUnseen(c) || Character.isISOControl(c) ? c : worst;
+      at += Character.charCount(c);
+    }
+    if (isUnseen(worst)) {
       problem(
           "must not have characters that cannot be seen or turn the direction of writing",
           "delete them: " + unseen(text));
       return false;
     }
-    if (text.codePoints().anyMatch(Character::isISOControl) || text.length() > LONGEST_TEXT) {
+    if (Character.isISOControl(worst) || text.length() > LONGEST_TEXT) {
       problem("must be a text on one line of at most 200 characters", "");
       return false;
     }
@@ -233,11 +258,9 @@ public final class Entry {
             scalar("must be true or false")
                 .flatMap(
                     s -> {
-                      if (!s.quoted() && s.text().matches("true|True|TRUE")) {
-                        return Optional.of(true);
-                      }
-                      if (!s.quoted() && s.text().matches("false|False|FALSE")) {
-                        return Optional.of(false);
+                      Optional<Boolean> truth = truth(s.text());
+                      if (!s.quoted() && truth.isPresent()) {
+                        return truth;
                       }
                       problem("must be true or false", s.quoted() ? "write it without quotes" : "");
                       return Optional.empty();

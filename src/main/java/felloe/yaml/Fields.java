@@ -257,6 +257,9 @@ public final class Fields {
   }
 
   private void reportUnknown() {
+    if (known.containsAll(group.entries().keySet())) {
+      return;
+    }
     List<String> unknown =
         group.entries().keySet().stream().filter(key -> !known.contains(key)).toList();
     unknown.stream().limit(MOST_UNKNOWN).forEach(this::reportUnknown);

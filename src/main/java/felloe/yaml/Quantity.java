@@ -73,12 +73,6 @@ enum Quantity {
   private static final Pattern FRACTION =
       Pattern.compile("([-+]?)(?:([0-9]{1,6})(?:\\s+|-))?([0-9]{1,6})/([0-9]{1,6})\\s*(\\p{L}*)");
   private static final Pattern TIME = Pattern.compile("([0-9]{1,2}):([0-5][0-9])");
-  private static final Pattern COMMA = Pattern.compile("([-+]?[0-9]+),([0-9]+)(.*)");
-  private static final Pattern UNDERSCORE = Pattern.compile("[-+]?[0-9]+(?:_[0-9]+)+(.*)");
-  private static final Pattern WITH_ANY_UNIT = Pattern.compile(NUMBER_FORM + "\\s*\\p{L}.*");
-  private static final Pattern TWO_UNITS =
-      Pattern.compile("[^\\p{L}]*[0-9]\\s*\\p{L}+[^\\p{L}]*[0-9]\\s*\\p{L}+");
-  private static final Pattern BASED = Pattern.compile("[-+]?0[xXoObB][0-9a-fA-F_]+");
   private static final Pattern LEADING_ZERO = Pattern.compile("([-+]?)0+([0-9].*)");
   private static final Pattern NOT_FINITE =
       Pattern.compile("[-+]?\\.?(?:inf|infinity|nan)", Pattern.CASE_INSENSITIVE);
@@ -125,6 +119,9 @@ enum Quantity {
     if (text.length() > LONGEST) {
       return wrong("");
     }
+    if (isSimple(text) && !scalar.quoted()) {
+      return plain(text);
+    }
     if (NOT_FINITE.matcher(text).matches()) {
       return new Reading(Double.NaN, "must be a finite number", "write " + wanted);
     }
@@ -148,15 +145,49 @@ enum Quantity {
     return special == null ? wrong(cure(text)) : special;
   }
 
+  /** What is tried only on a text that is no number; apart, so that no good file pays for it. */
+  private static final class Slips {
+    static final Pattern COMMA = Pattern.compile("([-+]?[0-9]+),([0-9]+)(.*)");
+    static final Pattern UNDERSCORE = Pattern.compile("[-+]?[0-9]+(?:_[0-9]+)+(.*)");
+    static final Pattern WITH_ANY_UNIT = Pattern.compile(NUMBER_FORM + "\\s*\\p{L}.*");
+    static final Pattern TWO_UNITS =
+        Pattern.compile("[^\\p{L}]*[0-9]\\s*\\p{L}+[^\\p{L}]*[0-9]\\s*\\p{L}+");
+    static final Pattern BASED = Pattern.compile("[-+]?0[xXoObB][0-9a-fA-F_]+");
+
+    private Slips() {}
+  }
+
+  /**
+   * Whether a text is digits and at most one point between them, without a leading zero. Nearly all
+   * numbers are; they are known without a pattern, which each start would have to compile.
+   */
+  private static boolean isSimple(String text) {
+    int point = text.indexOf('.');
+    int whole = point < 0 ? text.length() : point;
+    boolean simple =
+        whole > 0 && point < text.length() - 1 && (text.charAt(0) != '0' || whole == 1);
+    for (int at = 0; simple && at < text.length(); at++) {
+      char c = text.charAt(at);
+      simple = c >= '0' && c <= '9' || at == point;
+    }
+    return simple;
+  }
+
   /** A number in YAML's own decimal form; empty for any other text. */
   static OptionalDouble plainNumber(String text) {
-    return text.length() <= LONGEST && PLAIN.matcher(text).matches()
+    boolean word = !text.isEmpty() && Character.isLetter(text.charAt(0));
+    return !word && text.length() <= LONGEST && PLAIN.matcher(text).matches()
         ? OptionalDouble.of(Double.parseDouble(text))
         : OptionalDouble.empty();
   }
 
+  /** Whether the first character is one of 0 to 9. */
+  static boolean startsWithDigit(String text) {
+    return !text.isEmpty() && text.charAt(0) >= '0' && text.charAt(0) <= '9';
+  }
+
   private Reading plain(String text) {
-    if (this == WHOLE && !text.matches("[-+]?[0-9]+")) {
+    if (this == WHOLE && (text.indexOf('.') >= 0 || !text.matches("[-+]?[0-9]+"))) {
       double value = Double.parseDouble(text);
       boolean whole = value == Math.rint(value) && Math.abs(value) <= greatest;
       return wrong(whole ? "write " + Numbers.brief(value, 3) : "");
@@ -272,23 +303,23 @@ enum Quantity {
   }
 
   private String cure(String text) {
-    Matcher comma = COMMA.matcher(text);
+    Matcher comma = Slips.COMMA.matcher(text);
     if (comma.matches()) {
       return "write " + comma.group(1) + "." + comma.group(2) + comma.group(3);
     }
-    if (UNDERSCORE.matcher(text).matches()) {
+    if (Slips.UNDERSCORE.matcher(text).matches()) {
       return "write " + text.replace("_", "");
     }
-    if (BASED.matcher(text).matches()) {
+    if (Slips.BASED.matcher(text).matches()) {
       return "write it as a decimal number";
     }
     if (text.matches("[\u201c\u201d\u201e\u2018\u2019].*")) {
       return "take the quotes away";
     }
-    if ((this == NUMBER || this == WHOLE) && WITH_ANY_UNIT.matcher(text).matches()) {
+    if ((this == NUMBER || this == WHOLE) && Slips.WITH_ANY_UNIT.matcher(text).matches()) {
       return "write the figure alone, without a unit";
     }
-    return TWO_UNITS.matcher(text).matches() ? "write one figure with one unit" : "";
+    return Slips.TWO_UNITS.matcher(text).matches() ? "write one figure with one unit" : "";
   }
 
   private Reading wrong(String cure) {

@@ -177,8 +177,9 @@ final class TreeBuilder {
 
   private Mapping mapping(MappingStartEvent start, ValuePath route, int depth) {
     Map<String, Keyed> entries = new LinkedHashMap<>();
+    YamlValue before = null;
     for (Event e = next(); e.getEventId() != Event.ID.MappingEnd; e = next()) {
-      if (start.isFlow() && e instanceof ScalarEvent rest && isComma(entries, rest)) {
+      if (start.isFlow() && e instanceof ScalarEvent rest && isComma(before, rest)) {
         report(
             e,
             route.toString(),
@@ -194,6 +195,7 @@ final class TreeBuilder {
       if (key.isEmpty()) {
         continue;
       }
+      before = value;
       Keyed first = entries.putIfAbsent(key.get(), new Keyed(keyPlace, value));
       if (first != null) {
         problems.add(
@@ -209,14 +211,11 @@ final class TreeBuilder {
   }
 
   /** Whether {@code {a: 40,5}} was written: a number, and then digits where a key should be. */
-  private static boolean isComma(Map<String, Keyed> before, ScalarEvent key) {
-    YamlValue last = null;
-    for (Keyed entry : before.values()) {
-      last = entry.value();
-    }
-    return key.isPlain()
+  private static boolean isComma(YamlValue before, ScalarEvent key) {
+    return before instanceof Scalar number
+        && key.isPlain()
+        && Quantity.startsWithDigit(key.getValue())
         && key.getValue().matches("[0-9]+( *[a-z]+)?")
-        && last instanceof Scalar number
         && number.text().matches("-?[0-9]+");
   }
 
