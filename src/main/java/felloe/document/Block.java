@@ -2,6 +2,7 @@ package felloe.document;
 
 import felloe.drawing.Picture;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** A piece of a report. A face sets it in its own way and adds no words of its own. */
 public sealed interface Block {
@@ -156,15 +157,22 @@ public sealed interface Block {
   record PageBreak() implements Block {}
 
   /**
-   * Blocks that not every face shows at once.
+   * Blocks that not every face shows at once. They are put together only where they are shown: most
+   * runs of a command never need them.
    *
    * @param depth when they are shown
-   * @param blocks what is shown then
+   * @param inside what is shown then
    */
-  record Folded(Depth depth, List<Block> blocks) implements Block {
+  record Folded(Depth depth, Supplier<List<Block>> inside) implements Block {
 
-    public Folded {
-      blocks = List.copyOf(blocks);
+    /** Folded blocks that stand already. */
+    public Folded(Depth depth, List<Block> blocks) {
+      this(depth, () -> blocks);
+    }
+
+    /** What is shown. */
+    public List<Block> blocks() {
+      return List.copyOf(inside.get());
     }
 
     /** Folded blocks; see {@link Depth}. */

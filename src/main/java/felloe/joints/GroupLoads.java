@@ -38,7 +38,7 @@ final class GroupLoads {
     HandLoads own =
         hub.stream()
             .map(j -> j.joint().loads())
-            .filter(l -> !l.equals(HandLoads.USUAL))
+            .filter(l -> !l.usual())
             .findFirst()
             .orElse(HandLoads.USUAL);
     double reach = plate.outline().farthest(group.centroid());

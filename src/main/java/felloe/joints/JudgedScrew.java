@@ -30,9 +30,14 @@ public record JudgedScrew(
     checks = List.copyOf(checks);
   }
 
+  /** How it stands one way to give way, by its id; empty where that way was not judged. */
+  public Optional<JointCheck> check(String id) {
+    return checks.stream().filter(c -> c.what().id().equals(id)).findFirst();
+  }
+
   /** The check of one way, if it was asked. */
   public Optional<JointCheck> check(JointCheck.What what) {
-    return checks.stream().filter(c -> c.what() == what).findFirst();
+    return check(what.id());
   }
 
   /** The check with the least ratio. */

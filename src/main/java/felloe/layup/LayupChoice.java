@@ -98,12 +98,12 @@ public record LayupChoice(
         process,
         resin,
         fraction,
-        wish.temperature().map(Requested::value).orElse(TEMPERATURE),
-        wish.rollWidth().map(Requested::value).orElse(cloth.rollWidth()),
-        wish.margin().map(Requested::value).orElse(MARGIN),
-        wish.pieces().map(Requested::value).orElse(LayupWish.Pieces.RECTANGLE),
-        wish.strips().map(Requested::value).orElse(STRIPS),
-        wish.scale().map(Requested::value).orElse(SCALE),
+        Requested.or(wish.temperature(), TEMPERATURE),
+        Requested.or(wish.rollWidth(), cloth.rollWidth()),
+        Requested.or(wish.margin(), MARGIN),
+        Requested.or(wish.pieces(), LayupWish.Pieces.RECTANGLE),
+        Requested.or(wish.strips(), STRIPS),
+        Requested.or(wish.scale(), SCALE),
         wish,
         wish.prices().over(book.prices()));
   }

@@ -14,13 +14,16 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BiFunction;
-import java.util.function.Consumer;
 
 /** Reads a file of materials on top of those that are known already. */
 final class MaterialReader {
+
+  /** In this order, since a cloth names its fibre. */
+  private static final List<String> SECTIONS =
+      List.of("fibres", "cloths", "resins", "processes", "sheets");
 
   private static final String NAME = "[a-z0-9][a-z0-9.-]*";
 
@@ -43,28 +46,35 @@ final class MaterialReader {
     Fields top = tree.fields(problems);
     top.integer("felloe-materials").between(1, 1).required();
     MaterialReader reader = new MaterialReader(book);
-    reader.each(top, "fibres", reader::fibre, fibre -> book.fibres().put(fibre.name(), fibre));
-    reader.each(top, "cloths", reader::cloth, cloth -> book.cloths().put(cloth.name(), cloth));
-    reader.each(top, "resins", reader::resin, resin -> book.resins().put(resin.name(), resin));
-    reader.each(top, "processes", reader::process, way -> book.processes().put(way.name(), way));
-    reader.each(top, "sheets", reader::sheet, sheet -> book.sheets().put(sheet.name(), sheet));
+    for (String section : SECTIONS) {
+      if (top.has(section)) {
+        reader.each(section, top.group(section));
+      }
+    }
     book.prices(PriceList.read(top).over(book.prices()));
     top.done();
     problems.throwIfAny();
   }
 
-  private <T> void each(
-      Fields top, String section, BiFunction<String, Fields, Optional<T>> read, Consumer<T> keep) {
-    if (!top.has(section)) {
-      return;
-    }
-    Fields list = top.group(section);
+  private void each(String section, Fields list) {
     for (String name : list.keys()) {
       Fields f = list.group(name);
       if (!name.matches(NAME)) {
         f.problem("must have a name of small letters, digits, dots and hyphens", "rename it");
       }
-      read.apply(name, f).ifPresent(keep);
+      switch (section) {
+        case "fibres" -> keep(book.fibres(), name, fibre(name, f));
+        case "cloths" -> keep(book.cloths(), name, cloth(name, f));
+        case "resins" -> keep(book.resins(), name, resin(name, f));
+        case "processes" -> keep(book.processes(), name, process(name, f));
+        default -> keep(book.sheets(), name, sheet(name, f));
+      }
+    }
+  }
+
+  private static <T> void keep(Map<String, T> all, String name, Optional<T> made) {
+    if (made.isPresent()) {
+      all.put(name, made.get());
     }
   }
 

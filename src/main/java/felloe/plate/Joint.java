@@ -200,6 +200,11 @@ public record Joint(
       pull.ifPresent(v -> Numbers.finite("pull", v));
       push.ifPresent(v -> Numbers.finite("push", v));
     }
+
+    /** Whether nothing was written, so that the usual loads count. */
+    public boolean usual() {
+      return torque.isEmpty() && pull.isEmpty() && push.isEmpty();
+    }
   }
 
   /** The usual joint of all holes of a role, which nobody wrote. */

@@ -91,19 +91,23 @@ public record LayupWish(
     boolean stack = plies.isPresent() || angles.isPresent();
     boolean share = fraction.isPresent() || panel.isPresent();
     return new LayupWish(
-        cloth.or(other::cloth),
-        process.or(other::process),
-        resin.or(other::resin),
+        first(cloth, other.cloth),
+        first(process, other.process),
+        first(resin, other.resin),
         stack ? plies : other.plies,
         stack ? angles : other.angles,
         share ? fraction : other.fraction,
         share ? panel : other.panel,
-        temperature.or(other::temperature),
-        rollWidth.or(other::rollWidth),
-        margin.or(other::margin),
-        pieces.or(other::pieces),
-        strips.or(other::strips),
-        scale.or(other::scale),
+        first(temperature, other.temperature),
+        first(rollWidth, other.rollWidth),
+        first(margin, other.margin),
+        first(pieces, other.pieces),
+        first(strips, other.strips),
+        first(scale, other.scale),
         prices.over(other.prices));
+  }
+
+  private static <T> Optional<T> first(Optional<T> one, Optional<T> other) {
+    return one.isPresent() ? one : other;
   }
 }

@@ -1,6 +1,7 @@
 package felloe.plate;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What the maker asked for, and where it was written.
@@ -10,6 +11,11 @@ import java.util.Objects;
  * @param <T> what kind of value
  */
 public record Requested<T>(T value, Place place) {
+
+  /** The value asked for, or the usual one where none was. */
+  public static <T> T or(Optional<Requested<T>> asked, T usual) {
+    return asked.isPresent() ? asked.get().value : usual;
+  }
 
   /** Refuses a missing value or place. */
   public Requested {

@@ -59,10 +59,10 @@ public final class CheckReport {
                 blocks.add(
                     new Paragraph(
                         Phrase.of("Note, {}: {}", note.place().toString(), note.text()))));
-    blocks.addAll(passed(study));
-    blocks.add(new Folded(Depth.ALL, JointReport.judged(study.joints().judgement())));
-    blocks.addAll(sources(study.findings()));
-    blocks.add(new Folded(Depth.SOURCES, JointReport.sources(study.joints())));
+    blocks.add(new Folded(Depth.ALL, () -> passed(study)));
+    blocks.add(new Folded(Depth.ALL, () -> JointReport.judged(study.joints().judgement())));
+    blocks.add(new Folded(Depth.SOURCES, () -> sources(study.findings())));
+    blocks.add(new Folded(Depth.SOURCES, () -> JointReport.sources(study.joints())));
     blocks.add(Callout.cautions(study.cautions()));
     return new Report(title(study), blocks);
   }
@@ -191,8 +191,10 @@ public final class CheckReport {
             Column.figures("is", ""),
             Column.words("should be"));
     return List.of(
-        Folded.of(Depth.ALL, new Heading("What passed"), Table.of(columns, nearest)),
-        Folded.of(Depth.ALL, new Heading("All that passed"), table(all)));
+        new Heading("What passed"),
+        Table.of(columns, nearest),
+        new Heading("All that passed"),
+        table(all));
   }
 
   private static double room(Finding finding) {
@@ -211,9 +213,7 @@ public final class CheckReport {
     List<List<String>> rows = new ArrayList<>();
     byRule.forEach((rule, source) -> rows.add(List.of(rule, source)));
     return List.of(
-        Folded.of(
-            Depth.SOURCES,
-            new Heading("Where limits come from"),
-            Table.ofWords(List.of(Column.words("check"), Column.wrapped("source")), rows)));
+        new Heading("Where limits come from"),
+        Table.ofWords(List.of(Column.words("check"), Column.wrapped("source")), rows));
   }
 }

@@ -63,6 +63,12 @@ final class HubFitReport {
               Tone.CAUTION,
               "There were too many holes to try every pairing; a better one may exist."));
     }
+    blocks.add(new Folded(Depth.ALL, () -> more(fit)));
+    return blocks;
+  }
+
+  /** Screw by screw, and what the calliper should read. */
+  private static List<Block> more(HubFitResult fit) {
     List<Block> more = new ArrayList<>();
     more.add(screws(fit));
     more.add(
@@ -73,8 +79,7 @@ final class HubFitReport {
       more.addAll(calliper(ring.thread().name() + " screws in the hub", ring.calliper()));
     }
     fit.plateCalliper().ifPresent(c -> more.addAll(calliper("holes in the plate", c)));
-    blocks.add(new Folded(Depth.ALL, more));
-    return blocks;
+    return more;
   }
 
   private static Paragraph placement(HubFitResult fit, double turn) {

@@ -16,9 +16,7 @@ import felloe.plate.Verdict;
 import felloe.yaml.Entry;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Rules about screws: their room, their hold, and the plate round them under the hands' loads. */
@@ -286,21 +284,19 @@ enum JointRule implements Rule {
     if (this == CLAMP_FORCE) {
       loose(plan, bounds).ifPresent(findings::add);
     }
-    Map<PlannedJoint, Finding> byJoint = new LinkedHashMap<>();
-    for (JudgedScrew screw : plan.judgement().screws()) {
-      Optional<JointCheck> check =
-          screw.checks().stream().filter(c -> c.what().id().equals(id)).findFirst();
-      if (check.isPresent()) {
-        Finding finding = finding(bounds, screw, check.get());
-        byJoint.merge(screw.joint(), finding, JointRule::tighter);
+    for (PlannedJoint joint : plan.joints()) {
+      Finding tightest = null;
+      for (JudgedScrew screw : plan.judgement().screws()) {
+        Optional<JointCheck> check = screw.joint() == joint ? screw.check(id) : Optional.empty();
+        Finding finding = check.isPresent() ? finding(bounds, screw, check.get()) : tightest;
+        boolean tighter = tightest == null || finding.figure().value() < tightest.figure().value();
+        tightest = tighter ? finding : tightest;
+      }
+      if (tightest != null) {
+        findings.add(tightest);
       }
     }
-    findings.addAll(byJoint.values());
     return findings;
-  }
-
-  private static Finding tighter(Finding a, Finding b) {
-    return b.figure().value() < a.figure().value() ? b : a;
   }
 
   private Finding finding(LimitPair bounds, JudgedScrew screw, JointCheck check) {
