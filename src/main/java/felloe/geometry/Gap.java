@@ -41,7 +41,7 @@ public record Gap(Point from, Point to, double distance) {
   }
 
   /** The shorter of the two, this one where they are equally short. */
-  Gap shorter(Gap other) {
+  public Gap shorter(Gap other) {
     return other.distance < distance ? other : this;
   }
 
@@ -73,7 +73,7 @@ public record Gap(Point from, Point to, double distance) {
    * Tolerances#SAME_POINT}. Segments on one and the same curve that share a stretch give the ends
    * of the stretch.
    */
-  static List<Point> meetings(Segment a, Segment b) {
+  public static List<Point> meetings(Segment a, Segment b) {
     Curve onA = Curve.of(a);
     Curve onB = Curve.of(b);
     List<Point> shared = new ArrayList<>(2);

@@ -114,7 +114,8 @@ record FingerRoom(Measure measure) implements Rule {
     return longest;
   }
 
-  private static List<Region> fingerPlaces(Contour window, double by) {
+  /** Where the middle of a finger may be, {@code by} mm from the window's edge or more. */
+  static List<Region> fingerPlaces(Contour window, double by) {
     try {
       return Offset.of(window, -by);
     } catch (GeometryException onTheEdge) {

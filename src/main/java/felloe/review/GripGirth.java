@@ -13,8 +13,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Girth of the rim beside each grip window: once round its section where it is narrowest, plate and
- * grip scales together, edges rounded as far as the section allows.
+ * Girth of the rim beside each grip window: once round its section where it is narrowest among the
+ * places that a hand closes about, plate and grip scales together, edges rounded as far as the
+ * section allows.
  *
  * @param least whether the rule asks for enough; otherwise for not too much
  */
@@ -44,20 +45,24 @@ record GripGirth(boolean least) implements Rule {
     List<Finding> findings = new ArrayList<>();
     for (Window window : plate.windows()) {
       if (window.use() == WindowUse.GRIP) {
-        Gap rim = plate.outline().gap(window.contour());
-        double girth = girth(rim.distance(), height, limits.figure("grip-edge-radius"));
-        findings.add(
-            bounds.finding(
-                this,
-                "rim beside " + window.label(),
-                "grip girth",
-                girth,
-                Optional.of(rim.from().middle(rim.to())),
-                window.place(),
-                advice(rim.distance(), girth, bounds)));
+        HandRim.narrowest(plate.outline(), window.contour(), limits.figure("finger"))
+            .map(rim -> finding(window, rim, height, limits, bounds))
+            .ifPresent(findings::add);
       }
     }
     return findings;
+  }
+
+  private Finding finding(Window window, Gap rim, double height, Limits limits, LimitPair bounds) {
+    double girth = girth(rim.distance(), height, limits.figure("grip-edge-radius"));
+    return bounds.finding(
+        this,
+        "rim beside " + window.label(),
+        "grip girth",
+        girth,
+        Optional.of(rim.from().middle(rim.to())),
+        window.place(),
+        advice(rim.distance(), girth, bounds));
   }
 
   private String advice(double width, double girth, LimitPair bounds) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
@@ -119,6 +120,48 @@ class HandAndSheetRulesTest {
     assertEquals(most, wheel.first("grip-girth-most").verdict());
     assertEquals(
         GripGirth.girth(width, height, 3), wheel.first("grip-girth-most").figure().value(), 1e-6);
+  }
+
+  @Test
+  void girthIsJudgedWhereAHandGoesRoundTheRim() {
+    // A notch from above leaves 12 mm to the window's inner end, where no hand closes about it.
+    Contour notched =
+        Contour.polygon(
+            List.of(
+                new Point(-150, -100),
+                new Point(150, -100),
+                new Point(150, 100),
+                new Point(88, 100),
+                new Point(88, 60),
+                new Point(60, 60),
+                new Point(60, 100),
+                new Point(-150, 100)));
+    Wheel wheel = new Wheel().outline(notched).making(6, 2, 10).grip(95, 0, 50, 96, 10);
+    Finding rim = wheel.first("grip-girth-least");
+    // 150 - 120 = 30 mm wide, 24 mm with the scales
+    assertEquals(GripGirth.girth(30, 24, 3), rim.figure().value(), 1e-6);
+    assertEquals(135, rim.at().orElseThrow().x(), 1e-6);
+  }
+
+  @Test
+  void aWindowAboutTheAxisAndATailThatNoFingerEntersAreNoHandPlaces() {
+    Contour round = Contour.circle(new Point(0, 0), 150);
+    Contour inner = Contour.circle(new Point(0, 0), 120);
+    assertEquals(30, HandRim.narrowest(round, inner, 25).orElseThrow().distance(), 1e-9);
+    Contour slit = Contour.rectangle(new Box(60, -5, 120, 5));
+    assertTrue(HandRim.narrowest(round, slit, 25).isEmpty());
+    // The tail reaches to 10 mm from the edge, but the outermost finger stands below it.
+    Contour tailed =
+        Contour.polygon(
+            List.of(
+                new Point(60, -60),
+                new Point(110, -60),
+                new Point(110, 40),
+                new Point(105, 92.421),
+                new Point(100, 40),
+                new Point(60, 40)));
+    double width = HandRim.narrowest(round, tailed, 25).orElseThrow().distance();
+    assertTrue(width > 20, "" + width);
   }
 
   @Test
