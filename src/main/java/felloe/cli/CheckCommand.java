@@ -55,7 +55,8 @@ final class CheckCommand implements Command {
       throw Calls.wrong(
           BONUS.name(), "needs " + MEASURED.name() + " FILE", "name the measured file");
     }
-    Study study = new Studies(kit.folder(), Options.HUB.requested(call)).one(Options.shape(call));
+    Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
+    Study study = studies.advised(studies.one(Options.shape(call)));
     Answers.show(call, screen, study, () -> CheckReport.of(study));
     if (study.hub().isEmpty()) {
       screen.say("To compare it with a hub, add " + Options.HUB.name() + " HUB.");

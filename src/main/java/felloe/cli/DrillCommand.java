@@ -47,7 +47,7 @@ final class DrillCommand implements Command {
     }
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
     TemplateOptions sheet = studies.with(() -> Printing.of(call));
-    DrillOutcome outcome = DrillOutcome.of(studies.one(Options.shape(call)));
+    DrillOutcome outcome = DrillOutcome.of(studies.advised(studies.one(Options.shape(call))));
     Report report = DrillReport.of(outcome);
     Written written = new Written(List.of(), List.of());
     if (OUT.given(call)) {

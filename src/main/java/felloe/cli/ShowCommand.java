@@ -66,7 +66,8 @@ final class ShowCommand implements Command {
       Plate plate = Studies.plate(shape, kit.folder());
       return ShowOutcome.of(plate, List.of());
     }
-    Study study = Studies.of(shape, kit.folder());
+    Studies studies = new Studies(kit.folder(), Optional.empty());
+    Study study = studies.advised(studies.one(shape));
     return ShowOutcome.of(study.plate(), study.findings());
   }
 

@@ -32,4 +32,14 @@ public record Finding(
     Place bare = place.withoutFolders();
     return new Finding(rule, why, verdict, subject, figure, limit, at, bare, advice);
   }
+
+  /** The same with another advice. */
+  public Finding advised(String other) {
+    return new Finding(rule, why, verdict, subject, figure, limit, at, place, other);
+  }
+
+  /** Whether something is to be done or decided. */
+  public boolean isOpen() {
+    return verdict != Verdict.PASS;
+  }
 }

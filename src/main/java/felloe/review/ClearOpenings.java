@@ -44,7 +44,7 @@ record ClearOpenings() implements Rule {
                   web.width(),
                   Optional.of(web.middle()),
                   opening.place(),
-                  NamedContour.apart(plate, edges.get(web.first()), opening, ""));
+                  NamedContour.apart(plate, edges.get(web.first()), opening, -web.width()));
             })
         .stream()
         .toList();

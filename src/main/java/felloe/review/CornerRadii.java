@@ -92,12 +92,9 @@ sealed interface CornerRadii extends Rule {
               corner.radius(),
               Optional.of(corner.at()),
               edge.place(),
-              "round it to " + wanted + " mm or more" + cure() + rest));
+              "a radius of " + wanted + " mm or more keeps the limit" + rest));
     }
   }
-
-  /** Another way to mend it, with what joins it to the first; may be empty. */
-  String cure();
 
   /** Inside corners against the cutter that finishes them. */
   record Inside() implements CornerRadii {
@@ -120,11 +117,6 @@ sealed interface CornerRadii extends Rule {
       add(NamedContour.outline(plate), false, bounds, findings);
       plate.windows().forEach(window -> add(NamedContour.of(window), true, bounds, findings));
       return findings;
-    }
-
-    @Override
-    public String cure() {
-      return ", or choose a smaller cutter";
     }
   }
 
@@ -152,11 +144,6 @@ sealed interface CornerRadii extends Rule {
         }
       }
       return findings;
-    }
-
-    @Override
-    public String cure() {
-      return "";
     }
   }
 }

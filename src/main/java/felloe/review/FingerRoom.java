@@ -3,7 +3,6 @@ package felloe.review;
 import felloe.geometry.Contour;
 import felloe.geometry.GeometryException;
 import felloe.geometry.LargestCircle;
-import felloe.geometry.Numbers;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
@@ -32,24 +31,18 @@ record FingerRoom(Measure measure) implements Rule {
   /** What is measured. */
   enum Measure {
     /** How far fingers go in. */
-    DEPTH("finger-depth", "Fingers must go through a grip window.", "clear depth", "deeper"),
+    DEPTH("finger-depth", "Fingers must go through a grip window.", "clear depth"),
     /** How many find room side by side. */
-    LENGTH(
-        "finger-length",
-        "Four fingers must lie side by side in a grip window.",
-        "clear length",
-        "longer");
+    LENGTH("finger-length", "Four fingers must lie side by side in a grip window.", "clear length");
 
     private final String id;
     private final String why;
     private final String figure;
-    private final String more;
 
-    Measure(String id, String why, String figure, String more) {
+    Measure(String id, String why, String figure) {
       this.id = id;
       this.why = why;
       this.figure = figure;
-      this.more = more;
     }
   }
 
@@ -100,7 +93,7 @@ record FingerRoom(Measure measure) implements Rule {
         room,
         Optional.of(at),
         window.place(),
-        "make the window " + Numbers.brief(missing, 1) + " mm " + measure.more);
+        NamedContour.missing(missing));
   }
 
   /** Room for fingers side by side; 0 where no finger goes in. */

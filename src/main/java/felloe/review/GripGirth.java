@@ -67,10 +67,11 @@ record GripGirth(boolean least) implements Rule {
 
   private String advice(double width, double girth, LimitPair bounds) {
     double by = Math.abs(bounds.good().map(Limit::value).orElse(girth) - girth);
-    String section = "the rim is " + Numbers.brief(width, 1) + " mm wide here; ";
-    return least
-        ? section + "grip scales " + Numbers.brief(by / 4, 1) + " mm thicker on each face mend it"
-        : section + "make it " + Numbers.brief(by / 2, 1) + " mm narrower or the scales thinner";
+    return "the rim is "
+        + Numbers.brief(width, 1)
+        + " mm wide here; the girth is "
+        + Numbers.brief(by, 1)
+        + (least ? " mm too small" : " mm too large");
   }
 
   /** Once round a rectangle with rounded corners, mm. */

@@ -1,6 +1,5 @@
 package felloe.review;
 
-import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.joints.JointCheck;
 import felloe.joints.JointPlan;
@@ -103,6 +102,7 @@ enum JointRule implements Rule {
 
   private List<Finding> headClearance(Plate plate, JointPlan plan, Limits limits) {
     LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
+    double wanted = bounds.good().orElseThrow().value();
     List<NamedContour> edges = new ArrayList<>();
     edges.add(NamedContour.outline(plate));
     plate.windows().forEach(window -> edges.add(NamedContour.of(window)));
@@ -116,18 +116,16 @@ enum JointRule implements Rule {
             edges.stream()
                 .min(Comparator.comparingDouble(e -> e.contour().distance(hole.centre())))
                 .orElseThrow();
-        Contour contour = nearest.contour();
+        double room = nearest.contour().distance(hole.centre()) - joint.widest() / 2;
         findings.add(
             bounds.finding(
                 this,
                 hole.label() + " " + joint.widestWords() + " to " + nearest.label(),
                 "room beside the " + joint.widestWords(),
-                contour.distance(hole.centre()) - joint.widest() / 2,
+                room,
                 Optional.of(hole.centre()),
                 joint.place("washer"),
-                "it is "
-                    + Numbers.brief(joint.widest(), 2)
-                    + " mm wide; take a smaller one or move the hole inward"));
+                "it is " + mm(joint.widest()) + " wide; " + NamedContour.missing(wanted - room)));
       }
     }
     return tightest(findings);
@@ -156,7 +154,7 @@ enum JointRule implements Rule {
                   room,
                   Optional.of(a.hole().centre().middle(b.hole().centre())),
                   b.joint().place("washer"),
-                  "take smaller ones or move the holes apart"));
+                  NamedContour.missing(bounds.good().orElseThrow().value() - room)));
         }
       }
     }
@@ -197,8 +195,7 @@ enum JointRule implements Rule {
                           "the cone goes "
                               + mm(joint.headSize().coneDepth(joint.hole()))
                               + " deep into "
-                              + mm(part.thickness())
-                              + "; take another head or a smaller screw"));
+                              + mm(part.thickness())));
       case THREAD_ENGAGEMENT ->
           joint
               .tapped()
@@ -222,7 +219,7 @@ enum JointRule implements Rule {
                           "room below the screw's end",
                           room,
                           joint.screw("length") ? "screw.length" : "into.depth",
-                          "take a shorter screw or thicker washers, or tap deeper"));
+                          "a shorter screw, thicker washers or a deeper thread leave more"));
       case SCREW_END_LEAST ->
           joint
               .beyondNut()
@@ -234,7 +231,7 @@ enum JointRule implements Rule {
                           "threads beyond the nut",
                           beyond / pitch,
                           "screw.length",
-                          "take a longer screw"));
+                          "a longer screw fills the nut"));
       case SCREW_END_MOST ->
           joint
               .beyondNut()
@@ -246,8 +243,7 @@ enum JointRule implements Rule {
                           "threads beyond the nut",
                           beyond / pitch,
                           "screw.length",
-                          "let head or nut into the part (sunk), change a washer, or cut the screw"
-                              + " and round its end"));
+                          "it may be cut and its end rounded, or head or nut let in (sunk)"));
       default -> throw new IllegalStateException(id);
     };
   }
@@ -256,7 +252,7 @@ enum JointRule implements Rule {
     return mm(joint.engagement())
         + " of thread hold in "
         + Entry.nameOf(tapped.material())
-        + "; take a longer screw, tap deeper or fit an insert";
+        + "; a longer screw, a deeper thread or an insert holds more";
   }
 
   private Finding finding(
@@ -347,12 +343,12 @@ enum JointRule implements Rule {
             + "); ";
     return figures
         + switch (this) {
-          case CLAMP_FORCE -> "take larger washers, more screws or a wider circle";
-          case SLIP -> "take larger washers, more screws, a wider circle, or dowels";
-          case PULL_THROUGH -> "take larger washers or thicker stock";
-          case THREAD_STRIP -> "take a longer screw, tap deeper or fit an insert";
-          case SCREW_STRENGTH -> "take larger or more screws, or a wider circle";
-          default -> "take thicker stock, larger or more screws, or a wider circle";
+          case CLAMP_FORCE -> "larger washers, more screws or a wider circle stand more";
+          case SLIP -> "larger washers, more screws, a wider circle or dowels stand more";
+          case PULL_THROUGH -> "larger washers or thicker stock stand more";
+          case THREAD_STRIP -> "a longer screw, a deeper thread or an insert stands more";
+          case SCREW_STRENGTH -> "larger or more screws, or a wider circle, stand more";
+          default -> "thicker stock, larger or more screws, or a wider circle stand more";
         };
   }
 

@@ -1,6 +1,7 @@
 package felloe.review;
 
 import felloe.geometry.Contour;
+import felloe.geometry.Numbers;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Place;
@@ -40,29 +41,26 @@ record NamedContour(String label, Contour contour, Place place) {
   }
 
   /**
-   * How two edges come further apart. A hub hole stands where the hub has it: what lies beside it
-   * moves.
+   * What two edges lack that are too near each other. A hub hole stands where the hub has it.
    *
-   * @param by how much is missing; empty when that is not told
+   * @param missing mm
    */
-  static String apart(Plate plate, NamedContour first, NamedContour second, String by) {
-    String away = by.isEmpty() ? " away" : " away by " + by;
-    if (!first.isHubHole(plate) && !second.isHubHole(plate)) {
-      return "move " + second.label() + away + " or make it smaller";
-    }
+  static String apart(Plate plate, NamedContour first, NamedContour second, double missing) {
+    String lacks = missing(missing);
     if (first.isHubHole(plate) && second.isHubHole(plate)) {
-      return "hub holes stay where the hub has them: make them smaller, or take a hub with a wider"
-          + " circle or fewer screws";
+      return lacks
+          + "; hub holes stay where the hub has them: another hub has a wider circle, fewer or"
+          + " smaller screws";
     }
-    NamedContour hub = first.isHubHole(plate) ? first : second;
-    NamedContour other = hub == first ? second : first;
-    return other.label().equals("outline")
-        ? hub.label() + " stays where the hub has it: move the outline" + away
-        : hub.label()
-            + " stays where the hub has it: move "
-            + other.label()
-            + away
-            + " or make it smaller";
+    if (first.isHubHole(plate) || second.isHubHole(plate)) {
+      return lacks + "; hub holes stay where the hub has them";
+    }
+    return lacks;
+  }
+
+  /** How much is missing, told so that it is never too little. */
+  static String missing(double missing) {
+    return Numbers.brief(Math.ceil(LimitPair.rounded(missing * 100)) / 100, 2) + " mm are missing";
   }
 
   private boolean isHubHole(Plate plate) {

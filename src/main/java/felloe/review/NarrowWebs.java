@@ -2,7 +2,6 @@ package felloe.review;
 
 import felloe.geometry.NarrowestWeb;
 import felloe.geometry.NarrowestWeb.Web;
-import felloe.geometry.Numbers;
 import felloe.plate.Finding;
 import felloe.plate.Limit;
 import felloe.plate.Limit.Sense;
@@ -70,7 +69,6 @@ record NarrowWebs() implements Rule {
       Plate plate, Web web, List<NamedContour> edges, LimitPair bounds, double good) {
     NamedContour first = edges.get(web.first());
     NamedContour second = edges.get(web.second());
-    String missing = Numbers.brief(good - web.width(), 2) + " mm";
     return bounds.finding(
         this,
         web.isNeck()
@@ -81,7 +79,7 @@ record NarrowWebs() implements Rule {
         Optional.of(web.middle()),
         second.place(),
         web.isNeck()
-            ? "widen the neck by " + missing
-            : NamedContour.apart(plate, first, second, missing));
+            ? NamedContour.missing(good - web.width())
+            : NamedContour.apart(plate, first, second, good - web.width()));
   }
 }

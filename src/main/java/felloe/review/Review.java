@@ -80,6 +80,15 @@ public final class Review {
     return new ReviewReport(findings, cautions(plate.stock().material().kind()));
   }
 
+  /** What one rule finds in a plate; none for an id that is no rule's. */
+  public static List<Finding> of(String rule, Plate plate, JointPlan joints) {
+    Limits limits = Limits.with(plate.limits());
+    return RULES.stream()
+        .filter(r -> r.id().equals(rule))
+        .flatMap(r -> check(r, plate, joints, limits).stream())
+        .toList();
+  }
+
   /** What one rule finds. */
   static List<Finding> check(Rule rule, Plate plate, JointPlan joints, Limits limits) {
     return rule instanceof JointRule joint

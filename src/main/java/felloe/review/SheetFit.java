@@ -59,10 +59,7 @@ record SheetFit() implements Rule {
     Sheet sheet = plate.stock().sheet().get();
     Lie lie = best(new Extent(plate.outline()), sheet, bounds);
     Place place = plate.stock().place();
-    String advice =
-        "take a sheet "
-            + Numbers.brief(2 * (bounds.good().orElseThrow().value() - lie.margin()), 1)
-            + " mm wider and higher, or make the plate smaller";
+    String advice = NamedContour.missing(2 * (bounds.good().orElseThrow().value() - lie.margin()));
     return List.of(
         bounds.finding(
             this,

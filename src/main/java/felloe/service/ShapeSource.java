@@ -1,6 +1,7 @@
 package felloe.service;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -39,6 +40,15 @@ public sealed interface ShapeSource {
       Objects.requireNonNull(text, "text");
       sets = List.copyOf(sets);
     }
+  }
+
+  /** The same with more overrides. */
+  default ShapeSource with(List<String> more) {
+    List<String> all = new ArrayList<>(sets());
+    all.addAll(more);
+    return this instanceof OfFile file
+        ? new OfFile(file.file(), all)
+        : new OfText(((OfText) this).name(), ((OfText) this).text(), all);
   }
 
   /** A shape file with overrides. */

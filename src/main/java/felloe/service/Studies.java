@@ -1,5 +1,6 @@
 package felloe.service;
 
+import felloe.geometry.GeometryException;
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubFit;
 import felloe.hub.HubFitResult;
@@ -14,6 +15,7 @@ import felloe.plate.Problem;
 import felloe.plate.Requested;
 import felloe.plate.Sketch;
 import felloe.review.Review;
+import felloe.review.ReviewReport;
 import felloe.shape.ShapeFile;
 import felloe.yaml.Problems;
 import java.nio.file.Path;
@@ -110,15 +112,19 @@ public final class Studies {
    * @throws BadInput with all problems so far
    */
   public Study one(ShapeSource shape) {
-    return all(List.of(shape)).get(0);
+    return read(List.of(shape)).get(0);
   }
 
   /**
-   * Reads and judges shapes.
+   * Reads and judges shapes, with advice that was tried.
    *
    * @throws BadInput with all problems so far
    */
   public List<Study> all(List<ShapeSource> shapes) {
+    return read(shapes).stream().map(this::advised).toList();
+  }
+
+  private List<Study> read(List<ShapeSource> shapes) {
     Optional<HubSpec> other = Optional.ofNullable(with(this::other));
     List<Study> studies = new ArrayList<>();
     for (ShapeSource shape : shapes) {
@@ -130,6 +136,34 @@ public final class Studies {
     refuseTwins(studies);
     problems.throwIfAny();
     return studies;
+  }
+
+  /** The same study with advice that was tried; see {@link ShapeCures}. */
+  public Study advised(Study study) {
+    ReviewReport review = ShapeCures.advised(study, sets -> trial(study, sets));
+    return new Study(
+        study.source(), study.plate(), study.hub(), study.fit(), study.joints(), review);
+  }
+
+  private Optional<ShapeCures.Trial> trial(Study study, List<String> sets) {
+    try {
+      Plate plate = plate(study.source().with(sets), folder);
+      JointPlan joints = JointPlan.of(plate, study.hub());
+      return Optional.of(
+          new ShapeCures.Trial() {
+            @Override
+            public List<Finding> of(String rule) {
+              return Review.of(rule, plate, joints);
+            }
+
+            @Override
+            public List<Finding> all() {
+              return judged(plate, joints, study.hub().map(s -> HubFit.of(plate, s))).findings();
+            }
+          });
+    } catch (BadInput | GeometryException impossible) {
+      return Optional.empty();
+    }
   }
 
   /** Has something done with each shape, and keeps what is wrong until all are done. */
@@ -153,9 +187,12 @@ public final class Studies {
     Optional<HubSpec> spec =
         other.or(() -> plate.hub().map(name -> hubs(source, folder).spec(name, Place.BUILT_IN)));
     Optional<HubFitResult> fit = spec.map(s -> HubFit.of(plate, s));
-    List<Finding> fits = fit.map(HubFitResult::findings).orElse(List.of());
     JointPlan joints = JointPlan.of(plate, spec);
-    return new Study(source, plate, spec, fit, joints, Review.of(plate, joints, fits));
+    return new Study(source, plate, spec, fit, joints, judged(plate, joints, fit));
+  }
+
+  private static ReviewReport judged(Plate plate, JointPlan joints, Optional<HubFitResult> fit) {
+    return Review.of(plate, joints, fit.map(HubFitResult::findings).orElse(List.of()));
   }
 
   /** Names that differ only by case or by the way of writing accents are one on many disks. */

@@ -51,6 +51,20 @@ class CommandsTest {
     return Run.of(args.toArray(String[]::new));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "make", "template", "cut", "drill"})
+  void everyCommandThatTellsWhatFailsNamesAFigureThatWasTried(String command) {
+    List<String> args = new ArrayList<>(List.of(command, BITTERN, "--set", "bore=60"));
+    if (command.equals("cut")) {
+      args.addAll(List.of("--process", "router"));
+    }
+    if (!command.equals("check")) {
+      args.addAll(List.of("--out", folder.toString()));
+    }
+    Run run = Run.of(args.toArray(String[]::new));
+    assertTrue(run.out().replaceAll("\\s+", " ").contains("bore: 40.5 (now 60)"), run.out());
+  }
+
   // make
 
   @Test

@@ -165,12 +165,10 @@ class HandAndSheetRulesTest {
   }
 
   @Test
-  void theAdviceOnGirthTellsTheScales() {
+  void theAdviceOnGirthTellsTheRimAndWhatItLacks() {
     Finding finding = rim(30, 10).first("grip-girth-least");
-    // 2 (30 + 10) - 5.150 = 74.850; 20.150 mm short, a quarter of it on each face
-    assertEquals(
-        "the rim is 30 mm wide here; grip scales 5 mm thicker on each face mend it",
-        finding.advice());
+    // 2 (30 + 10) - 5.150 = 74.850; 20.150 mm short
+    assertEquals("the rim is 30 mm wide here; the girth is 20.2 mm too small", finding.advice());
   }
 
   @Test

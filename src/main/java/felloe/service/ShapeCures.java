@@ -1,0 +1,197 @@
+package felloe.service;
+
+import felloe.plate.Finding;
+import felloe.plate.Limit;
+import felloe.plate.Verdict;
+import felloe.review.ReviewReport;
+import felloe.review.ShapeChange;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/**
+ * What mends the findings of a review: a change of the shape file that was written into it, read
+ * and reviewed again, by which the finding passes and no rule has more to say than before. Where
+ * the first such change holds, no other is tried.
+ */
+final class ShapeCures {
+
+  /** Shapes that are read again for one review at most: about as long as the review itself. */
+  static final int TRIALS = 12;
+
+  /** How often one figure is set anew before it is given up. */
+  private static final int STEPS = 3;
+
+  /** A shape with a change, read. */
+  interface Trial {
+    /** What one rule finds in it. */
+    List<Finding> of(String rule);
+
+    /** What all find. */
+    List<Finding> all();
+  }
+
+  private final Study study;
+  private final Function<List<String>, Optional<Trial>> reading;
+  private final ShapeFigures figures;
+  private final Map<List<String>, Optional<Trial>> tried = new HashMap<>();
+  private final Map<ShapeChange, List<Finding>> held = new LinkedHashMap<>();
+
+  private ShapeCures(Study study, Function<List<String>, Optional<Trial>> reading) {
+    this.study = study;
+    this.reading = reading;
+    this.figures = new ShapeFigures(study.source());
+  }
+
+  /**
+   * The review with advice that was tried.
+   *
+   * @param reading reads the shape with overrides, as for {@code --set}; empty when that makes no
+   *     plate
+   */
+  static ReviewReport advised(Study study, Function<List<String>, Optional<Trial>> reading) {
+    Predicate<Finding> mendable = f -> f.isOpen() && Knobs.suit(f);
+    if (study.findings().stream().noneMatch(mendable)) {
+      return study.review();
+    }
+    ShapeCures cures = new ShapeCures(study, reading);
+    Map<Finding, Finding> advised = new HashMap<>();
+    // What fails comes first where there are more findings than trials.
+    study.findings().stream()
+        .filter(mendable)
+        .sorted(Comparator.comparing(Finding::verdict).reversed())
+        .forEach(f -> advised.put(f, cures.advised(f)));
+    return new ReviewReport(
+        study.findings().stream().map(f -> advised.getOrDefault(f, f)).toList(), study.cautions());
+  }
+
+  private Finding advised(Finding finding) {
+    for (Map.Entry<ShapeChange, List<Finding>> one : held.entrySet()) {
+      if (isGone(finding, one.getValue())) {
+        return finding.advised(finding.advice() + "; " + one.getKey().words());
+      }
+    }
+    Set<String> keys = new LinkedHashSet<>();
+    boolean all = true;
+    for (Knob knob : Knobs.of(finding, study, figures)) {
+      int before = tried.size();
+      Optional<ShapeChange> cure = cure(finding, knob);
+      if (cure.isPresent()) {
+        return finding.advised(finding.advice() + "; " + cure.get().words());
+      }
+      if (before < TRIALS) {
+        keys.add(knob.keys());
+      } else {
+        all = false;
+      }
+    }
+    return finding.advised(finding.advice() + "; " + ShapeChange.none(List.copyOf(keys), all));
+  }
+
+  /** The first setting of a figure by which a finding is gone, where it does no harm. */
+  private Optional<ShapeChange> cure(Finding finding, Knob knob) {
+    double limit = goal(finding);
+    double was = finding.figure().value();
+    double slope = knob.slope().orElse(0);
+    double to = knob.reaching(limit - was, slope);
+    for (int i = 0; i < STEPS; i++) {
+      Optional<ShapeChange> change = knob.changed(to);
+      Optional<Trial> trial = change.flatMap(this::read);
+      if (trial.isEmpty()) {
+        return Optional.empty();
+      }
+      List<Finding> now = trial.get().of(finding.rule());
+      if (isGone(finding, now)) {
+        return change.filter(c -> isHarmless(c, trial.get().all()));
+      }
+      OptionalDouble next = next(finding, knob, now, to);
+      if (next.isEmpty()) {
+        return Optional.empty();
+      }
+      to = next.getAsDouble();
+    }
+    return Optional.empty();
+  }
+
+  /** The next setting, by what the last one gave; empty where it gave nothing. */
+  private OptionalDouble next(Finding finding, Knob knob, List<Finding> now, double to) {
+    Optional<Finding> still = now.stream().filter(f -> same(f, finding)).findFirst();
+    if (still.isEmpty() || knob.slope().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double was = finding.figure().value();
+    double gained = still.get().figure().value() - was;
+    double lacks = goal(still.get()) - was;
+    if (gained * lacks <= 0) {
+      return OptionalDouble.empty();
+    }
+    double next = knob.reaching(lacks, (to - knob.now()) / gained);
+    return next == to
+        ? OptionalDouble.of(to + Math.copySign(knob.grain(), to - knob.now()))
+        : OptionalDouble.of(next);
+  }
+
+  /** The figure that a good plate has: a fail's own limit is the one below which it is unsafe. */
+  private double goal(Finding finding) {
+    Limit limit = finding.limit().orElseThrow();
+    return finding.verdict() == Verdict.FAIL
+        ? study.findings().stream()
+            .filter(f -> f.rule().equals(finding.rule()))
+            .filter(f -> f.verdict() == Verdict.CAUTION && f.place().equals(finding.place()))
+            .flatMap(f -> f.limit().stream())
+            .map(Limit::value)
+            .findFirst()
+            .orElse(limit.value())
+        : limit.value();
+  }
+
+  private Optional<Trial> read(ShapeChange change) {
+    List<String> sets = change.sets();
+    if (!tried.containsKey(sets) && tried.size() >= TRIALS) {
+      return Optional.empty();
+    }
+    return tried.computeIfAbsent(sets, reading);
+  }
+
+  private boolean isGone(Finding finding, List<Finding> now) {
+    return now.stream().noneMatch(f -> f.isOpen() && same(f, finding))
+        && count(now, finding.rule(), Verdict.CAUTION)
+            < count(study.findings(), finding.rule(), Verdict.CAUTION);
+  }
+
+  /** Whether no rule has more fails, or more cautions and fails, than before. */
+  private boolean isHarmless(ShapeChange change, List<Finding> now) {
+    boolean harmless =
+        now.stream()
+            .map(Finding::rule)
+            .distinct()
+            .allMatch(
+                rule ->
+                    count(now, rule, Verdict.FAIL) <= count(study.findings(), rule, Verdict.FAIL)
+                        && count(now, rule, Verdict.CAUTION)
+                            <= count(study.findings(), rule, Verdict.CAUTION));
+    if (harmless) {
+      held.put(change, now);
+    }
+    return harmless;
+  }
+
+  /** How many findings of a rule are at least as bad. */
+  private static long count(List<Finding> findings, String rule, Verdict verdict) {
+    return findings.stream()
+        .filter(f -> f.rule().equals(rule) && f.verdict().compareTo(verdict) >= 0)
+        .count();
+  }
+
+  private static boolean same(Finding a, Finding b) {
+    return a.rule().equals(b.rule()) && a.subject().equals(b.subject());
+  }
+}

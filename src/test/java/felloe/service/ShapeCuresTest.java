@@ -1,0 +1,131 @@
+package felloe.service;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import felloe.plate.Finding;
+import felloe.plate.Verdict;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Advice that names figures of the shape file is written into it and reviewed again. */
+class ShapeCuresTest {
+
+  private static final Pattern CURE =
+      Pattern.compile("([\\w.\\[\\]]+): (\\[[^]]*\\]|\\{.*\\}|[\\w.]+) \\((?:now [^)]*|new)\\)");
+
+  private static Studies studies() {
+    return new Studies(Path.of(""), Optional.empty());
+  }
+
+  private static ShapeSource shape(String name, String set) {
+    return ShapeSource.file(Path.of("shapes", name + ".yaml"), List.of(set));
+  }
+
+  private static Finding open(Study study, String rule) {
+    return study.review().of(rule).stream().filter(Finding::isOpen).findFirst().orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "bittern | bore=60 | narrowest-web | bore",
+        "bittern | bore=60 | edge-distance | bore",
+        "bittern | bore=60 | head-clearance | bore",
+        "bittern | windows[1].rectangle.height=48 | edge-distance | windows[1].rectangle.height",
+        "bittern | windows[1].rectangle.height=48 | narrowest-web | windows[1].rectangle.height",
+        "bittern | windows[0].rectangle.height=80 | finger-length | windows[0].rectangle.height",
+        "bittern | windows[0].rectangle.radius=2 | inside-corner | windows[0].rectangle.radius",
+        "bittern | holes[0].diameter=7 | narrowest-web | holes[0].diameter",
+        "bittern | stock.sheet.height=215 | sheet-fit | stock.sheet.width",
+        "bittern | outline.points.corners[1]=[54, 100] | outer-corner | outline.points.corners[1]",
+        "dunlin | making.grip_scale=2 | grip-girth-least | making.grip_scale",
+        "dunlin | making.grip_scale=19 | grip-girth-most | making.grip_scale",
+        "heron | outline.round.diameter=250 | finger-depth | outline.round.diameter",
+        "heron | holes[0].edge.count=14 | hole-pitch | holes[0].edge.count",
+        "heron | holes[0].edge.inset=8 | edge-distance | holes[0].edge.inset",
+        "heron | holes[0].edge.inset=5 | head-clearance | holes[0].edge.inset",
+        "heron | joints[1]={holes: hub, into: {tapped: aluminium, depth: 12}, screw: {length: 25}}"
+            + " | screw-bottoms | joints[1].screw.length",
+        "heron | holes[2]={at: [24, 41.57], diameter: 5} | edge-distance | holes[2].at",
+      })
+  void eachAdvisedFigureMakesTheFindingGoAndNoOtherCome(
+      String name, String set, String rule, String key) {
+    ShapeSource source = shape(name, set);
+    Study before = studies().one(source);
+    Finding finding = open(studies().advised(before), rule);
+    List<String> sets = new ArrayList<>();
+    Matcher cures = CURE.matcher(finding.advice());
+    while (cures.find()) {
+      sets.add(cures.group(1) + "=" + cures.group(2));
+    }
+    assertTrue(sets.stream().anyMatch(s -> s.startsWith(key + "=")), finding.advice());
+    Study after = studies().one(source.with(sets));
+    assertTrue(
+        after.review().of(rule).stream()
+            .filter(f -> f.subject().equals(finding.subject()))
+            .allMatch(f -> f.verdict() == Verdict.PASS),
+        finding.advice());
+    for (Verdict verdict : List.of(Verdict.FAIL, Verdict.CAUTION)) {
+      assertTrue(after.count(Verdict.FAIL) <= before.count(Verdict.FAIL), sets.toString());
+      assertTrue(
+          after.count(verdict) + after.count(Verdict.FAIL)
+              <= before.count(verdict) + before.count(Verdict.FAIL),
+          sets.toString());
+    }
+  }
+
+  @Test
+  void whatHarmsElsewhereIsNotOffered() {
+    // A bore that leaves thick stock its webs is too small for the hub's spigot.
+    Finding web =
+        open(
+            studies().advised(studies().one(shape("heron", "stock.thickness=9"))), "narrowest-web");
+    assertFalse(web.advice().contains("mends it:"), web.advice());
+    assertTrue(
+        web.advice()
+            .endsWith(
+                "no one figure mends it without harm elsewhere (tried: bore): change several"
+                    + " figures together, or draw it otherwise"),
+        web.advice());
+  }
+
+  @Test
+  void whereNoFigureMayMendItThatIsSaid() {
+    Study avocet = studies().one(ShapeSource.file(Path.of("shapes", "avocet.yaml"), List.of()));
+    assertEquals(
+        "6.77 mm are missing; no one figure of the shape file mends it: draw it otherwise",
+        open(studies().advised(avocet), "finger-length").advice());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"bore=60", "holes[0].edge.count=14", "windows[0].derived.rim_width=27"})
+  void neverMoreThanADozenShapesAreTried(String set) {
+    Study study = studies().one(shape("heron", set));
+    AtomicInteger trials = new AtomicInteger();
+    ShapeCures.advised(
+        study,
+        sets -> {
+          trials.incrementAndGet();
+          return Optional.empty();
+        });
+    assertTrue(trials.get() > 0 && trials.get() <= ShapeCures.TRIALS, "" + trials);
+  }
+
+  @Test
+  void aPlateWithNothingToMendKeepsItsReviewAndIsNotReadAgain() {
+    Study study = studies().one(ShapeSource.file(Path.of("shapes", "heron.yaml"), List.of()));
+    assertEquals(study, studies().advised(study));
+  }
+}
