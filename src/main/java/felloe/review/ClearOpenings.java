@@ -30,7 +30,8 @@ record ClearOpenings() implements Rule {
   }
 
   @Override
-  public List<Finding> check(Plate plate, Limits limits) {
+  public List<Finding> check(Reviewed of, Limits limits) {
+    Plate plate = of.plate();
     List<NamedContour> edges = NamedContour.all(plate);
     LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
     return closest(plate)

@@ -110,7 +110,8 @@ sealed interface CornerRadii extends Rule {
     }
 
     @Override
-    public List<Finding> check(Plate plate, Limits limits) {
+    public List<Finding> check(Reviewed of, Limits limits) {
+      Plate plate = of.plate();
       double cutter = plate.making().cutterDiameter() / 2;
       LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, cutter);
       List<Finding> findings = new ArrayList<>();
@@ -134,7 +135,8 @@ sealed interface CornerRadii extends Rule {
     }
 
     @Override
-    public List<Finding> check(Plate plate, Limits limits) {
+    public List<Finding> check(Reviewed of, Limits limits) {
+      Plate plate = of.plate();
       LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
       List<Finding> findings = new ArrayList<>();
       add(NamedContour.outline(plate), true, bounds, findings);

@@ -39,7 +39,8 @@ record EdgeDistance() implements Rule {
   }
 
   @Override
-  public List<Finding> check(Plate plate, Limits limits) {
+  public List<Finding> check(Reviewed of, Limits limits) {
+    Plate plate = of.plate();
     List<NamedContour> edges = new ArrayList<>();
     edges.add(NamedContour.outline(plate));
     plate.windows().forEach(window -> edges.add(NamedContour.of(window)));

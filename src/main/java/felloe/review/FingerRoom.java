@@ -62,7 +62,8 @@ record FingerRoom(Measure measure) implements Rule {
   }
 
   @Override
-  public List<Finding> check(Plate plate, Limits limits) {
+  public List<Finding> check(Reviewed of, Limits limits) {
+    Plate plate = of.plate();
     LimitPair bare = limits.of(this, "bare", Sense.AT_LEAST, 1);
     LimitPair gloved = limits.of(this, "gloved", Sense.AT_LEAST, 1);
     List<Finding> findings = new ArrayList<>();

@@ -39,7 +39,8 @@ record GripGirth(boolean least) implements Rule {
   }
 
   @Override
-  public List<Finding> check(Plate plate, Limits limits) {
+  public List<Finding> check(Reviewed of, Limits limits) {
+    Plate plate = of.plate();
     LimitPair bounds = limits.of(this, "any", least ? Sense.AT_LEAST : Sense.AT_MOST, 1);
     double height = plate.stock().thickness() + 2 * plate.making().gripScale();
     List<Finding> findings = new ArrayList<>();

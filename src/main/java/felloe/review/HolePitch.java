@@ -58,7 +58,8 @@ record HolePitch() implements Rule {
   }
 
   @Override
-  public List<Finding> check(Plate plate, Limits limits) {
+  public List<Finding> check(Reviewed of, Limits limits) {
+    Plate plate = of.plate();
     List<Hole> holes =
         plate.holes().stream().filter(hole -> NamedContour.takesFastener(hole, limits)).toList();
     List<Finding> findings = new ArrayList<>();

@@ -78,14 +78,10 @@ enum JointRule implements Rule {
   }
 
   @Override
-  public List<Finding> check(Plate plate, Limits limits) {
-    return check(plate, JointPlan.of(plate), limits);
-  }
-
-  /** What was found in a plan of the plate's joints. */
-  List<Finding> check(Plate plate, JointPlan plan, Limits limits) {
+  public List<Finding> check(Reviewed of, Limits limits) {
+    JointPlan plan = of.joints();
     return switch (this) {
-      case HEAD_CLEARANCE -> headClearance(plate, plan, limits);
+      case HEAD_CLEARANCE -> headClearance(of.plate(), plan, limits);
       case HEAD_SPACING -> headSpacing(plan, limits);
       case BEARING,
           SHEAR_OUT,
@@ -95,7 +91,7 @@ enum JointRule implements Rule {
           PULL_THROUGH,
           THREAD_STRIP,
           SCREW_STRENGTH ->
-          judged(plate, plan, limits);
+          judged(plan, limits);
       default -> plan.joints().stream().flatMap(joint -> hold(joint, limits).stream()).toList();
     };
   }
@@ -274,7 +270,7 @@ enum JointRule implements Rule {
   }
 
   /** One way to give way, told once for each joint: of its tightest screw. */
-  private List<Finding> judged(Plate plate, JointPlan plan, Limits limits) {
+  private List<Finding> judged(JointPlan plan, Limits limits) {
     LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
     List<Finding> findings = new ArrayList<>();
     if (this == CLAMP_FORCE) {

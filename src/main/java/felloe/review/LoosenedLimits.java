@@ -1,11 +1,9 @@
 package felloe.review;
 
 import felloe.geometry.Numbers;
-import felloe.joints.JointPlan;
 import felloe.plate.Figure;
 import felloe.plate.Finding;
 import felloe.plate.LimitOverride;
-import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,7 +25,7 @@ final class LoosenedLimits {
    *
    * @param findings what was found with the limits of the shape file
    */
-  static List<Finding> of(Plate plate, JointPlan joints, Limits limits, List<Finding> findings) {
+  static List<Finding> of(Reviewed reviewed, Limits limits, List<Finding> findings) {
     List<Finding> cautions = new ArrayList<>();
     for (LimitOverride override : limits.overrides()) {
       Rule rule =
@@ -37,7 +35,7 @@ final class LoosenedLimits {
               .orElseThrow();
       List<Finding> own = findings.stream().filter(f -> f.rule().equals(rule.id())).toList();
       Optional<Finding> worst =
-          Review.check(rule, plate, joints, Limits.builtIn()).stream()
+          rule.check(reviewed, Limits.builtIn()).stream()
               .filter(f -> f.verdict() == Verdict.FAIL)
               .filter(f -> own.stream().noneMatch(o -> same(o, f) && o.verdict() == Verdict.FAIL))
               .min(Comparator.comparingDouble(f -> f.figure().value()));

@@ -35,7 +35,8 @@ record NarrowWebs() implements Rule {
   }
 
   @Override
-  public List<Finding> check(Plate plate, Limits limits) {
+  public List<Finding> check(Reviewed of, Limits limits) {
+    Plate plate = of.plate();
     LimitPair bounds =
         limits.of(this, NamedContour.kind(plate), Sense.AT_LEAST, plate.stock().thickness());
     double good = bounds.good().map(Limit::value).orElse(0.0);

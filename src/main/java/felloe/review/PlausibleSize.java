@@ -51,7 +51,8 @@ enum PlausibleSize implements Rule {
   }
 
   @Override
-  public List<Finding> check(Plate plate, Limits limits) {
+  public List<Finding> check(Reviewed of, Limits limits) {
+    Plate plate = of.plate();
     double size =
         this == WIDTH
             ? Math.max(plate.box().width(), plate.box().height())

@@ -72,28 +72,23 @@ public final class Review {
   public static ReviewReport of(Plate plate, JointPlan joints, List<Finding> others) {
     Limits limits = Limits.with(plate.limits());
     List<Finding> findings = new ArrayList<>();
+    Reviewed of = new Reviewed(plate, joints);
     for (Rule rule : RULES) {
-      findings.addAll(check(rule, plate, joints, limits));
+      findings.addAll(rule.check(of, limits));
     }
-    findings.addAll(LoosenedLimits.of(plate, joints, limits, findings));
+    findings.addAll(LoosenedLimits.of(of, limits, findings));
     findings.addAll(others);
     return new ReviewReport(findings, cautions(plate.stock().material().kind()));
   }
 
   /** What one rule finds in a plate; none for an id that is no rule's. */
   public static List<Finding> of(String rule, Plate plate, JointPlan joints) {
+    Reviewed of = new Reviewed(plate, joints);
     Limits limits = Limits.with(plate.limits());
     return RULES.stream()
         .filter(r -> r.id().equals(rule))
-        .flatMap(r -> check(r, plate, joints, limits).stream())
+        .flatMap(r -> r.check(of, limits).stream())
         .toList();
-  }
-
-  /** What one rule finds. */
-  static List<Finding> check(Rule rule, Plate plate, JointPlan joints, Limits limits) {
-    return rule instanceof JointRule joint
-        ? joint.check(plate, joints, limits)
-        : rule.check(plate, limits);
   }
 
   /** What every report says beside its findings. */

@@ -47,7 +47,8 @@ record SheetFit() implements Rule {
   }
 
   @Override
-  public List<Finding> check(Plate plate, Limits limits) {
+  public List<Finding> check(Reviewed of, Limits limits) {
+    Plate plate = of.plate();
     if (plate.stock().sheet().isEmpty()) {
       return List.of();
     }

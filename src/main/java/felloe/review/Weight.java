@@ -55,7 +55,8 @@ enum Weight implements Rule {
   }
 
   @Override
-  public List<Finding> check(Plate plate, Limits limits) {
+  public List<Finding> check(Reviewed of, Limits limits) {
+    Plate plate = of.plate();
     AreaProperties properties = plate.region().properties();
     double grams = plate.mass();
     Point centroid = properties.centroid();
