@@ -3,6 +3,7 @@ package felloe.service;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.shape.ShapeFile;
 import felloe.yaml.BuiltIn;
 import felloe.yaml.Nearest;
 import java.util.List;
@@ -11,7 +12,8 @@ import java.util.Optional;
 /** Shape files to start from, one for each outline family. */
 public final class NewShape {
 
-  private static final List<String> FAMILIES = List.of("round", "four-sided", "points", "path");
+  private static final List<String> FAMILIES =
+      ShapeFile.outlines().stream().map(key -> key.replace('_', '-')).toList();
 
   private NewShape() {}
 

@@ -53,6 +53,11 @@ public final class ShapeFile {
     this.top = tree.fields(problems);
   }
 
+  /** The keys of the families that an outline may be, in the order in which they are told. */
+  public static List<String> outlines() {
+    return FamilyReader.OUTLINES;
+  }
+
   /**
    * Reads a shape file.
    *

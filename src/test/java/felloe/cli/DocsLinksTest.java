@@ -14,7 +14,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** No page points at nothing. */
 class DocsLinksTest {
@@ -59,9 +58,17 @@ class DocsLinksTest {
     assertEquals(List.of("what-it-does-1-prove"), page.anchors());
   }
 
+  @ParameterizedTest
+  @MethodSource("felloe.service.NewShape#families")
+  void theReadmeAndThePageOfCommandsNameEachFamily(String family) throws IOException {
+    for (String page : List.of("README.md", "docs/commands.md")) {
+      assertTrue(Files.readString(Path.of(page)).contains("`" + family + "`"), page);
+    }
+  }
+
   /** What a shape file to start from says of the manual is there. */
   @ParameterizedTest
-  @ValueSource(strings = {"round", "four-sided", "points", "path"})
+  @MethodSource("felloe.service.NewShape#families")
   void everyPageThatANewShapeNamesIsThere(String family) throws IOException {
     String text = Files.readString(Path.of("src/main/resources/felloe/new", family + ".yaml"));
     Matcher page = Pattern.compile("(docs/[a-z-]+\\.md)(?:#([a-z_-]+))?").matcher(text);

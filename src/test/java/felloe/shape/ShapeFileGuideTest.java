@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.plate.Material;
+import felloe.review.Review;
+import felloe.review.Rule;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -55,6 +57,15 @@ class ShapeFileGuideTest {
     new SchemaKeys(schema).eachGroup((where, group) -> missing.addAll(SchemaKeys.names(group)));
     missing.removeIf(key -> GUIDE.contains("`" + key + "`"));
     assertEquals(Set.of(), missing);
+  }
+
+  @Test
+  void everyRuleOfTheReviewIsNamed() {
+    String rules = GUIDE.substring(GUIDE.indexOf("\nThe rules: "));
+    rules = rules.substring(0, rules.indexOf("\n\n"));
+    assertEquals(
+        Review.rules().stream().map(Rule::id).toList(),
+        Pattern.compile("`([^`]+)`").matcher(rules).results().map(r -> r.group(1)).toList());
   }
 
   @Test
