@@ -13,26 +13,14 @@ public sealed interface Block {
    *
    * @param text what it says
    */
-  record Heading(String text) implements Block {
-
-    /** A heading with something put in; see {@link Phrase#of}. */
-    public static Heading of(String pattern, Object... parts) {
-      return new Heading(Phrase.of(pattern, parts));
-    }
-  }
+  record Heading(String text) implements Block {}
 
   /**
    * Running text.
    *
    * @param text what it says
    */
-  record Paragraph(String text) implements Block {
-
-    /** Text with something put in; see {@link Phrase#of}. */
-    public static Paragraph of(String pattern, Object... parts) {
-      return new Paragraph(Phrase.of(pattern, parts));
-    }
-  }
+  record Paragraph(String text) implements Block {}
 
   /**
    * Sentences that are to be read first.
@@ -48,11 +36,6 @@ public sealed interface Block {
 
     public static Callout cautions(List<String> texts) {
       return new Callout(Tone.CAUTION, texts);
-    }
-
-    /** A verdict in a sentence or two. */
-    public static Callout verdict(Tone tone, String... texts) {
-      return new Callout(tone, List.of(texts));
     }
   }
 

@@ -4,6 +4,9 @@ import felloe.document.Block.Tone;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.DoubleFunction;
 
 /** What stands in a table's cell. */
 public sealed interface Cell permits Cell.Words, Cell.Tick, Cell.Blank, Cell.Verdict, Quantity {
@@ -96,7 +99,20 @@ public sealed interface Cell permits Cell.Words, Cell.Tick, Cell.Blank, Cell.Ver
     if (part instanceof Optional<?> optional) {
       return optional.isPresent() ? cell(optional.get()) : NONE;
     }
+    if (part instanceof OptionalInt optional) {
+      return optional.isPresent() ? of(optional.getAsInt()) : NONE;
+    }
     throw new IllegalArgumentException("no cell: " + part.getClass());
+  }
+
+  /** A quantity where there is a figure, else nothing. */
+  static Cell of(OptionalDouble figure, DoubleFunction<Quantity> quantity) {
+    return figure.isPresent() ? quantity.apply(figure.getAsDouble()) : NONE;
+  }
+
+  /** A figure with so many places where there is one, else nothing. */
+  static Cell fixed(OptionalDouble figure, int decimals, String unit) {
+    return of(figure, value -> Quantity.fixed(value, decimals, unit));
   }
 
   /** A quantity, or the sign for what is not known. */

@@ -6,6 +6,7 @@ import felloe.document.Block.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A table put together column by column, a row for each of some items. Cells may be told as texts
@@ -56,6 +57,11 @@ public final class Rows<T> {
   /** One more column of figures of one unit. */
   public Rows<T> figures(String head, String unit, Function<T, Object> cell) {
     return with(Column.figures(head, unit), cell);
+  }
+
+  /** One more column of figures of one unit, all with so many places. */
+  public Rows<T> fixed(String head, String unit, int decimals, ToDoubleFunction<T> figure) {
+    return figures(head, unit, item -> Quantity.fixed(figure.applyAsDouble(item), decimals, unit));
   }
 
   /** One more column of boxes to tick. */

@@ -4,8 +4,6 @@ import felloe.cutting.CutJob;
 import felloe.cutting.JigsawPlan;
 import felloe.cutting.LeftOver;
 import felloe.cutting.MachineJob;
-import felloe.cutting.Operation;
-import felloe.cutting.OperationFigures;
 import felloe.cutting.SheetLayout;
 import felloe.geometry.Box;
 import felloe.out.FindingsJson;
@@ -15,9 +13,7 @@ import felloe.report.CutMap;
 import felloe.service.CutOutcome;
 import felloe.service.Study;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Cuts as JSON: mm, minutes. */
 final class CutViews {
@@ -45,8 +41,8 @@ final class CutViews {
             .with("name", CutJob::name)
             .with("title", CutMap::title)
             .with("work_zero", CutMap::zero)
-            .with("steps", job -> job.machine().stream().flatMap(m -> steps(job, m)).toList())
-            .with("total", job -> job.machine().map(m -> step(job, "total", "", 0, m.total())))
+            .with("steps", job -> job.machine().map(m -> CutMap.lines(job, m)).orElse(List.of()))
+            .with("total", job -> job.machine().map(m -> CutMap.total(job, m)))
             .with("left_overs", CutViews::left)
             .with("waste_holes", job -> job.saw().map(JigsawPlan::holes).orElse(List.of()))
             .with("notes", job -> job.work().notes())
@@ -88,23 +84,6 @@ final class CutViews {
   }
 
   private record Reviewed(Study study) {}
-
-  private record Step(
-      String title, String tool, double speed, double cut, Optional<Double> minutes) {}
-
-  private static Stream<Step> steps(CutJob job, MachineJob machine) {
-    return machine.steps().stream()
-        .map(
-            s -> {
-              Operation done = s.operation();
-              return step(job, done.title(), done.tool().name(), done.speed(), s.figures());
-            });
-  }
-
-  private static Step step(
-      CutJob job, String title, String tool, double speed, OperationFigures figures) {
-    return new Step(title, tool, speed, figures.cut(), job.minutes(figures));
-  }
 
   private record Left(int number, String label, double x, double y, double reach, Place place) {
     Left(int number, LeftOver left) {

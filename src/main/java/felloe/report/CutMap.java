@@ -7,6 +7,8 @@ import felloe.cutting.CutTab;
 import felloe.cutting.JigsawPlan;
 import felloe.cutting.LeftOver;
 import felloe.cutting.MachineJob;
+import felloe.cutting.Operation;
+import felloe.cutting.OperationFigures;
 import felloe.cutting.SheetLayout;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
@@ -38,6 +40,36 @@ public final class CutMap {
   public static String zero(CutJob job) {
     return (job.layout().isPresent() ? "lower left corner of the sheet" : "hub axis")
         + ", upper face of the stock";
+  }
+
+  /**
+   * A step of the work, or all of it together.
+   *
+   * @param title what is done
+   * @param tool its name; empty for all of it
+   * @param speed of the spindle, 1/min; 0 where there is none
+   * @param cut length of the cut, mm
+   * @param minutes that it takes, where feeds are known
+   */
+  public record Line(
+      String title, String tool, double speed, double cut, Optional<Double> minutes) {}
+
+  /** The steps, in order. */
+  public static List<Line> lines(CutJob job, MachineJob machine) {
+    return machine.steps().stream()
+        .map(step -> line(job, step.operation(), step.figures()))
+        .toList();
+  }
+
+  private static Line line(CutJob job, Operation done, OperationFigures figures) {
+    return new Line(
+        done.title(), done.tool().name(), done.speed(), figures.cut(), job.minutes(figures));
+  }
+
+  /** All steps together. */
+  public static Line total(CutJob job, MachineJob machine) {
+    OperationFigures all = machine.total();
+    return new Line("total", "", 0, all.cut(), job.minutes(all));
   }
 
   /** What the head of a program says of its job. */

@@ -9,23 +9,16 @@ import felloe.cutting.CutterTool;
 import felloe.cutting.JigsawPlan;
 import felloe.cutting.LeftOver;
 import felloe.cutting.MachineJob;
-import felloe.cutting.Operation;
-import felloe.cutting.OperationFigures;
 import felloe.cutting.SheetLayout;
-import felloe.document.Block;
-import felloe.document.Block.Callout;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Figure;
-import felloe.document.Block.Folded;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
 import felloe.document.Block.Steps;
-import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.drawing.CutPicture;
 import felloe.plate.Note;
 import felloe.plate.Plate;
@@ -48,7 +41,7 @@ public final class CutReport {
   private static final int LISTED = 20;
 
   private final CutOutcome outcome;
-  private final List<Block> blocks = new ArrayList<>();
+  private final Telling told = new Telling();
 
   private CutReport(CutOutcome outcome) {
     this.outcome = outcome;
@@ -64,14 +57,11 @@ public final class CutReport {
       outcome.jobs().forEach(report::job);
       Set<String> cautions = new LinkedHashSet<>();
       outcome.jobs().forEach(job -> cautions.addAll(job.work().cautions()));
-      report.blocks.add(Callout.cautions(List.copyOf(cautions)));
+      report.told.cautions(List.copyOf(cautions));
     }
-    List<String> plates =
-        outcome.studies().stream()
-            .map(one -> one.plate().title() + ", revision " + one.plate().revision())
-            .toList();
+    List<String> plates = outcome.studies().stream().map(one -> Words.title(one.plate())).toList();
     String process = outcome.request().wish().process().word();
-    return new Report(Phrase.of("{}: {}", String.join("; ", plates), process), report.blocks);
+    return report.told.under(Phrase.of("{}: {}", String.join("; ", plates), process));
   }
 
   /** Why a kit has no router's program, as a sentence's rest. */
@@ -91,16 +81,14 @@ public final class CutReport {
   private void held() {
     List<Study> failing = outcome.studies().stream().filter(Study::fails).toList();
     List<String> names = failing.stream().map(one -> one.plate().name()).toList();
-    blocks.add(
-        Callout.verdict(
-            Tone.FAIL,
-            Phrase.of(
-                "FAILS: nothing is written before {} {} the review.",
-                Phrase.list(names),
-                names.size() == 1 ? "passes" : "pass")));
+    told.verdict(
+        Tone.FAIL,
+        "FAILS: nothing is written before {} {} the review.",
+        Phrase.list(names),
+        names.size() == 1 ? "passes" : "pass");
     for (Study one : failing) {
-      blocks.add(new Heading(one.plate().title()));
-      blocks.addAll(CheckReport.open(one.review().with(Verdict.FAIL)));
+      told.head(one.plate().title());
+      told.add(CheckReport.open(one.review().with(Verdict.FAIL)));
     }
   }
 
@@ -109,51 +97,41 @@ public final class CutReport {
     if (job.machine().isPresent()) {
       MachineJob machine = job.machine().get();
       int left = machine.leftOvers().size();
-      well(
-          Phrase.of(
-              "{}: checked as written, at {} decimals: gouges by {} at most, leaves {} at"
-                  + " most{}.",
-              name,
-              machine.decimals(),
-              Quantity.fixed(machine.proof().worstGouge(), 4, "mm"),
-              Quantity.fixed(machine.proof().worstRemaining(), 4, "mm"),
-              left == 0 ? "" : ", but for " + CutMap.places(left) + " left for the file"));
+      told.verdict(
+          Tone.WELL,
+          "{}: checked as written, at {} decimals: gouges by {} at most, leaves {} at most{}.",
+          name,
+          machine.decimals(),
+          Quantity.fixed(machine.proof().worstGouge(), 4, "mm"),
+          Quantity.fixed(machine.proof().worstRemaining(), 4, "mm"),
+          left == 0 ? "" : ", but for " + CutMap.places(left) + " left for the file");
     } else if (job.saw().isPresent()) {
       String holes = Phrase.count(job.saw().get().holes().size(), "hole");
-      well(Phrase.of("{}: rough lines to saw by hand, {} to make first.", name, holes));
+      told.verdict(Tone.WELL, "{}: rough lines to saw by hand, {} to make first.", name, holes);
     } else {
-      blocks.add(
-          Callout.verdict(
-              Tone.CAUTION, Phrase.of("{}: finish lines, not paths; nothing was checked.", name)));
+      told.verdict(Tone.CAUTION, "{}: finish lines, not paths; nothing was checked.", name);
     }
-  }
-
-  private void well(String words) {
-    blocks.add(Callout.verdict(Tone.WELL, words));
   }
 
   private void job(CutJob job) {
     head(job, "What to do");
-    blocks.add(Steps.of(steps(job)));
+    told.add(Steps.of(steps(job)));
     job.machine().ifPresent(machine -> order(job, machine));
     job.layout().ifPresent(layout -> sheet(job, layout));
     left(job);
     job.saw().ifPresent(plan -> waste(job, plan));
     for (Note note : job.work().notes()) {
       String where = CheckReport.name(note.place());
-      blocks.add(Paragraph.of("Note, {}: {}", where, note.text()));
+      told.say("Note, {}: {}", where, note.text());
     }
     figures(job);
-    CutMap.of(job).ifPresent(view -> blocks.add(new Figure(CutPicture.of(view))));
+    CutMap.of(job).ifPresent(view -> told.add(new Figure(CutPicture.of(view))));
   }
 
   /** A heading; it names its job where there are several. */
   private void head(CutJob job, String words) {
-    blocks.add(
-        new Heading(
-            outcome.jobs().size() == 1
-                ? words
-                : job.name() + ": " + words.toLowerCase(Locale.ROOT)));
+    told.head(
+        outcome.jobs().size() == 1 ? words : job.name() + ": " + words.toLowerCase(Locale.ROOT));
   }
 
   private static List<String> steps(CutJob job) {
@@ -209,41 +187,29 @@ public final class CutReport {
   }
 
   private void order(CutJob job, MachineJob machine) {
-    List<Line> lines = new ArrayList<>();
-    for (MachineJob.Step step : machine.steps()) {
-      Operation done = step.operation();
-      lines.add(new Line(done.title(), done.tool().name(), done.speed(), step.figures()));
-    }
-    lines.add(new Line("total", "", 0, machine.total()));
+    List<CutMap.Line> lines = new ArrayList<>(CutMap.lines(job, machine));
+    lines.add(CutMap.total(job, machine));
     head(job, "Order of work");
-    blocks.add(
+    told.add(
         Rows.of(lines)
-            .wrapped("step", Line::title)
-            .words("tool", Line::tool)
+            .wrapped("step", CutMap.Line::title)
+            .words("tool", CutMap.Line::tool)
             .figures(
                 "speed",
                 "1/min",
                 line -> line.speed() > 0 ? Quantity.fixed(line.speed(), 0, "1/min") : "")
-            .figures("cut", "mm", line -> Quantity.fixed(line.figures().cut(), 0, "mm"))
-            .figures(
-                "time",
-                "min",
-                line -> job.minutes(line.figures()).map(t -> Quantity.fixed(t, 1, "min")))
-            .table());
+            .fixed("cut", "mm", 0, CutMap.Line::cut)
+            .figures("time", "min", line -> line.minutes().map(t -> Quantity.fixed(t, 1, "min"))));
   }
-
-  /** A step of the work, or all of it together. */
-  private record Line(String title, String tool, double speed, OperationFigures figures) {}
 
   private void sheet(CutJob job, SheetLayout layout) {
     head(job, "Parts on the sheet");
-    blocks.add(
+    told.add(
         Rows.of(layout.parts())
             .words("part", SheetLayout.Lying::name)
-            .figures("x", "mm", part -> Quantity.fixed(part.at().x(), 2, "mm"))
-            .figures("y", "mm", part -> Quantity.fixed(part.at().y(), 2, "mm"))
-            .figures("turned", "deg", part -> Quantity.brief(part.turn(), 2, "deg"))
-            .table());
+            .fixed("x", "mm", 2, part -> part.at().x())
+            .fixed("y", "mm", 2, part -> part.at().y())
+            .figures("turned", "deg", part -> Quantity.brief(part.turn(), 2, "deg")));
     String boxes =
         layout.boxesUsed().isPresent()
             ? Phrase.of(
@@ -251,14 +217,13 @@ public final class CutReport {
                 CutMap.mm(layout.boxesUsed().get()),
                 Quantity.percent(layout.boxesYield().orElseThrow(), 1))
             : "Laid out by their boxes the parts would have no room on it.";
-    blocks.add(
-        Paragraph.of(
-            "Sheet {} x {}; the parts take its lower {}, and {} of that become parts. {}",
-            Quantity.brief(layout.room().sheet().width(), 2, ""),
-            CutMap.mm(layout.room().sheet().height()),
-            CutMap.mm(layout.used()),
-            Quantity.percent(layout.yield(), 1),
-            boxes));
+    told.say(
+        "Sheet {} x {}; the parts take its lower {}, and {} of that become parts. {}",
+        Quantity.brief(layout.room().sheet().width(), 2, ""),
+        CutMap.mm(layout.room().sheet().height()),
+        CutMap.mm(layout.used()),
+        Quantity.percent(layout.yield(), 1),
+        boxes);
   }
 
   private void left(CutJob job) {
@@ -268,31 +233,29 @@ public final class CutReport {
     }
     head(job, "Left for the file");
     int listed = Math.min(LISTED, all.size());
-    blocks.add(left(all, 0, listed));
-    blocks.add(Folded.of(Depth.ALL, left(all, listed, all.size())));
+    told.add(left(all, 0, listed));
+    told.fold(Depth.ALL, left(all, listed, all.size()).table());
   }
 
   /** Some of the places, by the numbers that they have among all. */
-  private static Table left(List<LeftOver> all, int from, int to) {
+  private static Rows<Integer> left(List<LeftOver> all, int from, int to) {
     return Rows.of(IntStream.range(from, to).boxed().toList())
         .figures("", i -> i + 1)
         .words("of", i -> all.get(i).feature().label())
-        .figures("stands out", "mm", i -> Quantity.fixed(all.get(i).reach(), 2, "mm"))
+        .fixed("stands out", "mm", 2, i -> all.get(i).reach())
         .words("at", i -> Phrase.at(all.get(i).at()))
-        .words("written in", i -> CheckReport.name(all.get(i).feature().place()))
-        .table();
+        .words("written in", i -> CheckReport.name(all.get(i).feature().place()));
   }
 
   private void waste(CutJob job, JigsawPlan plan) {
     head(job, "Holes to make in the waste first");
-    blocks.add(
+    told.add(
         Rows.of(plan.holes())
             .words("edge", hole -> hole.feature().label())
             .words("for", CutReport::why)
-            .figures("x", "mm", hole -> Quantity.fixed(hole.at().x(), 2, "mm"))
-            .figures("y", "mm", hole -> Quantity.fixed(hole.at().y(), 2, "mm"))
-            .figures("diameter", "mm", hole -> Quantity.fixed(hole.diameter(), 2, "mm"))
-            .table());
+            .fixed("x", "mm", 2, hole -> hole.at().x())
+            .fixed("y", "mm", 2, hole -> hole.at().y())
+            .fixed("diameter", "mm", 2, hole -> hole.diameter()));
   }
 
   private static String why(JigsawPlan.WasteHole hole) {
@@ -311,16 +274,15 @@ public final class CutReport {
     }
     head(job, "To start from; listen, look and adjust");
     Rows<SourcedFigure> rows = Rows.of(job.figures());
-    blocks.add(
+    told.add(
         rows.words("", SourcedFigure::name)
             .figures("", f -> Quantity.rounded(f.value(), f.unit()))
             .table()
             .sideBySide());
-    blocks.add(
-        Folded.of(
-            Depth.SOURCES,
-            rows.words("figure", SourcedFigure::name)
-                .wrapped("where it comes from", SourcedFigure::basis)
-                .table()));
+    told.fold(
+        Depth.SOURCES,
+        rows.words("figure", SourcedFigure::name)
+            .wrapped("where it comes from", SourcedFigure::basis)
+            .table());
   }
 }

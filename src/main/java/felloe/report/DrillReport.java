@@ -1,11 +1,6 @@
 package felloe.report;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
 import felloe.document.Block.Depth;
-import felloe.document.Block.Folded;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
 import felloe.document.Block.Steps;
 import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
@@ -13,6 +8,7 @@ import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.drilling.DistanceCheck;
 import felloe.drilling.DistanceLimits;
 import felloe.drilling.DrillStep;
@@ -37,7 +33,7 @@ public final class DrillReport {
 
   private final DrillOutcome outcome;
   private final DrillingPlan plan;
-  private final List<Block> blocks = new ArrayList<>();
+  private final Telling told = new Telling();
 
   private DrillReport(DrillOutcome outcome) {
     this.outcome = outcome;
@@ -51,16 +47,13 @@ public final class DrillReport {
     report.before();
     report.groups();
     report.distances();
-    report.blocks.addAll(JointReport.plan(outcome.study().joints()));
+    report.told.add(JointReport.plan(outcome.study().joints()));
     // What screws stand is settled before anybody goes to the bench.
-    report.blocks.add(
-        new Folded(Depth.SCREEN, JointReport.judged(outcome.study().joints().judgement())));
+    report.told.fold(Depth.SCREEN, JointReport.judged(outcome.study().joints().judgement()));
     report.schedule();
     report.sources();
-    report.blocks.add(Folded.of(Depth.SCREEN, Callout.cautions(outcome.cautions())));
-    return new Report(
-        Phrase.of("{}, revision {}: drilling", outcome.plate().title(), outcome.plate().revision()),
-        report.blocks);
+    report.told.fold(Depth.SCREEN, new Telling().cautions(outcome.cautions()));
+    return report.told.under(Words.title(outcome.plate(), "drilling"));
   }
 
   /** What speaks against drilling at all, in a sentence or two; empty when nothing does. */
@@ -84,29 +77,27 @@ public final class DrillReport {
   private void verdict() {
     Optional<String> stop = stop(outcome);
     if (stop.isPresent()) {
-      blocks.add(Callout.verdict(Tone.FAIL, stop.get()));
+      told.verdict(Tone.FAIL, stop.get());
       List<Finding> fails = outcome.study().review().with(Verdict.FAIL);
-      blocks.addAll(CheckReport.open(fails));
-      blocks.addAll(JointReport.cure(outcome.study()));
+      told.add(CheckReport.open(fails));
+      told.add(JointReport.cure(outcome.study()));
     } else {
       List<String> groups = plan.groups().stream().map(DrillReport::group).toList();
-      blocks.add(
-          Callout.verdict(
-              Tone.WELL,
-              groups.isEmpty()
-                  ? "Nothing to drill: the plate has no holes."
-                  : Phrase.of("Ready to drill, in this order: {}.", Phrase.list(groups))));
+      told.verdict(
+          Tone.WELL,
+          groups.isEmpty()
+              ? "Nothing to drill: the plate has no holes."
+              : Phrase.of("Ready to drill, in this order: {}.", Phrase.list(groups)));
     }
     Plate plate = outcome.plate();
-    blocks.add(
-        Paragraph.of(
-            "Stock: {}, {}. Drills and speeds for {}.{}{}",
-            plate.stock().material().title(),
-            Quantity.mm(plate.stock().thickness()),
-            plan.material().title(),
-            plan.hub().map(hub -> " Hub: " + hub + "."),
-            plan.throughHub() ? " The hub holes are drilled THROUGH THE HUB." : ""));
-    blocks.add(Folded.of(Depth.PAPER, Callout.cautions(outcome.cautions())));
+    told.say(
+        "Stock: {}, {}. Drills and speeds for {}.{}{}",
+        plate.stock().material().title(),
+        Quantity.mm(plate.stock().thickness()),
+        plan.material().title(),
+        plan.hub().map(hub -> " Hub: " + hub + "."),
+        plan.throughHub() ? " The hub holes are drilled THROUGH THE HUB." : "");
+    told.fold(Depth.PAPER, new Telling().cautions(outcome.cautions()));
   }
 
   /** A group in a few words, such as {@code 6 hub bolt holes of 5 mm}. */
@@ -124,47 +115,43 @@ public final class DrillReport {
 
   private void before() {
     if (!plan.groups().isEmpty()) {
-      blocks.add(new Heading("Before the first hole"));
-      blocks.add(new Steps(plan.before(), true));
+      told.head("Before the first hole");
+      told.add(new Steps(plan.before(), true));
     }
   }
 
   private void groups() {
     if (!plan.groups().isEmpty()) {
-      blocks.add(
-          new Paragraph(
-              "Each step on all holes of a group before the next. 1/min is the step of a drill"
-                  + " press at or below the reckoned speed; s is how many seconds the drill takes"
-                  + " through the stock at an even feed."));
+      told.say(
+          "Each step on all holes of a group before the next. 1/min is the step of a drill"
+              + " press at or below the reckoned speed; s is how many seconds the drill takes"
+              + " through the stock at an even feed.");
     }
     for (int i = 0; i < plan.groups().size(); i++) {
       HoleGroup group = plan.groups().get(i);
       String holes = Phrase.begin(hole(group)) + (group.labels().size() == 1 ? "" : "s");
-      blocks.add(
-          Heading.of(
-              "{}. {} {}, \u00d8{}",
-              i + 1,
-              holes,
-              named(group.labels()),
-              Quantity.brief(group.diameter(), 2, "")));
-      blocks.add(
-          Paragraph.of(
-              "Good from {} to {} ({}), centres within {} of where they should be ({}).",
-              Quantity.fixed(group.limits().least(), 2, ""),
-              Quantity.fixed(group.limits().most(), 2, "mm"),
-              group.tolerance(),
-              Quantity.brief(group.zone() / 2, 3, "mm"),
-              group.zoneFrom()));
-      group.notes().forEach(note -> blocks.add(new Paragraph(note)));
-      blocks.add(steps(group));
+      told.head(
+          "{}. {} {}, \u00d8{}",
+          i + 1,
+          holes,
+          named(group.labels()),
+          Quantity.brief(group.diameter(), 2, ""));
+      told.say(
+          "Good from {} to {} ({}), centres within {} of where they should be ({}).",
+          Quantity.fixed(group.limits().least(), 2, ""),
+          Quantity.fixed(group.limits().most(), 2, "mm"),
+          group.tolerance(),
+          Quantity.brief(group.zone() / 2, 3, "mm"),
+          group.zoneFrom());
+      group.notes().forEach(note -> told.say(note));
+      told.add(steps(group));
     }
     if (plan.leftOut() > 0) {
-      blocks.add(
-          Paragraph.of(
-              "{} more holes are of further sizes and not told here: the order of work tells"
-                  + " the first {} sizes. Their places are in the hole schedule.",
-              plan.leftOut(),
-              plan.groups().size()));
+      told.say(
+          "{} more holes are of further sizes and not told here: the order of work tells"
+              + " the first {} sizes. Their places are in the hole schedule.",
+          plan.leftOut(),
+          plan.groups().size());
     }
   }
 
@@ -178,7 +165,7 @@ public final class DrillReport {
             labels.size());
   }
 
-  private static Table steps(HoleGroup group) {
+  private static Rows<DrillStep> steps(HoleGroup group) {
     return Rows.of(group.steps())
         .tick("")
         .words("step", step -> step.stage().words())
@@ -191,8 +178,7 @@ public final class DrillReport {
                 step.turning()
                     .flatMap(Turning::seconds)
                     .map(s -> Quantity.fixed(Math.max(1, s), 0, "s")))
-        .wrapped("tool, what to do", DrillReport::how)
-        .table();
+        .wrapped("tool, what to do", DrillReport::how);
   }
 
   private static String how(DrillStep step) {
@@ -212,36 +198,32 @@ public final class DrillReport {
   }
 
   private void distances() {
-    List<Block> told = new ArrayList<>();
+    Telling told = new Telling();
     if (!plan.afterPilot().isEmpty()) {
-      told.add(
-          Heading.of(
-              "Look after the pilot drill (\u00d8{})",
-              Quantity.brief(plan.pilotDiameter().orElseThrow(), 2, "")));
-      told.add(
-          new Paragraph(
-              "Over the outside edges of the pilot holes, mm. A reading outside of the limits"
-                  + " proves a hole out of place"
-                  + (plan.throughHub()
-                      ? ", or the hub not as its data says: measure the hub before you go on."
-                      : ": draw it over with a round file now, or start again.")));
+      told.head(
+          "Look after the pilot drill (\u00d8{})",
+          Quantity.brief(plan.pilotDiameter().orElseThrow(), 2, ""));
+      told.say(
+          "Over the outside edges of the pilot holes, mm. A reading outside of the limits"
+              + " proves a hole out of place"
+              + (plan.throughHub()
+                  ? ", or the hub not as its data says: measure the hub before you go on."
+                  : ": draw it over with a round file now, or start again."));
       told.add(distances(plan.afterPilot().stream().map(c -> Line.of("", c)).toList()));
     }
     if (!plan.readings().isEmpty()) {
-      told.add(new Heading("Readings of the finished hub pattern"));
-      told.add(
-          new Paragraph(
-              "Measure before the edges are broken, mm. Write each reading here and type it into"
-                  + " the form behind the same number. Diameters first: the mean of two,"
-                  + " crosswise. Then over the outside edges. A reading outside of its limits"
-                  + " proves a fault; that all lie inside does not prove there is none: let the"
-                  + " check of the plate as measured judge."));
+      told.head("Readings of the finished hub pattern");
+      told.say(
+          "Measure before the edges are broken, mm. Write each reading here and type it into"
+              + " the form behind the same number. Diameters first: the mean of two,"
+              + " crosswise. Then over the outside edges. A reading outside of its limits"
+              + " proves a fault; that all lie inside does not prove there is none: let the"
+              + " check of the plate as measured judge.");
       if (plan.notMeasured() > 0) {
-        told.add(
-            Paragraph.of(
-                "Only {} of the {} hub holes have rows here.",
-                plan.sizes().size(),
-                plan.sizes().size() + plan.notMeasured()));
+        told.say(
+            "Only {} of the {} hub holes have rows here.",
+            plan.sizes().size(),
+            plan.sizes().size() + plan.notMeasured());
       }
       List<Line> lines = new ArrayList<>();
       for (SizeCheck s : plan.sizes()) {
@@ -253,16 +235,13 @@ public final class DrillReport {
       told.add(distances(lines));
     }
     if (!plan.others().isEmpty()) {
-      told.add(new Heading("Bore and grips"));
-      told.add(
-          new Paragraph(
-              "Inside: what is left between the edges. Outside: over the outer edges, mm. These are"
-                  + " not typed in."));
+      told.head("Bore and grips");
+      told.say(
+          "Inside: what is left between the edges. Outside: over the outer edges, mm. These are"
+              + " not typed in.");
       told.add(distances(plan.others().stream().map(c -> Line.of("", c)).toList()));
     }
-    if (!told.isEmpty()) {
-      blocks.add(new Folded(Depth.ALL, told));
-    }
+    this.told.fold(Depth.ALL, told);
   }
 
   /** A row to write in; only what is typed in has a number. */
@@ -281,9 +260,9 @@ public final class DrillReport {
         .words("from", Line::from)
         .words("to", Line::to)
         .words("over", Line::over)
-        .figures("true", line -> Quantity.fixed(line.right(), 2, ""))
-        .figures("least", line -> Quantity.fixed(line.least(), 2, ""))
-        .figures("most", line -> Quantity.fixed(line.most(), 2, ""))
+        .fixed("true", "", 2, line -> line.right())
+        .fixed("least", "", 2, line -> line.least())
+        .fixed("most", "", 2, line -> line.most())
         .blank("reads")
         .table()
         .sideBySide();
@@ -294,34 +273,32 @@ public final class DrillReport {
     if (outcome.holes().isEmpty()) {
       return;
     }
-    Table table =
-        Rows.of(outcome.holes())
-            .words("hole", Hole::label)
-            .words("role", hole -> hole.role().words())
-            .figures("x", "mm", hole -> Quantity.fixed(hole.centre().x(), 2, "mm"))
-            .figures("y", "mm", hole -> Quantity.fixed(hole.centre().y(), 2, "mm"))
-            .figures("radius", "mm", hole -> Quantity.fixed(hole.centre().norm(), 2, "mm"))
-            .figures("angle", hole -> Quantity.fixed(hole.centre().bearing(), 2, ""))
-            .figures("diameter", "mm", hole -> Quantity.fixed(hole.diameter(), 2, "mm"))
-            .figures(
-                "length",
-                "mm",
-                hole -> hole.isSlotted() ? Quantity.fixed(hole.length(), 2, "mm") : "")
-            .table();
-    blocks.add(
-        Folded.of(
-            Depth.SCREEN,
-            new Heading("Hole schedule"),
-            table,
-            new Paragraph("From the hub axis, as the driver sees the wheel; angle in degrees.")));
+    told.fold(
+        Depth.SCREEN,
+        new Telling()
+            .head("Hole schedule")
+            .add(
+                Rows.of(outcome.holes())
+                    .words("hole", Hole::label)
+                    .words("role", hole -> hole.role().words())
+                    .fixed("x", "mm", 2, hole -> hole.centre().x())
+                    .fixed("y", "mm", 2, hole -> hole.centre().y())
+                    .fixed("radius", "mm", 2, hole -> hole.centre().norm())
+                    .fixed("angle", "", 2, hole -> hole.centre().bearing())
+                    .fixed("diameter", "mm", 2, hole -> hole.diameter())
+                    .figures(
+                        "length",
+                        "mm",
+                        hole -> hole.isSlotted() ? Quantity.fixed(hole.length(), 2, "mm") : ""))
+            .say("From the hub axis, as the driver sees the wheel; angle in degrees."));
   }
 
   private void sources() {
-    blocks.add(
-        Folded.of(
-            Depth.SOURCES,
-            new Heading("Where the figures come from"),
-            new Paragraph(Phrase.sentence(String.join("; ", plan.bases()))),
-            new Folded(Depth.SCREEN, JointReport.sources(outcome.study().joints()))));
+    told.fold(
+        Depth.SOURCES,
+        new Telling()
+            .head("Where the figures come from")
+            .say(Phrase.sentence(String.join("; ", plan.bases())))
+            .fold(Depth.SCREEN, JointReport.sources(outcome.study().joints())));
   }
 }

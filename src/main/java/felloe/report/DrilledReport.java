@@ -1,29 +1,20 @@
 package felloe.report;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
 import felloe.document.Block.Depth;
-import felloe.document.Block.Folded;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
-import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
-import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
-import felloe.hub.Cure;
+import felloe.document.Telling;
 import felloe.hub.HubFitResult;
 import felloe.measure.AsDrilledResult;
+import felloe.measure.DrilledHole;
 import felloe.measure.HoleEnlargement;
 import felloe.plate.Finding;
 import felloe.plate.Verdict;
 import felloe.service.DrilledOutcome;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Whether a plate, as it was drilled, goes on its hub, told: the verdict, the cure, the holes. */
 public final class DrilledReport {
@@ -33,31 +24,32 @@ public final class DrilledReport {
   /** The proof, told; the review of the drawing stands behind it. */
   public static Report of(DrilledOutcome outcome) {
     AsDrilledResult drilled = outcome.drilled();
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(verdict(outcome));
-    blocks.addAll(findings(outcome.findings()));
-    blocks.addAll(cures(outcome));
-    drilled.notes().forEach(note -> blocks.add(new Paragraph("Note: " + note)));
-    blocks.addAll(MeasureReport.suspects(drilled.survey()));
-    blocks.add(holes(drilled));
-    blocks.add(new Paragraph(tolerance(drilled)));
-    blocks.add(
-        Folded.of(
-            Depth.ALL,
-            new Heading("Screws in the holes as drilled"),
-            HubFitReport.screws(drilled.fit())));
-    blocks.add(new Heading("As drawn"));
-    blocks.addAll(CheckReport.of(outcome.study()).blocks());
-    return new Report(
-        Phrase.of(
-            "{}, revision {}: as drilled, by {}",
-            outcome.study().plate().title(),
-            outcome.study().plate().revision(),
-            drilled.survey().measured().file()),
-        blocks);
+    Telling told = new Telling();
+    verdict(outcome, told);
+    told.add(
+        Rows.of(outcome.findings())
+            .words("", f -> Words.verdict(f.verdict()))
+            .words("check", Finding::rule)
+            .wrapped("of", Finding::subject)
+            .figures("is", f -> Words.brief(f.figure())));
+    CheckReport.advice(outcome.findings(), f -> Phrase.sentence(f.advice()), told);
+    cures(outcome, told);
+    drilled.notes().forEach(note -> told.say("Note: " + note));
+    told.add(MeasureReport.suspects(drilled.survey()));
+    told.add(holes(drilled));
+    told.say(tolerance(drilled));
+    told.fold(
+        Depth.ALL,
+        new Telling()
+            .head("Screws in the holes as drilled")
+            .add(HubFitReport.screws(drilled.fit())));
+    String by = "as drilled, by " + drilled.survey().measured().file();
+    return told.head("As drawn")
+        .add(CheckReport.told(outcome.study()))
+        .under(Words.title(outcome.study().plate(), by));
   }
 
-  private static Callout verdict(DrilledOutcome outcome) {
+  private static void verdict(DrilledOutcome outcome, Telling told) {
     AsDrilledResult drilled = outcome.drilled();
     HubFitResult fit = drilled.fit();
     String hub = fit.hub().name();
@@ -80,54 +72,24 @@ public final class DrilledReport {
                 Phrase.list(odd),
                 odd.size() == 1 ? "is" : "are",
                 odd.size() == 1 ? "" : "s");
-    return switch (outcome.verdict()) {
-      case PASS -> Callout.verdict(Tone.WELL, Phrase.of("GOES ON the hub {}.{}", hub, room));
+    switch (outcome.verdict()) {
+      case PASS -> told.verdict(Tone.WELL, "GOES ON the hub {}.{}", hub, room);
       case CAUTION ->
-          Callout.verdict(
-              Tone.CAUTION, Phrase.of("Goes on the hub {}, with cautions.{}{}", hub, first, room));
+          told.verdict(Tone.CAUTION, "Goes on the hub {}, with cautions.{}{}", hub, first, room);
       case FAIL ->
-          Callout.verdict(
+          told.verdict(
               Tone.FAIL,
               fit.enters()
-                  ? Phrase.of(
-                      "FAILS as drilled: its screws enter the hub {}, but see below.{}{}",
-                      hub,
-                      first,
-                      room)
-                  : Phrase.of("DOES NOT GO ON the hub {}.{}{}", hub, first, room));
-    };
+                  ? "FAILS as drilled: its screws enter the hub {}, but see below.{}{}"
+                  : "DOES NOT GO ON the hub {}.{}{}",
+              hub,
+              first,
+              room);
+    }
   }
 
-  /** What is worse than it was drawn; the same advice for one rule once. */
-  private static List<Block> findings(List<Finding> findings) {
-    Map<String, List<String>> advice = new LinkedHashMap<>();
-    for (Finding f : findings) {
-      if (!f.advice().isEmpty()) {
-        advice.computeIfAbsent(Phrase.sentence(f.advice()), w -> new ArrayList<>()).add(f.rule());
-      }
-    }
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        Rows.of(findings)
-            .words("", f -> CheckReport.word(f.verdict()))
-            .words("check", Finding::rule)
-            .wrapped("of", Finding::subject)
-            .figures("is", f -> Units.brief(f.figure()))
-            .table());
-    advice.forEach(
-        (words, rules) ->
-            blocks.add(
-                Paragraph.of("{}: {}", Phrase.list(rules.stream().distinct().toList()), words)));
-    return blocks;
-  }
-
-  private static List<Block> cures(DrilledOutcome outcome) {
-    List<Block> blocks = new ArrayList<>();
-    for (Cure cure : outcome.drilled().cures()) {
-      if (outcome.findings().stream().noneMatch(f -> f.advice().contains(cure.words()))) {
-        blocks.add(new Paragraph((cure.works() ? "Cure: " : "No cure: ") + cure.words()));
-      }
-    }
+  private static void cures(DrilledOutcome outcome, Telling told) {
+    HubFitReport.cures(outcome.drilled().cures(), outcome.findings(), told);
     for (HoleEnlargement way : outcome.drilled().openings()) {
       List<String> holes =
           way.all().stream()
@@ -140,46 +102,38 @@ public final class DrilledReport {
                           Quantity.fixed(o.to(), 2, "mm"),
                           o.series()))
               .toList();
-      blocks.add(
-          Paragraph.of(
-              "Cure: open {}; the tightest screw then has {} all round as measured, {} at the"
-                  + " worst.",
-              Phrase.list(holes),
-              Quantity.fixed(way.clearance(), 2, "mm"),
-              Quantity.fixed(way.worst(), 2, "mm")));
+      told.say(
+          "Cure: open {}; the tightest screw then has {} all round as measured, {} at the"
+              + " worst.",
+          Phrase.list(holes),
+          Quantity.fixed(way.clearance(), 2, "mm"),
+          Quantity.fixed(way.worst(), 2, "mm"));
     }
     if (outcome.verdict() == Verdict.FAIL) {
-      blocks.add(
-          Callout.cautions(
-              List.of(
-                  "Do not force screws in, and do not file threads: mend the plate, or scrap"
-                      + " it.")));
+      told.verdict(
+          Tone.CAUTION,
+          "Do not force screws in, and do not file threads: mend the plate, or scrap it.");
     }
-    return blocks;
   }
 
-  private static Table holes(AsDrilledResult drilled) {
+  private static Rows<DrilledHole> holes(AsDrilledResult drilled) {
     return Rows.of(drilled.holes())
         .words("hole", hole -> hole.meant().label())
-        .figures("x", "mm", hole -> Quantity.fixed(hole.at().x(), 2, "mm"))
-        .figures("y", "mm", hole -> Quantity.fixed(hole.at().y(), 2, "mm"))
-        .figures("diameter", "mm", hole -> Quantity.fixed(hole.diameter(), 2, "mm"))
-        .figures("position", "mm", hole -> Quantity.fixed(hole.position(), 2, "mm"))
-        .figures("±", "mm", hole -> Quantity.fixed(2 * hole.unsure(), 2, "mm"))
+        .fixed("x", "mm", 2, hole -> hole.at().x())
+        .fixed("y", "mm", 2, hole -> hole.at().y())
+        .fixed("diameter", "mm", 2, hole -> hole.diameter())
+        .fixed("position", "mm", 2, hole -> hole.position())
+        .fixed("±", "mm", 2, hole -> 2 * hole.unsure())
         .figures(
             "may be",
             "mm",
-            hole ->
-                hole.tolerance()
-                    .<Cell>map(t -> t < 0 ? Cell.of("none") : Quantity.fixed(t, 2, "mm"))
-                    .orElse(Cell.NONE))
+            hole -> hole.tolerance().map(t -> t < 0 ? "none" : Quantity.fixed(t, 2, "mm")))
         .words(
             "",
             hole ->
                 drilled.odd().stream().anyMatch(o -> o.label().equals(hole.meant().label()))
                     ? "the odd one out"
-                    : hole.misses() ? "misses its zone" : "")
-        .table();
+                    : hole.misses() ? "misses its zone" : "");
   }
 
   private static String tolerance(AsDrilledResult drilled) {

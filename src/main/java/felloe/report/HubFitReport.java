@@ -1,25 +1,20 @@
 package felloe.report;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
 import felloe.document.Block.Depth;
-import felloe.document.Block.Folded;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
-import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.hub.CalliperFigures;
 import felloe.hub.CalliperReading;
 import felloe.hub.Cure;
 import felloe.hub.HubFitResult;
 import felloe.hub.HubRing;
 import felloe.hub.Mismatch;
+import felloe.hub.ScrewFit;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Whether a plate meets its hub, told. */
@@ -31,65 +26,59 @@ final class HubFitReport {
   private HubFitReport() {}
 
   /**
-   * The fit in blocks.
+   * The fit.
    *
-   * @param told findings that stand beside it: cures that they tell are not told again
+   * @param beside findings that stand beside it: cures that they tell are not told again
    */
-  static List<Block> blocks(HubFitResult fit, List<Finding> told) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(Heading.of("Hub {}: {}", fit.hub().name(), fit.hub().title()));
-    fit.plateTurn().ifPresent(turn -> blocks.add(placement(fit, Math.toDegrees(turn))));
+  static Telling of(HubFitResult fit, List<Finding> beside) {
+    Telling told = new Telling();
+    told.head("Hub {}: {}", fit.hub().name(), fit.hub().title());
+    fit.plateTurn().ifPresent(turn -> told.say(placement(fit, Math.toDegrees(turn))));
     for (Mismatch off : fit.mismatches()) {
-      blocks.add(
-          Paragraph.of(
-              "Off: {} of {} is {}; the hub's is {}.",
-              off.kind().words(),
-              off.subject(),
-              Units.brief(off.plate(), off.unit()),
-              Units.brief(off.hub(), off.unit())));
+      told.say(
+          "Off: {} of {} is {}; the hub's is {}.",
+          off.kind().words(),
+          off.subject(),
+          Words.brief(off.plate(), off.unit()),
+          Words.brief(off.hub(), off.unit()));
     }
-    for (Cure cure : fit.cures()) {
-      if (told.stream().noneMatch(f -> f.advice().contains(cure.words()))) {
-        blocks.add(new Paragraph((cure.works() ? "Cure: " : "No cure: ") + cure.words()));
-      }
-    }
+    cures(fit.cures(), beside, told);
     if (!fit.spare().isEmpty()) {
       List<String> spare = fit.spare().stream().map(Hole::label).toList();
-      blocks.add(new Paragraph("Holes without a screw: " + Phrase.list(spare) + "."));
+      told.say("Holes without a screw: " + Phrase.list(spare) + ".");
     }
     if (!fit.complete()) {
-      blocks.add(
-          Callout.verdict(
-              Tone.CAUTION,
-              "There were too many holes to try every pairing; a better one may exist."));
+      told.verdict(
+          Tone.CAUTION, "There were too many holes to try every pairing; a better one may exist.");
     }
-    blocks.add(new Folded(Depth.ALL, () -> more(fit)));
-    return blocks;
+    return told.fold(Depth.ALL, more -> more(fit, more));
   }
 
   /** Screw by screw, and what the calliper should read. */
-  private static List<Block> more(HubFitResult fit) {
-    List<Block> more = new ArrayList<>();
+  private static void more(HubFitResult fit, Telling more) {
     more.add(screws(fit));
-    more.add(
-        Paragraph.of(
-            "Room is all round, as drawn and at the worst of the tolerances (holes made: {}).",
-            fit.drilling().title()));
-    for (HubRing ring : fit.rings()) {
-      more.addAll(calliper(ring.thread().name() + " screws in the hub", ring.calliper()));
-    }
-    fit.plateCalliper().ifPresent(c -> more.addAll(calliper("holes in the plate", c)));
-    return more;
+    more.say(
+        "Room is all round, as drawn and at the worst of the tolerances (holes made: {}).",
+        fit.drilling().title());
+    calliper(fit.rings(), more);
+    fit.plateCalliper().ifPresent(c -> calliper("holes in the plate", c, more));
   }
 
-  private static Paragraph placement(HubFitResult fit, double turn) {
+  /** Cures that no finding beside them tells already. */
+  static void cures(List<Cure> cures, List<Finding> beside, Telling told) {
+    cures.stream()
+        .filter(cure -> beside.stream().noneMatch(f -> f.advice().contains(cure.words())))
+        .forEach(cure -> told.say((cure.works() ? "Cure: " : "No cure: ") + cure.words()));
+  }
+
+  private static String placement(HubFitResult fit, double turn) {
     String plate =
         Math.abs(turn) < UPRIGHT
             ? "with the plate upright"
             : Phrase.of(
                 "with the plate turned {} counter-clockwise", Quantity.brief(turn, 2, "degrees"));
     double step = Math.toDegrees(fit.step());
-    return Paragraph.of(
+    return Phrase.of(
         "{} {}{}.{}",
         fit.enters() ? "All screws enter" : "Not all screws enter; they come nearest",
         plate,
@@ -109,31 +98,31 @@ final class HubFitReport {
   }
 
   /** Each screw with its hole. */
-  static Table screws(HubFitResult fit) {
+  static Rows<ScrewFit> screws(HubFitResult fit) {
     return Rows.of(fit.screws())
         .words("screw", s -> s.screw() + " " + s.thread().name())
         .words("hole", s -> s.hole().label())
-        .figures("diameter", "mm", s -> Quantity.fixed(s.hole().diameter(), 2, "mm"))
-        .figures("room", "mm", s -> Quantity.fixed(s.clearance(), 2, "mm"))
-        .figures("at worst", "mm", s -> Quantity.fixed(s.worst(), 2, "mm"))
-        .figures("off by", "mm", s -> Quantity.fixed(s.distance(), 2, "mm"))
-        .wrapped("series", s -> s.series().words())
-        .table();
+        .fixed("diameter", "mm", 2, s -> s.hole().diameter())
+        .fixed("room", "mm", 2, s -> s.clearance())
+        .fixed("at worst", "mm", 2, s -> s.worst())
+        .fixed("off by", "mm", 2, s -> s.distance())
+        .wrapped("series", s -> s.series().words());
   }
 
-  /**
-   * What a calliper reads.
-   *
-   * @param on what it is laid on
-   */
-  static List<Block> calliper(String on, CalliperFigures figures) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
+  /** What a calliper reads on the screws of a hub. */
+  static void calliper(List<HubRing> rings, Telling told) {
+    for (HubRing ring : rings) {
+      calliper(ring.thread().name() + " screws in the hub", ring.calliper(), told);
+    }
+  }
+
+  private static void calliper(String on, CalliperFigures figures, Telling told) {
+    told.add(
         Rows.of(figures.readings())
             .words("pair", CalliperReading::name)
-            .figures("centres", "mm", reading -> Quantity.fixed(reading.centres(), 2, "mm"))
-            .figures("outside", "mm", reading -> Quantity.fixed(reading.outside(), 2, "mm"))
-            .figures("inside", "mm", reading -> Quantity.fixed(reading.inside(), 2, "mm"))
+            .fixed("centres", "mm", 2, reading -> reading.centres())
+            .fixed("outside", "mm", 2, reading -> reading.outside())
+            .fixed("inside", "mm", 2, reading -> reading.inside())
             .table()
             .under(
                 Phrase.of(
@@ -142,8 +131,7 @@ final class HubFitReport {
                     on,
                     Quantity.mm(figures.pitchDiameter()))));
     if (!figures.warning().isEmpty()) {
-      blocks.add(new Paragraph(figures.warning()));
+      told.say(figures.warning());
     }
-    return blocks;
   }
 }

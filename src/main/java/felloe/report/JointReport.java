@@ -1,18 +1,12 @@
 package felloe.report;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
-import felloe.document.Block.Column;
 import felloe.document.Block.Depth;
-import felloe.document.Block.Folded;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
-import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
 import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.joints.JointCheck;
 import felloe.joints.JointCheck.What;
 import felloe.joints.JointCure;
@@ -24,7 +18,6 @@ import felloe.joints.NutFactor;
 import felloe.joints.PlannedJoint;
 import felloe.plate.HoleRole;
 import felloe.plate.Joint.InNut;
-import felloe.plate.SourcedFigure;
 import felloe.plate.Verdict;
 import felloe.service.Study;
 import felloe.yaml.Entry;
@@ -45,14 +38,14 @@ public final class JointReport {
   private JointReport() {}
 
   /** Why the screws of a plate will not do, and what mends them; none when they do. */
-  static List<Block> cure(Study study) {
+  static Telling cure(Study study) {
     return cure(study.joints().judgement(), study.screwCures());
   }
 
   /** The same of any judgement. */
-  static List<Block> cure(JointJudgement judgement, List<JointCure> cures) {
+  static Telling cure(JointJudgement judgement, List<JointCure> cures) {
     if (judgement.met()) {
-      return List.of();
+      return new Telling();
     }
     JudgedScrew worst = judgement.worst().orElseThrow();
     JointCheck check = worst.worst().orElseThrow();
@@ -69,7 +62,7 @@ public final class JointReport {
             : Phrase.of(
                 "Any one of these in the shape file mends it: {}.",
                 String.join("; ", cures.stream().map(JointReport::cure).toList()));
-    return List.of(Callout.verdict(Tone.FAIL, fault, mends));
+    return new Telling().callout(Tone.FAIL, List.of(fault, mends));
   }
 
   private static String cure(JointCure cure) {
@@ -102,25 +95,23 @@ public final class JointReport {
   }
 
   /** The screws, what each clamps and how hard it is tightened; none when none is planned. */
-  static List<Block> plan(JointPlan plan) {
+  static Telling plan(JointPlan plan) {
     if (plan.joints().isEmpty()) {
-      return List.of();
+      return new Telling();
     }
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("Screws, with torques to start from"));
-    blocks.add(
+    Telling told = new Telling();
+    told.head("Screws, with torques to start from");
+    told.add(
         Rows.of(plan.joints())
             .wrapped("joint", JointReport::joint)
             .wrapped("screws", JointReport::screws)
             .words("class", j -> j.strength().name())
             .figures("clamps", "mm", j -> Quantity.mm(j.clamped()))
             .figures("in thread", "mm", j -> Quantity.brief(j.engagement(), 1, "mm"))
-            .figures("", "N m", j -> torque(j.torque().torque()))
-            .table());
-    plan.joints().forEach(joint -> blocks.add(new Paragraph(stack(joint))));
-    notes(plan).forEach(note -> blocks.add(new Paragraph("Note, " + note)));
-    blocks.add(Callout.cautions(plan.cautions()));
-    return blocks;
+            .figures("", "N m", j -> torque(j.torque().torque())));
+    plan.joints().forEach(joint -> told.say(stack(joint)));
+    notes(plan).forEach(note -> told.say("Note, " + note));
+    return told.cautions(plan.cautions());
   }
 
   /** A joint that is named after its holes needs no more. */
@@ -226,12 +217,12 @@ public final class JointReport {
   }
 
   /** Where the figures of a plan come from; none when no screw is planned. */
-  static List<Block> sources(JointPlan plan) {
-    List<List<String>> rows = new ArrayList<>();
+  static Rows<Words.Source> sources(JointPlan plan) {
+    List<Words.Source> sources = new ArrayList<>();
     for (PlannedJoint joint : plan.joints()) {
       NutFactor factor = joint.torque().factor();
-      rows.add(
-          List.of(
+      sources.add(
+          new Words.Source(
               "nut factor, " + joint.name(),
               Phrase.of("{} to {}", share(factor.low()), share(factor.high())),
               Phrase.of(
@@ -240,34 +231,26 @@ public final class JointReport {
                   force(joint.torque().leastClamp()).figure(),
                   force(joint.torque().clamp()))));
     }
-    for (SourcedFigure f : plan.judgement().figures()) {
-      rows.add(List.of(f.name(), Quantity.rounded(f.value(), f.unit()).text(), f.basis()));
-    }
-    return List.of(
-        Table.ofWords(
-            List.of(
-                Column.wrapped("screws"),
-                Column.words("value"),
-                Column.wrapped("where it comes from")),
-            rows));
+    plan.judgement().figures().forEach(figure -> sources.add(Words.Source.of(figure)));
+    return Words.sources(sources);
   }
 
   /** Each hub screw, and of the grip screws the tightest; none when no screw is planned. */
-  public static List<Block> judged(JointJudgement judgement) {
+  public static Telling judged(JointJudgement judgement) {
     if (judgement.screws().isEmpty()) {
-      return List.of();
+      return new Telling();
     }
     Map<List<String>, List<JudgedScrew>> alike = new LinkedHashMap<>();
-    Consumer<JudgedScrew> told =
+    Consumer<JudgedScrew> tell =
         s -> alike.computeIfAbsent(told(s), words -> new ArrayList<>()).add(s);
-    judgement.screws().stream().filter(s -> s.joint().role() == HoleRole.BOLT).forEach(told);
+    judgement.screws().stream().filter(s -> s.joint().role() == HoleRole.BOLT).forEach(tell);
     judgement.screws().stream()
         .filter(s -> s.joint().role() == HoleRole.GRIP && s.worst().isPresent())
         .min(Comparator.comparingDouble(s -> s.worst().orElseThrow().ratio()))
-        .ifPresent(told);
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(new Heading("Screws, the most in any case at limit load"));
-    blocks.add(
+        .ifPresent(tell);
+    Telling told = new Telling();
+    told.head("Screws, the most in any case at limit load");
+    told.add(
         Rows.of(List.copyOf(alike.values()))
             .wrapped("screw", JointReport::labels)
             .figures("tension", "N", same -> force(same.get(0).tension()))
@@ -276,15 +259,12 @@ public final class JointReport {
             .wrapped("in", same -> same.get(0).shearCause())
             .wrapped("gives way first", same -> worst(same.get(0), c -> gives(c.what())))
             .figures("holds", same -> worst(same.get(0), c -> LoadReport.margin(c.ratio())))
-            .words("", same -> verdict(same.get(0).verdict()))
-            .table());
-    blocks.add(
-        new Paragraph(
-            "Holds: so many times what acts, with all factors, and 1 is enough. Of grip screws the"
-                + " weakest is told."));
-    doubts(judgement).forEach(doubt -> blocks.add(new Paragraph(doubt)));
-    blocks.add(new Folded(Depth.ALL, List.of(checks(judgement))));
-    return blocks;
+            .words("", same -> verdict(same.get(0).verdict())));
+    told.say(
+        "Holds: so many times what acts, with all factors, and 1 is enough. Of grip screws the"
+            + " weakest is told.");
+    doubts(judgement).forEach(doubt -> told.say(doubt));
+    return told.fold(Depth.ALL, checks(judgement));
   }
 
   /** What is told of a screw, by which those are known that are told alike. */
@@ -343,7 +323,7 @@ public final class JointReport {
   }
 
   /** Every way to give way, of the screw that holds the least against it. */
-  private static Table checks(JointJudgement judgement) {
+  private static Rows<Weakest> checks(JointJudgement judgement) {
     List<Weakest> all = new ArrayList<>();
     for (What what : What.values()) {
       judgement.screws().stream()
@@ -358,8 +338,7 @@ public final class JointReport {
         .figures("stands", one -> one.figure(one.check().capacity()))
         .figures("holds", one -> LoadReport.margin(one.check().ratio()))
         .wrapped("case", one -> one.check().cause())
-        .wrapped("basis", one -> one.check().basis())
-        .table();
+        .wrapped("basis", one -> one.check().basis());
   }
 
   /** A screw with one way to give way. */

@@ -1,15 +1,11 @@
 package felloe.report;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
 import felloe.document.Phrase;
 import felloe.document.Report;
+import felloe.document.Telling;
 import felloe.drawing.Cautions;
 import felloe.service.KitOutcome;
 import felloe.service.TemplateOutcome;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,33 +16,33 @@ public final class KitReport {
 
   /** The kits, told. */
   public static Report of(List<KitOutcome> outcomes) {
-    List<Block> blocks = new ArrayList<>();
+    Telling told = new Telling();
     for (KitOutcome one : outcomes) {
       if (outcomes.size() > 1) {
-        blocks.add(new Heading(TemplateReport.title(one.study())));
+        told.head(Words.title(one.study().plate()));
       }
-      blocks.addAll(
-          one.held()
-              ? CheckReport.fails(
-                  one.study(), "its kit is there to be seen on paper; do not cut from it")
-              : List.of(CheckReport.verdict(one.study())));
-      blocks.add(CheckReport.LOADS);
-      blocks.add(new Paragraph(TemplateReport.pages(one.templates().tiled())));
-      TemplateReport.saved(one.templates()).ifPresent(line -> blocks.add(new Paragraph(line)));
-      blocks.add(
-          new Paragraph(
-              lacks(one)
-                  .map(Phrase::sentence)
-                  .orElse("For machines: the finish lines, and a router's program as usual.")));
+      if (one.held()) {
+        told.add(
+            CheckReport.fails(
+                one.study(), "its kit is there to be seen on paper; do not cut from it"));
+        told.say(CheckReport.LOADS);
+      } else {
+        CheckReport.verdict(one.study(), told);
+      }
+      told.say(TemplateReport.pages(one.templates().tiled()));
+      TemplateReport.saved(one.templates()).ifPresent(told::say);
+      told.say(
+          lacks(one)
+              .map(Phrase::sentence)
+              .orElse("For machines: the finish lines, and a router's program as usual."));
     }
     List<TemplateOutcome> templates = outcomes.stream().map(KitOutcome::templates).toList();
-    blocks.add(TemplateReport.steps(templates));
-    blocks.add(Callout.cautions(List.of(Cautions.USE)));
-    return new Report(
+    told.add(TemplateReport.steps(templates));
+    told.cautions(List.of(Cautions.USE));
+    return told.under(
         outcomes.size() == 1
-            ? TemplateReport.title(outcomes.get(0).study()) + ": kit"
-            : Phrase.of("Kits of {} plates", outcomes.size()),
-        blocks);
+            ? Words.title(outcomes.get(0).study().plate(), "kit")
+            : Phrase.of("Kits of {} plates", outcomes.size()));
   }
 
   /** Why there is no file for machines, or not every one; empty when all are there. */

@@ -50,7 +50,7 @@ public final class LayupPictures {
             plan.choice().cloth().weave().woven(),
             Phrase.of(
                 "{}, {} ({})",
-                Phrase.count(stack.plies().size(), "ply", "plies"),
+                Words.plies(stack.plies().size()),
                 fixed(stack.thickness(), 2, "mm"),
                 LayupReport.range(stack)),
             LayupReport.properties(stack)));

@@ -4,15 +4,10 @@ import static felloe.document.Quantity.brief;
 import static felloe.document.Quantity.fixed;
 import static felloe.document.Quantity.grams;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
 import felloe.document.Block.Column;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Figure;
-import felloe.document.Block.Folded;
-import felloe.document.Block.Heading;
 import felloe.document.Block.PageBreak;
-import felloe.document.Block.Paragraph;
 import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
 import felloe.document.Cell;
@@ -20,6 +15,7 @@ import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.drawing.Cautions;
 import felloe.layup.ClothPiece;
 import felloe.layup.LayupChoice;
@@ -47,7 +43,7 @@ public final class LayupReport {
   private final LayupPlan plan;
   private final StackPlan stack;
   private final LayupChoice choice;
-  private final List<Block> blocks = new ArrayList<>();
+  private final Telling told = new Telling();
 
   private LayupReport(LayupPlan plan) {
     this.plan = plan;
@@ -60,8 +56,7 @@ public final class LayupReport {
     LayupReport report = new LayupReport(plan);
     if (plan.laidUp()) {
       report.verdict();
-      report.head("What to do");
-      report.blocks.add(LayupSteps.of(plan));
+      report.told.head("What to do").add(LayupSteps.of(plan));
       report.pots();
       report.material();
       report.cloth();
@@ -73,11 +68,9 @@ public final class LayupReport {
     if (plan.laidUp()) {
       report.sources();
     }
-    report.blocks.add(Callout.cautions(cautions(plan)));
-    return new Report(
-        Phrase.of("{}, revision {}: lay-up", plan.plate().title(), plan.plate().revision()),
-        plan.laidUp() ? FOOT : Cautions.USE,
-        report.blocks);
+    report.told.cautions(cautions(plan));
+    return report.told.under(
+        Words.title(plan.plate(), "lay-up"), plan.laidUp() ? FOOT : Cautions.USE);
   }
 
   /** Sentences that go with the plan wherever it is shown. */
@@ -119,25 +112,15 @@ public final class LayupReport {
     return Phrase.of("{}:{}{}", whole / 60, whole % 60 < 10 ? "0" : "", whole % 60);
   }
 
-  private void head(String title) {
-    blocks.add(new Heading(title));
-  }
-
-  private void say(String pattern, Object... parts) {
-    blocks.add(Paragraph.of(pattern, parts));
-  }
-
   private void verdict() {
     List<String> why =
         plan.pots().obstacles().stream().map(o -> "CANNOT BE DONE AS PLANNED: " + o + ".").toList();
-    if (!plan.possible()) {
-      blocks.add(new Callout(Tone.FAIL, why));
-    }
+    told.callout(Tone.FAIL, why);
     ResinPlan resin = plan.resin();
     String panel =
         Phrase.of(
             "{} of {}: a panel of {} ({} is to be expected); the plate weighs {}.",
-            Phrase.count(stack.plies().size(), "ply", "plies"),
+            Words.plies(stack.plies().size()),
             choice.cloth().title(),
             fixed(stack.thickness(), 2, "mm"),
             range(stack),
@@ -156,14 +139,13 @@ public final class LayupReport {
             brief(plan.cloth().rollWidth(), 0, "mm"),
             cost(plan.ways().get(0)),
             fixed(plan.hours(), 1, "hours"));
-    blocks.add(Callout.verdict(plan.possible() ? Tone.WELL : Tone.NOTE, panel, mix, rest));
+    told.callout(plan.possible() ? Tone.WELL : Tone.NOTE, List.of(panel, mix, rest));
     String way = Phrase.begin(choice.process().title());
-    say("{}; {}; {} C.", way, choice.resin().title(), brief(choice.temperature(), 1, "degrees"));
-    List<String> told = new ArrayList<>(stack.warnings());
-    told.addAll(plan.notes());
-    if (!told.isEmpty()) {
-      blocks.add(Callout.cautions(told.stream().map(Phrase::sentence).toList()));
-    }
+    told.say(
+        "{}; {}; {} C.", way, choice.resin().title(), brief(choice.temperature(), 1, "degrees"));
+    List<String> warned = new ArrayList<>(stack.warnings());
+    warned.addAll(plan.notes());
+    told.cautions(warned.stream().map(Phrase::sentence).toList());
   }
 
   /** The pots, with what each holds where they are alike. */
@@ -194,38 +176,35 @@ public final class LayupReport {
   }
 
   private void pots() {
-    head("Pots; hours and minutes after the first one is begun");
-    blocks.add(
+    told.head("Pots; hours and minutes after the first one is begun");
+    told.add(
         Rows.of(plan.pots().pots())
             .words("pot", PotPlan.Pot::number)
             .wrapped("for", PotPlan.Pot::plies)
             .figures("mix at", pot -> clock(pot.mixAt()))
             .figures("resin", "g", pot -> weighed(plan, pot.resin()))
             .figures("hardener", "g", pot -> weighed(plan, pot.hardener()))
-            .figures("both", "ml", pot -> fixed(pot.millilitres(), 0, "ml"))
+            .fixed("both", "ml", 0, pot -> pot.millilitres())
             .figures("spread", pot -> clock(pot.spreadFrom()))
             .figures("empty by", pot -> clock(pot.emptyBy()))
             .figures("sets at", pot -> clock(pot.setsAt()))
-            .tick("done")
-            .table());
+            .tick("done"));
     Table plies =
         Rows.of(stack.plies())
             .figures("ply", StackPlan.Ply::number)
             .words("direction", StackPlan.Ply::direction)
             .tick("down")
             .table();
-    Heading tick = new Heading("Plies, tick them off");
-    blocks.add(Folded.of(Depth.PAPER, tick, plies.sideBySide()));
+    told.fold(Depth.PAPER, new Telling().head("Plies, tick them off").add(plies.sideBySide()));
   }
 
   private void material() {
-    head("Shopping list");
-    blocks.add(
+    told.head("Shopping list");
+    told.add(
         Rows.of(LayupShopping.of(plan))
             .wrapped("to buy, or to have at hand", LayupShopping.Item::what)
             .figures("how much", LayupShopping.Item::amount)
-            .tick("got")
-            .table());
+            .tick("got"));
     ResinPlan resin = plan.resin();
     List<List<Cell>> both = new ArrayList<>();
     both.add(Cell.row("cloth in the blank", grams(resin.fibre())));
@@ -250,15 +229,15 @@ public final class LayupReport {
             "{} for a square metre of this blank; 400 ml would serve one of {} square.",
             fixed(resin.perSquareMetre() / 1000, 2, "litres"),
             fixed(1000 * Math.sqrt(400 / resin.perSquareMetre()), 0, "mm"));
-    blocks.add(
-        Folded.of(
-            Depth.ALL,
-            new Heading("Resin, both parts"),
-            Table.of(figure, both),
-            new Paragraph(square),
-            new Heading("Stack"),
-            Table.of(figure, panel),
-            new Paragraph(properties(stack) + ".")));
+    told.fold(
+        Depth.ALL,
+        new Telling()
+            .head("Resin, both parts")
+            .add(Table.of(figure, both))
+            .say(square)
+            .head("Stack")
+            .add(Table.of(figure, panel))
+            .say(properties(stack) + "."));
   }
 
   private static List<Cell> modulus(String how, double megapascals) {
@@ -271,40 +250,36 @@ public final class LayupReport {
       String kind = piece.direction() + area(piece, 6).text();
       kinds.computeIfAbsent(kind, key -> new ArrayList<>()).add(piece);
     }
-    head("Cloth");
-    blocks.add(
+    told.head("Cloth");
+    told.add(
         Rows.of(List.copyOf(kinds.values()))
             .figures("pieces", List::size)
             .words("direction", alike -> alike.get(0).direction())
             .figures("each", "m2", alike -> area(alike.get(0), 3))
-            .wrapped("labels", alike -> String.join(" ", labels(alike)))
-            .table());
-    say(
+            .wrapped("labels", LayupReport::labels));
+    told.say(
         "Each ply covers {}; warp along the roll. The pieces end at {}; {} of the cloth is waste.",
         size(plan.blank().box().width(), plan.blank().box().height()),
         fixed(plan.cloth().used() / 1000, 2, "m"),
         Quantity.percent(plan.cloth().waste(), 0));
   }
 
-  private static List<String> labels(List<ClothPiece> pieces) {
-    return pieces.stream().map(ClothPiece::label).toList();
+  private static String labels(List<ClothPiece> pieces) {
+    return String.join(" ", pieces.stream().map(ClothPiece::label).toList());
   }
 
   private void drawn() {
     LayupPictures pictures = new LayupPictures(plan);
-    blocks.add(new Figure(pictures.stack()));
-    blocks.add(new PageBreak());
-    blocks.add(new Figure(pictures.rollOnPage()));
-    String cut = "Cut them out and tape one on each piece, the arrow along the warp.";
-    blocks.add(
-        Folded.of(
-            Depth.PAPER,
-            new PageBreak(),
-            new Heading("Labels"),
-            new Paragraph(cut),
-            new Figure(pictures.labels()),
-            new PageBreak()));
-    blocks.add(new Figure(pictures.blank()));
+    PageBreak turned = new PageBreak();
+    told.add(new Figure(pictures.stack()), turned, new Figure(pictures.rollOnPage()));
+    told.fold(
+        Depth.PAPER,
+        new Telling()
+            .add(turned)
+            .head("Labels")
+            .say("Cut them out and tape one on each piece, the arrow along the warp.")
+            .add(new Figure(pictures.labels()), turned));
+    told.add(new Figure(pictures.blank()));
   }
 
   private static Quantity area(ClothPiece piece, int decimals) {
@@ -313,11 +288,11 @@ public final class LayupReport {
 
   private void bought() {
     Stock stock = plan.plate().stock();
-    List<String> told = new ArrayList<>();
-    told.add(Phrase.of("The stock is {}, which is bought.", stock.material().title()));
+    List<String> buy = new ArrayList<>();
+    buy.add(Phrase.of("The stock is {}, which is bought.", stock.material().title()));
     for (StockOption way : plan.ways()) {
       if (way.own()) {
-        told.add(
+        buy.add(
             Phrase.of(
                 "Buy {}, {}: {}; the plate weighs {}. {}",
                 way.title(),
@@ -329,8 +304,8 @@ public final class LayupReport {
                 cost(way)));
       }
     }
-    blocks.add(new Callout(Tone.NOTE, told));
-    say("The lay-up below is for comparing.");
+    told.callout(Tone.NOTE, buy);
+    told.say("The lay-up below is for comparing.");
   }
 
   private void ways() {
@@ -339,9 +314,9 @@ public final class LayupReport {
     Rows<StockOption> rows =
         Rows.of(ways)
             .wrapped("way", way -> way.title() + (named(way) ? ", as in the shape file" : ""))
-            .figures("thick", "mm", way -> fixed(way.thickness(), 2, "mm"))
+            .fixed("thick", "mm", 2, way -> way.thickness())
             .figures("plate", "g", way -> grams(way.mass()))
-            .figures("stiffness", way -> fixed(way.stiffness(), 2, ""))
+            .fixed("stiffness", "", 2, way -> way.stiffness())
             .figures("sheet", "mm", LayupReport::sheet);
     // What is not known has its sign only beside what is.
     if (ways.stream().anyMatch(way -> way.materialCost().isPresent())) {
@@ -350,18 +325,16 @@ public final class LayupReport {
     if (ways.stream().anyMatch(way -> way.workCost().isPresent())) {
       rows = rows.figures("work", currency, way -> money(way.workCost()));
     }
-    head("Ways of getting the stock");
-    blocks.add(
-        rows.figures("hours", way -> fixed(way.hours(), 1, ""))
-            .figures("wait", "h", way -> fixed(way.waiting(), 0, "h"))
-            .table());
-    say(
+    told.head("Ways of getting the stock");
+    told.add(
+        rows.fixed("hours", "", 1, way -> way.hours()).fixed("wait", "h", 0, way -> way.waiting()));
+    told.say(
         "Stiffness in bending along x against the lay-up. Hours and waiting are those before"
             + " cutting; delivery is not in them.");
     List<String> missing =
         ways.stream().flatMap(way -> way.missingPrices().stream()).distinct().toList();
     if (!missing.isEmpty()) {
-      say(
+      told.say(
           "No price is known for {}. Give yours in stock.layup.prices or in a file of materials;"
               + " the program knows none.",
           Phrase.list(missing));
@@ -380,19 +353,20 @@ public final class LayupReport {
 
   private void sources() {
     List<SourcedFigure> figures = plan.figures();
-    say(
+    told.say(
         "Assumed, from common practice or from memory: {} of the {} that the plan rests on. Put"
             + " your own in a file of materials.",
         (int) figures.stream().filter(SourcedFigure::assumed).count(),
         Phrase.count(figures.size(), "figure"));
-    Table table =
-        Rows.of(figures)
-            .wrapped("figure", SourcedFigure::name)
-            .figures("value", f -> brief(f.value(), 3, f.unit()))
-            .words("assumed", f -> f.assumed() ? "yes" : "")
-            .wrapped("where it comes from", SourcedFigure::basis)
-            .table();
-    Heading heading = new Heading("What the plan rests on");
-    blocks.add(Folded.of(Depth.SOURCES, heading, table));
+    told.fold(
+        Depth.SOURCES,
+        new Telling()
+            .head("What the plan rests on")
+            .add(
+                Rows.of(figures)
+                    .wrapped("figure", SourcedFigure::name)
+                    .figures("value", f -> brief(f.value(), 3, f.unit()))
+                    .words("assumed", f -> f.assumed() ? "yes" : "")
+                    .wrapped("where it comes from", SourcedFigure::basis)));
   }
 }

@@ -49,9 +49,8 @@ public final class LoadMaps {
   /** A case's view. */
   public LoadView view(LoadPlan.Judged one) {
     CaseField field = one.field();
-    String title = answer.plate().title() + ", revision " + answer.plate().revision();
     return new LoadView(
-        title,
+        Words.title(answer.plate()),
         field.load().title() + " (" + field.load().name() + ")",
         words(one),
         answer.plate().region(),
@@ -138,7 +137,7 @@ public final class LoadMaps {
     List<ThicknessView.Trial> trials = new ArrayList<>();
     for (LoadPlan.Trial t : plan.trials()) {
       List<String> words = new ArrayList<>(List.of(Quantity.mm(t.gauge().thickness()).text()));
-      t.gauge().plies().ifPresent(n -> words.add(Phrase.count(n, "ply", "plies")));
+      t.gauge().plies().ifPresent(n -> words.add(Words.plies(n)));
       words.add(Quantity.grams(t.gauge().mass()).text());
       trials.add(
           new ThicknessView.Trial(

@@ -1,21 +1,15 @@
 package felloe.report;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
-import felloe.document.Block.Column;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Figure;
-import felloe.document.Block.Folded;
-import felloe.document.Block.Heading;
 import felloe.document.Block.PageBreak;
-import felloe.document.Block.Paragraph;
-import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
 import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.drawing.Cautions;
 import felloe.drawing.LoadPicture;
 import felloe.drawing.ThicknessPlot;
@@ -29,7 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** What a plate does under load, told. */
 public final class LoadReport {
@@ -56,7 +50,7 @@ public final class LoadReport {
 
   private final LoadOutcome outcome;
   private final LoadPlan plan;
-  private final List<Block> blocks = new ArrayList<>();
+  private final Telling told = new Telling();
 
   private LoadReport(LoadOutcome outcome) {
     this.outcome = outcome;
@@ -68,15 +62,12 @@ public final class LoadReport {
     LoadReport report = new LoadReport(outcome);
     report.verdict();
     report.cases();
-    report.screws();
+    report.told.add(JointReport.judged(outcome.screws()));
     report.thicknesses();
     report.maps();
     report.sources();
-    report.blocks.add(Callout.cautions(CAUTIONS));
-    return new Report(
-        Phrase.of("{}, revision {}: loads", outcome.plate().title(), outcome.plate().revision()),
-        FOOT,
-        report.blocks);
+    report.told.cautions(CAUTIONS);
+    return report.told.under(Words.title(outcome.plate(), "loads"), FOOT);
   }
 
   /** A margin in words. */
@@ -87,7 +78,7 @@ public final class LoadReport {
   /** Material, plies and thickness. */
   static String stock(LoadPlan plan) {
     List<String> words = new ArrayList<>(List.of(plan.plate().stock().material().title()));
-    plan.gauge().plies().ifPresent(n -> words.add(Phrase.count(n, "ply", "plies")));
+    plan.gauge().plies().ifPresent(n -> words.add(Words.plies(n)));
     words.add(Quantity.mm(plan.gauge().thickness()).text());
     return String.join(", ", words);
   }
@@ -97,18 +88,18 @@ public final class LoadReport {
     String least =
         Phrase.of("least margin {} in {}", margin(worst.margin()), worst.field().load().name());
     String most = Phrase.of("hands move it by up to {}", moved(plan.deflection()));
-    blocks.add(
-        outcome.met()
-            ? Callout.verdict(Tone.WELL, Phrase.of("As wanted: {}; {}.", least, most))
-            : plan.gauge().section().coupled()
-                ? Callout.verdict(
-                    Tone.FAIL, Phrase.of("NO VERDICT: at first sight {}; {}.", least, most))
-                : Callout.verdict(Tone.FAIL, Phrase.of("NOT AS WANTED: {}; {}.", least, most)));
-    blocks.addAll(JointReport.cure(outcome.screws(), outcome.screwCures()));
-    cure(outcome).ifPresent(cure -> blocks.add(Callout.verdict(Tone.FAIL, Phrase.sentence(cure))));
-    blocks.add(
-        new Paragraph(Phrase.of("{}. It is {}.", Phrase.begin(stock(plan)), plan.hold().why())));
-    plan.hold().assumptions().forEach(a -> blocks.add(new Paragraph("Taken: " + a + ".")));
+    String fault =
+        plan.gauge().section().coupled() ? "NO VERDICT: at first sight" : "NOT AS WANTED:";
+    told.verdict(
+        outcome.met() ? Tone.WELL : Tone.FAIL,
+        "{} {}; {}.",
+        outcome.met() ? "As wanted:" : fault,
+        least,
+        most);
+    told.add(JointReport.cure(outcome.screws(), outcome.screwCures()));
+    cure(outcome).ifPresent(cure -> told.verdict(Tone.FAIL, Phrase.sentence(cure)));
+    told.say("{}. It is {}.", Phrase.begin(stock(plan)), plan.hold().why());
+    plan.hold().assumptions().forEach(a -> told.say("Taken: " + a + "."));
   }
 
   private static Quantity moved(double deflection) {
@@ -146,55 +137,45 @@ public final class LoadReport {
   }
 
   private static String thickness(Trial trial) {
-    String plies =
-        trial.gauge().plies().isPresent()
-            ? Phrase.count(trial.gauge().plies().getAsInt(), "ply", "plies") + ", "
-            : "";
-    return plies + Quantity.mm(trial.gauge().thickness());
+    OptionalInt plies = trial.gauge().plies();
+    return (plies.isPresent() ? Words.plies(plies.getAsInt()) + ", " : "")
+        + Quantity.mm(trial.gauge().thickness());
   }
 
   private void cases() {
-    List<String> forces = new ArrayList<>();
     Map<String, List<String>> warned = new LinkedHashMap<>();
     for (Judged one : plan.cases()) {
-      forces.add(forces(one));
       warnings(plan, one)
           .forEach(w -> warned.computeIfAbsent(w, k -> new ArrayList<>()).add(name(one)));
     }
-    blocks.add(new Heading("Load cases"));
-    blocks.add(
+    told.head("Load cases");
+    told.add(
         Rows.of(plan.cases())
             .words("case", LoadReport::name)
             .wrapped("", one -> one.field().load().title())
             .figures("hands", "mm", one -> moved(one.field().atLoad()))
-            .figures("MPa", one -> Quantity.fixed(one.field().worst().stress(), 0, ""))
+            .fixed("MPa", "", 0, one -> one.field().worst().stress())
             .figures("margin", one -> margin(one.margin()))
-            .words("", LoadReport::judged)
-            .table());
-    Table places =
+            .words("", LoadReport::judged));
+    Telling more = new Telling();
+    more.add(
         Rows.of(plan.cases())
             .words("case", LoadReport::name)
             .figures("moves most", "mm", one -> moved(one.field().peakDeflection()))
-            .figures("stiffness", "N/mm", one -> orNone(one.stiffness(), 0, "N/mm"))
-            .words("worst at", one -> Phrase.at(one.field().worstAt()) + " " + side(one.field()))
-            .table();
-    warned.forEach(
-        (words, names) ->
-            blocks.add(new Paragraph(Phrase.of("Note on {}: {}.", Phrase.list(names), words))));
-    plan.leftOut().forEach(left -> blocks.add(new Paragraph("Left out: " + left + ".")));
-    blocks.add(
-        new Paragraph(
-            Phrase.of(
-                "Margin: how much more the load times its factor may grow, so that 0 is the edge"
-                    + " and 1 is twice; wanted: {}{}. Forces: x to the right, y up, z toward the"
-                    + " driver.",
-                Quantity.brief(plan.wanted().margin(), 2, ""),
-                plan.wanted()
-                    .deflection()
-                    .map(d -> Phrase.of(", and no more than {} at the hands", Quantity.mm(d))))));
-    List<Block> folded = new ArrayList<>(List.of(places));
-    forces.forEach(line -> folded.add(new Paragraph(line)));
-    blocks.add(new Folded(Depth.ALL, folded));
+            .figures("stiffness", "N/mm", one -> Cell.fixed(one.stiffness(), 0, "N/mm"))
+            .words("worst at", one -> Phrase.at(one.field().worstAt()) + " " + side(one.field())));
+    warned.forEach((words, names) -> told.say("Note on {}: {}.", Phrase.list(names), words));
+    plan.leftOut().forEach(left -> told.say("Left out: " + left + "."));
+    told.say(
+        "Margin: how much more the load times its factor may grow, so that 0 is the edge"
+            + " and 1 is twice; wanted: {}{}. Forces: x to the right, y up, z toward the"
+            + " driver.",
+        Quantity.brief(plan.wanted().margin(), 2, ""),
+        plan.wanted()
+            .deflection()
+            .map(d -> Phrase.of(", and no more than {} at the hands", Quantity.mm(d))));
+    plan.cases().forEach(one -> more.say(forces(one)));
+    told.fold(Depth.ALL, more);
   }
 
   private static String name(Judged one) {
@@ -205,10 +186,6 @@ public final class LoadReport {
     return one.fall().isPresent()
         ? new Cell.Verdict(Tone.NOTE, "told only")
         : new Cell.Verdict(one.met() ? Tone.WELL : Tone.FAIL, one.met() ? "" : "NOT AS WANTED");
-  }
-
-  private static Cell orNone(OptionalDouble value, int decimals, String unit) {
-    return value.isPresent() ? Quantity.fixed(value.getAsDouble(), decimals, unit) : Cell.NONE;
   }
 
   private String side(CaseField field) {
@@ -251,113 +228,81 @@ public final class LoadReport {
     return warnings;
   }
 
-  private void screws() {
-    blocks.addAll(JointReport.judged(outcome.screws()));
-  }
-
   private void thicknesses() {
     if (plan.trials().size() < 2) {
       return;
     }
     boolean priced = plan.trials().stream().anyMatch(t -> t.gauge().cost().isPresent());
     String currency = outcome.plate().stock().layup().prices().currency().orElse("");
-    List<List<Cell>> rows = new ArrayList<>();
-    for (Trial t : plan.trials()) {
-      OptionalDouble cost = t.gauge().cost();
-      rows.add(
-          List.of(
-              t.gauge().plies().isPresent() ? Cell.of(t.gauge().plies().getAsInt()) : Cell.NONE,
-              Quantity.fixed(t.gauge().thickness(), 2, "mm"),
-              Quantity.grams(t.gauge().mass()),
-              cost.isPresent()
-                  ? Quantity.fixed(cost.getAsDouble(), 2, "")
-                  : priced ? Cell.UNKNOWN : Cell.NONE,
-              Cell.of(margin(t.margin())),
-              Cell.of(t.marginCase()),
-              moved(t.deflection()),
-              Cell.of(t.deflectionCase()),
-              new Cell.Verdict(
-                  t.met() ? Tone.WELL : Tone.FAIL,
-                  (t.met() ? "does" : "does not") + (t.own() ? ", as in the shape file" : ""))));
-    }
-    blocks.add(new Heading("What other thicknesses do"));
-    blocks.add(
-        Table.of(
-            List.of(
-                Column.figures("plies", ""),
-                Column.figures("", "mm"),
-                Column.figures("mass", "g"),
-                Column.figures("cost", currency),
-                Column.figures("margin", ""),
-                Column.words("in"),
-                Column.figures("hands", "mm"),
-                Column.words("in"),
-                Column.wrapped("")),
-            rows));
-    blocks.add(
-        new Paragraph(
-            outcome
-                .least()
-                .map(t -> Phrase.of("The least of these that does: {}.", thickness(t)))
-                .orElse(
-                    outcome.whole()
-                        ? "None of these does."
-                        : "Only some cases were reckoned: which of these does is told for all of"
-                            + " them alone.")));
-    blocks.add(
-        new Paragraph(
-            "Screws are judged for the thickness of the shape file alone: reckon the one you choose"
-                + " once more."));
-    blocks.add(new Figure(ThicknessPlot.of(new LoadMaps(outcome).thicknesses())));
+    told.head("What other thicknesses do");
+    told.add(
+        Rows.of(plan.trials())
+            .figures("plies", trial -> trial.gauge().plies())
+            .fixed("", "mm", 2, trial -> trial.gauge().thickness())
+            .figures("mass", "g", trial -> Quantity.grams(trial.gauge().mass()))
+            .figures("cost", currency, trial -> cost(trial, priced))
+            .figures("margin", trial -> margin(trial.margin()))
+            .words("in", Trial::marginCase)
+            .figures("hands", "mm", trial -> moved(trial.deflection()))
+            .words("in", Trial::deflectionCase)
+            .wrapped("", LoadReport::does));
+    told.say(
+        outcome
+            .least()
+            .map(t -> Phrase.of("The least of these that does: {}.", thickness(t)))
+            .orElse(
+                outcome.whole()
+                    ? "None of these does."
+                    : "Only some cases were reckoned: which of these does is told for all of"
+                        + " them alone."));
+    told.say(
+        "Screws are judged for the thickness of the shape file alone: reckon the one you choose"
+            + " once more.");
+    told.add(new Figure(ThicknessPlot.of(new LoadMaps(outcome).thicknesses())));
+  }
+
+  /** What is not known has its sign only beside what is. */
+  private static Cell cost(Trial trial, boolean priced) {
+    boolean missing = priced && trial.gauge().cost().isEmpty();
+    return missing ? Cell.UNKNOWN : Cell.fixed(trial.gauge().cost(), 2, "");
+  }
+
+  private static Cell does(Trial trial) {
+    return new Cell.Verdict(
+        trial.met() ? Tone.WELL : Tone.FAIL,
+        (trial.met() ? "does" : "does not") + (trial.own() ? ", as in the shape file" : ""));
   }
 
   private void maps() {
     LoadMaps maps = new LoadMaps(outcome);
-    List<Block> pages = new ArrayList<>();
+    Telling pages = new Telling();
     for (Judged one : plan.cases()) {
-      pages.add(new PageBreak());
-      pages.add(new Figure(LoadPicture.stacked(maps.view(one))));
+      pages.add(new PageBreak(), new Figure(LoadPicture.stacked(maps.view(one))));
     }
     pages.add(new PageBreak());
-    blocks.add(new Folded(Depth.PAPER, pages));
+    told.fold(Depth.PAPER, pages);
   }
 
   private void sources() {
-    List<List<String>> rows =
-        plan.figures().stream()
-            .map(f -> List.of(f.name(), Quantity.rounded(f.value(), f.unit()).text(), f.basis()))
-            .toList();
-    List<Block> told = new ArrayList<>();
-    told.add(new Heading("What this rests on"));
-    told.add(
-        Table.ofWords(
-            List.of(
-                Column.wrapped("figure"),
-                Column.figures("value", ""),
-                Column.wrapped("where it comes from")),
-            rows));
-    plan.cases()
-        .forEach(
-            one -> {
-              var load = one.field().load();
-              told.add(new Paragraph(Phrase.of("{}: {}.", load.name(), load.basis())));
-            });
-    blocks.add(new Folded(Depth.SOURCES, told));
-    plan.notes().forEach(note -> blocks.add(new Paragraph("Note: " + note + ".")));
+    Telling sources = new Telling().head("What this rests on");
+    sources.add(Words.sources(plan.figures().stream().map(Words.Source::of).toList()));
+    for (Judged one : plan.cases()) {
+      sources.say("{}: {}.", name(one), one.field().load().basis());
+    }
+    told.fold(Depth.SOURCES, sources);
+    plan.notes().forEach(note -> told.say("Note: " + note + "."));
     var result = plan.result();
-    blocks.add(
-        new Paragraph(
-            Phrase.of(
-                "{} triangles, {} unknowns, smallest angle {} degrees. From the coarser mesh"
-                    + " before, deflections changed by at most {} and highest stresses by {}{}",
-                result.mesh().triangles(),
-                result.unknowns(),
-                Quantity.fixed(result.mesh().quality().leastAngle(), 0, ""),
-                Quantity.percent(result.deflectionChange(), 1),
-                Quantity.percent(result.useChange(), 1),
-                result.settled()
-                    ? ": the figures have settled."
-                    : ": the figures have NOT settled; give inside corners a radius, and trust"
-                        + " deflections more than stresses.")));
+    told.say(
+        "{} triangles, {} unknowns, smallest angle {} degrees. From the coarser mesh"
+            + " before, deflections changed by at most {} and highest stresses by {}{}",
+        result.mesh().triangles(),
+        result.unknowns(),
+        Quantity.fixed(result.mesh().quality().leastAngle(), 0, ""),
+        Quantity.percent(result.deflectionChange(), 1),
+        Quantity.percent(result.useChange(), 1),
+        result.settled()
+            ? ": the figures have settled."
+            : ": the figures have NOT settled; give inside corners a radius, and trust"
+                + " deflections more than stresses.");
   }
 }

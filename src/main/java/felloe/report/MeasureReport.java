@@ -1,19 +1,15 @@
 package felloe.report;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
 import felloe.document.Block.Depth;
-import felloe.document.Block.Folded;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
-import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
 import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.measure.Candidate;
+import felloe.measure.CheckedReading;
 import felloe.measure.FoundHole;
 import felloe.measure.Measured;
 import felloe.measure.Pattern;
@@ -22,7 +18,6 @@ import felloe.measure.SurveyResult;
 import felloe.measure.Suspect;
 import felloe.plate.Problem;
 import felloe.service.MeasuredHub;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,17 +32,16 @@ public final class MeasureReport {
   /** The hub, told. */
   public static Report of(MeasuredHub hub) {
     SurveyResult survey = hub.survey();
-    List<Block> blocks = new ArrayList<>();
-    survey.pattern().ifPresent(pattern -> blocks.addAll(pattern(survey, pattern)));
-    blocks.addAll(suspects(survey));
-    blocks.addAll(candidates(hub));
-    blocks.addAll(next(survey));
-    blocks.add(Folded.of(Depth.ALL, new Heading("Holes"), holes(survey)));
-    blocks.add(Folded.of(Depth.ALL, new Heading("Readings"), readings(survey)));
-    blocks.add(Callout.cautions(hub.cautions()));
-    return new Report(
-        Phrase.of("{}: {} measured", survey.measured().file(), survey.measured().on().words()),
-        blocks);
+    Telling told = new Telling();
+    survey.pattern().ifPresent(pattern -> pattern(survey, pattern, told));
+    told.add(suspects(survey));
+    candidates(hub, told);
+    next(survey, told);
+    told.fold(Depth.ALL, new Telling().head("Holes").add(holes(survey)));
+    told.fold(Depth.ALL, new Telling().head("Readings").add(readings(survey)));
+    return told.cautions(hub.cautions())
+        .under(
+            Phrase.of("{}: {} measured", survey.measured().file(), survey.measured().on().words()));
   }
 
   /** What is told so far of a hub that is being measured, in a sentence. */
@@ -60,7 +54,7 @@ public final class MeasureReport {
                 Phrase.of(
                     "So far: circle of {} ± {}, {}{}{}.",
                     Quantity.fixed(pattern.pcd(), 2, "mm"),
-                    Quantity.fixed((pattern.pcdHigh() - pattern.pcdLow()) / 2, 2, "mm"),
+                    half(pattern.pcdLow(), pattern.pcdHigh()),
                     pattern.spacing().words(),
                     hub.candidates().stream().findFirst().map(c -> "; nearest " + c.hub().name()),
                     survey.suspects().isEmpty() ? "" : "; a reading looks like a slip"));
@@ -68,97 +62,80 @@ public final class MeasureReport {
 
   /** Why readings tell no circle, and what to measure next. */
   public static Report refused(MeasuredHub hub) {
-    List<Block> blocks = new ArrayList<>();
+    Telling told = new Telling();
     for (Problem problem : hub.survey().noCircle()) {
-      blocks.add(
-          Callout.verdict(
-              Tone.FAIL,
-              Phrase.of(
-                  "{} {}.",
-                  problem.value().isEmpty() ? "These readings" : "The reading " + problem.value(),
-                  problem.wanted())));
-      blocks.add(Paragraph.of("Next: {}.", problem.cure()));
+      told.verdict(
+          Tone.FAIL,
+          "{} {}.",
+          problem.value().isEmpty() ? "These readings" : "The reading " + problem.value(),
+          problem.wanted());
+      told.say("Next: {}.", problem.cure());
     }
-    return new Report("No circle yet", blocks);
+    return told.under("No circle yet");
   }
 
-  private static List<Block> pattern(SurveyResult survey, Pattern pattern) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        Callout.verdict(
-            survey.suspects().isEmpty() && !survey.scattered() ? Tone.NOTE : Tone.CAUTION,
-            Phrase.of(
-                "{} {}, {}, on a circle of {} ± {} (95 in 100){}.",
-                pattern.count(),
-                survey.measured().on().words(),
-                pattern.spacing().words(),
-                Quantity.fixed(pattern.pcd(), 2, "mm"),
-                half(pattern.pcdLow(), pattern.pcdHigh()),
-                pattern
-                    .size()
-                    .map(
-                        size ->
-                            Phrase.of(
-                                "; diameter {} ± {}",
-                                Quantity.fixed(size, 2, "mm"),
-                                Quantity.fixed(2 * pattern.sizeError(), 2, "mm"))))));
+  private static void pattern(SurveyResult survey, Pattern pattern, Telling told) {
+    told.verdict(
+        survey.suspects().isEmpty() && !survey.scattered() ? Tone.NOTE : Tone.CAUTION,
+        "{} {}, {}, on a circle of {} ± {} (95 in 100){}.",
+        pattern.count(),
+        survey.measured().on().words(),
+        pattern.spacing().words(),
+        Quantity.fixed(pattern.pcd(), 2, "mm"),
+        half(pattern.pcdLow(), pattern.pcdHigh()),
+        pattern
+            .size()
+            .map(
+                size ->
+                    Phrase.of(
+                        "; diameter {} ± {}",
+                        Quantity.fixed(size, 2, "mm"),
+                        Quantity.fixed(2 * pattern.sizeError(), 2, "mm"))));
     List<String> usual = pattern.readsAs();
     if (!usual.isEmpty()) {
-      blocks.add(
-          Paragraph.of(
-              "Usual figures within that: {}{}",
-              String.join(", ", usual),
-              usual.size() > 1 ? "; the calliper cannot tell them apart here." : "."));
+      told.say(
+          "Usual figures within that: {}{}",
+          String.join(", ", usual),
+          usual.size() > 1 ? "; the calliper cannot tell them apart here." : ".");
     }
-    blocks.add(
-        new Paragraph(
-            pattern.spacing() == Spacing.ASSUMED
-                ? "There are too few readings to find each hole by itself. The figures hold if the"
-                    + " holes stand evenly in the order of their numbers."
-                : Phrase.of(
-                    "No hole is more than {} off the nearest even ring.",
-                    Quantity.fixed(pattern.unevenness(), 2, "mm"))));
+    told.say(
+        pattern.spacing() == Spacing.ASSUMED
+            ? "There are too few readings to find each hole by itself. The figures hold if the"
+                + " holes stand evenly in the order of their numbers."
+            : Phrase.of(
+                "No hole is more than {} off the nearest even ring.",
+                Quantity.fixed(pattern.unevenness(), 2, "mm")));
     pattern
         .evenPcd()
         .ifPresent(
             even ->
-                blocks.add(
-                    Paragraph.of(
-                        "If they stand evenly, the circle is {} ± {}.",
-                        Quantity.fixed(even.value(), 2, "mm"),
-                        half(even.low(), even.high()))));
-    boundsOfEdges(survey, pattern).ifPresent(blocks::add);
+                told.say(
+                    "If they stand evenly, the circle is {} ± {}.",
+                    Quantity.fixed(even.value(), 2, "mm"),
+                    half(even.low(), even.high())));
+    if (survey.measured().readings().stream().anyMatch(r -> r.edge().isPresent())) {
+      told.say(
+          "From the edges its centre lies {} ± {} across and {} ± {} up; its first hole stands at"
+              + " {} ± {}.",
+          Quantity.fixed(pattern.centre().x(), 2, "mm"),
+          Quantity.fixed(pattern.centreHalfX(), 2, "mm"),
+          Quantity.fixed(pattern.centre().y(), 2, "mm"),
+          Quantity.fixed(pattern.centreHalfY(), 2, "mm"),
+          Quantity.fixed(Math.toDegrees(pattern.startAngle()), 1, "degrees"),
+          Quantity.fixed(Math.toDegrees(pattern.startHalf()), 1, "degrees"));
+    }
     if (survey.scattered()) {
       boolean wild = survey.scatter() > WILD && pattern.spacing() == Spacing.ASSUMED;
-      blocks.add(
-          Paragraph.of(
-              "{}The readings differ {} times as much as their plus and minus allows; the"
-                  + " bounds are made as wide. Measure again with care, or the holes are not"
-                  + " round.",
-              wild ? "They do not stand evenly, or a reading is wrong, or the count. " : "",
-              Quantity.fixed(survey.scatter(), 1, "")));
+      told.say(
+          "{}The readings differ {} times as much as their plus and minus allows; the"
+              + " bounds are made as wide. Measure again with care, or the holes are not"
+              + " round.",
+          wild ? "They do not stand evenly, or a reading is wrong, or the count. " : "",
+          Quantity.fixed(survey.scatter(), 1, ""));
     }
     if (survey.clockwise()) {
-      blocks.add(new Paragraph("By the edges the holes are numbered clockwise."));
+      told.say("By the edges the holes are numbered clockwise.");
     }
-    return blocks;
-  }
-
-  /** Where the circle lies and how it is turned, when edges tell it. */
-  private static Optional<Block> boundsOfEdges(SurveyResult survey, Pattern pattern) {
-    boolean edges = survey.measured().readings().stream().anyMatch(r -> r.edge().isPresent());
-    return edges
-        ? Optional.of(
-            Paragraph.of(
-                "From the edges its centre lies {} ± {} across and {} ± {} up; its first hole"
-                    + " stands at {} ± {}.",
-                Quantity.fixed(pattern.centre().x(), 2, "mm"),
-                Quantity.fixed(pattern.centreHalfX(), 2, "mm"),
-                Quantity.fixed(pattern.centre().y(), 2, "mm"),
-                Quantity.fixed(pattern.centreHalfY(), 2, "mm"),
-                Quantity.fixed(Math.toDegrees(pattern.startAngle()), 1, "degrees"),
-                Quantity.fixed(Math.toDegrees(pattern.startHalf()), 1, "degrees")))
-        : Optional.empty();
   }
 
   private static Quantity half(double low, double high) {
@@ -166,20 +143,20 @@ public final class MeasureReport {
   }
 
   /** Readings that look like slips. */
-  static List<Block> suspects(SurveyResult survey) {
+  static Telling suspects(SurveyResult survey) {
     List<Suspect> suspects = survey.suspects();
     if (suspects.isEmpty()) {
-      return List.of();
+      return new Telling();
     }
     Measured measured = survey.measured();
     boolean together = suspects.stream().anyMatch(s -> !s.alone());
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
+    Telling told = new Telling();
+    told.add(
         Rows.of(suspects)
             .words("reading", s -> measured.holes(s.reading()))
             .words("over", s -> s.reading().over().words())
-            .figures("reads", "mm", s -> Quantity.fixed(s.reading().reads(), 2, "mm"))
-            .figures("off by", "mm", s -> Quantity.fixed(s.off(), 2, "mm"))
+            .fixed("reads", "mm", 2, s -> s.reading().reads())
+            .fixed("off by", "mm", 2, s -> s.off())
             .wrapped(
                 "written in",
                 s ->
@@ -194,62 +171,56 @@ public final class MeasureReport {
                     ? "One of these looks like a slip; measure them again:"
                     : "Looks like a slip:"));
     if (!together && suspects.stream().noneMatch(Suspect::ifEven)) {
-      blocks.add(new Paragraph("The figures are without it. Measure it again."));
+      told.say("The figures are without it. Measure it again.");
     }
-    return blocks;
+    return told;
   }
 
-  private static Table holes(SurveyResult survey) {
+  private static Rows<FoundHole> holes(SurveyResult survey) {
     return Rows.of(survey.holes())
         .words("hole", FoundHole::label)
-        .figures("x", "mm", hole -> Quantity.fixed(hole.at().x(), 2, "mm"))
-        .figures("y", "mm", hole -> Quantity.fixed(hole.at().y(), 2, "mm"))
-        .figures("error of x", "mm", hole -> Quantity.fixed(hole.errorX(), 3, "mm"))
-        .figures("error of y", "mm", hole -> Quantity.fixed(hole.errorY(), 3, "mm"))
+        .fixed("x", "mm", 2, hole -> hole.at().x())
+        .fixed("y", "mm", 2, hole -> hole.at().y())
+        .fixed("error of x", "mm", 3, hole -> hole.errorX())
+        .fixed("error of y", "mm", 3, hole -> hole.errorY())
         .figures("diameter", "mm", hole -> known(hole.size()))
         .figures(
             "its error",
             "mm",
-            hole -> hole.size().map(s -> Quantity.fixed(hole.sizeError(), 3, "mm")))
-        .table();
+            hole -> hole.size().map(s -> Quantity.fixed(hole.sizeError(), 3, "mm")));
   }
 
-  private static Table readings(SurveyResult survey) {
+  private static Rows<CheckedReading> readings(SurveyResult survey) {
     return Rows.of(survey.readings())
         .words("reading", r -> survey.measured().holes(r.reading()))
         .words("over", r -> r.reading().over().words())
-        .figures("reads", "mm", r -> Quantity.fixed(r.reading().reads(), 2, "mm"))
-        .figures("off by", "mm", r -> Quantity.fixed(r.residual(), 3, "mm"))
+        .fixed("reads", "mm", 2, r -> r.reading().reads())
+        .fixed("off by", "mm", 3, r -> r.residual())
         .figures("checked", r -> Quantity.percent(r.redundancy(), 0))
-        .figures("off by / its error", r -> Quantity.fixed(r.w(), 1, ""))
-        .table();
+        .fixed("off by / its error", "", 1, r -> r.w());
   }
 
-  private static List<Block> candidates(MeasuredHub hub) {
+  private static void candidates(MeasuredHub hub, Telling told) {
     if (hub.candidates().isEmpty()) {
-      int count = hub.survey().measured().count();
-      return List.of(Paragraph.of("No known hub has {} screws.", count));
+      told.say("No known hub has {} screws.", hub.survey().measured().count());
+      return;
     }
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
+    told.add(
         Rows.of(hub.candidates())
             .words("hub", c -> c.hub().name())
-            .figures("circle off", "mm", c -> Quantity.fixed(c.pcdOff(), 2, "mm"))
-            .figures("hole off", "mm", c -> Quantity.fixed(c.off(), 2, "mm"))
+            .fixed("circle off", "mm", 2, c -> c.pcdOff())
+            .fixed("hole off", "mm", 2, c -> c.off())
             .figures("room", "mm", c -> known(c.clearance()))
             .figures("at worst", "mm", c -> known(c.worst()))
-            .wrapped("screws", MeasureReport::enters)
-            .table());
+            .wrapped("screws", MeasureReport::enters));
     Candidate first = hub.candidates().get(0);
     if (!first.like().isEmpty()) {
-      blocks.add(
-          Paragraph.of(
-              "These readings cannot tell {} from {}: they lie closer than the readings and a"
-                  + " hub's own tolerance allow.",
-              first.hub().name(),
-              Phrase.list(first.like())));
+      told.say(
+          "These readings cannot tell {} from {}: they lie closer than the readings and a"
+              + " hub's own tolerance allow.",
+          first.hub().name(),
+          Phrase.list(first.like()));
     }
-    return blocks;
   }
 
   private static Cell known(Optional<Double> length) {
@@ -262,17 +233,15 @@ public final class MeasureReport {
     return enters.isEmpty() || odd.isEmpty() ? enters + odd : enters + "; " + odd;
   }
 
-  private static List<Block> next(SurveyResult survey) {
-    List<Block> blocks = new ArrayList<>();
+  private static void next(SurveyResult survey, Telling told) {
     Measured measured = survey.measured();
     int waiting = measured.waiting().size();
     if (waiting > 0) {
-      blocks.add(new Paragraph(Phrase.count(waiting, "reading") + " not taken yet."));
+      told.say(Phrase.count(waiting, "reading") + " not taken yet.");
     }
     if (!survey.next().isEmpty()) {
       List<String> words = survey.next().stream().map(measured::words).toList();
-      blocks.add(new Paragraph("To be surer, measure " + String.join(", then ", words) + "."));
+      told.say("To be surer, measure " + String.join(", then ", words) + ".");
     }
-    return blocks;
   }
 }

@@ -1,12 +1,7 @@
 package felloe.report;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
 import felloe.document.Block.Column;
 import felloe.document.Block.Depth;
-import felloe.document.Block.Folded;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
 import felloe.document.Block.Steps;
 import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
@@ -15,6 +10,7 @@ import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.load.ProofLoad;
 import felloe.load.ProofLoad.Hang;
 import felloe.load.ProofLoad.Step;
@@ -39,16 +35,14 @@ public final class ProofReport {
 
   /** The sheet. */
   public static Report of(LoadOutcome outcome, ProofLoad proof) {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(verdict(outcome, proof));
-    blocks.add(Callout.cautions(CAUTIONS));
-    blocks.add(new Heading("Set it up"));
-    blocks.add(new Steps(setUp(), true));
-    blocks.add(new Heading("Stop, and take the weight off, when"));
-    blocks.add(Steps.of(stops(proof)));
-    proof.hangs().forEach(hang -> hang(proof, hang, blocks));
-    blocks.add(new Heading("Afterwards"));
-    blocks.add(
+    Telling told = new Telling();
+    verdict(outcome, proof, told);
+    told.cautions(CAUTIONS);
+    told.head("Set it up").add(new Steps(setUp(), true));
+    told.head("Stop, and take the weight off, when").add(Steps.of(stops(proof)));
+    proof.hangs().forEach(hang -> hang(proof, hang, told));
+    told.head("Afterwards");
+    told.add(
         new Steps(
             List.of(
                 "Look at every edge, hole and corner with a lens and a lamp: no crack, no white or"
@@ -58,42 +52,35 @@ public final class ProofReport {
                 "A wheel that stopped the test is scrap: cut it through, so that nobody drives with"
                     + " it."),
             true));
-    blocks.add(
-        Folded.of(
-            Depth.PAPER,
-            new Table(
-                "Proved by",
-                List.of(
-                    Column.blank("builder"), Column.blank("second person"), Column.blank("day")),
-                List.of(List.of(new Cell.Blank(), new Cell.Blank(), new Cell.Blank())),
-                false)));
-    blocks.add(Folded.of(Depth.SOURCES, new Heading("What this rests on"), sources(proof)));
-    return new Report(
-        Phrase.of(
-            "{}, revision {}: proof load", outcome.plate().title(), outcome.plate().revision()),
-        LoadReport.FOOT,
-        blocks);
+    told.fold(
+        Depth.PAPER,
+        new Table(
+            "Proved by",
+            List.of(Column.blank("builder"), Column.blank("second person"), Column.blank("day")),
+            List.of(List.of(new Cell.Blank(), new Cell.Blank(), new Cell.Blank())),
+            false));
+    told.fold(Depth.SOURCES, new Telling().head("What this rests on").add(sources(proof)));
+    return told.under(Words.title(outcome.plate(), "proof load"), LoadReport.FOOT);
   }
 
-  private static Block verdict(LoadOutcome outcome, ProofLoad proof) {
+  private static void verdict(LoadOutcome outcome, ProofLoad proof, Telling told) {
+    double most = proof.hangs().stream().mapToDouble(Hang::weight).max().orElse(0);
     if (proof.hangs().isEmpty()) {
-      return Callout.verdict(
+      told.verdict(
           Tone.FAIL,
           "No load case can be hung as a weight: it takes one hand, square to the plate.");
-    }
-    if (!outcome.met()) {
-      return Callout.verdict(
+    } else if (!outcome.met()) {
+      told.verdict(
           Tone.FAIL,
           "DO NOT PROVE IT YET: the plate is not as wanted under these loads, and may break. Change"
               + " it first.");
+    } else {
+      told.verdict(
+          Tone.WELL,
+          "Hang {} and less from the rim, in {}, and read how far it sinks.",
+          Quantity.fixed(most, 1, "kg"),
+          Phrase.count(proof.hangs().size(), "place"));
     }
-    double most = proof.hangs().stream().mapToDouble(Hang::weight).max().orElse(0);
-    return Callout.verdict(
-        Tone.WELL,
-        Phrase.of(
-            "Hang {} and less from the rim, in {}, and read how far it sinks.",
-            Quantity.fixed(most, 1, "kg"),
-            Phrase.count(proof.hangs().size(), "place")));
   }
 
   private static List<String> setUp() {
@@ -109,34 +96,31 @@ public final class ProofReport {
         "Hang the first part once, take it off, and set the dial to nothing: the stand settles.");
   }
 
-  private static void hang(ProofLoad proof, Hang hang, List<Block> blocks) {
-    blocks.add(
-        Heading.of(
-            "{}: {} at {}",
-            Phrase.begin(hang.title()),
-            Quantity.fixed(hang.weight(), 1, "kg"),
-            Phrase.at(hang.at())));
-    blocks.add(
-        Paragraph.of(
-            "Driver's side {}. x is to the driver's right, y up, from the hub axis, mm. After"
-                + " the last part wait a minute, read, take all off and read again: no more"
-                + " than {} of the deflection may be left.",
-            hang.driverUp() ? "up" : "down",
-            Quantity.percent(proof.left().value(), 0)));
+  private static void hang(ProofLoad proof, Hang hang, Telling told) {
+    told.head(
+        "{}: {} at {}",
+        Phrase.begin(hang.title()),
+        Quantity.fixed(hang.weight(), 1, "kg"),
+        Phrase.at(hang.at()));
+    told.say(
+        "Driver's side {}. x is to the driver's right, y up, from the hub axis, mm. After"
+            + " the last part wait a minute, read, take all off and read again: no more"
+            + " than {} of the deflection may be left.",
+        hang.driverUp() ? "up" : "down",
+        Quantity.percent(proof.left().value(), 0));
     List<Step> steps = new ArrayList<>(hang.steps());
     double last = steps.get(steps.size() - 1).most();
     steps.add(new Step(0, 0, proof.left().value() * last));
-    blocks.add(
+    told.add(
         Rows.of(steps)
-            .figures("weight", "kg", step -> Quantity.fixed(step.weight(), 1, "kg"))
+            .fixed("weight", "kg", 1, step -> step.weight())
             .figures(
                 "sinks at least",
                 "mm",
                 step -> step.weight() > 0 ? Quantity.fixed(step.least(), 1, "mm") : "")
-            .figures("at most", "mm", step -> Quantity.fixed(step.most(), 1, "mm"))
+            .fixed("at most", "mm", 1, step -> step.most())
             .blank("rim reads")
-            .blank("hub reads")
-            .table());
+            .blank("hub reads"));
   }
 
   private static List<String> stops(ProofLoad proof) {
@@ -151,23 +135,20 @@ public final class ProofReport {
         "a screw turns, a grip lifts, or the plate shifts on the hub.");
   }
 
-  private static Table sources(ProofLoad proof) {
-    List<List<Cell>> rows = new ArrayList<>();
+  private static Rows<Words.Source> sources(ProofLoad proof) {
+    List<Words.Source> sources = new ArrayList<>();
     for (Hang hang : proof.hangs()) {
-      rows.add(Cell.row(hang.title(), Quantity.fixed(hang.weight(), 1, "kg"), hang.basis()));
+      String weight = Quantity.fixed(hang.weight(), 1, "kg").text();
+      sources.add(new Words.Source(hang.title(), weight, hang.basis()));
     }
-    rows.add(
-        Cell.row(
+    sources.add(
+        new Words.Source(
             "a sound plate may bend more or less by",
-            Quantity.percent(proof.spread().value(), 0),
+            Quantity.percent(proof.spread().value(), 0).text(),
             proof.spread().basis() + "; from the stiffer of two ways to be held to the softer"));
-    rows.add(
-        Cell.row("may be left", Quantity.percent(proof.left().value(), 0), proof.left().basis()));
-    return Table.of(
-        List.of(
-            Column.words("figure"),
-            Column.figures("value", ""),
-            Column.wrapped("where it comes from")),
-        rows);
+    sources.add(
+        new Words.Source(
+            "may be left", Quantity.percent(proof.left().value(), 0).text(), proof.left().basis()));
+    return Words.sources(sources);
   }
 }

@@ -1,22 +1,17 @@
 package felloe.report;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
-import felloe.document.Block.Column;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
-import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
-import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
-import felloe.load.FigureRange;
+import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.load.TriedDesign;
 import felloe.service.SearchOutcome;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** What a search for the lightest plate found, told. */
 public final class SearchReport {
@@ -28,42 +23,27 @@ public final class SearchReport {
 
   /** The answer, told. */
   public static Report of(SearchOutcome outcome) {
-    List<Block> blocks = new ArrayList<>();
+    Telling told = new Telling();
     long doing = outcome.designs().stream().filter(TriedDesign::does).count();
-    blocks.add(
-        Callout.verdict(
-            doing > 0 ? Tone.WELL : Tone.FAIL,
-            Phrase.of(
-                "{} tried, {} pass the review and do what is wanted{}.",
-                Phrase.count(outcome.designs().size(), "design"),
-                (int) doing,
-                outcome.again() > 0 ? "; " + outcome.again() + " known from before" : "")));
-    outcome
-        .lightest()
-        .ifPresent(
-            one -> blocks.add(new Paragraph("The lightest: " + figures(outcome, one) + ".")));
+    told.verdict(
+        doing > 0 ? Tone.WELL : Tone.FAIL,
+        "{} tried, {} pass the review and do what is wanted{}.",
+        Phrase.count(outcome.designs().size(), "design"),
+        (int) doing,
+        outcome.again() > 0 ? "; " + outcome.again() + " known from before" : "");
+    outcome.lightest().ifPresent(one -> told.say("The lightest: " + figures(outcome, one) + "."));
     if (doing > 0) {
-      blocks.add(
-          new Heading(
-              "From the lightest to the stiffest; none of the others is lighter and stiffer"));
-      blocks.add(table(outcome, outcome.front()));
+      told.head("From the lightest to the stiffest; none of the others is lighter and stiffer");
+      told.add(table(outcome, outcome.front()));
     }
     List<TriedDesign> lighter = lighter(outcome);
     if (!lighter.isEmpty()) {
-      blocks.add(
-          new Heading(
-              doing > 0
-                  ? "Lighter, but will not do"
-                  : "None will do. The heaviest that were tried"));
-      blocks.add(table(outcome, lighter));
+      told.head(
+          doing > 0 ? "Lighter, but will not do" : "None will do. The heaviest that were tried");
+      told.add(table(outcome, lighter));
     }
-    blocks.add(Callout.cautions(cautions()));
-    return new Report(
-        Phrase.of(
-            "{}, revision {}: search for the lightest",
-            outcome.plate().title(),
-            outcome.plate().revision()),
-        blocks);
+    told.cautions(cautions());
+    return told.under(Words.title(outcome.plate(), "search for the lightest"));
   }
 
   /** Sentences that go with it. */
@@ -97,26 +77,21 @@ public final class SearchReport {
     return String.join(", ", words);
   }
 
-  private static Table table(SearchOutcome outcome, List<TriedDesign> designs) {
-    List<Column> columns = new ArrayList<>();
-    for (FigureRange span : outcome.spans()) {
-      columns.add(Column.figures(span.path(), ""));
+  private static Rows<TriedDesign> table(SearchOutcome outcome, List<TriedDesign> designs) {
+    Rows<TriedDesign> rows = Rows.of(designs);
+    for (int i = 0; i < outcome.spans().size(); i++) {
+      int at = i;
+      String path = outcome.spans().get(i).path();
+      rows = rows.figures(path, one -> Quantity.brief(one.values().get(at), 2, ""));
     }
-    columns.add(Column.figures("mass", "g"));
-    columns.add(Column.figures("hands", "mm"));
-    columns.add(Column.figures("margin", ""));
-    columns.add(Column.wrapped(""));
-    List<List<Cell>> rows = new ArrayList<>();
-    for (TriedDesign one : designs) {
-      List<Cell> row = new ArrayList<>();
-      one.values().forEach(value -> row.add(Quantity.brief(value, 2, "")));
-      boolean loaded = one.deflection() > 0;
-      row.add(Quantity.grams(one.mass()));
-      row.add(loaded ? Quantity.fixed(one.deflection(), 2, "mm") : Cell.NONE);
-      row.add(loaded ? Cell.of(LoadReport.margin(one.margin())) : Cell.NONE);
-      row.add(Cell.of(one.fault()));
-      rows.add(row);
-    }
-    return Table.of(columns, rows);
+    return rows.figures("mass", "g", one -> Quantity.grams(one.mass()))
+        .figures("hands", "mm", one -> loaded(one).map(d -> Quantity.fixed(d, 2, "mm")))
+        .figures("margin", one -> loaded(one).map(d -> LoadReport.margin(one.margin())))
+        .wrapped("", TriedDesign::fault);
+  }
+
+  /** How far hands move it, mm; empty where that was not reckoned. */
+  private static Optional<Double> loaded(TriedDesign one) {
+    return Optional.of(one.deflection()).filter(d -> d > 0);
   }
 }

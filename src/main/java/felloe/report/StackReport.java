@@ -3,17 +3,13 @@ package felloe.report;
 import static felloe.document.Quantity.brief;
 import static felloe.document.Quantity.fixed;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
 import felloe.document.Block.Depth;
-import felloe.document.Block.Folded;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
 import felloe.document.Block.Tone;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.laminate.Deformation;
 import felloe.laminate.FailureMode;
 import felloe.laminate.FirstFailure;
@@ -50,7 +46,7 @@ public final class StackReport {
 
   private final StackResult result;
   private final Laminate laminate;
-  private final List<Block> blocks = new ArrayList<>();
+  private final Telling told = new Telling();
 
   private StackReport(StackResult result) {
     this.result = result;
@@ -69,32 +65,29 @@ public final class StackReport {
     report.stiffness();
     report.loaded();
     result.cooled().ifPresent(report::cooled);
-    report.blocks.add(Callout.cautions(CAUTIONS));
-    return new Report("A stack of plies on its own", report.blocks);
+    report.told.cautions(CAUTIONS);
+    return report.told.under("A stack of plies on its own");
   }
 
   private void verdict() {
     Stack stack = laminate.stack();
-    List<String> told = new ArrayList<>();
-    told.add(
+    List<String> first = new ArrayList<>();
+    first.add(
         Phrase.of(
             "{}, {}; {}symmetric; {}balanced; {}.",
-            Phrase.count(stack.plies().size(), "ply", "plies"),
+            Words.plies(stack.plies().size()),
             Quantity.mm(stack.thickness()),
             stack.isSymmetric() ? "" : "not ",
             stack.isBalanced() ? "" : "not ",
             isotropy()));
-    told.add(
+    first.add(
         Phrase.of(
             "As stiff along x as {} GPa when pulled, {} GPa when bent.",
             gigapascals(laminate.moduli().inPlane().ex()),
             gigapascals(laminate.moduli().bending().ex())));
-    result.failures().forEach(failure -> told.add(failure(failure)));
-    blocks.add(new Callout(Tone.NOTE, told));
-    List<String> notes = notes(result);
-    if (!notes.isEmpty()) {
-      blocks.add(Callout.cautions(notes));
-    }
+    result.failures().forEach(failure -> first.add(failure(failure)));
+    told.callout(Tone.NOTE, first);
+    told.cautions(notes(result));
   }
 
   private String isotropy() {
@@ -153,30 +146,28 @@ public final class StackReport {
       moduli.add(new Line<>("pulled, held flat", laminate.heldModuli().inPlane()));
       moduli.add(new Line<>("bent, held from stretching", laminate.heldModuli().bending()));
     }
-    blocks.add(new Heading("Moduli, GPa"));
-    blocks.add(
+    told.head("Moduli, GPa");
+    told.add(
         Rows.of(moduli)
             .wrapped("of the stack", Line::name)
             .figures("Ex", m -> gigapascals(m.of().ex()))
             .figures("Ey", m -> gigapascals(m.of().ey()))
             .figures("Gxy", m -> gigapascals(m.of().gxy()))
-            .figures("nuxy", m -> fixed(m.of().nuxy(), 3, ""))
-            .figures("nuyx", m -> fixed(m.of().nuyx(), 3, ""))
+            .fixed("nuxy", "", 3, m -> m.of().nuxy())
+            .fixed("nuyx", "", 3, m -> m.of().nuyx())
             .figures("highest", m -> at(m.of().highest(), m.of().highestAt()))
-            .figures("lowest", m -> at(m.of().lowest(), m.of().lowestAt()))
-            .table());
+            .figures("lowest", m -> at(m.of().lowest(), m.of().lowestAt())));
     List<Line<double[]>> matrices = new ArrayList<>();
     matrix(matrices, "A, N/mm", laminate.a());
     matrix(matrices, "B, N", laminate.b());
     matrix(matrices, "D, N mm", laminate.d());
-    blocks.add(new Heading("Stiffness"));
-    blocks.add(
+    told.head("Stiffness");
+    told.add(
         Rows.of(matrices)
             .words("", Line::name)
             .figures("along x", m -> figure(m.of()[0]))
             .figures("along y", m -> figure(m.of()[1]))
-            .figures("shear", m -> figure(m.of()[2]))
-            .table());
+            .figures("shear", m -> figure(m.of()[2])));
   }
 
   private static void matrix(List<Line<double[]>> lines, String name, PlaneStiffness matrix) {
@@ -197,53 +188,49 @@ public final class StackReport {
     LaminateLoad load = result.file().load();
     String n = list(1, load.nx(), load.ny(), load.nxy());
     String m = list(1, load.mx(), load.my(), load.mxy());
-    blocks.add(Heading.of("Under N {} N/mm and M {} N mm/mm", n, m));
+    told.head("Under N {} N/mm and M {} N mm/mm", n, m);
     response(result.loaded());
   }
 
   private void cooled(LaminateResponse response) {
     Quantity kelvin = brief(result.file().cooling().orElseThrow(), 1, "K");
-    blocks.add(Heading.of("Cooled by {}, free to warp", kelvin));
+    told.head("Cooled by {}, free to warp", kelvin);
     response(response);
-    blocks.add(
-        Paragraph.of(
-            "It bows out by {} over {} (small bows; a large thin plate snaps into one"
-                + " direction).",
-            Quantity.mm(result.bow().orElseThrow()),
-            Quantity.mm(StackResult.BOW_OVER)));
+    told.say(
+        "It bows out by {} over {} (small bows; a large thin plate snaps into one" + " direction).",
+        Quantity.mm(result.bow().orElseThrow()),
+        Quantity.mm(StackResult.BOW_OVER));
   }
 
   private void response(LaminateResponse response) {
     Deformation d = response.deformation();
-    blocks.add(
-        Paragraph.of(
-            "Strains of the middle plane, 1e-6: {}; curvatures, 1/m: {}.",
-            list(1e6, d.ex(), d.ey(), d.gxy()),
-            list(1000, d.kx(), d.ky(), d.kxy())));
+    told.say(
+        "Strains of the middle plane, 1e-6: {}; curvatures, 1/m: {}.",
+        list(1e6, d.ex(), d.ey(), d.gxy()),
+        list(1000, d.kx(), d.ky(), d.kxy()));
     List<Face> faces = new ArrayList<>();
     for (PlyResponse ply : response.plies()) {
       faces.add(new Face(ply, "back", ply.bottom()));
       faces.add(new Face(ply, "front", ply.top()));
     }
     if (faces.stream().allMatch(face -> idle(face.at()))) {
-      blocks.add(new Paragraph("No ply is stressed."));
+      told.say("No ply is stressed.");
     }
-    blocks.add(
-        Folded.of(
-            Depth.ALL,
-            Rows.of(faces)
-                .figures("ply", face -> face.ply().number())
-                .figures("angle", face -> brief(face.ply().ply().angle(), 3, ""))
-                .words("face", Face::side)
-                .figures("z", "mm", face -> fixed(face.at().z(), 3, "mm"))
-                .figures("x", face -> figure(face.at().stress().first()))
-                .figures("y", face -> figure(face.at().stress().second()))
-                .figures("shear", face -> figure(face.at().stress().shear()))
-                .figures("along 1", face -> figure(face.at().ownStress().first()))
-                .figures("along 2", face -> figure(face.at().ownStress().second()))
-                .figures("shear 12", face -> figure(face.at().ownStress().shear()))
-                .table()
-                .under("Stresses, MPa; ply 1 lies at the back face, z rises toward the driver")));
+    told.fold(
+        Depth.ALL,
+        Rows.of(faces)
+            .figures("ply", face -> face.ply().number())
+            .figures("angle", face -> brief(face.ply().ply().angle(), 3, ""))
+            .words("face", Face::side)
+            .fixed("z", "mm", 3, face -> face.at().z())
+            .figures("x", face -> figure(face.at().stress().first()))
+            .figures("y", face -> figure(face.at().stress().second()))
+            .figures("shear", face -> figure(face.at().stress().shear()))
+            .figures("along 1", face -> figure(face.at().ownStress().first()))
+            .figures("along 2", face -> figure(face.at().ownStress().second()))
+            .figures("shear 12", face -> figure(face.at().ownStress().shear()))
+            .table()
+            .under("Stresses, MPa; ply 1 lies at the back face, z rises toward the driver"));
   }
 
   private static boolean idle(PlyPoint face) {

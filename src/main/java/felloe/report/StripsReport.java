@@ -1,17 +1,12 @@
 package felloe.report;
 
-import felloe.document.Block;
-import felloe.document.Block.Callout;
-import felloe.document.Block.Column;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
-import felloe.document.Block.Table;
 import felloe.document.Block.Tone;
 import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
+import felloe.document.Telling;
 import felloe.laminate.NormalSample;
 import felloe.laminate.Strip;
 import felloe.laminate.StripMethod;
@@ -20,7 +15,7 @@ import felloe.service.StripsOutcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 
 /** What broken strips tell of their laminate, told. */
 public final class StripsReport {
@@ -62,38 +57,38 @@ public final class StripsReport {
   /** The answer, told. */
   public static Report of(StripsOutcome outcome) {
     TestedStrips tested = outcome.tested();
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(verdict(tested));
-    notes(outcome).forEach(note -> blocks.add(new Paragraph(note)));
-    blocks.add(new Heading("All strips together"));
-    blocks.add(samples(tested));
-    blocks.add(Paragraph.of("Lower bound: {}.", BOUND));
-    blocks.add(new Heading("Strip by strip; ratio is span over thickness"));
-    blocks.add(strips(tested));
-    blocks.add(Callout.cautions(CAUTIONS));
+    Telling told = new Telling();
+    verdict(tested, told);
+    notes(outcome).forEach(note -> told.say(note));
+    told.head("All strips together");
+    told.add(samples(tested));
+    told.say("Lower bound: {}.", BOUND);
+    told.head("Strip by strip; ratio is span over thickness");
+    told.add(strips(tested));
+    told.cautions(CAUTIONS);
     String bent =
         tested.strips().get(0).method() == StripMethod.THREE_POINT
             ? "bent on two supports"
             : "bent in a bench vice";
-    return new Report(
-        Phrase.of("{}, {}", Phrase.count(tested.strips().size(), "test strip"), bent), blocks);
+    return told.under(
+        Phrase.of("{}, {}", Phrase.count(tested.strips().size(), "test strip"), bent));
   }
 
-  private static Block verdict(TestedStrips tested) {
+  private static void verdict(TestedStrips tested, Telling told) {
     Quantity modulus = gigapascals(tested.modulus().mean());
     if (tested.designStrength().isEmpty()) {
-      return Callout.verdict(
+      told.verdict(
           Tone.CAUTION,
-          Phrase.of(
-              "These strips carry no strength to design by; for stiffness take {}.", modulus));
+          "These strips carry no strength to design by; for stiffness take {}.",
+          modulus);
+    } else {
+      told.verdict(
+          Tone.WELL,
+          "Design by {}, which strains the outer face by {}; for stiffness by {}.",
+          megapascals(tested.designStrength().getAsDouble()),
+          Quantity.percent(tested.designStrain().getAsDouble(), 2),
+          modulus);
     }
-    return Callout.verdict(
-        Tone.WELL,
-        Phrase.of(
-            "Design by {}, which strains the outer face by {}; for stiffness by {}.",
-            megapascals(tested.designStrength().getAsDouble()),
-            Quantity.percent(tested.designStrain().getAsDouble(), 2),
-            modulus));
   }
 
   private static Quantity megapascals(double value) {
@@ -104,67 +99,49 @@ public final class StripsReport {
     return Quantity.fixed(megapascals / 1000, 1, "GPa");
   }
 
-  private static Table samples(TestedStrips tested) {
-    List<List<Cell>> rows = new ArrayList<>();
-    tested.strength().ifPresent(sample -> rows.add(sample("strength", sample, false)));
-    rows.add(sample("modulus", tested.modulus(), true));
-    return Table.of(
-        List.of(
-            Column.words("of all"),
-            Column.figures("strips", ""),
-            Column.figures("mean", ""),
-            Column.figures("deviation", ""),
-            Column.figures("lowest", ""),
-            Column.words("true mean, 95 %"),
-            Column.figures("k", ""),
-            Column.figures("lower bound", "")),
-        rows);
+  /** What all strips together tell, and in which unit. */
+  private record All(String name, NormalSample of, DoubleFunction<Quantity> unit) {}
+
+  private static Rows<All> samples(TestedStrips tested) {
+    List<All> all = new ArrayList<>();
+    tested.strength().ifPresent(s -> all.add(new All("strength", s, StripsReport::megapascals)));
+    all.add(new All("modulus", tested.modulus(), StripsReport::gigapascals));
+    return Rows.of(all)
+        .words("of all", All::name)
+        .figures("strips", one -> one.of().count())
+        .figures("mean", one -> one.unit().apply(one.of().mean()))
+        .figures("deviation", one -> deviation(one.of()))
+        .figures("lowest", one -> one.unit().apply(one.of().least()))
+        .words("true mean, 95 %", StripsReport::interval)
+        .figures("k", one -> Cell.fixed(one.of().factor(), 3, ""))
+        .figures("lower bound", one -> Cell.of(one.of().lower(), one.unit()));
   }
 
-  private static List<Cell> sample(String name, NormalSample s, boolean stiffness) {
-    return List.of(
-        Cell.of(name),
-        Cell.of(s.count()),
-        stress(s.mean(), stiffness),
-        s.count() == 1 ? Cell.NONE : Quantity.percent(s.variation(), 1),
-        stress(s.least(), stiffness),
-        s.interval()
-            .map(
-                i ->
-                    Cell.of(
-                        Phrase.of(
-                            "{} to {}",
-                            stress(i.from(), stiffness).figure(),
-                            stress(i.to(), stiffness))))
-            .orElse(Cell.NONE),
-        figure(s.factor(), 3, ""),
-        s.lower().isPresent() ? stress(s.lower().getAsDouble(), stiffness) : Cell.NONE);
+  private static Cell deviation(NormalSample sample) {
+    return sample.count() == 1 ? Cell.NONE : Quantity.percent(sample.variation(), 1);
   }
 
-  private static Quantity stress(double value, boolean stiffness) {
-    return stiffness ? gigapascals(value) : megapascals(value);
+  private static Optional<String> interval(All one) {
+    return one.of()
+        .interval()
+        .map(
+            i ->
+                Phrase.of(
+                    "{} to {}", one.unit().apply(i.from()).figure(), one.unit().apply(i.to())));
   }
 
-  private static Cell figure(OptionalDouble value, int decimals, String unit) {
-    return value.isPresent() ? Quantity.fixed(value.getAsDouble(), decimals, unit) : Cell.NONE;
-  }
-
-  private static Table strips(TestedStrips tested) {
+  private static Rows<Strip> strips(TestedStrips tested) {
     return Rows.of(tested.strips())
         .words("strip", Strip::label)
-        .figures("width", "mm", s -> Quantity.fixed(s.width(), 2, "mm"))
-        .figures("thick", "mm", s -> Quantity.fixed(s.thickness(), 2, "mm"))
+        .fixed("width", "mm", 2, s -> s.width())
+        .fixed("thick", "mm", 2, s -> s.thickness())
         .figures("span", "mm", s -> Quantity.brief(s.span(), 1, "mm"))
-        .figures("ratio", s -> Quantity.fixed(s.spanRatio(), 1, ""))
+        .fixed("ratio", "", 1, s -> s.spanRatio())
         .figures("load", "N", s -> Quantity.brief(s.load(), 1, "N"))
-        .figures("deflection", "mm", s -> figure(s.deflection(), 2, "mm"))
-        .figures(
-            "strength", "MPa", s -> s.broke() ? figure(s.strength(), 0, "MPa") : Cell.of("held"))
+        .figures("deflection", "mm", s -> Cell.fixed(s.deflection(), 2, "mm"))
+        .figures("strength", "MPa", s -> s.broke() ? Cell.fixed(s.strength(), 0, "MPa") : "held")
         .figures("modulus", "GPa", s -> gigapascals(s.modulus()))
-        .figures(
-            "strain",
-            s -> s.strain().isPresent() ? Quantity.percent(s.strain().getAsDouble(), 2) : Cell.NONE)
-        .table();
+        .figures("strain", s -> Cell.of(s.strain(), strain -> Quantity.percent(strain, 2)));
   }
 
   /** What the maker should know of these strips. */

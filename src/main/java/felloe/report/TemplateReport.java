@@ -1,16 +1,13 @@
 package felloe.report;
 
 import felloe.document.Block;
-import felloe.document.Block.Callout;
-import felloe.document.Block.Heading;
-import felloe.document.Block.Paragraph;
 import felloe.document.Block.Steps;
 import felloe.document.Block.Tone;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Report;
+import felloe.document.Telling;
 import felloe.drawing.Cautions;
-import felloe.service.Study;
 import felloe.service.TemplateOutcome;
 import felloe.template.PageSaving;
 import felloe.template.PageSet;
@@ -29,33 +26,25 @@ public final class TemplateReport {
    * @param outcomes one for each plate; none where only the printer is tried
    */
   public static Report of(List<TemplateOutcome> outcomes) {
-    List<Block> blocks = new ArrayList<>();
+    Telling told = new Telling();
     for (TemplateOutcome one : outcomes) {
       if (outcomes.size() > 1) {
-        blocks.add(new Heading(title(one.study())));
+        told.head(Words.title(one.study().plate()));
       }
       if (one.study().fails()) {
-        blocks.addAll(CheckReport.fails(one.study(), "do not cut by its template"));
+        told.add(CheckReport.fails(one.study(), "do not cut by its template"));
       }
-      blocks.add(Callout.verdict(Tone.WELL, pages(one.tiled())));
-      saved(one).ifPresent(line -> blocks.add(new Paragraph(line)));
+      told.verdict(Tone.WELL, pages(one.tiled()));
+      saved(one).ifPresent(told::say);
     }
-    blocks.add(steps(outcomes));
-    blocks.add(Callout.cautions(List.of(Cautions.USE)));
-    return new Report(title(outcomes.stream().map(TemplateOutcome::study).toList()), blocks);
-  }
-
-  private static String title(List<Study> studies) {
-    return switch (studies.size()) {
-      case 0 -> "Print check";
-      case 1 -> title(studies.get(0)) + ": templates";
-      default -> Phrase.of("Templates of {} plates", studies.size());
-    };
-  }
-
-  /** A plate with its revision. */
-  static String title(Study study) {
-    return Phrase.of("{}, revision {}", study.plate().title(), study.plate().revision());
+    told.add(steps(outcomes));
+    told.cautions(List.of(Cautions.USE));
+    return told.under(
+        switch (outcomes.size()) {
+          case 0 -> "Print check";
+          case 1 -> Words.title(outcomes.get(0).study().plate(), "templates");
+          default -> Phrase.of("Templates of {} plates", outcomes.size());
+        });
   }
 
   /** The pages in a sentence or two. */

@@ -32,7 +32,7 @@ class TextRendererTest {
     List<String> lines =
         lines(
             80,
-            Block.Callout.verdict(Tone.FAIL, "FAILS: 2 fails."),
+            new Block.Callout(Tone.FAIL, List.of("FAILS: 2 fails.")),
             Block.Callout.cautions(List.of("Wear a mask.")));
     assertEquals(List.of("Title", "FAILS: 2 fails.", "! Wear a mask."), lines);
   }

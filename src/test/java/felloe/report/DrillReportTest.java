@@ -107,7 +107,10 @@ class DrillReportTest {
   @Test
   void screwsThatAreAlikeStandInOneRow() {
     Block.Table table =
-        all(JointReport.judged(study("bittern").joints().judgement()), Block.Table.class, null)
+        all(
+                JointReport.judged(study("bittern").joints().judgement()).blocks(),
+                Block.Table.class,
+                null)
             .get(0);
     assertEquals(
         List.of("H1 to H6", "G1"), table.rows().stream().map(row -> row.get(0).text("")).toList());
@@ -117,7 +120,10 @@ class DrillReportTest {
   @Test
   void everyWayToGiveWayIsToldInPlainWords() {
     Block.Table ways =
-        all(JointReport.judged(study("heron").joints().judgement()), Block.Table.class, null)
+        all(
+                JointReport.judged(study("heron").joints().judgement()).blocks(),
+                Block.Table.class,
+                null)
             .get(1);
     assertEquals(JointCheck.What.values().length, ways.rows().size());
     ways.rows().forEach(row -> assertFalse(row.get(0).text("").contains("over")));
