@@ -119,6 +119,7 @@ public sealed interface Cure {
    *     empty when nothing lies beside it
    * @param webTo what lies on the other side of it, such as {@code H3} or {@code the outline}
    * @param least the web that is wanted, mm
+   * @param clearance room of the tightest screw then, as drawn, mm
    */
   record DrillHoles(
       List<Point> centres,
@@ -126,7 +127,8 @@ public sealed interface Cure {
       double turn,
       Optional<Double> web,
       String webTo,
-      double least)
+      double least,
+      double clearance)
       implements Cure {
 
     public DrillHoles {
@@ -135,6 +137,11 @@ public sealed interface Cure {
 
     @Override
     public boolean works() {
+      return hasRoom() && clearance >= -HubFit.ROUNDING;
+    }
+
+    /** Whether enough material is left. */
+    boolean hasRoom() {
       return web.isEmpty() || web.get() >= least;
     }
 
@@ -145,7 +152,7 @@ public sealed interface Cure {
           web.filter(w -> w > 0).map(w -> Numbers.fixed(w, 1) + " mm of material").orElse("none")
               + " to "
               + webTo;
-      if (!works()) {
+      if (!hasRoom()) {
         return "No room to drill "
             + holes
             + ": "
@@ -153,6 +160,15 @@ public sealed interface Cure {
             + " mm of material are wanted beside each, and that leaves "
             + left
             + ".";
+      }
+      if (!works()) {
+        return "Drilling "
+            + holes
+            + " of "
+            + Numbers.brief(diameter, 2)
+            + " mm does not let all screws enter: the tightest lacks "
+            + Numbers.fixed(-clearance, 2)
+            + " mm all round.";
       }
       String how =
           Math.abs(turn) < Tolerances.SAME_DIRECTION
@@ -170,7 +186,10 @@ public sealed interface Cure {
           + how
           + " at "
           + at
-          + (web.isEmpty() ? "." : "; that leaves " + left + ".");
+          + (web.isEmpty() ? "" : "; that leaves " + left)
+          + ": the tightest screw then has "
+          + Numbers.fixed(clearance, 2)
+          + " mm all round as drawn.";
     }
   }
 
@@ -179,10 +198,44 @@ public sealed interface Cure {
    *
    * @param bore its label
    * @param diameter at least, mm
+   * @param web least material left beside it, mm; empty when nothing lies beside it
+   * @param webTo what lies on the other side of it
+   * @param least the web that is wanted, mm
+   * @param enters whether the spigot then does
    */
-  record OpenBore(String bore, double diameter) implements Cure {
+  record OpenBore(
+      String bore,
+      double diameter,
+      Optional<Double> web,
+      String webTo,
+      double least,
+      boolean enters)
+      implements Cure {
+
+    @Override
+    public boolean works() {
+      return enters && (web.isEmpty() || web.get() >= least);
+    }
+
     @Override
     public String words() {
+      if (!enters) {
+        return "No bore where the hub axis comes to lie lets the spigot in: choose another hub, or"
+            + " draw the bore about its axis.";
+      }
+      if (!works()) {
+        return "No room to open "
+            + bore
+            + " to "
+            + Numbers.fixed(diameter, 2)
+            + " mm: "
+            + Numbers.fixed(least, 1)
+            + " mm of material are wanted beside it, and that leaves "
+            + web.filter(w -> w > 0).map(w -> Numbers.fixed(w, 1) + " mm").orElse("none")
+            + " to "
+            + webTo
+            + "; choose another hub, or draw the plate anew.";
+      }
       return "Open " + bore + " to at least " + Numbers.fixed(diameter, 2) + " mm.";
     }
   }

@@ -5,6 +5,8 @@ import felloe.geometry.RigidTransform;
 import felloe.hub.Cure.Opening;
 import felloe.hub.RigidFit.Round;
 import felloe.plate.Hole;
+import felloe.plate.HoleRole;
+import felloe.plate.Place;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -222,7 +224,7 @@ final class Cures {
         centres.add(back.of(screws.get(i).centre()));
       }
     }
-    return Optional.of(drill(centres, back.turn()));
+    return Optional.of(tried(drill(centres, back.turn())));
   }
 
   /**
@@ -230,14 +232,15 @@ final class Cures {
    */
   private Cure newRing() {
     Cure.DrillHoles straight = drill(ring(0), 0);
-    if (straight.works()) {
-      return straight;
+    if (straight.hasRoom()) {
+      return tried(straight);
     }
     double turn = 2 * Math.PI / trial.rings().get(0).count();
-    return IntStream.range(0, TURNS_TRIED)
-        .mapToObj(k -> drill(ring(turn * k / TURNS_TRIED), turn * k / TURNS_TRIED))
-        .max(Comparator.comparingDouble(d -> d.web().orElse(Double.POSITIVE_INFINITY)))
-        .orElseThrow();
+    return tried(
+        IntStream.range(0, TURNS_TRIED)
+            .mapToObj(k -> drill(ring(turn * k / TURNS_TRIED), turn * k / TURNS_TRIED))
+            .max(Comparator.comparingDouble(d -> d.web().orElse(Double.POSITIVE_INFINITY)))
+            .orElseThrow());
   }
 
   private List<Point> ring(double turn) {
@@ -254,6 +257,63 @@ final class Cures {
     double diameter = trial.rings().stream().mapToDouble(HubRing::plateHole).max().orElseThrow();
     HubSurroundings.Web web = around.web(centres, diameter);
     return new Cure.DrillHoles(
-        centres, diameter, turn, finite(web.width()), web.to(), practice.web() * diameter);
+        centres, diameter, turn, finite(web.width()), web.to(), practice.web() * diameter, 0);
+  }
+
+  /**
+   * The same with the room of the tightest screw in the holes, old and new, as the plate then is.
+   */
+  private Cure.DrillHoles tried(Cure.DrillHoles drill) {
+    // A whole new ring takes all screws.
+    boolean whole = drill.centres().size() == trial.screws().size();
+    List<Hole> holes = new ArrayList<>(whole ? List.of() : trial.bolts());
+    for (Point centre : drill.centres()) {
+      holes.add(new Hole("new", HoleRole.BOLT, centre, drill.diameter(), Place.BUILT_IN));
+    }
+    return new Cure.DrillHoles(
+        drill.centres(),
+        drill.diameter(),
+        drill.turn(),
+        drill.web(),
+        drill.webTo(),
+        drill.least(),
+        SlottedFit.of(trial.screws(), holes).clearance());
+  }
+
+  /**
+   * The bore opened until the spigot enters, or a new one, tried on the plate.
+   *
+   * @param hubBore diameter that the hub file asks for
+   */
+  Cure bore(PilotFit pilot, Optional<Double> hubBore) {
+    Point axis = trial.fit().map(f -> f.placement().shift()).orElse(Point.ORIGIN);
+    String label = pilot.opening().orElse("a bore at the hub axis");
+    Optional<Hole> old =
+        pilot
+            .bore()
+            .flatMap(d -> around.holes().stream().filter(h -> h.label().equals(label)).findFirst());
+    double needed = pilot.pilot();
+    if (old.isPresent()) {
+      needed = old.get().diameter() - 2 * pilot.clearance().orElseThrow();
+    }
+    double diameter = Math.max(needed, hubBore.orElse(needed));
+    Hole opened =
+        new Hole(
+            label,
+            HoleRole.BORE,
+            old.map(Hole::centre).orElse(axis),
+            diameter,
+            old.map(Hole::place).orElse(Place.BUILT_IN));
+    HubSurroundings others = around.without(label);
+    HubSurroundings.Web web = others.web(List.of(opened.centre()), diameter);
+    double beside = trial.bolts().stream().mapToDouble(Hole::diameter).max().orElse(0);
+    return new Cure.OpenBore(
+        label,
+        diameter,
+        finite(web.width()),
+        web.to(),
+        practice.web() * beside,
+        others.with(opened).pilot(pilot.pilot(), axis).clearance().orElse(-1.0)
+            >= -HubFit.ROUNDING);
   }
 }

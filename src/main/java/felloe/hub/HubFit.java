@@ -163,7 +163,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     }
     if (pilot.isPresent() && !pilot.get().enters()) {
       mismatches.add(pilotMismatch(pilot.get()));
-      cures.add(pilotCure(pilot.get(), hub));
+      cures.add(possible.bore(pilot.get(), hub.bore()));
     }
     List<ScrewFit> screws = fit.isPresent() ? screws(trial, fit.get(), allowance) : List.of();
     List<Finding> findings =
@@ -213,15 +213,6 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
         pilot.clearance().isPresent() ? pilot.pilot() + 2 * pilot.clearance().get() : 0;
     return new Mismatch(
         Mismatch.Kind.PILOT, pilot.opening().orElse("plate"), opening, pilot.pilot(), "mm");
-  }
-
-  private static Cure pilotCure(PilotFit pilot, HubSpec hub) {
-    if (pilot.opening().isEmpty() || pilot.bore().isEmpty()) {
-      double bore = hub.bore().orElse(pilot.pilot());
-      return new Cure.OpenBore(pilot.opening().orElse("a bore at the hub axis"), bore);
-    }
-    double needed = pilot.bore().get() - 2 * pilot.clearance().orElseThrow();
-    return new Cure.OpenBore(pilot.opening().get(), Math.max(needed, hub.bore().orElse(needed)));
   }
 
   private static List<ScrewFit> screws(RingTrial trial, RigidFit fit, double allowance) {

@@ -46,6 +46,21 @@ record HubSurroundings(List<Hole> holes, Optional<Contour> outline, List<Window>
     return bolts;
   }
 
+  /** The same without the hole or window of a label. */
+  HubSurroundings without(String label) {
+    return new HubSurroundings(
+        holes.stream().filter(h -> !h.label().equals(label)).toList(),
+        outline,
+        windows.stream().filter(w -> !w.label().equals(label)).toList());
+  }
+
+  /** The same with one more hole. */
+  HubSurroundings with(Hole hole) {
+    List<Hole> more = new ArrayList<>(holes);
+    more.add(hole);
+    return new HubSurroundings(more, outline, windows);
+  }
+
   /** The least material round some new holes of one diameter. */
   Web web(List<Point> centres, double diameter) {
     Web web = Web.ENDLESS;

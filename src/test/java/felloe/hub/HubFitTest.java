@@ -279,7 +279,34 @@ class HubFitTest {
     assertEquals(35 - 2.65 - 2.5, drill.web().orElseThrow(), 1e-6);
     List<Hole> mended = new ArrayList<>(ring(3, 70, 5.3, UP));
     drill.centres().forEach(c -> mended.add(new Hole("N", HoleRole.BOLT, c, 5, PLACE)));
-    assertTrue(HubFit.of(mended, hub("6x70-m5")).enters());
+    HubFitResult after = HubFit.of(mended, hub("6x70-m5"));
+    assertTrue(after.enters());
+    assertEquals(after.clearance().orElseThrow(), drill.clearance(), 1e-9);
+    assertTrue(drill.words().endsWith(": the tightest screw then has 0.00 mm all round as drawn."));
+  }
+
+  @Test
+  void newHolesThatAreSmallerThanTheScrewsAreNotOffered() {
+    HubSpec good = hub("6x70-m5");
+    HubRing ring = good.ring();
+    HubSpec tight =
+        new HubSpec(
+            good.name(),
+            good.title(),
+            new HubRing(ring.count(), ring.pitchDiameter(), ring.thread(), ring.firstAngle(), 4.6),
+            good.second(),
+            good.use(),
+            Optional.empty(),
+            Optional.empty(),
+            good.positionTolerance(),
+            good.bases(),
+            good.place());
+    HubFitResult result = HubFit.of(List.of(bore(30, Point.ORIGIN)), tight);
+    assertTrue(result.cures().stream().noneMatch(Cure::works));
+    assertEquals(
+        "Drilling 6 new holes of 4.6 mm does not let all screws enter: the tightest lacks 0.20 mm"
+            + " all round.",
+        result.cures().get(0).words());
   }
 
   @Test
@@ -350,6 +377,28 @@ class HubFitTest {
     assertEquals(Mismatch.Kind.PILOT, result.mismatches().get(0).kind());
     assertEquals(-2, result.mismatches().get(0).by(), 1e-8);
     assertEquals("Open B1 to at least 32.00 mm.", finding(result, "hub-bore").advice());
+    holes.set(6, bore(32, Point.ORIGIN));
+    assertTrue(HubFit.of(holes, hub).enters());
+  }
+
+  @Test
+  void aBoreIsNotOpenedIntoTheHubsOwnHoles() {
+    List<Hole> holes = new ArrayList<>(ring(6, 70, 5.5, UP));
+    holes.add(bore(30, Point.ORIGIN));
+    HubFitResult result = HubFit.of(holes, withPilot(hub("6x70-m5"), 60));
+    // 35 less half of 5.5 and half of 60 is less than one hole's diameter.
+    Cure.OpenBore open =
+        result.cures().stream()
+            .filter(Cure.OpenBore.class::isInstance)
+            .map(Cure.OpenBore.class::cast)
+            .findFirst()
+            .orElseThrow();
+    assertFalse(open.works());
+    assertEquals(2.25, open.web().orElseThrow(), 1e-9);
+    assertEquals(
+        "No room to open B1 to 60.00 mm: 5.5 mm of material are wanted beside it, and that leaves"
+            + " 2.3 mm to H1; choose another hub, or draw the plate anew.",
+        finding(result, "hub-bore").advice());
   }
 
   @Test
