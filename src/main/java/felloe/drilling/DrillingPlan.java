@@ -52,8 +52,8 @@ public record DrillingPlan(
   /** A plan tells of so many groups at most: more are no work for a drill press by hand. */
   public static final int MOST_GROUPS = 24;
 
-  /** So many holes at most are measured against each other. */
-  public static final int MOST_MEASURED = 24;
+  /** So many holes at most are measured against each other: as many as a measured file takes. */
+  public static final int MOST_MEASURED = 48;
 
   public DrillingPlan {
     before = List.copyOf(before);

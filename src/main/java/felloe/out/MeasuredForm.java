@@ -65,6 +65,14 @@ public final class MeasuredForm {
     line(
         "# Type each reading behind its colon; leave blank what was not measured. The numbers are");
     line("# those of the drilling sheet, with the least and the most that it should read.");
+    if (plan.notMeasured() > 0) {
+      line(
+          "# "
+              + plan.notMeasured()
+              + " more hub holes are not in this form, since it takes "
+              + plan.sizes().size()
+              + " at most.");
+    }
     line("plate: " + quoted(plate.name()));
     line("revision: " + quoted(plate.revision()));
     if (counted || !plain) {

@@ -221,7 +221,8 @@ public final class DrillReport {
               + " check of the plate as measured judge.");
       if (plan.notMeasured() > 0) {
         told.say(
-            "Only {} of the {} hub holes have rows here.",
+            "Only {} of the {} hub holes have rows here, since a measured file takes no more: how"
+                + " the others lie is not judged by it.",
             plan.sizes().size(),
             plan.sizes().size() + plan.notMeasured());
       }

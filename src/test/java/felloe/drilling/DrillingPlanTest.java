@@ -226,7 +226,8 @@ class DrillingPlanTest {
     assertEquals(1000 - DrillingPlan.MOST_GROUPS, plan.leftOut());
     assertEquals(DrillingPlan.MOST_MEASURED, plan.sizes().size());
     assertEquals(1000 - DrillingPlan.MOST_MEASURED, plan.notMeasured());
-    assertEquals(60, plan.readings().size());
+    // To the neighbour, the next but one, and across.
+    assertEquals(48 + 48 + 24, plan.readings().size());
   }
 
   @Test

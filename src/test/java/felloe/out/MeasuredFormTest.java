@@ -19,8 +19,10 @@ import felloe.plate.Place;
 import felloe.plate.Plate;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** The blank form for readings, read by the reader of measured files. */
@@ -29,7 +31,7 @@ class MeasuredFormTest {
   private static Plate plate(String... labels) {
     List<Hole> holes = new ArrayList<>();
     for (int i = 0; i < labels.length; i++) {
-      Point at = Point.polar(35, 2 * Math.PI * i / labels.length);
+      Point at = Point.polar(Math.max(35, 1.6 * labels.length), 2 * Math.PI * i / labels.length);
       holes.add(new Hole(labels[i], HoleRole.BOLT, at, 5.5, Place.BUILT_IN));
     }
     return PaperPlates.of(Contour.circle(Point.ORIGIN, 100), holes);
@@ -92,6 +94,20 @@ class MeasuredFormTest {
     Measured measured = read(form);
     assertEquals(List.of("1", "2", "3"), measured.labels());
     assertTrue(form.contains("\"1\":   # 1 (a label of more than twenty characters):"), form);
+  }
+
+  @Test
+  void aFormHasAsManyHolesAsAMeasuredFileTakesAndSaysHowManyItLacks() {
+    assertEquals(Measured.MOST_HOLES, DrillingPlan.MOST_MEASURED);
+    String[] labels = IntStream.rangeClosed(1, 50).mapToObj(i -> "H" + i).toArray(String[]::new);
+    String form = form(plate(labels));
+    assertEquals(48, read(form).count());
+    assertTrue(
+        form.contains("# 2 more hub holes are not in this form, since it takes 48 at most.\n"),
+        form);
+    String whole = form(plate(Arrays.copyOf(labels, 48)));
+    assertEquals(48, read(whole).count());
+    assertFalse(whole.contains("not in this form"), whole);
   }
 
   @Test
