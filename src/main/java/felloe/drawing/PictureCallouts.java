@@ -32,7 +32,6 @@ final class PictureCallouts {
   private static final double OFF_AXIS = 9;
   private static final double SLOPE = 0.14;
   private static final int GRID = 24;
-  private static final double INSIDE = 9;
 
   private final PictureInk ink;
   private final double unit;
@@ -257,57 +256,8 @@ final class PictureCallouts {
     return "\u00d8" + PictureDimensions.figure(diameter);
   }
 
-  /**
-   * Short labels beside holes, and beside windows too small to carry theirs, where there is room.
-   */
-  void labels(List<Hole> holes) {
-    for (Hole hole : holes) {
-      beside(hole.label(), hole.centre(), hole.diameter() / 2);
-    }
-    for (Window window : small) {
-      Box box = window.contour().box();
-      beside(window.label(), box.centre(), Math.max(box.width(), box.height()) / 2);
-    }
-  }
-
-  private void beside(String label, Point centre, double radius) {
-    double outward = centre.norm() > unit ? centre.angle() : Math.PI / 4;
-    for (double aside : new double[] {0, 45, -45, 90, -90, 135, -135, 180}) {
-      if (labelled(label, centre, radius, outward + Math.toRadians(aside))) {
-        return;
-      }
-    }
-  }
-
-  private boolean labelled(String label, Point centre, double radius, double angle) {
-    double tall = PictureInk.SMALL * unit;
-    double half = TextWidth.of(label, tall) / 2;
-    boolean inside = radius > INSIDE * unit + half;
-    // Inside a wide hole the lettering hugs the lower left of the edge; else it stands just
-    // outside.
-    Point middle = centre;
-    if (inside) {
-      double reach = radius - Math.hypot(half, tall / 2) - unit;
-      middle = middle.plus(Point.polar(reach, angle + Math.toRadians(225)));
-    } else {
-      Point step = Point.polar(0.2 * unit, angle);
-      while (aside(centre, middle, half, tall / 2) < radius + 1.2 * unit) {
-        middle = middle.plus(step);
-      }
-    }
-    Point base = new Point(middle.x(), middle.y() - tall / 2);
-    Box box = ink.textBox(label, base, PictureInk.SMALL, Anchor.MIDDLE);
-    if (ink.room().cost(box.grown(0.5 * unit)) > 0) {
-      return false;
-    }
-    ink.text(label, base, PictureInk.SMALL, 0, Anchor.MIDDLE);
-    return true;
-  }
-
-  /** Distance from a point to a box about a middle. */
-  private static double aside(Point from, Point middle, double halfWidth, double halfHeight) {
-    double dx = Math.max(0, Math.abs(from.x() - middle.x()) - halfWidth);
-    double dy = Math.max(0, Math.abs(from.y() - middle.y()) - halfHeight);
-    return Math.hypot(dx, dy);
+  /** The windows that do not carry their own label. */
+  List<Window> small() {
+    return List.copyOf(small);
   }
 }

@@ -106,7 +106,8 @@ public final class PictureDrawing {
     PictureDimensions sizes = new PictureDimensions(dimensions);
     sizes.overall(shown.outline());
     plate.ifPresent(sizes::rim);
-    kinds.labels(shown.holes());
+    PictureLabels labels = new PictureLabels(callouts);
+    labels.draw(shown.holes(), plate.isPresent() ? kinds.small() : shown.windows());
 
     list.balloons();
     if (!list.isEmpty()) {
@@ -116,7 +117,7 @@ public final class PictureDrawing {
     }
     List<Mark> stamp = stamp(order);
     PictureInk notes = new PictureInk(unit, room);
-    words(notes);
+    words(notes, labels.lacks());
     Box page = room.extent().grown(MARGIN * unit);
     List<Drawing.Layer> layers = new ArrayList<>();
     layers.add(material.layer("material"));
@@ -190,10 +191,15 @@ public final class PictureDrawing {
   }
 
   /** Title above everything, scale bar and caution below. */
-  private void words(PictureInk ink) {
+  private void words(PictureInk ink, Optional<String> lacks) {
     Box all = room.extent();
     double width = all.width();
-    List<String> about = TextWrap.lines(facts(), PictureInk.TEXT * unit, width, 3);
+    List<String> about =
+        TextWrap.lines(
+            facts() + lacks.map(words -> " \u00b7 " + words).orElse(""),
+            PictureInk.TEXT * unit,
+            width,
+            3);
     List<String> title = TextWrap.lines(shown.title(), TITLE * unit, width, 2);
     double y =
         all.maxY()

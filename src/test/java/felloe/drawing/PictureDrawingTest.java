@@ -22,6 +22,10 @@ import felloe.plate.Sketch;
 import felloe.plate.Verdict;
 import felloe.plate.Window;
 import felloe.plate.WindowUse;
+import felloe.service.ShapeSource;
+import felloe.service.Studies;
+import felloe.service.Study;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,10 +54,81 @@ class PictureDrawingTest {
     }
   }
 
+  /** Every hole has its label, and every window: in it, or with a leader that ends on its edge. */
+  private static void assertLabelled(Plate plate, Picture picture, String what) {
+    List<Mark.Label> labels = labels(picture);
+    List<String> names = new ArrayList<>(plate.holes().stream().map(Hole::label).toList());
+    plate.windows().forEach(window -> names.add(window.label()));
+    for (String name : names) {
+      assertEquals(
+          1, labels.stream().filter(l -> l.text().equals(name)).count(), what + ": label " + name);
+    }
+    for (Window window : plate.windows()) {
+      Mark.Label label =
+          labels.stream().filter(l -> l.text().equals(window.label())).findFirst().orElseThrow();
+      Box box = box(label);
+      boolean inside =
+          window.contour().contains(new Point(box.minX(), box.minY()))
+              && window.contour().contains(new Point(box.maxX(), box.maxY()));
+      boolean led =
+          layer(picture, "callouts").stream()
+              .filter(Mark.Stroke.class::isInstance)
+              .flatMap(mark -> ((Mark.Stroke) mark).segments().stream())
+              .anyMatch(
+                  line ->
+                      window.contour().distance(line.to()) < 1e-6
+                          && box.grown(2).contains(line.from()));
+      assertTrue(inside || led, what + ": window " + window.label());
+    }
+  }
+
+  @Test
+  void everyHoleAndWindowOfTheDemoShapesHasItsLabel() {
+    for (String name : List.of("heron", "bittern", "dunlin", "avocet")) {
+      for (String set : List.of("", "outline.round.diameter=350")) {
+        boolean wide = !set.isEmpty();
+        if (!wide || name.equals("heron") || name.equals("dunlin")) {
+          ShapeSource shape =
+              ShapeSource.file(Path.of("shapes", name + ".yaml"), wide ? List.of(set) : List.of());
+          Study study = Studies.of(shape, Path.of(""));
+          Picture picture = PictureDrawing.of(study.plate(), study.findings());
+          assertReadable(picture, name + " " + set);
+          assertLabelled(study.plate(), picture, name + " " + set);
+        }
+      }
+    }
+  }
+
+  @Test
+  void labelsWithoutRoomBesideTheirHoleStandFartherAwayWithALeader() {
+    Plate sieve = PaperPlates.sieve(60);
+    Picture picture = PictureDrawing.of(sieve, List.of());
+    assertReadable(picture, "sieve");
+    assertLabelled(sieve, picture, "sieve");
+  }
+
+  @Test
+  void labelsThatFindNoRoomAtAllAreCounted() {
+    List<Hole> holes = new ArrayList<>();
+    for (int i = 0; i < 1500; i++) {
+      Point at = new Point(-117 + 6 * (i % 40), -87 + 4.6 * (i / 40));
+      holes.add(new Hole("P" + (i + 1), HoleRole.OTHER, at, 3, Place.BUILT_IN));
+    }
+    Plate sieve = PaperPlates.of(PaperPlates.rounded(0, 0, 300, 200, 20), holes);
+    Picture picture = PictureDrawing.of(sieve, List.of());
+    List<String> texts = texts(picture);
+    long there = holes.stream().filter(hole -> texts.contains(hole.label())).count();
+    String said = String.join(" ", texts);
+    assertTrue(there < 1500 && said.contains(1500 - there + " labels have no room here"), said);
+    assertReadable(picture, "sieve");
+  }
+
   @Test
   void picturesOfRandomPlatesCanBeRead() {
     for (long seed = 0; seed < 60; seed++) {
       Plate plate = random(seed);
+      assertLabelled(plate, PictureDrawing.of(plate, List.of()), "seed " + seed);
+      assertLabelled(plate, PictureDrawing.of(plate, findings(plate)), "seed " + seed);
       assertReadable(PictureDrawing.of(plate, findings(plate)), "seed " + seed);
     }
   }
