@@ -182,7 +182,12 @@ final class LoadCommand implements Command {
         "add it, or take this out",
         VARY,
         STEPS_EACH);
-    LoadOutcome outcome = PlateLoads.of(shape, request, studies, kit.folder());
+    LoadOutcome outcome;
+    try {
+      outcome = PlateLoads.of(shape, request, studies, kit.folder(), screen::progress);
+    } finally {
+      screen.progressEnds();
+    }
     if (PROOF.given(call)) {
       return proof(call, screen, kit, outcome);
     }

@@ -26,6 +26,7 @@ final class LoadViews {
             .with("least_thickness", one -> one.least().map(t -> t.gauge().thickness()))
             .with("screws", LoadOutcome::screws)
             .with("screw_cures", LoadOutcome::screwCures)
+            .with("widening", LoadOutcome::widening)
             .with("seconds", LoadOutcome::seconds)
             .with("cure", one -> LoadReport.cure(one))
             .with("cautions", one -> LoadReport.CAUTIONS),

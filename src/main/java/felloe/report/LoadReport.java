@@ -18,6 +18,7 @@ import felloe.load.LoadPlan;
 import felloe.load.LoadPlan.Judged;
 import felloe.load.LoadPlan.Trial;
 import felloe.service.LoadOutcome;
+import felloe.service.Widening;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,6 +65,7 @@ public final class LoadReport {
     report.cases();
     report.told.add(JointReport.judged(outcome.screws()));
     report.thicknesses();
+    report.webs();
     report.maps();
     report.sources();
     report.told.cautions(CAUTIONS);
@@ -98,6 +100,7 @@ public final class LoadReport {
         most);
     told.add(JointReport.cure(outcome.screws(), outcome.screwCures()));
     cure(outcome).ifPresent(cure -> told.verdict(Tone.FAIL, Phrase.sentence(cure)));
+    outcome.widening().ifPresent(w -> told.verdict(Tone.FAIL, widened(w)));
     told.say("{}. It is {}.", Phrase.begin(stock(plan)), plan.hold().why());
     plan.hold().assumptions().forEach(a -> told.say("Taken: " + a + "."));
   }
@@ -122,18 +125,55 @@ public final class LoadReport {
           "make it thicker, or widen rim and spokes; what thickness would do is told when all cases"
               + " are reckoned, not some");
     }
+    boolean open = outcome.widening().isEmpty();
     return Optional.of(
         plan.least()
             .map(
                 t ->
                     Phrase.of(
-                        "make it {}, the least of those tried that does; or widen rim and spokes",
-                        thickness(t)))
+                        "make it {}, the least of those tried that does{}",
+                        thickness(t),
+                        open ? "; or widen rim and spokes" : ""))
             .orElse(
                 plan.trials().size() > 1
-                    ? "none of the thicknesses tried does: widen rim and spokes, give the windows"
-                        + " larger corners, or try thicker ones"
+                    ? "none of the thicknesses tried does: try thicker ones"
+                        + (open ? ", or widen rim and spokes" : "")
                     : "make it thicker, or widen rim and spokes"));
+  }
+
+  private static String widened(Widening widening) {
+    return widening
+        .found()
+        .map(
+            f ->
+                Phrase.of(
+                    "Or, tried at this thickness: {}: least margin {}, at most {} at the hands,"
+                        + " {} more.",
+                    f.change().words(),
+                    margin(f.margin()),
+                    moved(f.deflection()),
+                    Quantity.grams(f.mass())))
+        .orElse("Wider webs alone, as far as the review lets them, do not do it.");
+  }
+
+  /** What a millimetre of each figure does. */
+  private void webs() {
+    if (outcome.widening().isEmpty() || outcome.widening().get().effects().isEmpty()) {
+      return;
+    }
+    told.head("What a millimetre does");
+    told.add(
+        Rows.of(outcome.widening().get().effects())
+            .wrapped("figure", e -> Phrase.list(e.keys()))
+            .words("", e -> e.sense() > 0 ? "more" : "less")
+            .figures("adds", "g", e -> Quantity.fixed(e.mass(), 1, "g"))
+            .figures("use falls", "%", e -> Quantity.fixed(100 * e.use(), 1, "%"))
+            .figures("hands move less", "mm", e -> Quantity.fixed(e.deflection(), 3, "mm"))
+            .table());
+    told.say(
+        "Use is the share of its strength that the worst place bears. Taken over a few"
+            + " millimetres on one mesh, to see which figure helps most for a gram; that one"
+            + " stands first.");
   }
 
   private static String thickness(Trial trial) {

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param plan mesh, fields and all that was reckoned
  * @param screws every screw, judged
  * @param screwCures what mends the joint that fails the most; none when every screw holds
+ * @param widening what wider webs would do; none where all is as wanted, or not to be told
  * @param whole whether all cases were reckoned, not some that were picked
  * @param seconds that it took
  */
@@ -23,6 +24,7 @@ public record LoadOutcome(
     LoadPlan plan,
     JointJudgement screws,
     List<JointCure> screwCures,
+    Optional<Widening> widening,
     boolean whole,
     double seconds) {
 

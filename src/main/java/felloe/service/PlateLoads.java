@@ -71,6 +71,28 @@ public final class PlateLoads {
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
+
+    /** The same for some cases; for those of before where none are named. */
+    Request of(List<String> some) {
+      return some.isEmpty()
+          ? this
+          : new Request(
+              hold,
+              Optional.of(new Requested<>(some, Place.BUILT_IN)),
+              thicknesses,
+              materials,
+              tested);
+    }
+  }
+
+  /** How much is reckoned. */
+  private enum Extent {
+    /** One mesh. */
+    QUICK,
+    /** With all patience. */
+    OWN,
+    /** Other thicknesses too. */
+    WHOLE
   }
 
   /**
@@ -123,18 +145,43 @@ public final class PlateLoads {
    * The whole answer.
    *
    * @param studies what reads the shape; its problems and the request's are told together
+   * @param progress is told how far it has come where a cure is looked for
    * @throws BadInput with everything that is wrong, or telling why it cannot be reckoned
    */
-  public static LoadOutcome of(ShapeSource shape, Request request, Studies studies, Path folder) {
+  public static LoadOutcome of(
+      ShapeSource shape, Request request, Studies studies, Path folder, Progress progress) {
     long start = System.nanoTime();
     Sources sources = studies.with(() -> Sources.of(request, folder));
     Study study = studies.one(shape);
-    LoadPlan plan = plan(study, request, sources, false);
+    LoadPlan plan = plan(study, request, sources, Extent.WHOLE);
     JointJudgement screws = ScrewUse.of(plan, study.joints());
     List<JointCure> cures =
         JointCures.of(study.plate(), study.hub(), screws, ScrewUse.demands(plan));
+    boolean whole = request.cases().isEmpty();
+    Optional<Widening> widening =
+        plan.met() || plan.gauge().section().coupled() || !whole
+            ? Optional.empty()
+            : WideningSearch.of(study, plan, studies, new Reckoner(request, sources, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
-    return new LoadOutcome(study, plan, screws, cures, request.cases().isEmpty(), seconds);
+    return new LoadOutcome(study, plan, screws, cures, widening, whole, seconds);
+  }
+
+  private record Reckoner(Request request, Sources sources, Progress progress)
+      implements WideningSearch.Reckoning {
+    @Override
+    public LoadPlan quick(Study study, List<String> cases) {
+      return plan(study, request.of(cases), sources, Extent.QUICK);
+    }
+
+    @Override
+    public void round(int done, int all) {
+      progress.at("wider webs", done, all);
+    }
+
+    @Override
+    public LoadPlan whole(Study study) {
+      return plan(study, request, sources, Extent.OWN);
+    }
   }
 
   /**
@@ -143,7 +190,7 @@ public final class PlateLoads {
    * @throws BadInput telling why it cannot be reckoned
    */
   public static LoadPlan quick(Study study, Request request, Sources sources) {
-    return plan(study, request, sources, true);
+    return plan(study, request, sources, Extent.QUICK);
   }
 
   /** The hub holes that screws go through: all, unless the hub has fewer screws. */
@@ -158,7 +205,7 @@ public final class PlateLoads {
     return screws ? all.stream().filter(used::contains).toList() : all;
   }
 
-  private static LoadPlan plan(Study study, Request request, Sources sources, boolean quick) {
+  private static LoadPlan plan(Study study, Request request, Sources sources, Extent extent) {
     Plate plate = study.plate();
     ThicknessCandidates range =
         ThicknessCandidates.of(plate, LayupWish.NONE, sources.book(), sources.tested());
@@ -181,9 +228,11 @@ public final class PlateLoads {
       figures.add(book.rim());
     }
     try {
-      return quick
-          ? LoadPlan.of(plate, range, LoadPlan.Compared.NONE, hold, cases, figures, QUICK)
-          : LoadPlan.of(plate, range, compared(request, range), hold, cases, figures);
+      LoadPlan.Compared others =
+          extent == Extent.WHOLE ? compared(request, range) : LoadPlan.Compared.NONE;
+      return extent == Extent.QUICK
+          ? LoadPlan.of(plate, range, others, hold, cases, figures, QUICK)
+          : LoadPlan.of(plate, range, others, hold, cases, figures);
     } catch (LoadException refused) {
       throw refused(plate, refused.subject(), refused.getMessage());
     } catch (MeshException tooMany) {

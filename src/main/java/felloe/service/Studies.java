@@ -145,6 +145,15 @@ public final class Studies {
         study.source(), study.plate(), study.hub(), study.fit(), study.joints(), review);
   }
 
+  /** A plate with more overrides, judged against the same hub; empty where they make no plate. */
+  Optional<Study> varied(Study study, List<String> sets) {
+    try {
+      return Optional.of(study(study.source().with(sets), study.hub()));
+    } catch (BadInput | GeometryException impossible) {
+      return Optional.empty();
+    }
+  }
+
   private Optional<ShapeCures.Trial> trial(Study study, List<String> sets) {
     try {
       Plate plate = plate(study.source().with(sets), folder);

@@ -11,6 +11,7 @@ import felloe.render.TextRenderer;
 import felloe.report.ProofReport;
 import felloe.service.LoadOutcome;
 import felloe.service.PlateLoads;
+import felloe.service.Progress;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import java.nio.file.Path;
@@ -33,7 +34,8 @@ class ProofLoadTest {
             Optional.empty());
     ShapeSource shape =
         ShapeSource.file(folder.resolve("dunlin.yaml"), List.of("stock.thickness=" + thickness));
-    return PlateLoads.of(shape, request, new Studies(folder, Optional.empty()), folder);
+    return PlateLoads.of(
+        shape, request, new Studies(folder, Optional.empty()), folder, Progress.SILENT);
   }
 
   @Test

@@ -1,0 +1,70 @@
+package felloe.service;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import felloe.review.ShapeChange;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** A plate that is too weak is told which figure of the shape file to change, and to what. */
+class WideningTest {
+
+  private static final Path FOLDER = Path.of("shapes").toAbsolutePath();
+
+  private static LoadOutcome loads(List<String> sets) {
+    ShapeSource shape = ShapeSource.file(FOLDER.resolve("dunlin.yaml"), sets);
+    return PlateLoads.of(
+        shape,
+        PlateLoads.Request.USUAL,
+        new Studies(FOLDER, Optional.empty()),
+        FOLDER,
+        Progress.SILENT);
+  }
+
+  private static List<String> thin() {
+    List<String> sets = new ArrayList<>(List.of("stock.thickness=5"));
+    for (int i = 0; i < 3; i++) {
+      sets.add("windows[0].derived.spokes[" + i + "].hub_width=26");
+      sets.add("windows[0].derived.spokes[" + i + "].rim_width=24");
+    }
+    return sets;
+  }
+
+  @Test
+  void theChangeThatIsOfferedDoesWhenItIsWrittenIntoTheFile() {
+    LoadOutcome weak = loads(thin());
+    assertTrue(!weak.plan().met(), "the plate must be too weak for this test");
+    Widening widening = weak.widening().orElseThrow();
+    Widening.Found found = widening.found().orElseThrow();
+    List<String> sets = new ArrayList<>(thin());
+    sets.addAll(found.change().sets());
+    LoadOutcome mended = loads(sets);
+    assertTrue(mended.plan().met(), found.change().words());
+    assertTrue(mended.widening().isEmpty(), "what is as wanted needs no cure");
+    assertEquals(mended.plan().tightest().margin(), found.margin(), 1e-9);
+    assertEquals(mended.plan().deflection(), found.deflection(), 1e-9);
+    assertEquals(mended.plate().mass() - weak.plate().mass(), found.mass(), 1e-9);
+    eachMillimetreAddsTheMassThatTheShapeTells(weak, widening);
+  }
+
+  /** Against the mass of the exact shape, which knows nothing of meshes. */
+  private static void eachMillimetreAddsTheMassThatTheShapeTells(LoadOutcome weak, Widening all) {
+    for (Widening.Effect effect : all.effects()) {
+      List<String> sets = new ArrayList<>(thin());
+      ShapeFigures figures = new ShapeFigures(weak.study().source());
+      ShapeChange change = figures.changes(effect.keys(), effect.sense());
+      sets.addAll(change.sets());
+      double mass =
+          Studies.of(ShapeSource.file(FOLDER.resolve("dunlin.yaml"), sets), FOLDER).plate().mass();
+      double gained = mass - weak.plate().mass();
+      // Over three millimetres where this is over one: an inside corner's area goes with its
+      // square.
+      assertEquals(gained, effect.mass(), 0.1 * Math.abs(gained) + 0.5, effect.keys().toString());
+      assertTrue(effect.deflection() > 0, "wider webs are stiffer: " + effect.keys());
+    }
+  }
+}
