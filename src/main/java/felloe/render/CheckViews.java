@@ -1,14 +1,19 @@
 package felloe.render;
 
 import felloe.hub.CalliperFigures;
+import felloe.hub.CalliperReading;
+import felloe.hub.Cure;
 import felloe.hub.HubFitResult;
+import felloe.hub.HubRing;
+import felloe.hub.Mismatch;
+import felloe.hub.PilotFit;
 import felloe.hub.ScrewFit;
 import felloe.out.FindingsJson;
 import felloe.out.ShapeJson;
 import felloe.plate.Hole;
 import felloe.service.Study;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Reviews and hub fits as JSON. */
 final class CheckViews {
@@ -42,65 +47,37 @@ final class CheckViews {
             .with("pilot", HubFitResult::pilot)
             .with("calliper", CheckViews::calliper)
             .with("mismatches", HubFitResult::mismatches)
-            .with(
-                "cures",
-                fit -> fit.cures().stream().map(c -> new Cured(c.words(), c.works())).toList()),
-        View.of(ScrewFit.class)
-            .with("screw", ScrewFit::screw)
+            .with("cures", HubFitResult::cures),
+        View.of(Cure.class).with("words", Cure::words).with("works", Cure::works),
+        View.record(ScrewFit.class, "worst")
             .with("thread", s -> s.thread().name())
-            .with("at", ScrewFit::at)
             .with("hole", s -> s.hole().label())
             .with("diameter", s -> s.hole().diameter())
-            .with("distance", ScrewFit::distance)
-            .with("clearance", ScrewFit::clearance)
             .with("worst_clearance", ScrewFit::worst)
             .with("series", s -> s.series().words()),
-        View.of(felloe.hub.PilotFit.class)
-            .with("diameter", felloe.hub.PilotFit::pilot)
-            .with("opening", felloe.hub.PilotFit::opening)
-            .with("clearance", felloe.hub.PilotFit::clearance)
-            .with("enters", felloe.hub.PilotFit::enters),
-        View.of(felloe.hub.Mismatch.class)
-            .with("figure", off -> off.kind().words())
-            .with("subject", felloe.hub.Mismatch::subject)
-            .with("plate", felloe.hub.Mismatch::plate)
-            .with("hub", felloe.hub.Mismatch::hub)
-            .with("unit", felloe.hub.Mismatch::unit));
+        View.of(PilotFit.class)
+            .with("diameter", PilotFit::pilot)
+            .with("opening", PilotFit::opening)
+            .with("clearance", PilotFit::clearance)
+            .with("enters", PilotFit::enters),
+        View.record(Mismatch.class, "kind").with("figure", off -> off.kind().words()),
+        View.of(Laid.class).with("on", Laid::on).with(Laid::reads),
+        View.record(CalliperFigures.class, "acrossIsPitchDiameter")
+            .with("warning", CalliperFigures::warning),
+        View.record(CalliperReading.class, "step", "name").with("pair", CalliperReading::name));
   }
 
-  /** What a calliper reads on the hub's screws and the plate's holes. */
-  private static List<Calliper> calliper(HubFitResult fit) {
-    List<Calliper> all = new ArrayList<>();
-    fit.rings()
-        .forEach(
-            ring ->
-                all.add(Calliper.of(ring.thread().name() + " screws in the hub", ring.calliper())));
-    fit.plateCalliper().ifPresent(c -> all.add(Calliper.of("holes in the plate", c)));
-    return all;
-  }
+  /** A calliper laid on screws or holes. */
+  record Laid(String on, CalliperFigures reads) {
 
-  private record Calliper(
-      String on,
-      int count,
-      double pitchDiameter,
-      double diameter,
-      List<Reading> readings,
-      String warning) {
-    static Calliper of(String on, CalliperFigures c) {
-      return new Calliper(
-          on,
-          c.count(),
-          c.pitchDiameter(),
-          c.diameter(),
-          c.readings().stream()
-              .map(r -> new Reading(r.name(), r.centres(), r.outside(), r.inside()))
-              .toList(),
-          c.warning());
+    static Laid on(HubRing ring) {
+      return new Laid(ring.thread().name() + " screws in the hub", ring.calliper());
     }
   }
 
-  private record Reading(String pair, double centres, double outside, double inside) {}
-
-  /** What would mend it, and whether it works. */
-  private record Cured(String words, boolean works) {}
+  /** What a calliper reads on the hub's screws and the plate's holes. */
+  private static List<Laid> calliper(HubFitResult fit) {
+    Stream<Laid> plate = fit.plateCalliper().stream().map(c -> new Laid("holes in the plate", c));
+    return Stream.concat(fit.rings().stream().map(Laid::on), plate).toList();
+  }
 }

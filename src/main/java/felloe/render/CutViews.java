@@ -7,7 +7,6 @@ import felloe.cutting.MachineJob;
 import felloe.cutting.SheetLayout;
 import felloe.geometry.Box;
 import felloe.out.FindingsJson;
-import felloe.plate.Place;
 import felloe.plate.Verdict;
 import felloe.report.CutMap;
 import felloe.service.CutOutcome;
@@ -76,6 +75,13 @@ final class CutViews {
             .with("x", part -> part.at().x())
             .with("y", part -> part.at().y())
             .with("turn", SheetLayout.Lying::turn),
+        View.of(Left.class)
+            .with("number", Left::number)
+            .with("label", left -> left.of().feature().label())
+            .with("x", left -> left.of().at().x())
+            .with("y", left -> left.of().at().y())
+            .with("reach", left -> left.of().reach())
+            .with("place", left -> left.of().feature().place()),
         View.of(Box.class)
             .with("x", Box::minX)
             .with("y", Box::minY)
@@ -85,17 +91,8 @@ final class CutViews {
 
   private record Reviewed(Study study) {}
 
-  private record Left(int number, String label, double x, double y, double reach, Place place) {
-    Left(int number, LeftOver left) {
-      this(
-          number,
-          left.feature().label(),
-          left.at().x(),
-          left.at().y(),
-          left.reach(),
-          left.feature().place());
-    }
-  }
+  /** What is left for the file, with its number in the picture. */
+  private record Left(int number, LeftOver of) {}
 
   private static List<Left> left(CutJob job) {
     List<LeftOver> all = job.leftOvers();

@@ -60,28 +60,17 @@ final class DrillViews {
             .with("beyond_nut", PlannedJoint::beyondNut)
             .with("cone_depth", j -> j.coned().map(part -> j.headSize().coneDepth(j.hole())))
             .with("torque", PlannedJoint::torque),
-        View.of(JointJudgement.class)
-            .with("verdict", JointJudgement::verdict)
-            .with("screws", JointJudgement::screws)
-            .with("figures", JointJudgement::figures),
-        View.of(JudgedScrew.class)
+        View.record(JointJudgement.class).with("verdict", JointJudgement::verdict),
+        View.record(JudgedScrew.class, "tensionCause", "shearCause")
             .with("hole", s -> s.hole().label())
             .with("joint", s -> s.joint().name())
             .with("verdict", JudgedScrew::verdict)
-            .with("tension", JudgedScrew::tension)
             .with("tension_case", JudgedScrew::tensionCause)
-            .with("shear", JudgedScrew::shear)
-            .with("shear_case", JudgedScrew::shearCause)
-            .with("checks", JudgedScrew::checks),
-        View.of(JointCheck.class)
+            .with("shear_case", JudgedScrew::shearCause),
+        View.record(JointCheck.class, "what", "cause", "known", "grave")
             .with("rule", c -> c.what().id())
-            .with("demand", JointCheck::demand)
-            .with("capacity", JointCheck::capacity)
-            .with("unit", JointCheck::unit)
-            .with("factor", JointCheck::factor)
             .with("ratio", JointCheck::ratio)
             .with("verdict", JointCheck::verdict)
-            .with("case", JointCheck::cause)
-            .with("basis", JointCheck::basis));
+            .with("case", JointCheck::cause));
   }
 }

@@ -1,9 +1,5 @@
 package felloe.render;
 
-import felloe.hub.CalliperFigures;
-import felloe.hub.CalliperReading;
-import felloe.hub.HubFitResult;
-import felloe.hub.HubRing;
 import felloe.hub.HubSpec;
 import felloe.measure.AsDrilledResult;
 import felloe.measure.Candidate;
@@ -14,17 +10,17 @@ import felloe.measure.HoleEnlargement;
 import felloe.measure.Measured;
 import felloe.measure.OddHole;
 import felloe.measure.Pattern;
+import felloe.measure.Reading;
 import felloe.measure.SurveyResult;
 import felloe.measure.Suspect;
 import felloe.out.FindingsJson;
-import felloe.out.Json;
 import felloe.plate.Basis;
-import felloe.plate.Verdict;
+import felloe.plate.SourcedFigure;
 import felloe.service.DrilledOutcome;
 import felloe.service.KnownHub;
 import felloe.service.KnownHubs;
 import felloe.service.MeasuredHub;
-import java.util.ArrayList;
+import felloe.service.MeasuredHub.NextReading;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -40,7 +36,14 @@ final class HubViews {
             .with("name", HubSpec::name)
             .with("title", HubSpec::title)
             .with("figures", HubViews::figures)
-            .with("calliper", hub -> hub.rings().stream().map(HubViews::calliper).toList()),
+            .with("calliper", hub -> hub.rings().stream().map(CheckViews.Laid::on).toList()),
+        View.of(Based.class)
+            .with("key", Based::key)
+            .with("name", one -> one.figure().name())
+            .with("value", one -> one.figure().value())
+            .with("unit", one -> one.figure().unit())
+            .with("kind", one -> one.basis().kind().words())
+            .with("basis", one -> one.basis().words()),
         View.record(KnownHubs.class),
         View.as(KnownHub.class, KnownHub::hub),
         View.of(MeasuredHub.class)
@@ -76,9 +79,9 @@ final class HubViews {
             .with("scatter", m -> m.survey().scatter())
             .with("holes", m -> m.survey().holes())
             .with("suspect_readings", m -> suspects(m.survey()))
-            .with("readings", m -> readings(m.survey()))
+            .with("readings", m -> taken(m.survey(), m.survey().readings(), c -> c.reading()))
             .with("candidates", MeasuredHub::candidates)
-            .with("next", m -> next(m.survey()))
+            .with("next", MeasuredHub::next)
             .with("waiting", m -> m.survey().measured().waiting().size())
             .with("cautions", MeasuredHub::cautions),
         View.of(FoundHole.class)
@@ -89,35 +92,49 @@ final class HubViews {
             .with("y_error", FoundHole::errorY)
             .with("diameter", FoundHole::size)
             .with("diameter_error", h -> h.size().map(s -> h.sizeError())),
-        View.of(Candidate.class)
+        View.record(NextReading.class, "words"),
+        View.of(Taken.class)
+            .with("holes", t -> t.measured().holes(t.reading()))
+            .with("over", t -> t.reading().over().words())
+            .with("reads", t -> t.reading().reads())
+            .with("plus_minus", t -> t.reading().plusMinus())
+            .with("line", t -> t.reading().place().line())
+            .with(Taken::judged),
+        View.record(Suspect.class, "reading"),
+        View.record(CheckedReading.class, "reading"),
+        View.record(Candidate.class, "misfit", "worst", "like")
             .with("hub", c -> c.hub().name())
             .with("title", c -> c.hub().title())
-            .with("off", Candidate::off)
-            .with("pcd_off", Candidate::pcdOff)
-            .with("size_suits", Candidate::sizeSuits)
-            .with("clearance", Candidate::clearance)
             .with("worst_clearance", Candidate::worst)
             .with("enters", Candidate::enters)
             .with("cannot_tell_from", Candidate::like),
         View.of(DrilledOutcome.class)
             .with(DrilledOutcome::study)
-            .with("as_drilled", HubViews::drilled),
-        View.of(OddHole.class)
-            .with("label", OddHole::label)
-            .with("off", OddHole::off)
-            .with("by", OddHole::by),
-        View.of(DrilledHole.class)
+            .with("as_drilled", AsDrilled::new),
+        View.of(AsDrilled.class)
+            .with(as -> as.of().drilled())
+            .with("verdict", as -> as.of().verdict())
+            .with("findings", as -> FindingsJson.of(as.of().findings()).members().get("findings")),
+        View.record(
+                AsDrilledResult.class,
+                "verdict",
+                "findings",
+                "fixed",
+                "floating",
+                "survey",
+                "plate")
+            .with("file", as -> as.survey().measured().file())
+            .with("fixed_tolerance", AsDrilledResult::fixed)
+            .with("floating_tolerance", AsDrilledResult::floating)
+            .with("suspect_readings", as -> suspects(as.survey())),
+        View.record(OddHole.class).with("off", OddHole::off),
+        View.record(DrilledHole.class, "meant", "at", "sizeUnsure", "bonus")
             .with("label", h -> h.meant().label())
             .with("x", h -> h.at().x())
             .with("y", h -> h.at().y())
-            .with("diameter", DrilledHole::diameter)
-            .with("position", DrilledHole::position)
-            .with("unsure", DrilledHole::unsure)
-            .with("tolerance", DrilledHole::tolerance)
             .with("keeps", DrilledHole::keeps),
-        View.of(HoleEnlargement.class)
+        View.record(HoleEnlargement.class, "all", "worst")
             .with("open", HoleEnlargement::all)
-            .with("clearance", HoleEnlargement::clearance)
             .with("worst_clearance", HoleEnlargement::worst));
   }
 
@@ -126,150 +143,28 @@ final class HubViews {
   }
 
   /** A figure of a hub with its key in the hub's file. */
-  private record Based(
-      String key, String name, double value, String unit, String kind, String basis) {}
+  private record Based(String key, SourcedFigure figure, Basis basis) {}
 
   private static List<Based> figures(HubSpec hub) {
-    List<Based> figures = new ArrayList<>();
-    hub.figures()
-        .forEach(
-            (key, figure) -> {
-              Basis basis = hub.bases().get(key);
-              figures.add(
-                  new Based(
-                      key,
-                      figure.name(),
-                      figure.value(),
-                      figure.unit(),
-                      basis.kind().words(),
-                      basis.words()));
-            });
-    return figures;
-  }
-
-  private record Read(String pair, double centres, double outside, double inside) {
-    static Read of(CalliperReading reading) {
-      return new Read(reading.name(), reading.centres(), reading.outside(), reading.inside());
-    }
-  }
-
-  private record Calliper(
-      String on,
-      int count,
-      double pitchDiameter,
-      double diameter,
-      List<Read> readings,
-      String warning) {}
-
-  private static Calliper calliper(HubRing ring) {
-    CalliperFigures figures = ring.calliper();
-    return new Calliper(
-        ring.thread().name() + " screws in the hub",
-        figures.count(),
-        figures.pitchDiameter(),
-        figures.diameter(),
-        figures.readings().stream().map(Read::of).toList(),
-        figures.warning());
-  }
-
-  private record SuspectRow(
-      String holes,
-      String over,
-      double reads,
-      double off,
-      double w,
-      boolean alone,
-      boolean ifEven,
-      String hint,
-      int line) {}
-
-  private static List<SuspectRow> suspects(SurveyResult survey) {
-    Measured measured = survey.measured();
-    List<SuspectRow> rows = new ArrayList<>();
-    for (Suspect s : survey.suspects()) {
-      rows.add(
-          new SuspectRow(
-              measured.holes(s.reading()),
-              s.reading().over().words(),
-              s.reading().reads(),
-              s.off(),
-              s.w(),
-              s.alone(),
-              s.ifEven(),
-              s.hint(),
-              s.reading().place().line()));
-    }
-    return rows;
-  }
-
-  private record ReadingRow(
-      String holes,
-      String over,
-      double reads,
-      double plusMinus,
-      double residual,
-      double redundancy,
-      double w,
-      int line) {}
-
-  private static List<ReadingRow> readings(SurveyResult survey) {
-    List<ReadingRow> rows = new ArrayList<>();
-    for (CheckedReading r : survey.readings()) {
-      rows.add(
-          new ReadingRow(
-              survey.measured().holes(r.reading()),
-              r.reading().over().words(),
-              r.reading().reads(),
-              r.reading().plusMinus(),
-              r.residual(),
-              r.redundancy(),
-              r.w(),
-              r.reading().place().line()));
-    }
-    return rows;
-  }
-
-  private record Next(String from, String to, String over) {}
-
-  private static List<Next> next(SurveyResult survey) {
-    List<String> labels = survey.measured().labels();
-    return survey.next().stream()
-        .map(pair -> new Next(labels.get(pair.from()), labels.get(pair.to()), pair.over().words()))
+    return hub.figures().entrySet().stream()
+        .map(f -> new Based(f.getKey(), f.getValue(), hub.bases().get(f.getKey())))
         .toList();
   }
 
-  private record Cured(String words, boolean works) {}
+  /** A reading among the others, and what the adjustment says of it. */
+  private record Taken(Measured measured, Reading reading, Record judged) {}
 
-  private record Drilled(
-      String file,
-      Verdict verdict,
-      List<OddHole> odd,
-      HubFitResult fit,
-      Json findings,
-      double fixedTolerance,
-      double floatingTolerance,
-      boolean withBonus,
-      List<DrilledHole> holes,
-      List<HoleEnlargement> openings,
-      List<Cured> cures,
-      List<SuspectRow> suspectReadings,
-      List<String> notes) {}
-
-  private static Drilled drilled(DrilledOutcome outcome) {
-    AsDrilledResult drilled = outcome.drilled();
-    return new Drilled(
-        drilled.survey().measured().file(),
-        outcome.verdict(),
-        drilled.odd(),
-        drilled.fit(),
-        FindingsJson.of(outcome.findings()).members().get("findings"),
-        drilled.fixed(),
-        drilled.floating(),
-        drilled.withBonus(),
-        drilled.holes(),
-        drilled.openings(),
-        drilled.cures().stream().map(c -> new Cured(c.words(), c.works())).toList(),
-        suspects(drilled.survey()),
-        drilled.notes());
+  private static <T extends Record> List<Taken> taken(
+      SurveyResult survey, List<T> judged, Function<T, Reading> reading) {
+    return judged.stream()
+        .map(one -> new Taken(survey.measured(), reading.apply(one), one))
+        .toList();
   }
+
+  private static List<Taken> suspects(SurveyResult survey) {
+    return taken(survey, survey.suspects(), Suspect::reading);
+  }
+
+  /** The part of the answer that the drawing's review does not tell. */
+  private record AsDrilled(DrilledOutcome of) {}
 }

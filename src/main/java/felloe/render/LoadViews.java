@@ -103,17 +103,11 @@ final class LoadViews {
         View.of(HandForce.class)
             .with("at", HandForce::at)
             .with("force", f -> List.of(f.x(), f.y(), f.z())),
-        View.of(LoadPlan.Trial.class)
+        View.record(LoadPlan.Trial.class, "gauge")
             .with("thickness", t -> t.gauge().thickness())
             .with("plies", t -> t.gauge().plies())
             .with("mass", t -> t.gauge().mass())
-            .with("cost", t -> t.gauge().cost())
-            .with("margin", LoadPlan.Trial::margin)
-            .with("margin_case", LoadPlan.Trial::marginCase)
-            .with("deflection", LoadPlan.Trial::deflection)
-            .with("deflection_case", LoadPlan.Trial::deflectionCase)
-            .with("met", LoadPlan.Trial::met)
-            .with("own", LoadPlan.Trial::own));
+            .with("cost", t -> t.gauge().cost()));
   }
 
   /** The mesh, and by how much a case's figures changed from the coarser one. */

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 
 /**
  * Result records as JSON, by one policy: members are the record's components, in order, their names
@@ -49,7 +50,7 @@ public final class RecordJson {
    * @throws IllegalArgumentException when a type is neither a record nor has a view
    */
   public Json of(Object value) {
-    View<?> view = views.get(value.getClass());
+    View<?> view = view(value.getClass());
     if (view != null) {
       return view.json(value, this);
     }
@@ -80,9 +81,16 @@ public final class RecordJson {
     } else if (value instanceof Map<?, ?> map) {
       return object(map);
     } else if (value instanceof Record record) {
-      return members(record, List.of());
+      return members(record, component -> false);
     }
     throw new IllegalArgumentException("no view of " + value.getClass());
+  }
+
+  /** The view of a type, or of the one interface that says what all of a kind are. */
+  private View<?> view(Class<?> type) {
+    View<?> own = views.get(type);
+    Class<?>[] kinds = type.getInterfaces();
+    return own == null && type.isRecord() && kinds.length == 1 ? views.get(kinds[0]) : own;
   }
 
   private Json array(Collection<?> values) {
@@ -108,10 +116,10 @@ public final class RecordJson {
   }
 
   /** The components of a record, without those that are left out. */
-  Json.Members members(Record record, List<String> without) {
+  Json.Members members(Record record, Predicate<String> leftOut) {
     Map<String, Json> members = new LinkedHashMap<>();
     for (RecordComponent component : record.getClass().getRecordComponents()) {
-      if (!without.contains(component.getName())) {
+      if (!leftOut.test(component.getName())) {
         members.put(snake(component.getName()), of(read(record, component)));
       }
     }

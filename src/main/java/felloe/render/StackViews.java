@@ -46,12 +46,10 @@ final class StackViews {
             .with("notes", StackReport::notes)
             .with("cautions", one -> StackReport.CAUTIONS),
         View.record(Deformation.class).with("largest_curvature", Deformation::largestCurvature),
-        View.of(PlyResponse.class)
+        View.record(PlyResponse.class, "number")
             .with("ply", PlyResponse::number)
             .with("angle", ply -> ply.ply().angle())
-            .with("thickness", ply -> ply.ply().thickness())
-            .with("bottom", PlyResponse::bottom)
-            .with("top", PlyResponse::top),
+            .with("thickness", ply -> ply.ply().thickness()),
         View.as(PlaneStiffness.class, matrix -> Arrays.asList(matrix.rows())),
         View.as(PlaneTriple.class, PlaneTriple::figures));
   }

@@ -23,26 +23,14 @@ final class StripsViews {
             .with("bound", one -> StripsReport.BOUND)
             .with("notes", StripsReport::notes)
             .with("cautions", one -> StripsReport.CAUTIONS),
-        View.of(Strip.class)
-            .with("label", Strip::label)
-            .with("width", Strip::width)
-            .with("thickness", Strip::thickness)
-            .with("span", Strip::span)
+        View.record(Strip.class, "method", "readings")
             .with("span_ratio", Strip::spanRatio)
-            .with("load", Strip::load)
-            .with("deflection", Strip::deflection)
-            .with("broke", Strip::broke)
             .with("strength", Strip::strength)
             .with("modulus", Strip::modulus)
             .with("strain", Strip::strain),
-        View.of(NormalSample.class)
-            .with("count", NormalSample::count)
-            .with("mean", NormalSample::mean)
-            .with("deviation", NormalSample::deviation)
+        View.record(NormalSample.class, "factor")
             .with("variation", NormalSample::variation)
-            .with("least", NormalSample::least)
             .with("interval", s -> s.interval().map(i -> List.of(i.from(), i.to())))
-            .with("k", NormalSample::factor)
-            .with("lower", NormalSample::lower));
+            .with("k", NormalSample::factor));
   }
 }

@@ -52,7 +52,7 @@ public final class View<T> {
     return new View<>(type, false, List.of(), List.of(), value);
   }
 
-  /** One more member, behind those before. */
+  /** One more member, behind those before; it stands for a component of that name. */
   public View<T> with(String name, Function<T, Object> member) {
     List<Step<T>> more = new ArrayList<>(steps);
     more.add(new Step<>(name, member));
@@ -75,7 +75,7 @@ public final class View<T> {
     }
     Map<String, Json> members = new LinkedHashMap<>();
     if (components) {
-      members.putAll(json.members((Record) it, without).members());
+      members.putAll(json.members((Record) it, this::leavesOut).members());
     }
     for (Step<T> step : steps) {
       Json member = json.of(step.value().apply(it));
@@ -88,6 +88,11 @@ public final class View<T> {
       }
     }
     return new Json.Members(members);
+  }
+
+  private boolean leavesOut(String component) {
+    String member = RecordJson.snake(component);
+    return without.contains(component) || steps.stream().anyMatch(s -> s.name().equals(member));
   }
 
   private void put(Map<String, Json> members, String name, Json member) {

@@ -38,10 +38,16 @@ public record MeasuredHub(SurveyResult survey, List<Candidate> candidates) {
    *
    * @param from label of the first hole
    * @param to label of the other hole; the same for a diameter
-   * @param diameter whether it is the size of one hole
+   * @param over what it is taken over, as a measured file writes it
    * @param words such as {@code 1 to 4 over outside}
    */
-  public record NextReading(String from, String to, boolean diameter, String words) {}
+  public record NextReading(String from, String to, String over, String words) {
+
+    /** Whether it is the size of one hole. */
+    public boolean diameter() {
+      return over.equals(ReadingKind.DIAMETER.words());
+    }
+  }
 
   /** Readings that would make it surer, or that are wanted, the most useful first. */
   public List<NextReading> next() {
@@ -52,7 +58,7 @@ public record MeasuredHub(SurveyResult survey, List<Candidate> candidates) {
                 new NextReading(
                     measured.labels().get(pair.from()),
                     measured.labels().get(pair.to()),
-                    pair.over() == ReadingKind.DIAMETER,
+                    pair.over().words(),
                     measured.words(pair)))
         .toList();
   }

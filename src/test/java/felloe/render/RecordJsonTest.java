@@ -2,6 +2,7 @@ package felloe.render;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Point;
 import felloe.out.JsonWriter;
@@ -67,8 +68,15 @@ class RecordJsonTest {
   }
 
   @Test
+  void aMemberStandsForTheComponentOfItsName() {
+    View<Inner> view = View.record(Inner.class).with("note", inner -> "other");
+    String told = text(new Inner(1, Optional.of("own")), view);
+    assertTrue(told.contains("other") && !told.contains("own"), told);
+  }
+
+  @Test
   void aMemberGivenTwiceIsAFault() {
-    View<Inner> view = View.record(Inner.class).with("note", inner -> "again");
+    View<Inner> view = View.of(Inner.class).with("note", i -> "one").with("note", i -> "again");
     assertThrows(IllegalArgumentException.class, () -> text(new Inner(1, Optional.empty()), view));
   }
 }
