@@ -6,11 +6,9 @@ import felloe.render.HtmlRenderer;
 import felloe.render.ResultJson;
 import felloe.render.TextRenderer;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -21,14 +19,19 @@ import picocli.CommandLine.ParseResult;
 /** How every command shows its answer: text, JSON or HTML, folded or whole. */
 final class Answers {
 
-  private static final Opt<Format> FORMAT = format("json or html", Format.JSON, Format.HTML);
+  private static final Opt<Format> FORMAT =
+      format("json or html", Format.TEXT, Format.JSON, Format.HTML);
   private static final Opt<Format> WITH_TABLE =
-      format("json, html or csv (the table alone)", Format.JSON, Format.HTML, Format.CSV);
+      format("json, html or csv (the table alone)", Format.values());
   private static final Opt<Boolean> ALL =
       Opt.flag("--all", "Show all, not just what matters most.");
 
   /** Opens what tells where figures come from. */
   static final Opt<Boolean> SOURCES = Opt.flag("--sources", "Tell where each figure comes from.");
+
+  /** What opens which fold. */
+  private static final Map<Depth, Opt<Boolean>> FOLDS =
+      new EnumMap<>(Map.of(Depth.ALL, ALL, Depth.SOURCES, SOURCES));
 
   private static final Pattern STRESSED =
       Pattern.compile("^(caution|FAILS?|NOT AS WANTED|CANNOT BE DONE|DO NOT DRILL)\\b");
@@ -44,22 +47,14 @@ final class Answers {
 
   private Answers() {}
 
-  private static Opt<Format> format(String others, Format... more) {
-    Map<String, Format> words = new LinkedHashMap<>();
-    words.put("text", Format.TEXT);
-    for (Format one : more) {
-      words.put(one.name().toLowerCase(Locale.ROOT), one);
-    }
-    return Opt.one(
-        "--format",
-        "FORMAT",
-        Read.word(words),
-        "How to answer: text (usual, for people to read), " + others + ".");
+  private static Opt<Format> format(String others, Format... allowed) {
+    String help = "How to answer: text (usual, for people to read), " + others + ".";
+    return Opt.one("--format", "FORMAT", Read.choice(allowed), help);
   }
 
   /** The option of a command whose answer has no folds. */
   static void format(CommandSpec spec) {
-    spec.addOption(FORMAT.spec());
+    Options.add(spec, FORMAT);
   }
 
   /** The options by which answers are shown. */
@@ -121,25 +116,15 @@ final class Answers {
 
   private static void text(ParseResult call, Screen screen, Report report) {
     Set<Depth> open = EnumSet.of(Depth.SCREEN);
-    Map<Depth, Opt<Boolean>> folds = new LinkedHashMap<>();
-    folds.put(Depth.ALL, ALL);
-    folds.put(Depth.SOURCES, SOURCES);
-    folds.forEach(
-        (depth, option) -> {
-          if (option.given(call)) {
-            open.add(depth);
-          }
-        });
+    FOLDS.keySet().stream().filter(depth -> FOLDS.get(depth).given(call)).forEach(open::add);
     for (String line : TextRenderer.lines(report, screen.width(), open)) {
       screen.line(screen.colour() ? stressed(line) : line);
     }
-    List<String> more = new ArrayList<>();
-    folds.forEach(
-        (depth, option) -> {
-          if (TextRenderer.hides(report, depth, open)) {
-            more.add(option.name());
-          }
-        });
+    List<String> more =
+        FOLDS.keySet().stream()
+            .filter(depth -> TextRenderer.hides(report, depth, open))
+            .map(depth -> FOLDS.get(depth).name())
+            .toList();
     if (!more.isEmpty()) {
       screen.line("More: " + String.join(", ", more) + ".");
     }

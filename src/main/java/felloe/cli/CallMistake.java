@@ -9,7 +9,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.MaxValuesExceededException;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -36,12 +35,12 @@ final class CallMistake {
     }
     if (mistake instanceof OverwrittenOptionException twice) {
       ArgSpec option = twice.getOverwritten();
-      return name(option) + " is given twice; give it once";
+      return Opt.name(option) + " is given twice; give it once";
     }
     if (mistake instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
       ArgSpec arg = missing.getMissing().get(0);
       return arg.isOption()
-          ? name(arg) + " needs a value: " + name(arg) + " " + arg.paramLabel()
+          ? Opt.name(arg) + " needs a value: " + Opt.name(arg) + " " + arg.paramLabel()
           : arg.paramLabel() + " is missing";
     }
     if (mistake instanceof MaxValuesExceededException) {
@@ -67,9 +66,5 @@ final class CallMistake {
             .map(nearest -> "; did you mean '" + nearest + "'?")
             .orElse("");
     return "unknown " + (option ? "option " : "command ") + shown + near;
-  }
-
-  private static String name(ArgSpec arg) {
-    return arg instanceof OptionSpec option ? option.longestName() : arg.paramLabel();
   }
 }

@@ -34,8 +34,7 @@ final class CheckCommand implements Command {
             "Reviews the plate: webs, edge distances, corners, finger room, sheet, weight, screws,"
                 + " and whether it meets its hub. Exit code 1 when it fails a check.");
     Options.shapes(spec, false);
-    spec.addOption(Options.HUB.spec());
-    Options.add(spec, MEASURED, BONUS);
+    Options.add(spec, Options.HUB, MEASURED, BONUS);
     Answers.options(spec);
     Options.examples(
         spec,
@@ -52,7 +51,7 @@ final class CheckCommand implements Command {
       return drilled(call, screen, kit);
     }
     if (BONUS.given(call)) {
-      throw Calls.wrong(
+      throw Read.wrong(
           BONUS.name(), "needs " + MEASURED.name() + " FILE", "name the measured file");
     }
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));

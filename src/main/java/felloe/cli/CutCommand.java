@@ -24,13 +24,11 @@ import felloe.service.PlateCutting;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -38,9 +36,7 @@ import picocli.CommandLine.ParseResult;
 /** Files for machines that cut, and rough lines for a saw. */
 final class CutCommand implements Command {
 
-  /** Beyond these a figure is taken for a slip, whatever the plate. */
-  private static final double LONGEST = 10_000;
-
+  /** Beyond this a figure is taken for a slip, whatever the plate. */
   private static final double FASTEST = 1e6;
 
   private static final List<CutProcess> MILL = List.of(ROUTER);
@@ -49,10 +45,10 @@ final class CutCommand implements Command {
   private static final List<CutProcess> SAW = List.of(JIGSAW);
 
   private static final Opt<CutProcess> PROCESS =
-      choice(
-          CutProcess.class,
-          "PROCESS",
+      Opt.one(
           "--process",
+          "PROCESS",
+          Read.choice(CutProcess.values()),
           "router, laser, waterjet or jigsaw. Must be given.");
   private static final Opt<Path> OUT =
       Options.folder(
@@ -63,7 +59,11 @@ final class CutCommand implements Command {
           "--no-compensation",
           "Write the finish lines, for a shop that moves the path itself. No G-code then.");
   private static final Opt<CutDirection> DIRECTION =
-      choice(CutDirection.class, "WAY", "--direction", "climb (usual) or conventional.");
+      Opt.one(
+          "--direction",
+          "WAY",
+          Read.choice(CutDirection.values()),
+          "climb (usual) or conventional.");
   private static final Opt<Boolean> OWNER =
       Opt.flag(
           "--owner-consents",
@@ -88,7 +88,15 @@ final class CutCommand implements Command {
   private static final Opt<Integer> COPIES =
       Opt.one("--copies", "COUNT", Read.count(1, 99), "How many of each shape. Usually 1.");
   private static final Opt<Sheet> SHEET =
-      Opt.one("--sheet", "WxH", CutCommand::sheet, "Its size. Usually the shape file's.");
+      Opt.one(
+          "--sheet",
+          "WxH",
+          Read.lengths(
+              "x",
+              CutCommand::sheet,
+              "must be width and height in mm with an x between, each above 0",
+              "write 600x400"),
+          "Its size. Usually the shape file's.");
   private static final Opt<Double> MARGIN =
       mm("--sheet-margin", "Edge of the sheet that no cut touches. Usually 5.");
   private static final Opt<Double> SPACING =
@@ -97,7 +105,12 @@ final class CutCommand implements Command {
       Opt.many(
           "--keep-out",
           "X,Y,W,H",
-          CutCommand::box,
+          Read.lengths(
+              ",",
+              CutCommand::box,
+              "must be x,y,width,height in mm from the sheet's lower left corner, width and height"
+                  + " above 0",
+              "write 0,180,30,40"),
           "A clamp: a box from the sheet's lower left corner.");
   private static final Opt<Boolean> HELD =
       Opt.one(
@@ -109,7 +122,11 @@ final class CutCommand implements Command {
       Opt.many(
           "--strips",
           "NxWxL",
-          CutCommand::strips,
+          Read.lengths(
+              "x",
+              CutCommand::strips,
+              "must be how many (1 to 99), width and length in mm with an x between",
+              "write 6x15x80"),
           "Test strips to cut along: how many, width, length along the grain.");
 
   private static final List<Counts> WIDTHS =
@@ -167,13 +184,8 @@ final class CutCommand implements Command {
     return Stream.of(WIDTHS, DEPTHS, HOLDING, FEEDS, BLADE).flatMap(List::stream);
   }
 
-  private static <E extends Enum<E>> Opt<E> choice(
-      Class<E> type, String label, String name, String help) {
-    return Opt.one(name, label, Read.choice(type), help);
-  }
-
   private static Opt<Double> mm(String name, String help) {
-    return Opt.one(name, "MM", Read.length(0, LONGEST), help);
+    return Opt.one(name, "MM", Read.length(0, Read.LONGEST), help);
   }
 
   private static Opt<Double> saw(String name, String help) {
@@ -230,7 +242,7 @@ final class CutCommand implements Command {
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
     CutProcess process = studies.with(() -> process(call));
-    List<ShapeSource> shapes = studies.with(() -> Calls.someShapes(call));
+    List<ShapeSource> shapes = studies.with(() -> Options.someShapes(call));
     if (process != null) {
       refuse(call, process, studies);
     }
@@ -318,21 +330,8 @@ final class CutCommand implements Command {
         STRIPS.all(call));
   }
 
-  /** Lengths in a row, mm; none when one cannot be read. */
-  private static List<Double> lengths(String text, String between) {
-    List<Double> lengths = new ArrayList<>();
-    for (String part : text.replace('\u00d7', 'x').replace('X', 'x').split(between, -1)) {
-      OptionalDouble length = Read.millimetres(part);
-      if (length.isEmpty() || Math.abs(length.getAsDouble()) > LONGEST) {
-        return List.of();
-      }
-      lengths.add(length.getAsDouble());
-    }
-    return lengths;
-  }
-
   private static List<Double> drills(String option, String text) {
-    List<Double> sizes = lengths(text, ",");
+    List<Double> sizes = Read.lengths(text, ",");
     if (sizes.isEmpty() && !text.equals("none")) {
       throw Read.wrong(
           option, text, "must be diameters in mm with commas between, or none", "write 5,4.3");
@@ -340,41 +339,21 @@ final class CutCommand implements Command {
     return sizes;
   }
 
-  private static Sheet sheet(String option, String text) {
-    List<Double> sides = lengths(text, "x");
-    if (sides.size() != 2 || sides.stream().anyMatch(side -> side <= 0)) {
-      throw Read.wrong(
-          option,
-          text,
-          "must be width and height in mm with an x between, each above 0",
-          "write 600x400");
-    }
-    return new Sheet(sides.get(0), sides.get(1));
+  private static Optional<Sheet> sheet(List<Double> sides) {
+    boolean well = sides.size() == 2 && sides.stream().allMatch(side -> side > 0);
+    return well ? Optional.of(new Sheet(sides.get(0), sides.get(1))) : Optional.empty();
   }
 
-  private static Box box(String option, String text) {
-    List<Double> b = lengths(text, ",");
-    if (b.size() != 4 || b.get(2) <= 0 || b.get(3) <= 0) {
-      throw Read.wrong(
-          option,
-          text,
-          "must be x,y,width,height in mm from the sheet's lower left corner, width and height"
-              + " above 0",
-          "write 0,180,30,40");
-    }
-    return new Box(b.get(0), b.get(1), b.get(0) + b.get(2), b.get(1) + b.get(3));
+  private static Optional<Box> box(List<Double> b) {
+    return b.size() == 4 && b.get(2) > 0 && b.get(3) > 0
+        ? Optional.of(new Box(b.get(0), b.get(1), b.get(0) + b.get(2), b.get(1) + b.get(3)))
+        : Optional.empty();
   }
 
-  private static SheetRequest.Strips strips(String option, String text) {
-    List<Double> n = lengths(text, "x");
+  private static Optional<SheetRequest.Strips> strips(List<Double> n) {
     boolean well = n.size() == 3 && n.stream().allMatch(v -> v > 0) && n.get(0) <= 99;
-    if (!well || n.get(0) % 1 != 0) {
-      throw Read.wrong(
-          option,
-          text,
-          "must be how many (1 to 99), width and length in mm with an x between",
-          "write 6x15x80");
-    }
-    return new SheetRequest.Strips(n.get(0).intValue(), n.get(1), n.get(2));
+    return well && n.get(0) % 1 == 0
+        ? Optional.of(new SheetRequest.Strips(n.get(0).intValue(), n.get(1), n.get(2)))
+        : Optional.empty();
   }
 }

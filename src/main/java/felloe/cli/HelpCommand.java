@@ -1,37 +1,30 @@
 package felloe.cli;
 
 import felloe.kit.Kit;
-import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Help on the program or on a command. */
 final class HelpCommand implements Command {
 
+  private static final Opt<String> COMMAND =
+      Opt.argument("COMMAND", "0..*", Read::text, "A command, such as make or hub show.");
+
   @Override
   public CommandSpec spec() {
     CommandSpec spec = Options.command("help", "Shows help on a command.");
-    spec.addPositional(
-        PositionalParamSpec.builder()
-            .paramLabel("COMMAND")
-            .index("0..*")
-            .arity("0..*")
-            .type(List.class)
-            .auxiliaryTypes(String.class)
-            .description("A command, such as make or hub show.")
-            .build());
+    Options.add(spec, COMMAND);
     return spec;
   }
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) {
     CommandLine command = new CommandLine(Commands.all());
-    for (String name : call.matchedPositionalValue(0, List.<String>of())) {
+    for (String name : COMMAND.all(call)) {
       CommandLine next = command.getSubcommands().get(name);
       if (next == null) {
-        throw Calls.wrong(
+        throw Read.wrong(
             "help " + name,
             "is no command",
             "known: " + String.join(", ", command.getSubcommands().keySet()));

@@ -3,8 +3,6 @@ package felloe.cli;
 import felloe.document.Block.Depth;
 import felloe.files.CannotWrite;
 import felloe.kit.Kit;
-import felloe.plate.Place;
-import felloe.plate.Requested;
 import felloe.render.TextRenderer;
 import felloe.report.HubReport;
 import felloe.report.MeasureReport;
@@ -19,12 +17,24 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** Hubs that the program knows. */
 final class HubCommand implements Command {
 
+  private static final Opt<String> HUB =
+      Opt.argument(
+          "HUB",
+          "1",
+          Read::text,
+          "A name from 'felloe hub list', or a hub file such as my-hub.yaml.");
+  private static final Opt<Path> FILE =
+      Opt.argument(
+          "FILE",
+          "0..1",
+          Read::path,
+          "The measured file (YAML, or a CSV table). Without it, on a terminal, the readings"
+              + " are asked for one by one.");
   private static final Opt<Path> OUT =
       Opt.one(
           "--out",
@@ -69,15 +79,7 @@ final class HubCommand implements Command {
             "show",
             "Shows every figure of a hub with where it comes from, and what a calliper reads on"
                 + " it.");
-    spec.addPositional(
-        PositionalParamSpec.builder()
-            .paramLabel("HUB")
-            .index("0")
-            .arity("1")
-            .required(true)
-            .type(String.class)
-            .description("A name from 'felloe hub list', or a hub file such as my-hub.yaml.")
-            .build());
+    Options.add(spec, HUB);
     Answers.options(spec);
     Options.examples(spec, "  felloe hub show 6x70-m5", "  felloe hub show my-hub.yaml");
     return spec;
@@ -89,16 +91,7 @@ final class HubCommand implements Command {
             "measure",
             "Finds the pattern of a hub, and the known hubs that come near it, from calliper"
                 + " readings between its holes.");
-    spec.addPositional(
-        PositionalParamSpec.builder()
-            .paramLabel("FILE")
-            .index("0")
-            .arity("0..1")
-            .type(String.class)
-            .description(
-                "The measured file (YAML, or a CSV table). Without it, on a terminal, the readings"
-                    + " are asked for one by one.")
-            .build());
+    Options.add(spec, FILE);
     Answers.options(spec);
     Options.add(spec, OUT, THREAD);
     Options.examples(
@@ -113,8 +106,7 @@ final class HubCommand implements Command {
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
     if (!call.hasSubcommand()) {
-      throw Calls.wrong(
-          "hub", "must be followed by list, show or measure", "write felloe hub list");
+      throw Read.wrong("hub", "must be followed by list, show or measure", "write felloe hub list");
     }
     ParseResult sub = call.subcommand();
     switch (sub.commandSpec().name()) {
@@ -127,8 +119,7 @@ final class HubCommand implements Command {
         return measure(sub, screen, kit);
       }
       default -> {
-        String name = sub.matchedPositionalValue(0, "");
-        KnownHub hub = KnownHub.of(new Requested<>(name, Place.ofFile("hub show")), kit.folder());
+        KnownHub hub = KnownHub.of(HUB.requested(sub).orElseThrow(), kit.folder());
         Answers.show(sub, screen, hub, () -> HubReport.of(hub));
         return Exit.WELL;
       }
@@ -136,13 +127,13 @@ final class HubCommand implements Command {
   }
 
   private static int measure(ParseResult sub, Screen screen, Kit kit) throws CannotWrite {
-    String file = sub.matchedPositionalValue(0, "");
+    Optional<Path> file = FILE.in(sub);
     if (THREAD.given(sub) && !OUT.given(sub)) {
-      throw Calls.wrong(THREAD.name(), "needs " + OUT.name() + " FILE", "name the file to write");
+      throw Read.wrong(THREAD.name(), "needs " + OUT.name() + " FILE", "name the file to write");
     }
     if (file.isEmpty()) {
       if (!screen.terminal()) {
-        throw Calls.wrong(
+        throw Read.wrong(
             "hub measure",
             "must be followed by a measured file where nobody sits at a terminal",
             "write felloe hub measure FILE");
@@ -150,7 +141,7 @@ final class HubCommand implements Command {
       Charset charset = Charset.defaultCharset();
       return talk(new BufferedReader(new InputStreamReader(System.in, charset)), sub, screen, kit);
     }
-    MeasuredHub hub = HubSurvey.of(Options.path(file), kit.folder());
+    MeasuredHub hub = HubSurvey.of(file.get(), kit.folder());
     show(hub, sub, screen, kit);
     return Exit.WELL;
   }

@@ -1,9 +1,7 @@
 package felloe.cli;
 
 import felloe.document.Report;
-import felloe.drawing.Paper;
 import felloe.files.CannotWrite;
-import felloe.files.OutFile;
 import felloe.kit.Kit;
 import felloe.kit.LayupFiles;
 import felloe.laminate.StackResult;
@@ -26,7 +24,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** The plan of a lay-up; stacks of plies on their own, and what broken test strips tell. */
@@ -37,7 +34,11 @@ final class LayupCommand implements Command {
   private static final Opt.Reader<Double> SHARES =
       Read.number(LayupWish.LEAST_FRACTION, LayupWish.MOST_FRACTION, "");
   private static final Opt.Reader<Double> WARMTH = Read.number(5, 45, "degrees Celsius");
-  private static final Opt.Reader<Pieces> CUTS = Read.choice(Pieces.class);
+  private static final Opt.Reader<Pieces> CUTS = Read.choice(Pieces.values());
+  private static final Opt<Path> SHAPE =
+      Opt.argument("SHAPE", "0..1", Read::path, "The shape file.");
+  private static final Opt<String> SETS =
+      Options.sets("stock.thickness=6, stack[0].angle=45 or load.N=[10,0,0]");
   private static final Opt<Path> OUT =
       Options.folder(
           "Folder in which the shape gets one for pages and pictures, made only when given.");
@@ -64,7 +65,11 @@ final class LayupCommand implements Command {
       Opt.one(
           "--panel",
           "MMxPLIES",
-          LayupCommand::panel,
+          Read.lengths(
+              "x",
+              LayupCommand::panel,
+              "must be the thickness and the plies of a panel that you made, with an x between",
+              "write 5.5x20"),
           "A panel that you made and measured, such as 5.4x20: it tells that share.");
   private static final Opt<Double> ROLL =
       Opt.one(
@@ -79,8 +84,6 @@ final class LayupCommand implements Command {
       Opt.one("--pieces", "HOW", CUTS, "rectangle (usual) or outline: how plies are cut.");
   private static final Opt<Integer> STRIPS =
       Opt.one("--strips", "COUNT", Read.count(0, 30), "Test strips on the blank. Usually 5.");
-  private static final Opt<Paper> PAPER =
-      Opt.one("--paper", "PAPER", Read::paper, "Paper of the pages. Usually A4.");
   private static final Opt<String> RESIN =
       Opt.one(
           "--resin",
@@ -106,7 +109,7 @@ final class LayupCommand implements Command {
           "What was measured on broken test strips, such as my-strips.yaml.");
 
   private static final Opt<?>[] WISHES = {
-    CLOTH, PROCESS, PLIES, FRACTION, PANEL, ROLL, MARGIN, PIECES, STRIPS, PAPER
+    CLOTH, PROCESS, PLIES, FRACTION, PANEL, ROLL, MARGIN, PIECES, STRIPS, Printing.PAGES
   };
   private static final Opt<?>[] SHOP = {RESIN, TEMPERATURE, SCALE, Options.MATERIALS};
 
@@ -121,16 +124,7 @@ final class LayupCommand implements Command {
             "Plans the stock of a plate: plies, cloth, resin in pots, mould, test strips, time and"
                 + " cost, beside sheet that can be bought. Tells as well how stiff a stack of plies"
                 + " is, and what broken test strips tell of a laminate.");
-    spec.addPositional(
-        PositionalParamSpec.builder()
-            .paramLabel("SHAPE")
-            .description("The shape file.")
-            .index("0")
-            .arity("0..1")
-            .type(String.class)
-            .build());
-    spec.addOption(Options.sets("stock.thickness=6, stack[0].angle=45 or load.N=[10,0,0]"));
-    Options.add(spec, OUT);
+    Options.add(spec, SHAPE, SETS, OUT);
     Answers.options(spec);
     Options.group(spec, "Laying up", 1, WISHES);
     Options.group(spec, "Resin and shop", 2, SHOP);
@@ -167,28 +161,20 @@ final class LayupCommand implements Command {
     return new Plies(Optional.of(count), Optional.empty());
   }
 
-  /** A thickness and a number of plies with an x between. */
-  private static Panel panel(String option, String text) {
-    String[] parts = text.strip().replace('\u00d7', 'x').split("x", -1);
-    double thickness = parts.length == 2 ? Read.millimetres(parts[0]).orElse(0) : 0;
-    boolean read = parts.length == 2 && parts[1].strip().matches("[0-9]{1,3}");
-    int plies = read ? Integer.parseInt(parts[1].strip()) : 0;
-    if (thickness <= 0 || thickness > THICKEST || plies < 1 || plies > LayupWish.MOST_PLIES) {
-      throw Read.wrong(
-          option,
-          text,
-          "must be the thickness and the plies of a panel that you made, with an x between",
-          "write 5.5x20");
-    }
-    return new Panel(thickness, plies);
+  /** A thickness and a number of plies. */
+  private static Optional<Panel> panel(List<Double> n) {
+    boolean well = n.size() == 2 && n.get(0) > 0 && n.get(0) <= THICKEST;
+    return well && n.get(1) >= 1 && n.get(1) <= LayupWish.MOST_PLIES && n.get(1) % 1 == 0
+        ? Optional.of(new Panel(n.get(0), n.get(1).intValue()))
+        : Optional.empty();
   }
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
-    boolean shape = call.hasMatchedPositional(0);
+    boolean shape = SHAPE.given(call);
     boolean tested = TESTED.given(call);
     if (Stream.of(shape, STACK.given(call), tested).filter(given -> given).count() != 1) {
-      throw Calls.wrong(
+      throw Read.wrong(
           "layup",
           "must have one of SHAPE, " + STACK.name() + " and " + TESTED.name(),
           "write felloe layup heron.yaml, say");
@@ -201,7 +187,7 @@ final class LayupCommand implements Command {
     Options.refuse(call, wanted, cure, WISHES);
     Options.refuse(call, wanted, cure, SHOP);
     Options.refuse(call, wanted, cure, OUT, Answers.SOURCES);
-    List<String> sets = Options.chosenSets(call);
+    List<String> sets = SETS.all(call);
     if (tested) {
       StripsOutcome outcome = StripsOutcome.of(TESTED.in(call).orElseThrow(), sets);
       Answers.show(call, screen, outcome, () -> StripsReport.of(outcome));
@@ -219,7 +205,10 @@ final class LayupCommand implements Command {
         () -> {
           if (!out) {
             Options.refuse(
-                call, "only counts with " + OUT.name(), "take it out, or name a folder", PAPER);
+                call,
+                "only counts with " + OUT.name(),
+                "take it out, or name a folder",
+                Printing.PAGES);
           }
           return out;
         });
@@ -227,12 +216,14 @@ final class LayupCommand implements Command {
         new LayupPlanning.Request(wish(call), Options.MATERIALS.in(call));
     LayupPlan plan = LayupPlanning.of(Options.shape(call), request, studies, kit.folder());
     Report report = LayupReport.of(plan);
-    List<Path> files = List.of();
-    if (out && plan.laidUp()) {
-      Paper paper = PAPER.in(call).orElse(Paper.A4);
-      List<OutFile> made = LayupFiles.of(plan, report, paper);
-      files = kit.write(OUT.in(call).orElseThrow(), "layup", plan.plate(), made).files();
-    }
+    List<Path> files =
+        Printing.pages(
+            call,
+            kit,
+            OUT.in(call).filter(folder -> plan.laidUp()),
+            "layup",
+            plan.plate(),
+            paper -> LayupFiles.of(plan, report, paper));
     Answers.show(call, screen, plan, files, () -> report);
     if (!plan.laidUp()) {
       screen.say(

@@ -1,7 +1,6 @@
 package felloe.cli;
 
 import felloe.document.Report;
-import felloe.drawing.Paper;
 import felloe.files.CannotWrite;
 import felloe.kit.DesignFile;
 import felloe.kit.Kit;
@@ -26,7 +25,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -43,7 +41,7 @@ final class LoadCommand implements Command {
       Opt.one(
           "--support",
           "HOW",
-          Read.choice(LoadWish.Hold.class),
+          Read.choice(LoadWish.Hold.values()),
           "bolts (usual: held by the hub's screws with its face behind) or clamped (held fast"
               + " within load.clamp_diameter, and usual where that is given).");
   private static final Opt<String> CASE =
@@ -67,8 +65,6 @@ final class LoadCommand implements Command {
           "Folder in which the shape gets a folder for pages and pictures, which are made only when"
               + " it is given; with --least-mass for SHAPE-designs.csv, by which a search that was"
               + " stopped goes on.");
-  private static final Opt<Paper> PAPER =
-      Opt.one("--paper", "PAPER", Read::paper, "Paper of the pages. Usually A4.");
   private static final Opt<Boolean> PROOF =
       Opt.flag(
           "--proof",
@@ -111,7 +107,7 @@ final class LoadCommand implements Command {
         TESTED,
         PROOF,
         OUT,
-        PAPER);
+        Printing.PAGES);
     Options.group(spec, "Least mass", 1, LEAST_MASS, VARY, STEPS_EACH);
     Answers.options(spec);
     Options.examples(
@@ -126,14 +122,11 @@ final class LoadCommand implements Command {
 
   private static ThicknessChoice thicknesses(String option, String text) {
     boolean range = text.matches("[^,-]+-[^,-]+");
-    List<Double> values = new ArrayList<>();
-    for (String part : text.split(range ? "-" : ",", -1)) {
-      OptionalDouble mm = Read.millimetres(part);
-      values.add(mm.orElse(-1));
-    }
-    boolean well =
-        values.size() <= MOST && values.stream().allMatch(t -> t >= THINNEST && t <= THICKEST);
-    if (!well || range && values.get(0) >= values.get(1)) {
+    List<Double> values = Read.lengths(text, range ? "-" : ",");
+    boolean well = !values.isEmpty() && values.size() <= MOST;
+    if (!well
+        || values.stream().anyMatch(t -> t < THINNEST || t > THICKEST)
+        || range && values.get(0) >= values.get(1)) {
       throw Read.wrong(
           option,
           text,
@@ -145,18 +138,15 @@ final class LoadCommand implements Command {
 
   private static FigureRange span(String option, String text) {
     int equals = text.indexOf('=');
-    String[] ends = text.substring(equals + 1).split("-", -1);
-    OptionalDouble from = Read.millimetres(ends[0]);
-    OptionalDouble to = Read.millimetres(ends[ends.length - 1]);
-    boolean read = equals > 0 && ends.length == 2 && from.isPresent() && to.isPresent();
-    if (!read || from.getAsDouble() >= to.getAsDouble()) {
+    List<Double> ends = Read.lengths(text.substring(equals + 1), "-");
+    if (equals <= 0 || ends.size() != 2 || ends.get(0) >= ends.get(1)) {
       throw Read.wrong(
           option,
           text,
           "must be PATH=FROM-TO, with FROM below TO, in mm or degrees",
           "write stock.thickness=3-6, say");
     }
-    return new FigureRange(text.substring(0, equals).strip(), from.getAsDouble(), to.getAsDouble());
+    return new FigureRange(text.substring(0, equals).strip(), ends.get(0), ends.get(1));
   }
 
   @Override
@@ -192,14 +182,14 @@ final class LoadCommand implements Command {
       return proof(call, screen, kit, outcome);
     }
     Report report = LoadReport.of(outcome);
-    List<Path> files = List.of();
-    if (OUT.given(call)) {
-      Paper paper = PAPER.in(call).orElse(Paper.A4);
-      files =
-          kit.write(
-                  OUT.in(call).get(), "load", outcome.plate(), LoadFiles.of(outcome, report, paper))
-              .files();
-    }
+    List<Path> files =
+        Printing.pages(
+            call,
+            kit,
+            OUT.in(call),
+            "load",
+            outcome.plate(),
+            paper -> LoadFiles.of(outcome, report, paper));
     Answers.show(call, screen, outcome, files, () -> report);
     screen.say("Reckoned in " + felloe.geometry.Numbers.fixed(outcome.seconds(), 1) + " s.");
     return outcome.met() ? Exit.WELL : Exit.FAILS;
@@ -209,17 +199,14 @@ final class LoadCommand implements Command {
       throws CannotWrite {
     ProofLoad proof = ProofLoad.of(outcome.plan());
     Report report = ProofReport.of(outcome, proof);
-    List<Path> files = List.of();
-    if (OUT.given(call)) {
-      Paper paper = PAPER.in(call).orElse(Paper.A4);
-      files =
-          kit.write(
-                  OUT.in(call).get(),
-                  "proof",
-                  outcome.plate(),
-                  LoadFiles.proof(outcome, report, paper))
-              .files();
-    }
+    List<Path> files =
+        Printing.pages(
+            call,
+            kit,
+            OUT.in(call),
+            "proof",
+            outcome.plate(),
+            paper -> LoadFiles.proof(outcome, report, paper));
     Answers.show(call, screen, proof, files, () -> report);
     return outcome.met() && !proof.hangs().isEmpty() ? Exit.WELL : Exit.FAILS;
   }

@@ -6,9 +6,7 @@ import felloe.kit.Kit;
 import felloe.plate.BadInput;
 import felloe.yaml.Problems;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -110,25 +108,16 @@ public final class Main {
    * that one run tells everything.
    */
   private void refuseValues(ParseResult call, ParseResult last) {
-    List<Exception> errors = new ArrayList<>();
-    for (ParseResult at = call; at != null; at = at.hasSubcommand() ? at.subcommand() : null) {
-      errors.addAll(at.errors());
-    }
     Problems problems = new Problems();
-    for (Exception error : errors) {
-      if (error.getCause() instanceof BadInput bad) {
-        problems.add(bad);
-      } else if (error instanceof ParameterException mistake) {
-        throw mistake;
-      }
+    for (ParseResult at = call; at != null; at = at.hasSubcommand() ? at.subcommand() : null) {
+      Opt.faults(at, problems);
     }
-    if (!errors.isEmpty()) {
-      if (last.commandSpec().positionalParameters().stream()
-          .anyMatch(p -> p.paramLabel().equals("SHAPE"))) {
-        Options.readable(last, kit.folder(), problems);
-      }
-      problems.throwIfAny();
+    if (!problems.none()
+        && last.commandSpec().positionalParameters().stream()
+            .anyMatch(p -> p.paramLabel().equals("SHAPE"))) {
+      Options.readable(last, kit.folder(), problems);
     }
+    problems.throwIfAny();
   }
 
   /** The parser itself sees it only where an option stands under no heading of its own. */

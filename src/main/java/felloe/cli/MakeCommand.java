@@ -48,7 +48,7 @@ final class MakeCommand implements Command {
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
     TemplateOptions options = studies.with(() -> Printing.of(call));
-    List<ShapeSource> shapes = Calls.someShapes(call);
+    List<ShapeSource> shapes = Options.someShapes(call);
     List<KitFiles.Made> kits = new ArrayList<>();
     try (KitFiles files = new KitFiles()) {
       List<Study> all = studies.all(shapes);

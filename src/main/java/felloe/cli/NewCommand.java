@@ -5,12 +5,19 @@ import felloe.kit.Kit;
 import felloe.service.NewShape;
 import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /** A shape file to start from. */
 final class NewCommand implements Command {
 
+  private static final Opt<String> FAMILY =
+      Opt.argument(
+          "FAMILY",
+          "1",
+          Read::text,
+          "The outline: " + String.join(", ", NewShape.families()) + ".");
+  private static final Opt<Path> FILE =
+      Opt.argument("FILE", "0..1", Read::path, "The file to write. Usually FAMILY.yaml, here.");
   private static final Opt<Boolean> FORCE =
       Opt.flag("--force", "Replace the file when it is there already.");
 
@@ -20,33 +27,16 @@ final class NewCommand implements Command {
         Options.command(
             "new",
             "Writes a commented shape file to start from, which makes a good wheel as it stands.");
-    spec.addPositional(
-        PositionalParamSpec.builder()
-            .paramLabel("FAMILY")
-            .index("0")
-            .arity("1")
-            .required(true)
-            .type(String.class)
-            .description("The outline: " + String.join(", ", NewShape.families()) + ".")
-            .build());
-    spec.addPositional(
-        PositionalParamSpec.builder()
-            .paramLabel("FILE")
-            .index("1")
-            .arity("0..1")
-            .type(String.class)
-            .description("The file to write. Usually FAMILY.yaml, here.")
-            .build());
-    Options.add(spec, FORCE);
+    Options.add(spec, FAMILY, FILE, FORCE);
     Options.examples(spec, "  felloe new round", "  felloe new points curlew.yaml");
     return spec;
   }
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
-    String family = call.matchedPositionalValue(0, "");
-    Path file = Options.path(call.matchedPositionalValue(1, family + ".yaml"));
+    String family = FAMILY.in(call).orElseThrow();
     String text = NewShape.text(family);
+    Path file = FILE.in(call).orElseGet(() -> Read.path(FILE.name(), family + ".yaml"));
     if (FORCE.given(call)) {
       kit.replace(file, text);
     } else {

@@ -1,15 +1,20 @@
 package felloe.cli;
 
 import felloe.drawing.Paper;
+import felloe.files.CannotWrite;
+import felloe.files.OutFile;
+import felloe.kit.Kit;
 import felloe.plate.Face;
+import felloe.plate.Plate;
 import felloe.template.BarReading;
 import felloe.template.MarkOut;
 import felloe.template.MarkOut.InkEdge;
 import felloe.template.MarkOut.Method;
 import felloe.template.TemplateOptions;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.OptionalDouble;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -24,6 +29,11 @@ final class Printing {
           "PAPER",
           Read::paper,
           "A4 (usual), A3, A5, Letter, Legal, Tabloid, or A2 to A0.");
+
+  /** Paper of pages that are not at true scale. */
+  static final Opt<Paper> PAGES =
+      Opt.one("--paper", "PAPER", Read::paper, "Paper of the pages. Usually A4.");
+
   private static final Opt<Double> MARGIN =
       Opt.one(
           "--margin",
@@ -42,14 +52,21 @@ final class Printing {
       Opt.one(
           "--bars",
           "ACROSSxUP",
-          Printing::bars,
+          Read.lengths(
+              "x",
+              n ->
+                  n.size() == 2
+                      ? Optional.of(new BarReading(n.get(0), n.get(1)))
+                      : Optional.empty(),
+              "must be two lengths in mm with an x between",
+              "measure the bar that runs across and the one that runs up, and write 99.6x100.2"),
           "Both check bars as measured on a print, such as 99.6x100.2: the tiled pages then print"
               + " true.");
   private static final Opt<Method> METHOD =
       Opt.one(
           "--method",
           "WAY",
-          Read.word(methods()),
+          Read.choice(Method.STUCK_ON, Method.TRACED, Method.PRICKED),
           "stuck-on (usual): stuck on the stock and cut through; traced: drawn round with a pen;"
               + " pricked: hole centres pricked through.");
   private static final Opt<Double> PEN =
@@ -62,24 +79,36 @@ final class Printing {
       Opt.one(
           "--ink",
           "EDGE",
-          Read.choice(InkEdge.class),
+          Read.choice(InkEdge.values()),
           "Which edge of the pen's line is the finish line: plate-side (usual; take all ink off)"
               + " or waste-side (leave it on).");
   private static final Opt<Face> FACE =
       Opt.one(
           "--face",
           "FACE",
-          Read.choice(Face.class),
+          Read.choice(Face.values()),
           "front or back; usually as the shape file says.");
 
   private Printing() {}
 
-  private static Map<String, Method> methods() {
-    Map<String, Method> methods = new LinkedHashMap<>();
-    methods.put("stuck-on", Method.STUCK_ON);
-    methods.put("traced", Method.TRACED);
-    methods.put("pricked", Method.PRICKED);
-    return methods;
+  /**
+   * Files of a plate with pages, written where there is a folder for them; else none.
+   *
+   * @param set what they are called together
+   */
+  static List<Path> pages(
+      ParseResult call,
+      Kit kit,
+      Optional<Path> folder,
+      String set,
+      Plate plate,
+      Function<Paper, List<OutFile>> made)
+      throws CannotWrite {
+    if (folder.isEmpty()) {
+      return List.of();
+    }
+    Paper paper = PAGES.in(call).orElse(Paper.A4);
+    return kit.write(folder.get(), set, plate, made.apply(paper)).files();
   }
 
   /** The options of a command that writes templates. */
@@ -133,19 +162,5 @@ final class Printing {
     String traced = "only counts for " + METHOD.name() + " traced";
     Options.refuse(call, traced, "add that, or take this out", PEN, INK);
     return method == Method.PRICKED ? MarkOut.PRICKED : MarkOut.STUCK_ON;
-  }
-
-  private static BarReading bars(String option, String text) {
-    String[] parts = text.strip().replace('\u00d7', 'x').replace('X', 'x').split("x", -1);
-    OptionalDouble across = Read.millimetres(parts[0]);
-    OptionalDouble up = Read.millimetres(parts[parts.length - 1]);
-    if (parts.length != 2 || across.isEmpty() || up.isEmpty()) {
-      throw Read.wrong(
-          option,
-          text,
-          "must be two lengths in mm with an x between",
-          "measure the bar that runs across and the one that runs up, and write 99.6x100.2");
-    }
-    return new BarReading(across.getAsDouble(), up.getAsDouble());
   }
 }

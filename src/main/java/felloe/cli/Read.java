@@ -8,16 +8,22 @@ import felloe.plate.Problem;
 import felloe.yaml.Nearest;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** How values of options are read. Each refuses in one voice: option, value, what is allowed. */
 final class Read {
 
   private static final int DIGITS = 12;
+
+  /** A length beyond this is taken for a slip, whatever it is of, mm. */
+  static final double LONGEST = 10_000;
 
   private Read() {}
 
@@ -50,10 +56,11 @@ final class Read {
                     near(text, known) + "known: " + String.join(", ", known)));
   }
 
-  /** One of the constants of a choice, written in small letters with hyphens. */
-  static <E extends Enum<E>> Opt.Reader<E> choice(Class<E> type) {
+  /** One of some constants, written in small letters with hyphens. */
+  @SafeVarargs
+  static <E extends Enum<E>> Opt.Reader<E> choice(E... allowed) {
     Map<String, E> words = new LinkedHashMap<>();
-    for (E constant : type.getEnumConstants()) {
+    for (E constant : allowed) {
       words.put(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), constant);
     }
     return word(words);
@@ -64,7 +71,11 @@ final class Read {
     return (option, text) -> {
       if (!words.containsKey(text)) {
         List<String> known = List.copyOf(words.keySet());
-        throw wrong(option, text, "must be " + either(known), near(text, known).replace("? ", "?"));
+        throw wrong(
+            option,
+            text,
+            "must be " + String.join(" or ", known),
+            near(text, known).replace("? ", "?"));
       }
       return words.get(text);
     };
@@ -113,6 +124,26 @@ final class Read {
     return value;
   }
 
+  /** Lengths in a row, mm, of which a value is made; what makes none is refused. */
+  static <T> Opt.Reader<T> lengths(
+      String between, Function<List<Double>, Optional<T>> made, String wanted, String cure) {
+    return (option, text) ->
+        made.apply(lengths(text, between)).orElseThrow(() -> wrong(option, text, wanted, cure));
+  }
+
+  /** Lengths in a row, mm; none when one cannot be read. */
+  static List<Double> lengths(String text, String between) {
+    List<Double> lengths = new ArrayList<>();
+    for (String part : text.replace('\u00d7', 'x').replace('X', 'x').split(between, -1)) {
+      OptionalDouble length = millimetres(part);
+      if (length.isEmpty() || Math.abs(length.getAsDouble()) > LONGEST) {
+        return List.of();
+      }
+      lengths.add(length.getAsDouble());
+    }
+    return lengths;
+  }
+
   /** A plain number of mm, or one with mm or in behind it; empty for anything else. */
   static OptionalDouble millimetres(String text) {
     String figure = text.strip();
@@ -141,11 +172,12 @@ final class Read {
     return new BadInput(new Problem(Place.ofOption(option, ""), "", value, wanted, cure));
   }
 
-  private static String near(String word, List<String> known) {
-    return Nearest.to(word, known).map(near -> "did you mean '" + near + "'? ").orElse("");
+  /** A call that is wrong as a whole, or for want of something. */
+  static BadInput wrong(String what, String wanted, String cure) {
+    return wrong(what, "", wanted, cure);
   }
 
-  private static String either(List<String> words) {
-    return String.join(" or ", words);
+  private static String near(String word, List<String> known) {
+    return Nearest.to(word, known).map(near -> "did you mean '" + near + "'? ").orElse("");
   }
 }

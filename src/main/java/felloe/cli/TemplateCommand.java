@@ -54,7 +54,7 @@ final class TemplateCommand implements Command {
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
     TemplateOptions options = studies.with(() -> Printing.of(call));
     boolean printCheck = PRINT_CHECK.given(call);
-    List<ShapeSource> shapes = printCheck ? Options.shapes(call) : Calls.someShapes(call);
+    List<ShapeSource> shapes = printCheck ? Options.shapes(call) : Options.someShapes(call);
     List<Study> all = studies.all(shapes);
     List<TemplateOutcome> outcomes = new ArrayList<>();
     studies.each(all, one -> outcomes.add(TemplateOutcome.of(one, options)));

@@ -113,8 +113,8 @@ class BadCallsTest {
 
   @Test
   void aFileWithoutANameIsNone() {
-    assertWrong("'': cannot be the name of a file; check the name", "show", "");
-    assertWrong("'': cannot be the name of a file; check the name", "make", "");
+    assertWrong("SHAPE: needs the name of a file or folder", "show", "");
+    assertWrong("SHAPE: needs the name of a file or folder", "make", "");
   }
 
   @Test
