@@ -84,48 +84,53 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
     return new HeldPoints(bending, membrane, bolts, face(mesh, support, beside));
   }
 
-  /** Nodes spread over the hub's face, its rim first, since the plate rocks about it. */
+  /** Nodes spread over what bears, the rims first, since the plate rocks about them. */
   private static int[] face(PlateMesh mesh, Support.Bolted support, double beside) {
-    double radius = support.face() / 2;
-    List<Integer> within = new ArrayList<>();
+    List<Bearing> within = new ArrayList<>();
     for (int i = 0; i < mesh.nodes(); i++) {
       int node = i;
-      boolean near = mesh.distance(i, Point.ORIGIN) <= radius + ON;
-      if (near
-          && support.bolts().stream()
-              .noneMatch(b -> mesh.distance(node, b.at()) < b.head() / 2 + beside - ON)) {
-        within.add(i);
+      boolean free =
+          support.bolts().stream()
+              .noneMatch(b -> mesh.distance(node, b.at()) < b.head() / 2 + beside - ON);
+      for (Support.Disc disc : free ? support.bearing() : List.<Support.Disc>of()) {
+        double inward = disc.diameter() / 2 - mesh.distance(i, disc.at());
+        if (inward >= -ON) {
+          within.add(new Bearing(i, inward, disc.diameter() / 2));
+          break;
+        }
       }
     }
     within.sort(
-        (a, b) -> {
-          double ra = mesh.distance(a, Point.ORIGIN);
-          double rb = mesh.distance(b, Point.ORIGIN);
-          return Math.abs(ra - rb) > ON ? Double.compare(rb, ra) : Integer.compare(a, b);
-        });
-    List<Integer> chosen = chosen(mesh, support, within, 2 * Math.PI * radius / ROUND);
-    return chosen.stream().mapToInt(Integer::intValue).toArray();
+        (a, b) ->
+            Math.abs(a.inward - b.inward) > ON
+                ? Double.compare(a.inward, b.inward)
+                : Integer.compare(a.node, b.node));
+    return chosen(mesh, support, within, 1).stream().mapToInt(Integer::intValue).toArray();
   }
 
-  /** All on the rim, others so far from each other; farther where there would be too many. */
+  /** A node before something that bears: how far within its rim, and the radius of that. */
+  private record Bearing(int node, double inward, double radius) {}
+
+  /** All on a rim, others so far from each other; farther where there would be too many. */
   private static List<Integer> chosen(
-      PlateMesh mesh, Support.Bolted support, List<Integer> within, double far) {
-    double radius = support.face() / 2;
+      PlateMesh mesh, Support.Bolted support, List<Bearing> within, double wider) {
     List<Integer> chosen = new ArrayList<>();
-    for (int i : within) {
-      boolean rim = mesh.distance(i, Point.ORIGIN) >= radius - ON;
+    for (Bearing one : within) {
+      int i = one.node;
+      double far = wider * 2 * Math.PI * one.radius / ROUND;
       double head =
           support.bolts().stream()
               .mapToDouble(b -> mesh.distance(i, b.at()) - b.head() / 2)
               .min()
-              .orElse(radius);
+              .orElse(one.radius);
       double apart = head < far ? NEARER * far : far;
-      if (rim || chosen.stream().noneMatch(c -> mesh.distance(c, mesh.point(i)) < apart)) {
+      if (one.inward <= ON
+          || chosen.stream().noneMatch(c -> mesh.distance(c, mesh.point(i)) < apart)) {
         chosen.add(i);
       }
     }
-    return chosen.size() > MOST && far < radius
-        ? chosen(mesh, support, within, 1.15 * far)
+    return chosen.size() > MOST && wider * 2 * Math.PI < ROUND
+        ? chosen(mesh, support, within, 1.15 * wider)
         : chosen;
   }
 }

@@ -2,6 +2,7 @@ package felloe.load;
 
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import felloe.joints.JointPlan;
 import felloe.joints.PlannedJoint;
 import felloe.joints.WasherSize;
@@ -124,6 +125,9 @@ public record HubHold(
               + Numbers.brief(bolts.get(0).head(), 2)
               + " mm, its head or washer, and holds the plate fast there");
     }
+    if (plate.load().spacerDiameter().isPresent()) {
+      return onSpacers(plate, asked, bolts, holes, assumptions);
+    }
     double face = plate.load().faceDiameter().map(Requested::value).orElse(2 * reach + 2 * widest);
     assumptions.add(
         plate.load().faceDiameter().isPresent()
@@ -142,6 +146,63 @@ public record HubHold(
                 + " figure, since neither is always the safe one";
     Optional<Support> other = asked ? Optional.empty() : Optional.of(new Support.Clamped(face));
     return new HubHold(new Support.Bolted(bolts, face), why, assumptions, holes, other);
+  }
+
+  /** On a spacer at each screw: free to give between them, or held fast over the whole of each. */
+  private static HubHold onSpacers(
+      Plate plate,
+      boolean asked,
+      List<Support.Bolt> bolts,
+      List<Hole> holes,
+      List<String> assumptions) {
+    Requested<Double> spacer = plate.load().spacerDiameter().orElseThrow();
+    double across = spacer.value();
+    Problems problems = new Problems();
+    double widest = holes.stream().mapToDouble(Hole::diameter).max().orElse(0);
+    if (across <= widest) {
+      problems.add(
+          new Problem(
+              spacer.place(),
+              "load.spacer_diameter",
+              Numbers.brief(across, 2) + " mm",
+              "is no larger than the hub's holes, " + Numbers.brief(widest, 2) + " mm",
+              "write the outside diameter of the spacers"));
+    }
+    overlaps(bolts, holes, problems);
+    for (int i = 0; i < bolts.size(); i++) {
+      for (int j = i + 1; j < bolts.size(); j++) {
+        if (bolts.get(i).at().distance(bolts.get(j).at()) < across - Tolerances.SAME_LENGTH) {
+          problems.addOnce(
+              new Problem(
+                  spacer.place(),
+                  "load.spacer_diameter",
+                  Numbers.brief(across, 2) + " mm",
+                  "makes spacers that overlap",
+                  "write the outside diameter of one; for a single ring or disc under all screws"
+                      + " leave it out, and write load.face_diameter"));
+        }
+      }
+    }
+    problems.throwIfAny();
+    assumptions.add(
+        "each screw stands on a spacer of "
+            + Numbers.brief(across, 2)
+            + " mm, as the shape file says, and nothing else bears behind the plate");
+    String why = "held by its screws, each with a spacer behind, which pushes but does not pull";
+    List<Support.Bolt> fast =
+        bolts.stream()
+            .map(b -> new Support.Bolt(b.label(), b.at(), Math.max(b.head(), across)))
+            .toList();
+    return new HubHold(
+        Support.Bolted.onSpacers(bolts, across),
+        asked
+            ? why + ", as asked for"
+            : why
+                + ", and once more held fast over the whole of each spacer: of both ways the worse"
+                + " is told, figure by figure, since neither is always the safe one",
+        assumptions,
+        holes,
+        asked ? Optional.empty() : Optional.of(Support.Bolted.onSpacers(fast, across)));
   }
 
   /** Refuses a face that bears on nothing, and heads that overlap; all at once. */
@@ -164,6 +225,11 @@ public record HubHold(
                         "it must be at least "
                             + Numbers.brief(2 * reach, 2)
                             + " mm; measure the hub's face")));
+    overlaps(bolts, holes, problems);
+    problems.throwIfAny();
+  }
+
+  private static void overlaps(List<Support.Bolt> bolts, List<Hole> holes, Problems problems) {
     for (int i = 0; i < bolts.size(); i++) {
       for (int j = i + 1; j < bolts.size(); j++) {
         double apart = bolts.get(i).at().distance(bolts.get(j).at());
@@ -181,7 +247,6 @@ public record HubHold(
         }
       }
     }
-    problems.throwIfAny();
   }
 
   private static Optional<Double> head(JointPlan joints, Hole hole) {
@@ -198,7 +263,7 @@ public record HubHold(
   double radius() {
     return support instanceof Support.Clamped clamped
         ? clamped.diameter() / 2
-        : ((Support.Bolted) support).face() / 2;
+        : ((Support.Bolted) support).reach();
   }
 
   /** Whether a point cannot move, since the hub holds it. */

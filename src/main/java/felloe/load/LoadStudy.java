@@ -173,14 +173,16 @@ public record LoadStudy(
     return now == 0 ? 0 : Math.abs(now - then) / Math.abs(now);
   }
 
-  /** Round the rim of the hub's face, about which the plate rocks. */
+  /** Round the rim of the hub's face, or of each spacer, about which the plate rocks. */
   private List<Fineness.Spot> face(double finer) {
     List<Fineness.Spot> spots = new ArrayList<>();
     if (support instanceof Support.Bolted bolted) {
-      double edge = finer * Math.PI * bolted.face() / FACE_EDGES;
-      for (int i = 0; i < 2 * FACE_EDGES; i++) {
-        Point at = Point.polar(bolted.face() / 2, Math.PI * i / FACE_EDGES);
-        spots.add(new Fineness.Spot(at, edge));
+      for (Support.Disc disc : bolted.bearing()) {
+        double edge = finer * Math.PI * disc.diameter() / FACE_EDGES;
+        for (int i = 0; i < 2 * FACE_EDGES; i++) {
+          Point off = Point.polar(disc.diameter() / 2, Math.PI * i / FACE_EDGES);
+          spots.add(new Fineness.Spot(disc.at().plus(off), edge));
+        }
       }
     }
     return spots;
@@ -218,7 +220,9 @@ public record LoadStudy(
     Support.Bolted bolted = (Support.Bolted) support;
     List<PlateMesher.Circle> circles = new ArrayList<>();
     bolted.bolts().forEach(b -> circles.add(new PlateMesher.Circle(b.at(), b.head() / 2)));
-    circles.add(new PlateMesher.Circle(Point.ORIGIN, bolted.face() / 2));
+    for (Support.Disc disc : bolted.bearing()) {
+      circles.add(new PlateMesher.Circle(disc.at(), disc.diameter() / 2));
+    }
     return circles;
   }
 

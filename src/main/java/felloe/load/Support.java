@@ -20,17 +20,46 @@ public sealed interface Support {
   }
 
   /**
-   * The plate is held fast under the heads of the bolts, and behind it lies the hub's face, which
-   * can push but not pull. Softer than a clamped plate, and the strains about the bolts show.
+   * The plate is held fast under the heads of the bolts, and behind it lies what can push but not
+   * pull. Softer than a clamped plate, and the strains about the bolts show.
    *
    * @param bolts the bolts
-   * @param face diameter of the hub's face, mm, about the hub axis
+   * @param bearing what lies behind the plate: the hub's face about its axis, or a spacer at each
+   *     bolt
    */
-  record Bolted(List<Bolt> bolts, double face) implements Support {
-    /** Refuses a face that is not above 0. */
+  record Bolted(List<Bolt> bolts, List<Disc> bearing) implements Support {
+
     public Bolted {
       bolts = List.copyOf(bolts);
-      Support.positive(face);
+      bearing = List.copyOf(bearing);
+    }
+
+    /** With the hub's face behind, of a diameter in mm about the hub axis. */
+    public Bolted(List<Bolt> bolts, double face) {
+      this(bolts, List.of(new Disc(Point.ORIGIN, face)));
+    }
+
+    /** Each bolt on a spacer of its own, of a diameter in mm, and nothing else behind the plate. */
+    static Bolted onSpacers(List<Bolt> bolts, double spacer) {
+      return new Bolted(bolts, bolts.stream().map(b -> new Disc(b.at(), spacer)).toList());
+    }
+
+    /** How far what bears reaches from the hub axis, mm. */
+    public double reach() {
+      return bearing.stream().mapToDouble(d -> d.at().norm() + d.diameter() / 2).max().orElse(0);
+    }
+  }
+
+  /**
+   * Something round that bears.
+   *
+   * @param at its middle, mm
+   * @param diameter mm
+   */
+  record Disc(Point at, double diameter) {
+    /** Refuses a diameter that is not above 0. */
+    public Disc {
+      Support.positive(diameter);
     }
   }
 

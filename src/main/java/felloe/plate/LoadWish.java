@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param hold how the hub holds the plate
  * @param clampDiameter diameter of the circle within which the plate is held fast, mm
  * @param faceDiameter diameter of the hub's face behind the plate, mm
+ * @param spacerDiameter outside diameter of the spacer that each hub screw stands on, mm
  * @param factor by which every load is multiplied before it is held against the strength
  * @param hotWet what is left of a laminate's strength in a hot, damp car, as a part of it
  * @param margin the least margin that is wanted
@@ -21,6 +22,7 @@ public record LoadWish(
     Optional<Requested<Hold>> hold,
     Optional<Requested<Double>> clampDiameter,
     Optional<Requested<Double>> faceDiameter,
+    Optional<Requested<Double>> spacerDiameter,
     Optional<Requested<Double>> factor,
     Optional<Requested<Double>> hotWet,
     Optional<Requested<Double>> margin,
@@ -30,6 +32,7 @@ public record LoadWish(
   /** Nothing is asked for. */
   public static final LoadWish NONE =
       new LoadWish(
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),

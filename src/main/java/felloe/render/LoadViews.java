@@ -54,8 +54,14 @@ final class LoadViews {
             .with(
                 "face_diameter",
                 hold ->
-                    hold.support() instanceof Support.Bolted b
-                        ? Optional.of(b.face())
+                    hold.support() instanceof Support.Bolted b && b.bearing().size() == 1
+                        ? Optional.of(b.bearing().get(0).diameter())
+                        : Optional.empty())
+            .with(
+                "spacer_diameter",
+                hold ->
+                    hold.support() instanceof Support.Bolted b && b.bearing().size() > 1
+                        ? Optional.of(b.bearing().get(0).diameter())
                         : Optional.empty())
             .with("why", felloe.load.HubHold::why)
             .with("assumptions", felloe.load.HubHold::assumptions),

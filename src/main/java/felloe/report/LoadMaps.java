@@ -65,12 +65,10 @@ public final class LoadMaps {
   }
 
   private List<Contour> held() {
-    Support support = plan.hold().support();
-    double diameter =
-        support instanceof Support.Clamped clamped
-            ? clamped.diameter()
-            : ((Support.Bolted) support).face();
-    return List.of(Contour.circle(Point.ORIGIN, diameter / 2));
+    return plan.hold().support() instanceof Support.Bolted bolted
+        ? bolted.bearing().stream().map(d -> Contour.circle(d.at(), d.diameter() / 2)).toList()
+        : List.of(
+            Contour.circle(Point.ORIGIN, ((Support.Clamped) plan.hold().support()).diameter() / 2));
   }
 
   private List<Contour> heads() {

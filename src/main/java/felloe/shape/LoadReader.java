@@ -38,6 +38,9 @@ final class LoadReader {
         wished(f, "clamp_diameter", f.length("clamp_diameter").positive().atMost(WIDEST));
     Optional<Requested<Double>> face =
         wished(f, "face_diameter", f.length("face_diameter").positive().atMost(WIDEST));
+    Optional<Requested<Double>> spacer =
+        wished(f, "spacer_diameter", f.length("spacer_diameter").positive().atMost(WIDEST));
+    f.atMostOneOf("face_diameter", "spacer_diameter");
     Optional<Requested<Double>> factor = wished(f, "factor", f.number("factor").between(1, 20));
     Optional<Requested<Double>> hotWet = wished(f, "hot_wet", f.number("hot_wet").between(0.1, 1));
     Optional<Requested<Double>> margin = wished(f, "margin", f.number("margin").between(0, 100));
@@ -47,7 +50,7 @@ final class LoadReader {
         f.list("cases").atMost(LoadWish.MOST_CASES).each(LoadReader::oneCase);
     refuseTwins(f, cases);
     return f.build(
-        () -> new LoadWish(hold, clamp, face, factor, hotWet, margin, deflection, cases));
+        () -> new LoadWish(hold, clamp, face, spacer, factor, hotWet, margin, deflection, cases));
   }
 
   private static Optional<Requested<Double>> wished(Fields f, String key, NumberField field) {

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What plates do that give in shear: free edges, contact, another program. */
 class ShearPlateTest {
@@ -175,9 +176,13 @@ class ShearPlateTest {
     assertEquals(said, told, 0.05 * said);
   }
 
-  /** CalculiX, with contact by holding the points that press, on one and the same mesh. */
-  @Test
-  void screwTensionsAreThoseOfCalculix() throws Exception {
+  /**
+   * CalculiX, with contact by holding the points that press, on one and the same mesh: with the
+   * hub's face behind, and with each screw on a spacer of 20 mm.
+   */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void screwTensionsAreThoseOfCalculix(boolean spacers) throws Exception {
     needCalculix();
     List<Support.Bolt> bolts = new ArrayList<>();
     List<Contour> holes = new ArrayList<>(List.of(Contour.circle(Point.ORIGIN, 15)));
@@ -187,8 +192,13 @@ class ShearPlateTest {
       bolts.add(new Support.Bolt("H" + (i + 1), at, 10));
       holes.add(Contour.circle(at, 2.75));
       circles.add(new PlateMesher.Circle(at, 5));
+      if (spacers) {
+        circles.add(new PlateMesher.Circle(at, 10));
+      }
     }
-    circles.add(new PlateMesher.Circle(Point.ORIGIN, 40));
+    if (!spacers) {
+      circles.add(new PlateMesher.Circle(Point.ORIGIN, 40));
+    }
     Region ring = new Region(Contour.circle(Point.ORIGIN, 90), holes);
     LoadCase load =
         new LoadCase(
@@ -199,7 +209,8 @@ class ShearPlateTest {
             "for the test");
     PlateMesh mesh =
         PlateMesher.mesh(ring, new Fineness(12, 2, 12, 0.4, List.of(), 3000), List.of(), circles);
-    Support.Bolted hub = new Support.Bolted(bolts, 80);
+    Support.Bolted hub =
+        spacers ? Support.Bolted.onSpacers(bolts, 20) : new Support.Bolted(bolts, 80);
     List<Double> told =
         new PlateOnHub(mesh, ring, ALUMINIUM, hub, false)
             .solve(List.of(load)).get(0).bolts().stream()

@@ -1,6 +1,5 @@
 package felloe.load;
 
-import felloe.geometry.Point;
 import felloe.laminate.PlaneStiffness;
 import felloe.mesh.PlateMesh;
 import java.io.IOException;
@@ -95,7 +94,11 @@ final class ShellOracle {
         }
         near |= off < bolt.head() / 2 + beside - 1e-6;
       }
-      face.set(i, !near && mesh.distance(i, Point.ORIGIN) <= support.face() / 2 + 1e-6);
+      int point = i;
+      boolean before =
+          support.bearing().stream()
+              .anyMatch(d -> mesh.distance(point, d.at()) <= d.diameter() / 2 + 1e-6);
+      face.set(i, !near && before);
     }
     BitSet touching = new BitSet();
     double[] last = new double[support.bolts().size()];
