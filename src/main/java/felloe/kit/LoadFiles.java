@@ -54,6 +54,6 @@ public final class LoadFiles {
     return new About(
         view.title() + ": " + view.load(),
         outcome.plate().revision(),
-        String.join(" ", LoadReport.CAUTIONS));
+        String.join(" ", LoadReport.cautions(outcome.plate())));
   }
 }

@@ -29,7 +29,7 @@ final class LoadViews {
             .with("widening", LoadOutcome::widening)
             .with("seconds", LoadOutcome::seconds)
             .with("cure", one -> LoadReport.cure(one))
-            .with("cautions", one -> LoadReport.CAUTIONS),
+            .with("cautions", one -> LoadReport.cautions(one.plate())),
         View.of(LoadPlan.class)
             .with("thickness", plan -> plan.gauge().thickness())
             .with("plies", plan -> plan.gauge().plies())

@@ -13,13 +13,18 @@ import felloe.document.Telling;
 import felloe.drawing.Cautions;
 import felloe.drawing.LoadPicture;
 import felloe.drawing.ThicknessPlot;
+import felloe.joints.JointCheck;
 import felloe.load.CaseField;
 import felloe.load.LoadPlan;
 import felloe.load.LoadPlan.Judged;
 import felloe.load.LoadPlan.Trial;
+import felloe.plate.LimitOverride;
+import felloe.plate.MaterialKind;
+import felloe.plate.Plate;
 import felloe.service.LoadOutcome;
 import felloe.service.Widening;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +51,21 @@ public final class LoadReport {
               + " loaded, wear eye protection, and look for cracks and noise.",
           Cautions.USE);
 
+  /** Metal is judged by its first yield, which says nothing of its life. */
+  private static final String LIFE =
+      "Life is not shown: no figure here says for how many hours aluminium lasts. Look for cracks"
+          + " at holes and inside corners before every event, and scrap the wheel after a crash, a"
+          + " hard fall, a dent at an edge or any crack.";
+
+  /** What goes with the loads of a plate. */
+  public static List<String> cautions(Plate plate) {
+    List<String> all = new ArrayList<>(CAUTIONS);
+    if (plate.stock().material().kind() == MaterialKind.METAL) {
+      all.add(1, LIFE);
+    }
+    return all;
+  }
+
   /** A margin beyond which more is of no use to tell. */
   private static final double MOST = 99;
 
@@ -64,11 +84,12 @@ public final class LoadReport {
     report.verdict();
     report.cases();
     report.told.add(JointReport.judged(outcome.screws()));
+    report.ownLimits();
     report.thicknesses();
     report.webs();
     report.maps();
     report.sources();
-    report.told.cautions(CAUTIONS);
+    report.told.cautions(cautions(outcome.plate()));
     return report.told.under(Words.title(outcome.plate(), "loads"), FOOT);
   }
 
@@ -266,6 +287,23 @@ public final class LoadReport {
               + " any fall look for cracks and whitening, tap it and listen, and load it anew");
     }
     return warnings;
+  }
+
+  /** Limits of the maker's own bind the review; a screw that gives way does so all the same. */
+  private void ownLimits() {
+    List<String> ways = Arrays.stream(JointCheck.What.values()).map(JointCheck.What::id).toList();
+    List<String> own =
+        outcome.plate().limits().stream()
+            .map(LimitOverride::rule)
+            .filter(ways::contains)
+            .map(rule -> "limits." + rule)
+            .toList();
+    if (!own.isEmpty()) {
+      told.say(
+          "{} of the shape file {} for the review alone: here a screw holds from 1 on.",
+          Phrase.list(own),
+          own.size() == 1 ? "counts" : "count");
+    }
   }
 
   private void thicknesses() {
