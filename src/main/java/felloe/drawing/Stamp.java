@@ -83,13 +83,13 @@ public record Stamp(Act act, int fails, List<String> faults) {
    * Its lines in large letters: the order, how many checks fail, and as many of the faults as have
    * room.
    *
-   * @param width of the room, mm
+   * @param width of the room, mm; a word that is wider alone makes a wider line
    * @param most lines for the faults, at least one
    */
   public List<String> lines(double width, int most) {
-    List<String> lines = new ArrayList<>(Paragraph.wrap(order(), LETTER, width));
+    List<String> lines = new ArrayList<>(wrap(order(), width));
     if (fails > 0) {
-      lines.addAll(Paragraph.wrap(count().substring(2), LETTER, width));
+      lines.addAll(wrap(count().substring(2), width));
     }
     lines.addAll(faults(width, most));
     return List.copyOf(lines);
@@ -101,23 +101,33 @@ public record Stamp(Act act, int fails, List<String> faults) {
    * @param width of the room, mm
    */
   public List<String> head(double width) {
-    List<String> lines = new ArrayList<>(Paragraph.wrap(order() + count(), LETTER, width));
+    List<String> lines = new ArrayList<>(wrap(order() + count(), width));
     lines.addAll(faults(width, 1));
     return List.copyOf(lines);
+  }
+
+  /** A word breaks only behind its hyphens; one that is wider all the same makes a wider line. */
+  private static List<String> wrap(String text, double width) {
+    List<String> words = new ArrayList<>();
+    for (String word : text.split(" ")) {
+      words.add(TextWidth.of(word, LETTER) > width ? word.replace("-", "- ") : word);
+    }
+    String parted = String.join(" ", words);
+    double room = Math.max(width, TextWidth.widest(List.of(parted.split(" ")), LETTER));
+    return Paragraph.wrap(parted, LETTER, room).stream().map(l -> l.replace("- ", "-")).toList();
   }
 
   /** The faults that fit on some lines, and how many do not. */
   private List<String> faults(double width, int most) {
     for (int told = faults.size(); told > 1; told--) {
       String rest = told == faults.size() ? "" : " and " + (faults.size() - told) + " more";
-      List<String> lines =
-          Paragraph.wrap(String.join(", ", faults.subList(0, told)) + rest, LETTER, width);
+      List<String> lines = wrap(String.join(", ", faults.subList(0, told)) + rest, width);
       if (lines.size() <= most) {
         return lines;
       }
     }
     String rest = faults.size() > 1 ? " and " + (faults.size() - 1) + " more" : "";
-    return faults.isEmpty() ? List.of() : Paragraph.wrap(faults.get(0) + rest, LETTER, width);
+    return faults.isEmpty() ? List.of() : wrap(faults.get(0) + rest, width);
   }
 
   /** Height of some lines, mm. */

@@ -79,6 +79,27 @@ class StampTest {
         FAILING.lines(100, 1));
   }
 
+  /** A tile on A5 is some 75 mm wide. */
+  @Test
+  void aWordOfAStampIsBrokenOnlyBehindItsHyphens() {
+    assertEquals(
+        List.of("DO NOT", "CUT", "fails 3", "checks:", "narrowest-", "web and 1", "more"),
+        FAILING.lines(66, 2));
+    List<String> rules =
+        List.of("narrowest-web", "head-clearance", "countersink-land", "hub-hole-series", "slip");
+    Stamp many =
+        Stamp.of(Stamp.Act.CUT, rules.stream().map(rule -> finding(rule, Verdict.FAIL)).toList());
+    for (double width = 20; width < 200; width += 3) {
+      StringBuilder whole = new StringBuilder();
+      for (String line : many.lines(width, 40)) {
+        boolean parted = whole.toString().endsWith("-");
+        whole.append(whole.isEmpty() || parted ? "" : " ").append(line);
+      }
+      assertEquals(
+          "DO NOT CUT fails 5 checks: " + String.join(", ", rules), whole.toString(), "" + width);
+    }
+  }
+
   @Test
   void everyPageOfAPlateThatFailsSaysSoInLettersReadAtArmsLength() {
     for (Plate plate : plates()) {
