@@ -2,6 +2,7 @@ package felloe.cli;
 
 import felloe.document.Block.Depth;
 import felloe.document.Report;
+import felloe.files.Written;
 import felloe.render.HtmlRenderer;
 import felloe.render.ResultJson;
 import felloe.render.TextRenderer;
@@ -13,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -85,12 +87,29 @@ final class Answers {
   /**
    * Shows an answer for which files were written.
    *
-   * @param files their paths, in order
+   * @param files what came of it
    */
   static void show(
-      ParseResult call, Screen screen, Object result, List<Path> files, Supplier<Report> report) {
-    show(call, screen, report, () -> ResultJson.text(result, Map.of("files", files)));
-    files.forEach(file -> screen.say("Written: " + file));
+      ParseResult call, Screen screen, Object result, Written files, Supplier<Report> report) {
+    show(call, screen, report, () -> ResultJson.text(result, Map.of("files", files.files())));
+    say(screen, files);
+  }
+
+  /** Says what was written, and what beside it was not. */
+  static void say(Screen screen, Written files) {
+    files.files().forEach(file -> screen.say("Written: " + file));
+    for (Path file : files.kept()) {
+      screen.say(
+          file
+              + " is there already and was left as it is, since readings may be in it; move it for"
+              + " a new form.");
+    }
+    if (!files.older().isEmpty()) {
+      screen.say(
+          "OLDER, made before the shape was changed: "
+              + files.older().stream().map(Path::toString).collect(Collectors.joining(", "))
+              + ". Make them anew or delete them; do not work by them.");
+    }
   }
 
   private static void show(

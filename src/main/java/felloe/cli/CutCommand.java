@@ -13,6 +13,7 @@ import felloe.cutting.Dialect;
 import felloe.cutting.DialectCatalogue;
 import felloe.cutting.SheetRequest;
 import felloe.files.CannotWrite;
+import felloe.files.Written;
 import felloe.geometry.Box;
 import felloe.kit.CutFiles;
 import felloe.kit.Kit;
@@ -252,7 +253,7 @@ final class CutCommand implements Command {
             request(call, process == null ? ROUTER : process),
             studies);
     Path out = OUT.in(call).orElse(Options.USUAL_OUT);
-    List<Path> files = CutFiles.into(kit.into(out), outcome).commit().files();
+    Written files = CutFiles.into(kit.into(out), outcome).commit();
     Answers.show(call, screen, outcome, files, () -> CutReport.of(outcome));
     return outcome.held() ? Exit.FAILS : Exit.WELL;
   }

@@ -10,7 +10,6 @@ import felloe.service.DrillOutcome;
 import felloe.service.Studies;
 import felloe.template.TemplateOptions;
 import java.nio.file.Path;
-import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -49,7 +48,7 @@ final class DrillCommand implements Command {
     TemplateOptions sheet = studies.with(() -> Printing.of(call));
     DrillOutcome outcome = DrillOutcome.of(studies.advised(studies.one(Options.shape(call))));
     Report report = DrillReport.of(outcome);
-    Written written = new Written(List.of(), List.of());
+    Written written = Written.NONE;
     if (OUT.given(call)) {
       written =
           kit.write(
@@ -57,18 +56,10 @@ final class DrillCommand implements Command {
     }
     if (Answers.format(call) == Answers.Format.CSV) {
       screen.data(DrillFiles.schedule(outcome));
-      written.files().forEach(file -> screen.say("Written: " + file));
+      Answers.say(screen, written);
     } else {
-      Answers.show(call, screen, outcome, written.files(), () -> report);
+      Answers.show(call, screen, outcome, written, () -> report);
     }
-    written
-        .kept()
-        .forEach(
-            file ->
-                screen.say(
-                    file
-                        + " is there already and was left as it is, since readings may be in it;"
-                        + " move it for a new form."));
     return outcome.stops() ? Exit.FAILS : Exit.WELL;
   }
 }

@@ -2,6 +2,7 @@ package felloe.cli;
 
 import felloe.document.Report;
 import felloe.files.CannotWrite;
+import felloe.files.Written;
 import felloe.kit.Kit;
 import felloe.kit.LayupFiles;
 import felloe.laminate.StackResult;
@@ -216,7 +217,7 @@ final class LayupCommand implements Command {
         new LayupPlanning.Request(wish(call), Options.MATERIALS.in(call));
     LayupPlan plan = LayupPlanning.of(Options.shape(call), request, studies, kit.folder());
     Report report = LayupReport.of(plan);
-    List<Path> files =
+    Written files =
         Printing.pages(
             call,
             kit,

@@ -2,6 +2,7 @@ package felloe.cli;
 
 import felloe.document.Report;
 import felloe.files.CannotWrite;
+import felloe.files.Written;
 import felloe.kit.DesignFile;
 import felloe.kit.Kit;
 import felloe.kit.LoadFiles;
@@ -182,7 +183,7 @@ final class LoadCommand implements Command {
       return proof(call, screen, kit, outcome);
     }
     Report report = LoadReport.of(outcome);
-    List<Path> files =
+    Written files =
         Printing.pages(
             call,
             kit,
@@ -199,7 +200,7 @@ final class LoadCommand implements Command {
       throws CannotWrite {
     ProofLoad proof = ProofLoad.of(outcome.plan());
     Report report = ProofReport.of(outcome, proof);
-    List<Path> files =
+    Written files =
         Printing.pages(
             call,
             kit,

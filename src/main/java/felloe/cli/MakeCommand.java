@@ -2,6 +2,7 @@ package felloe.cli;
 
 import felloe.files.CannotWrite;
 import felloe.files.Transaction;
+import felloe.files.Written;
 import felloe.kit.Kit;
 import felloe.kit.KitFiles;
 import felloe.report.KitReport;
@@ -66,14 +67,14 @@ final class MakeCommand implements Command {
     for (KitFiles.Made one : kits) {
       files = one.into(files);
     }
-    List<Path> written = files.commit().files();
+    Written written = files.commit();
     List<KitOutcome> outcomes = kits.stream().map(KitFiles.Made::outcome).toList();
     Answers.show(
         call,
         screen,
         Map.of("kits", kits.stream().map(one -> one.json(out)).toList()),
         () -> KitReport.of(outcomes));
-    written.forEach(file -> screen.say("Written: " + file));
+    Answers.say(screen, written);
     return outcomes.stream().anyMatch(KitOutcome::held) ? Exit.FAILS : Exit.WELL;
   }
 }

@@ -3,6 +3,7 @@ package felloe.cli;
 import felloe.drawing.Paper;
 import felloe.files.CannotWrite;
 import felloe.files.OutFile;
+import felloe.files.Written;
 import felloe.kit.Kit;
 import felloe.plate.Face;
 import felloe.plate.Plate;
@@ -96,7 +97,7 @@ final class Printing {
    *
    * @param set what they are called together
    */
-  static List<Path> pages(
+  static Written pages(
       ParseResult call,
       Kit kit,
       Optional<Path> folder,
@@ -105,10 +106,10 @@ final class Printing {
       Function<Paper, List<OutFile>> made)
       throws CannotWrite {
     if (folder.isEmpty()) {
-      return List.of();
+      return Written.NONE;
     }
     Paper paper = PAGES.in(call).orElse(Paper.A4);
-    return kit.write(folder.get(), set, plate, made.apply(paper)).files();
+    return kit.write(folder.get(), set, plate, made.apply(paper));
   }
 
   /** The options of a command that writes templates. */

@@ -1,6 +1,7 @@
 package felloe.cli;
 
 import felloe.files.CannotWrite;
+import felloe.files.Written;
 import felloe.kit.Kit;
 import felloe.kit.PictureFiles;
 import felloe.plate.BadInput;
@@ -52,9 +53,9 @@ final class ShowCommand implements Command {
       clashes(call, screen, kit, shape);
       throw bad;
     }
-    List<Path> written = List.of();
+    Written written = Written.NONE;
     if (OUT.given(call)) {
-      written = PictureFiles.into(kit.into(OUT.in(call).get()), outcome).commit().files();
+      written = PictureFiles.into(kit.into(OUT.in(call).get()), outcome).commit();
     }
     Answers.show(call, screen, outcome, written, () -> ShowReport.of(outcome));
     return Exit.WELL;

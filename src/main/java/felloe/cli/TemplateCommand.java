@@ -2,6 +2,7 @@ package felloe.cli;
 
 import felloe.files.CannotWrite;
 import felloe.files.Transaction;
+import felloe.files.Written;
 import felloe.kit.Kit;
 import felloe.kit.TemplateFiles;
 import felloe.report.TemplateReport;
@@ -65,7 +66,7 @@ final class TemplateCommand implements Command {
     for (TemplateOutcome one : outcomes) {
       files = TemplateFiles.into(files, one);
     }
-    List<Path> written = files.commit().files();
+    Written written = files.commit();
     Answers.show(
         call, screen, Map.of("templates", outcomes), written, () -> TemplateReport.of(outcomes));
     return all.stream().anyMatch(Study::fails) ? Exit.FAILS : Exit.WELL;

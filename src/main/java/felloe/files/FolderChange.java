@@ -25,6 +25,7 @@ final class FolderChange {
   private final List<Step> steps = new ArrayList<>();
   private final List<Path> written = new ArrayList<>();
   private final List<Path> kept = new ArrayList<>();
+  private final List<Path> older = new ArrayList<>();
   private final List<String> foreign = new ArrayList<>();
   private final List<String> changed = new ArrayList<>();
 
@@ -49,9 +50,12 @@ final class FolderChange {
           change.add(set, file);
         }
       }
-      change.refuseWhatIsNotOurs();
+      change.refuseWhatIsNotOurs(own);
       for (FileSet set : sets) {
         change.dropStale(set);
+      }
+      for (FileSet set : sets) {
+        change.noteOlder(set);
       }
       OutFile list = new Manifest(change.after).file();
       change.put(list, StagingFolder.digest(folder.resolve(Manifest.NAME)));
@@ -104,7 +108,7 @@ final class FolderChange {
       (entry.isPresent() ? changed : foreign).add(place.toString());
       return;
     }
-    after.put(file.name(), new Entry(file.sha256(), set.set(), set.source()));
+    after.put(file.name(), new Entry(file.sha256(), set.set(), set.source(), set.revision()));
     written.add(place);
     put(file, there);
   }
@@ -117,7 +121,17 @@ final class FolderChange {
     }
   }
 
-  private void refuseWhatIsNotOurs() throws CannotWrite {
+  private void refuseWhatIsNotOurs(boolean own) throws CannotWrite {
+    if (own && !foreign.isEmpty() && before.isEmpty()) {
+      throw new CannotWrite(
+          folder.toString(),
+          "has no list of what Felloe wrote there ("
+              + Manifest.NAME
+              + "), so these files may be your own: "
+              + some(foreign.stream().map(f -> Path.of(f).getFileName().toString()).toList()),
+          "move the folder away and run again, or choose another with --out; what you do not need"
+              + " of the old one can be deleted then");
+    }
     if (!foreign.isEmpty()) {
       throw new CannotWrite(
           "",
@@ -152,6 +166,17 @@ final class FolderChange {
     }
   }
 
+  /** Files of other sets that were made of the shape before it was changed. */
+  private void noteOlder(FileSet set) {
+    after.forEach(
+        (name, entry) -> {
+          Path place = folder.resolve(name);
+          if (entry.isOlderThan(set) && !older.contains(place) && Files.exists(place)) {
+            older.add(place);
+          }
+        });
+  }
+
   Path folder() {
     return folder;
   }
@@ -178,5 +203,9 @@ final class FolderChange {
 
   List<Path> kept() {
     return kept;
+  }
+
+  List<Path> older() {
+    return older;
   }
 }

@@ -25,7 +25,7 @@ final class Manifest {
       "# The files here that Felloe wrote: a later run replaces these and no other. Leave this"
           + " list.";
   private static final Pattern LINE =
-      Pattern.compile("([0-9a-f]{64})\t([^\t]+)\t([^\t]*)\t([^\t/\\\\]+)");
+      Pattern.compile("([0-9a-f]{64})\t([^\t]+)\t([^\t]*)\t(?:([0-9a-f]{1,64})\t)?([^\t/\\\\]+)");
   private static final long MOST = 1 << 22;
 
   private final Map<String, Entry> entries;
@@ -36,10 +36,19 @@ final class Manifest {
    * @param digest SHA-256 of what was written
    * @param set what made it
    * @param source the shape file's name
+   * @param revision of the shape; empty where it is not known
    */
-  record Entry(String digest, String set, String source) {
+  record Entry(String digest, String set, String source, String revision) {
     boolean of(FileSet files) {
       return set.equals(files.set()) && source.equals(files.source());
+    }
+
+    /** Whether it is of the same shape, as that was before it was changed. */
+    boolean isOlderThan(FileSet files) {
+      return source.equals(files.source())
+          && !revision.isEmpty()
+          && !files.revision().isEmpty()
+          && !revision.equals(files.revision());
     }
   }
 
@@ -72,7 +81,9 @@ final class Manifest {
           if (!line.matches()) {
             throw odd(file, "cannot be read in line " + (i + 1));
           }
-          entries.put(line.group(4), new Entry(line.group(1), line.group(2), line.group(3)));
+          String revision = line.group(4) == null ? "" : line.group(4);
+          entries.put(
+              line.group(5), new Entry(line.group(1), line.group(2), line.group(3), revision));
         }
       }
       return new Manifest(entries);
@@ -90,6 +101,11 @@ final class Manifest {
     return Optional.ofNullable(entries.get(name));
   }
 
+  /** Whether nothing is on it. */
+  boolean isEmpty() {
+    return entries.isEmpty();
+  }
+
   /** A copy of its files by name. */
   Map<String, Entry> entries() {
     return new TreeMap<>(entries);
@@ -105,6 +121,7 @@ final class Manifest {
                 .append('\t')
                 .append(entry.source())
                 .append('\t')
+                .append(entry.revision().isEmpty() ? "" : entry.revision() + "\t")
                 .append(name)
                 .append('\n'));
     return new OutFile(NAME, text.toString().getBytes(StandardCharsets.UTF_8));

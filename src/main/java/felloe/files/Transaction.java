@@ -89,7 +89,7 @@ public final class Transaction {
    */
   public Written commit() throws CannotWrite {
     if (targets.isEmpty()) {
-      return new Written(List.of(), List.of());
+      return Written.NONE;
     }
     Map<String, List<FileSet>> folders = new LinkedHashMap<>();
     for (Target target : targets) {
@@ -125,7 +125,8 @@ public final class Transaction {
       done = true;
       return new Written(
           changes.stream().flatMap(change -> change.written().stream()).toList(),
-          changes.stream().flatMap(change -> change.kept().stream()).toList());
+          changes.stream().flatMap(change -> change.kept().stream()).toList(),
+          changes.stream().flatMap(change -> change.older().stream()).toList());
     } finally {
       locks.values().forEach(FolderLock::close);
       if (!done) {

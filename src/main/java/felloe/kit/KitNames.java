@@ -13,11 +13,11 @@ final class KitNames {
   private KitNames() {}
 
   static FileSet set(String set, Plate plate, List<OutFile> files) {
-    return set(set, plate.stock().place(), files);
+    return set(set, plate.stock().place(), plate.revision(), files);
   }
 
-  static FileSet set(String set, Place place, List<OutFile> files) {
+  static FileSet set(String set, Place place, String revision, List<OutFile> files) {
     Path name = Path.of(place.file()).getFileName();
-    return new FileSet(set, name == null ? "" : name.toString(), files);
+    return new FileSet(set, name == null ? "" : name.toString(), revision, files);
   }
 }

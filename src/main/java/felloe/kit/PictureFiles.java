@@ -32,7 +32,8 @@ public final class PictureFiles {
     About about = new About(sketch.title() + ", clashes", sketch.revision(), Cautions.USE);
     byte[] png = PngWriter.write(PictureDrawing.of(sketch), PIXELS, about);
     List<OutFile> picture = List.of(new OutFile(sketch.name() + ".png", png));
-    return files.folder(sketch.name(), KitNames.set("show", sketch.place(), picture));
+    return files.folder(
+        sketch.name(), KitNames.set("show", sketch.place(), sketch.revision(), picture));
   }
 
   static OutFile of(Plate plate, List<Finding> findings) {

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
@@ -64,6 +65,24 @@ class CommandsTest {
     }
     Run run = Run.of(args.toArray(String[]::new));
     assertTrue(run.out().replaceAll("\\s+", " ").contains("bore: 40.5 (now 60)"), run.out());
+  }
+
+  /** Two papers of one revision stand side by side; an older revision is never left unnamed. */
+  @Test
+  void aTemplateOfAnOlderRevisionBesideANewOneIsNamed() throws IOException {
+    make(HERON);
+    String[] other = {"template", HERON, "--paper", "A3", "--out", folder.toString()};
+    Run same = Run.of(other);
+    assertEquals(0, same.code(), same.err());
+    assertTrue(Files.exists(folder.resolve("heron/heron-template-A4.pdf")));
+    assertFalse(same.err().contains("OLDER"), same.err());
+    String[] changed = Arrays.copyOf(other, other.length + 2);
+    changed[other.length] = "--set";
+    changed[other.length + 1] = "bore=37";
+    Run run = Run.of(changed);
+    assertTrue(run.err().contains("OLDER, made before the shape was changed: "), run.err());
+    assertTrue(run.err().contains("heron-template-A4.pdf"), run.err());
+    assertFalse(run.err().contains("heron-template-A3.pdf. Make"), run.err());
   }
 
   // make

@@ -63,6 +63,46 @@ class TransactionTest {
         "drill", name + ".yaml", List.of(new OutFile(name + "-drill.csv", bytes("step " + words))));
   }
 
+  /** A file that the shape made before it was changed, and one that it made since. */
+  @Test
+  void filesOfAnOlderRevisionThatStayBesideNewOnesAreTold() throws CannotWrite {
+    OutFile a4 = new OutFile("heron-template-A4.pdf", bytes("%PDF-1.7 old"));
+    OutFile a3 = new OutFile("heron-template-A3.pdf", bytes("%PDF-1.7 new"));
+    FileSet made = new FileSet("make", "heron.yaml", "0123abcd", List.of(a4));
+    Transaction.into(out(), SOUND).folder("heron", made).commit();
+    Written same =
+        Transaction.into(out(), SOUND)
+            .folder("heron", new FileSet("template", "heron.yaml", "0123abcd", List.of(a3)))
+            .commit();
+    assertEquals(List.of(), same.older());
+    Written changed =
+        Transaction.into(out(), SOUND)
+            .folder("heron", new FileSet("template", "heron.yaml", "4567ef01", List.of(a3)))
+            .commit();
+    assertEquals(List.of(out().resolve("heron/heron-template-A4.pdf")), changed.older());
+    Written anew =
+        Transaction.into(out(), SOUND)
+            .folder("heron", new FileSet("make", "heron.yaml", "4567ef01", List.of(a4)))
+            .commit();
+    assertEquals(List.of(), anew.older());
+  }
+
+  @Test
+  void aKitFromBeforeThereWereListsIsRefusedInOneMessageWithItsCure() throws Exception {
+    Path folder = Files.createDirectories(out().resolve("heron"));
+    for (OutFile file : kit("heron", "old").files()) {
+      Files.write(folder.resolve(file.name()), file.bytes());
+    }
+    CannotWrite refused = assertThrows(CannotWrite.class, () -> write(SOUND, kit("heron", "new")));
+    assertEquals(
+        folder
+            + ": has no list of what Felloe wrote there (felloe-files.txt), so these files may be"
+            + " your own: heron.svg, heron-template-A4.pdf, heron-holes.csv and 1 more; move the"
+            + " folder away and run again, or choose another with --out; what you do not need of"
+            + " the old one can be deleted then",
+        refused.getMessage());
+  }
+
   private void write(Disk disk, FileSet... kits) throws CannotWrite {
     write(out(), disk, kits);
   }
