@@ -57,7 +57,7 @@ public record ShapeChange(List<Setting> settings) {
     String end = "change several figures together, or draw it otherwise";
     if (keys.isEmpty()) {
       return all
-          ? "no one figure of the shape file mends it: draw it otherwise"
+          ? "no figure of the shape file was found to try: decide what gives way, and draw it anew"
           : "what would mend it was not tried beside so much else: mend other findings first";
     }
     String told = String.join(", ", keys.subList(0, Math.min(TOLD, keys.size())));

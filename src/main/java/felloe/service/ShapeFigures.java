@@ -39,7 +39,8 @@ final class ShapeFigures {
         walk(item);
       }
     } else if (value instanceof YamlValue.Scalar one && one.text().matches("-?\\d+(\\.\\d+)?")) {
-      figures.put(one.path(), Double.parseDouble(one.text()));
+      // Keys may still be written with hyphens.
+      figures.put(one.path().replace('-', '_'), Double.parseDouble(one.text()));
     }
   }
 

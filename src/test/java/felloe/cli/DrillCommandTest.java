@@ -193,7 +193,7 @@ class DrillCommandTest {
     assertEquals(
         "DO NOT DRILL YET: the plate FAILS 14 checks of its review.",
         run.out().lines().skip(1).findFirst().orElseThrow());
-    assertTrue(run.out().contains("H1 stays"), run.out());
+    assertTrue(run.out().contains("hub holes stay where the hub has them"), run.out());
   }
 
   @Test

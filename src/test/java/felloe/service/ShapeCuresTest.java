@@ -53,6 +53,9 @@ class ShapeCuresTest {
         "dunlin | making.grip_scale=2 | grip-girth-least | making.grip_scale",
         "dunlin | making.grip_scale=19 | grip-girth-most | making.grip_scale",
         "heron | outline.round.diameter=250 | finger-depth | outline.round.diameter",
+        "heron | windows[0].derived.hub-disc=76 | narrowest-web | windows[0].derived.hub_disc",
+        "heron | windows[0].derived.hub-disc=76 | edge-distance | windows[0].derived.hub_disc",
+        "heron | windows[0].derived.hub-disc=76 | head-clearance | windows[0].derived.hub_disc",
         "heron | holes[0].edge.count=14 | hole-pitch | holes[0].edge.count",
         "heron | holes[0].edge.inset=8 | edge-distance | holes[0].edge.inset",
         "heron | holes[0].edge.inset=5 | head-clearance | holes[0].edge.inset",
@@ -105,7 +108,8 @@ class ShapeCuresTest {
   void whereNoFigureMayMendItThatIsSaid() {
     Study avocet = studies().one(ShapeSource.file(Path.of("shapes", "avocet.yaml"), List.of()));
     assertEquals(
-        "6.77 mm are missing; no one figure of the shape file mends it: draw it otherwise",
+        "6.77 mm are missing; no figure of the shape file was found to try: decide what gives way,"
+            + " and draw it anew",
         open(studies().advised(avocet), "finger-length").advice());
   }
 
