@@ -49,6 +49,9 @@ final class HubCommand implements Command {
           Read::text,
           "With --out: the thread of its screws, such as M5, where the size does not tell it.");
 
+  private static final String CURE =
+      "name another file, or replace this one with " + NewCommand.FORCE.name();
+
   @Override
   public CommandSpec spec() {
     CommandSpec spec =
@@ -93,7 +96,7 @@ final class HubCommand implements Command {
                 + " readings between its holes.");
     Options.add(spec, FILE);
     Answers.options(spec);
-    Options.add(spec, OUT, THREAD);
+    Options.add(spec, OUT, THREAD, NewCommand.FORCE);
     Options.examples(
         spec,
         "  felloe hub measure readings.yaml",
@@ -131,6 +134,15 @@ final class HubCommand implements Command {
     if (THREAD.given(sub) && !OUT.given(sub)) {
       throw Read.wrong(THREAD.name(), "needs " + OUT.name() + " FILE", "name the file to write");
     }
+    boolean force = NewCommand.FORCE.given(sub);
+    if (force && !OUT.given(sub)) {
+      throw Calls.wrong(
+          NewCommand.FORCE.name(), "needs " + OUT.name() + " FILE", "name the file to write");
+    }
+    if (OUT.given(sub) && !force) {
+      // Told before readings are typed in.
+      kit.refuseExisting(OUT.in(sub).get(), CURE);
+    }
     if (file.isEmpty()) {
       if (!screen.terminal()) {
         throw Read.wrong(
@@ -152,7 +164,12 @@ final class HubCommand implements Command {
     Optional<MeasuredHub.Written> found = out.map(path -> hub.written(THREAD.requested(sub)));
     Answers.show(sub, screen, hub, () -> MeasureReport.of(hub));
     if (out.isPresent()) {
-      kit.writeNew(out.get(), found.orElseThrow().text(), "name another file, or move it away");
+      String text = found.orElseThrow().text();
+      if (NewCommand.FORCE.given(sub)) {
+        kit.replace(out.get(), text);
+      } else {
+        kit.writeNew(out.get(), text, CURE);
+      }
       screen.say("Wrote " + out.get() + ": " + found.get().title() + ".");
     }
   }
@@ -172,8 +189,12 @@ final class HubCommand implements Command {
       keep(talk, screen);
       return Exit.WRONG;
     }
-    show(hub.get(), sub, screen, kit);
-    keep(talk, screen);
+    try {
+      show(hub.get(), sub, screen, kit);
+    } finally {
+      // What was typed in is not lost when the hub file cannot be written.
+      keep(talk, screen);
+    }
     return Exit.WELL;
   }
 

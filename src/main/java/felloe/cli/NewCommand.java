@@ -18,7 +18,9 @@ final class NewCommand implements Command {
           "The outline: " + String.join(", ", NewShape.families()) + ".");
   private static final Opt<Path> FILE =
       Opt.argument("FILE", "0..1", Read::path, "The file to write. Usually FAMILY.yaml, here.");
-  private static final Opt<Boolean> FORCE =
+
+  /** Shared by commands that write a file which the maker may edit. */
+  static final Opt<Boolean> FORCE =
       Opt.flag("--force", "Replace the file when it is there already.");
 
   @Override

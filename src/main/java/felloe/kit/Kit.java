@@ -16,6 +16,7 @@ import felloe.service.PlateLoads;
 import felloe.service.Study;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -81,6 +82,17 @@ public final class Kit {
    */
   public void writeNew(Path file, String text, String cure) throws CannotWrite {
     if (!single(file).create(text.getBytes(StandardCharsets.UTF_8))) {
+      throw refused(file, "is there already", cure);
+    }
+  }
+
+  /**
+   * Refuses to go on where a file is there that would not be written over.
+   *
+   * @throws BadInput when one is there
+   */
+  public void refuseExisting(Path file, String cure) {
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       throw refused(file, "is there already", cure);
     }
   }

@@ -44,6 +44,32 @@ class HubMeasureCommandTest {
   }
 
   @Test
+  void aHubFileThatIsThereIsReplacedOnlyWhenThatIsAskedFor(@TempDir Path folder)
+      throws IOException {
+    Path hub = folder.resolve("my-hub.yaml");
+    Files.writeString(hub, "# mine");
+    String readings = readings(folder).toString();
+    Run refused = Run.of("hub", "measure", readings, "--out", hub.toString());
+    assertEquals(Exit.WRONG, refused.code());
+    assertEquals("", refused.out());
+    assertTrue(
+        refused
+            .err()
+            .contains("is there already; name another file, or replace this one with --force"),
+        refused.err());
+    assertEquals("# mine", Files.readString(hub));
+    // Nobody types in readings for a file that cannot be written.
+    Run early = Run.of("hub", "measure", "--out", hub.toString());
+    assertTrue(early.err().contains("is there already"), early.err());
+    Run forced = Run.of("hub", "measure", readings, "--out", hub.toString(), "--force");
+    assertEquals(Exit.WELL, forced.code(), forced.err());
+    assertTrue(Files.readString(hub).contains("count: 5\n"));
+    Run alone = Run.of("hub", "measure", readings, "--force");
+    assertEquals(Exit.WRONG, alone.code());
+    assertTrue(alone.err().contains("--force: needs --out FILE"), alone.err());
+  }
+
+  @Test
   void aThreadWithoutAFileToWriteIsRefused(@TempDir Path folder) throws IOException {
     Run run = Run.of("hub", "measure", readings(folder).toString(), "--thread", "M5");
     assertEquals(Exit.WRONG, run.code());
