@@ -21,6 +21,9 @@ public final class Offset {
   /** Where even the finest chords cannot show what comes nearer by less than they err, mm. */
   private static final double COARSE = 1e-5;
 
+  /** A neck of two radii has neither one piece nor two; this much tells which, mm. */
+  private static final double HAIR = 1e-3;
+
   // JTS leaves out the round of a corner shorter than a twentieth of the distance.
   private static final double SKIPPED = 0.1;
 
@@ -53,17 +56,40 @@ public final class Offset {
 
   /**
    * The region with every corner that turns inward for a cutter rounded to a radius: what a disc of
-   * that radius can sweep inside it. Parts narrower than the disc are lost.
+   * that radius can sweep inside it. Parts narrower than the disc are lost; where it sweeps a neck
+   * from both sides alone, both sides are one piece when they meet. A neck that is as wide as the
+   * disc to a hair is taken to be narrower, and corners then are that hair rounder.
    *
    * @param radius radius of the disc, mm, not below zero
    * @throws GeometryException when there is no sound result
    */
   public static List<Region> opened(Region region, double radius) {
-    List<Region> opened = new ArrayList<>();
-    for (Region core : of(region, -radius)) {
-      opened.addAll(of(core, radius));
+    try {
+      return swept(region, radius);
+    } catch (GeometryException justAsWide) {
+      return swept(region, radius + HAIR);
     }
-    return opened;
+  }
+
+  private static List<Region> swept(Region region, double radius) {
+    List<Region> swept = new ArrayList<>();
+    for (Region core : of(region, -radius)) {
+      swept.addAll(of(core, radius));
+    }
+    return meet(swept) ? Combine.union(swept) : swept;
+  }
+
+  private static boolean meet(List<Region> regions) {
+    for (int i = 0; i < regions.size(); i++) {
+      for (int k = 0; k < i; k++) {
+        Contour a = regions.get(i).outer();
+        Contour b = regions.get(k).outer();
+        if (a.box().touches(b.box()) && a.gap(b).distance() <= Tolerances.SAME_POINT) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** One offset at one chord tolerance. */

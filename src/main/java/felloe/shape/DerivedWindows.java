@@ -4,6 +4,7 @@ import felloe.geometry.ArcLengthIndex;
 import felloe.geometry.AreaProperties;
 import felloe.geometry.Combine;
 import felloe.geometry.Contour;
+import felloe.geometry.LargestCircle;
 import felloe.geometry.Numbers;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
@@ -269,8 +270,15 @@ public record DerivedWindows(
       }
       List<Region> parts = radius > 0 ? Offset.opened(region, radius) : List.of(region);
       if (parts.isEmpty()) {
+        double wide = 2 * LargestCircle.inside(region.outer()).radius();
         notes.add(
-            note(region.outer(), "has no place as wide as two corner radii, " + mm(2 * radius)));
+            note(
+                region.outer(),
+                "is "
+                    + mm(wide)
+                    + " wide at its widest; two corner radii are "
+                    + mm(2 * radius)
+                    + ", and it must be wider"));
       }
       for (Region part : parts) {
         if (part.outer().area() < smallest) {

@@ -74,6 +74,37 @@ class OffsetTest {
     assertEquals(6000 - (4 - Math.PI) * 64, opened.area(), 1e-8);
   }
 
+  /** A waist between two arcs of radius 30 about (0, 40) and (0, -40), 20 mm wide. */
+  private static Contour waist() {
+    return Contour.of(
+        new Line(new Point(-60, -40), new Point(-30, -40)),
+        Arc.about(new Point(0, -40), new Point(-30, -40), new Point(30, -40), false),
+        new Line(new Point(30, -40), new Point(60, -40)),
+        new Line(new Point(60, -40), new Point(60, 40)),
+        new Line(new Point(60, 40), new Point(30, 40)),
+        Arc.about(new Point(0, 40), new Point(30, 40), new Point(-30, 40), false),
+        new Line(new Point(-30, 40), new Point(-60, 40)),
+        new Line(new Point(-60, 40), new Point(-60, -40)));
+  }
+
+  @Test
+  void aNeckOfTwoRadiiIsSweptLikeOnesAHairNarrowerAndWider() {
+    Region waist = Region.of(waist());
+    double before = Double.POSITIVE_INFINITY;
+    for (double radius : new double[] {9.9, 9.999, 9.9999999, 10, 10.0000001, 10.001, 10.1}) {
+      List<Region> opened = Offset.opened(waist, radius);
+      double area = opened.stream().mapToDouble(one -> one.outer().area()).sum();
+      // What a larger disc sweeps a smaller one sweeps as well, to a hair.
+      assertTrue(area <= before + 0.1, radius + ": " + area);
+      assertTrue(area < waist.outer().area(), radius + ": " + area);
+      before = area;
+    }
+    assertEquals(1, Offset.opened(waist, 10.1).size(), "swept from both sides, the waist is one");
+    Contour bar = Contour.rectangle(new Box(0, 0, 100, 20));
+    assertTrue(Offset.opened(Region.of(bar), 10).isEmpty());
+    assertEquals(1, Offset.opened(Region.of(bar), 9.99).size());
+  }
+
   @Test
   void aWaistFallsApartAndAHoleGrows() {
     Region plate =

@@ -123,7 +123,9 @@ class DerivedWindowsTest {
         result
             .notes()
             .get(0)
-            .endsWith("left out: it has no place as wide as two corner radii, 20 mm"),
+            .endsWith(
+                "left out: it is 14.384 mm wide at its widest; two corner radii are 20 mm, and it"
+                    + " must be wider"),
         result.notes().toString());
     Result small = windows(30, 150, 1, spokes).in(WHEEL);
     assertEquals(3, small.windows().size() + small.notes().size());
