@@ -14,6 +14,7 @@ import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
@@ -131,15 +132,12 @@ final class HubCommand implements Command {
 
   private static int measure(ParseResult sub, Screen screen, Kit kit) throws CannotWrite {
     Optional<Path> file = FILE.in(sub);
-    if (THREAD.given(sub) && !OUT.given(sub)) {
-      throw Read.wrong(THREAD.name(), "needs " + OUT.name() + " FILE", "name the file to write");
+    for (Opt<?> option : List.of(THREAD, NewCommand.FORCE)) {
+      if (option.given(sub) && !OUT.given(sub)) {
+        throw Read.wrong(option.name(), "needs " + OUT.name() + " FILE", "name the file to write");
+      }
     }
-    boolean force = NewCommand.FORCE.given(sub);
-    if (force && !OUT.given(sub)) {
-      throw Calls.wrong(
-          NewCommand.FORCE.name(), "needs " + OUT.name() + " FILE", "name the file to write");
-    }
-    if (OUT.given(sub) && !force) {
+    if (OUT.given(sub) && !NewCommand.FORCE.given(sub)) {
       // Told before readings are typed in.
       kit.refuseExisting(OUT.in(sub).get(), CURE);
     }
