@@ -7,6 +7,7 @@ import felloe.render.HtmlRenderer;
 import felloe.render.ResultJson;
 import felloe.render.TextRenderer;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -135,15 +136,20 @@ final class Answers {
 
   private static void text(ParseResult call, Screen screen, Report report) {
     Set<Depth> open = EnumSet.of(Depth.SCREEN);
-    FOLDS.keySet().stream().filter(depth -> FOLDS.get(depth).given(call)).forEach(open::add);
+    for (Map.Entry<Depth, Opt<Boolean>> fold : FOLDS.entrySet()) {
+      if (fold.getValue().given(call)) {
+        open.add(fold.getKey());
+      }
+    }
     for (String line : TextRenderer.lines(report, screen.width(), open)) {
       screen.line(screen.colour() ? stressed(line) : line);
     }
-    List<String> more =
-        FOLDS.keySet().stream()
-            .filter(depth -> TextRenderer.hides(report, depth, open))
-            .map(depth -> FOLDS.get(depth).name())
-            .toList();
+    List<String> more = new ArrayList<>();
+    for (Map.Entry<Depth, Opt<Boolean>> fold : FOLDS.entrySet()) {
+      if (TextRenderer.hides(report, fold.getKey(), open)) {
+        more.add(fold.getValue().name());
+      }
+    }
     if (!more.isEmpty()) {
       screen.line("More: " + String.join(", ", more) + ".");
     }

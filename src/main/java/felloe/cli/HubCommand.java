@@ -3,6 +3,8 @@ package felloe.cli;
 import felloe.document.Block.Depth;
 import felloe.files.CannotWrite;
 import felloe.kit.Kit;
+import felloe.plate.Place;
+import felloe.plate.Requested;
 import felloe.render.TextRenderer;
 import felloe.report.HubReport;
 import felloe.report.MeasureReport;
@@ -123,7 +125,8 @@ final class HubCommand implements Command {
         return measure(sub, screen, kit);
       }
       default -> {
-        KnownHub hub = KnownHub.of(HUB.requested(sub).orElseThrow(), kit.folder());
+        String name = HUB.in(sub).orElseThrow();
+        KnownHub hub = KnownHub.of(new Requested<>(name, Place.ofFile("hub show")), kit.folder());
         Answers.show(sub, screen, hub, () -> HubReport.of(hub));
         return Exit.WELL;
       }

@@ -88,11 +88,6 @@ final class Options {
         "Another value than the file's, such as " + examples + ".");
   }
 
-  /** The values that were given with {@link #sets}. */
-  static List<String> chosenSets(ParseResult call) {
-    return SETS.all(call);
-  }
-
   /** The folder that files go to. */
   static Opt<Path> folder(String help) {
     return Opt.one("--out", "DIR", Read::path, help);

@@ -64,7 +64,7 @@ public record Stamp(Act act, int fails, List<String> faults) {
 
   /** Order and reasons in one sentence, for small print. */
   public String sentence() {
-    return order() + ": this plate " + because() + ". 'felloe check' tells more.";
+    return order() + ": this plate " + because() + ". The review tells more.";
   }
 
   private String count() {

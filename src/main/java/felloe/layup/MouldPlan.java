@@ -4,6 +4,7 @@ import felloe.geometry.Box;
 import felloe.geometry.Tolerances;
 import felloe.plate.Weights;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * What the blank is laid up on.
@@ -63,5 +64,22 @@ public record MouldPlan(
             ? OptionalDouble.of(newtons / Weights.GRAVITY)
             : OptionalDouble.empty(),
         GRID);
+  }
+
+  /** The weight in whole kilograms, never less than is wanted; empty like {@link #weight}. */
+  public OptionalInt kilograms() {
+    return weight.isPresent()
+        ? OptionalInt.of((int) Math.ceil(weight.getAsDouble()))
+        : OptionalInt.empty();
+  }
+
+  /** What a layer of a bag covers: one mould plate, mm². */
+  public double cover() {
+    return width * height;
+  }
+
+  /** Sealant tape once round a mould plate, mm, in whole decimetres, never less. */
+  public double sealantTape() {
+    return 100 * Math.ceil(2 * (width + height) / 100);
   }
 }

@@ -67,7 +67,7 @@ public final class ThicknessCandidates {
     if (!laidUp() && (known.isEmpty() || sheet.isEmpty() && !cracks)) {
       throw refused(
           "is a material whose stiffness and strength are not known here",
-          "take one of another kind, or give its modulus with --materials");
+          "take one of another kind, or give its modulus in a file of materials");
     }
     hotWet = hotWet(plate);
     calibration = tested.map(t -> calibration(t));
@@ -119,7 +119,7 @@ public final class ThicknessCandidates {
   private StripCalibration calibration(TestedStrips tested) {
     boolean cloth = known.filter(k -> k.strength() instanceof StockStrength.Cloth).isPresent();
     if (!laidUp() && !cloth) {
-      throw refused("is no laminate, and strips tell of laminates", "leave --tested out");
+      throw refused("is no laminate, and strips tell of laminates", "leave the file of strips out");
     }
     notes.addAll(tested.worth());
     StripCalibration found = StripCalibration.of(panel(tested.thickness()), tested, 0);

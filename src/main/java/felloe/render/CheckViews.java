@@ -4,16 +4,15 @@ import felloe.hub.CalliperFigures;
 import felloe.hub.CalliperReading;
 import felloe.hub.Cure;
 import felloe.hub.HubFitResult;
-import felloe.hub.HubRing;
 import felloe.hub.Mismatch;
 import felloe.hub.PilotFit;
 import felloe.hub.ScrewFit;
 import felloe.out.FindingsJson;
 import felloe.out.ShapeJson;
 import felloe.plate.Hole;
+import felloe.report.HubReport;
 import felloe.service.Study;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Reviews and hub fits as JSON. */
 final class CheckViews {
@@ -45,7 +44,7 @@ final class CheckViews {
             .with("screws", HubFitResult::screws)
             .with("spare_holes", fit -> fit.spare().stream().map(Hole::label).toList())
             .with("pilot", HubFitResult::pilot)
-            .with("calliper", CheckViews::calliper)
+            .with("calliper", HubReport::laid)
             .with("mismatches", HubFitResult::mismatches)
             .with("cures", HubFitResult::cures),
         View.of(Cure.class).with("words", Cure::words).with("works", Cure::works),
@@ -61,23 +60,9 @@ final class CheckViews {
             .with("clearance", PilotFit::clearance)
             .with("enters", PilotFit::enters),
         View.record(Mismatch.class, "kind").with("figure", off -> off.kind().words()),
-        View.of(Laid.class).with("on", Laid::on).with(Laid::reads),
+        View.of(HubReport.Laid.class).with("on", HubReport.Laid::on).with(HubReport.Laid::reads),
         View.record(CalliperFigures.class, "acrossIsPitchDiameter")
             .with("warning", CalliperFigures::warning),
         View.record(CalliperReading.class, "step", "name").with("pair", CalliperReading::name));
-  }
-
-  /** A calliper laid on screws or holes. */
-  record Laid(String on, CalliperFigures reads) {
-
-    static Laid on(HubRing ring) {
-      return new Laid(ring.thread().name() + " screws in the hub", ring.calliper());
-    }
-  }
-
-  /** What a calliper reads on the hub's screws and the plate's holes. */
-  private static List<Laid> calliper(HubFitResult fit) {
-    Stream<Laid> plate = fit.plateCalliper().stream().map(c -> new Laid("holes in the plate", c));
-    return Stream.concat(fit.rings().stream().map(Laid::on), plate).toList();
   }
 }

@@ -16,6 +16,7 @@ import felloe.measure.Suspect;
 import felloe.out.FindingsJson;
 import felloe.plate.Basis;
 import felloe.plate.SourcedFigure;
+import felloe.report.HubReport;
 import felloe.service.DrilledOutcome;
 import felloe.service.KnownHub;
 import felloe.service.KnownHubs;
@@ -36,7 +37,7 @@ final class HubViews {
             .with("name", HubSpec::name)
             .with("title", HubSpec::title)
             .with("figures", HubViews::figures)
-            .with("calliper", hub -> hub.rings().stream().map(CheckViews.Laid::on).toList()),
+            .with("calliper", hub -> HubReport.laid(hub.rings())),
         View.of(Based.class)
             .with("key", Based::key)
             .with("name", one -> one.figure().name())

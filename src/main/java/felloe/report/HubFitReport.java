@@ -6,11 +6,8 @@ import felloe.document.Phrase;
 import felloe.document.Quantity;
 import felloe.document.Rows;
 import felloe.document.Telling;
-import felloe.hub.CalliperFigures;
-import felloe.hub.CalliperReading;
 import felloe.hub.Cure;
 import felloe.hub.HubFitResult;
-import felloe.hub.HubRing;
 import felloe.hub.Mismatch;
 import felloe.hub.ScrewFit;
 import felloe.plate.Finding;
@@ -60,8 +57,7 @@ final class HubFitReport {
     more.say(
         "Room is all round, as drawn and at the worst of the tolerances (holes made: {}).",
         fit.drilling().title());
-    calliper(fit.rings(), more);
-    fit.plateCalliper().ifPresent(c -> calliper("holes in the plate", c, more));
+    HubReport.calliper(HubReport.laid(fit), more);
   }
 
   /** Cures that no finding beside them tells already. */
@@ -107,31 +103,5 @@ final class HubFitReport {
         .fixed("at worst", "mm", 2, s -> s.worst())
         .fixed("off by", "mm", 2, s -> s.distance())
         .wrapped("series", s -> s.series().words());
-  }
-
-  /** What a calliper reads on the screws of a hub. */
-  static void calliper(List<HubRing> rings, Telling told) {
-    for (HubRing ring : rings) {
-      calliper(ring.thread().name() + " screws in the hub", ring.calliper(), told);
-    }
-  }
-
-  private static void calliper(String on, CalliperFigures figures, Telling told) {
-    told.add(
-        Rows.of(figures.readings())
-            .words("pair", CalliperReading::name)
-            .fixed("centres", "mm", 2, reading -> reading.centres())
-            .fixed("outside", "mm", 2, reading -> reading.outside())
-            .fixed("inside", "mm", 2, reading -> reading.inside())
-            .table()
-            .under(
-                Phrase.of(
-                    "Calliper on {} {}, circle of {}",
-                    figures.count(),
-                    on,
-                    Quantity.mm(figures.pitchDiameter()))));
-    if (!figures.warning().isEmpty()) {
-      told.say(figures.warning());
-    }
   }
 }

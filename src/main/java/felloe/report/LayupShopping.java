@@ -75,10 +75,7 @@ public final class LayupShopping {
     add(
         Phrase.of("release wax, {} coats on a new plate", mould.coats()),
         Phrase.of("for {}", fixed(mould.coats() * mould.area() / 1e6, 2, "m2")));
-    if (mould.weight().isPresent()) {
-      Quantity kilograms = brief(Math.ceil(mould.weight().getAsDouble()), 0, "kg");
-      add("weights, spread evenly", kilograms.text());
-    }
+    mould.kilograms().ifPresent(kg -> add("weights, spread evenly", kg + " kg"));
   }
 
   private void bag() {
@@ -87,14 +84,12 @@ public final class LayupShopping {
     if (process.losses().absorbed() == 0) {
       return;
     }
-    double area = mould.width() * mould.height() / 1e6;
-    double tape = Math.ceil(2 * (mould.width() + mould.height()) / 100) / 10;
     add(
         process.together()
             ? "peel ply, flow mesh and bag film"
             : "peel ply, perforated film, breather and bag film",
-        Phrase.of("{} of each", fixed(area, 2, "m2")));
-    add("sealant tape", fixed(tape, 1, "m").text());
+        Phrase.of("{} of each", fixed(mould.cover() / 1e6, 2, "m2")));
+    add("sealant tape", fixed(mould.sealantTape() / 1000, 1, "m").text());
     add("vacuum pump with gauge, hose, bag fitting and resin trap", "1 of each");
   }
 

@@ -12,6 +12,7 @@ import felloe.layup.ResinSystem;
 import felloe.layup.TestStrips;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** What to do to lay a plate up, in order. */
 final class LayupSteps {
@@ -87,16 +88,12 @@ final class LayupSteps {
   }
 
   private String close() {
-    String weight = "";
-    if (plan.mould().weight().isPresent()) {
-      Quantity kilograms = brief(Math.ceil(plan.mould().weight().getAsDouble()), 0, "kg");
-      weight = Phrase.of(", put {} on it, spread evenly,", kilograms);
-    }
+    OptionalInt weight = plan.mould().kilograms();
     return Phrase.of(
         "Close it by {}{} and press it with {}; it must be closed by {}, when the first ply begins"
             + " to set.",
         LayupReport.clock(plan.pots().closed()),
-        weight,
+        weight.isPresent() ? Phrase.of(", put {} kg on it, spread evenly,", weight.getAsInt()) : "",
         brief(plan.mould().pressure(), 0, "kPa"),
         LayupReport.clock(plan.pots().deadline()));
   }

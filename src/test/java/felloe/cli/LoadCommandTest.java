@@ -417,7 +417,7 @@ class LoadCommandTest {
     refused(
         godwit
             + ":5:8 stock.material: 'aluminium-6082-t6' is no laminate, and strips tell of"
-            + " laminates; leave --tested out",
+            + " laminates; leave the file of strips out",
         "--tested",
         strips);
   }

@@ -114,6 +114,9 @@ class BlankPlanTest {
     assertEquals(2, plan.mould().plates());
     // 4 kPa on 0.32 m x 0.32 m is 409.6 N.
     assertEquals(409.6 / 9.80665, plan.mould().weight().orElseThrow(), 1e-9);
+    assertEquals(42, plan.mould().kilograms().orElseThrow());
     assertEquals(2 * 0.42 * 0.42, plan.mould().area() / 1e6, 1e-9);
+    assertEquals(0.42 * 0.42, plan.mould().cover() / 1e6, 1e-9);
+    assertEquals(1700, plan.mould().sealantTape(), 1e-9);
   }
 }

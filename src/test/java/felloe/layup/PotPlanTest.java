@@ -184,6 +184,7 @@ class PotPlanTest {
     assertEquals(0.5, plan.stack().fraction(), 1e-12);
     holds(plan, "bag");
     assertTrue(plan.mould().weight().isEmpty());
+    assertTrue(plan.mould().kilograms().isEmpty());
   }
 
   /** Common practice: 15 to 30 % more than stays in the part; as much resin as cloth by mass. */

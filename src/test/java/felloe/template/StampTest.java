@@ -129,7 +129,7 @@ class StampTest {
       assertFalse(texts.contains("cut through"), which + ": " + texts);
       assertFalse(texts.contains("prick through"), which + ": " + texts);
       assertTrue(texts.contains(order + ": this plate"), which + ": " + texts);
-      assertTrue(texts.contains("'felloe check' tells more"), which);
+      assertTrue(texts.contains("The review tells more"), which);
     }
   }
 
