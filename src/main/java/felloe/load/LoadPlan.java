@@ -1,6 +1,7 @@
 package felloe.load;
 
 import felloe.geometry.Region;
+import felloe.joints.ScrewDemand;
 import felloe.plate.Hole;
 import felloe.plate.LoadWish;
 import felloe.plate.Plate;
@@ -11,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiPredicate;
 
 /**
  * What a plate does under its load cases, and what other thicknesses would do. An estimate.
@@ -76,11 +78,13 @@ public record LoadPlan(
    * @param gauges thinnest first
    * @param all whether every one is; else those below the plate's own down to the first that does
    *     not do, and those above it up to the first that does
+   * @param screws whether the screws hold in a plate of another thickness
    */
-  public record Compared(List<Gauge> gauges, boolean all) {
+  public record Compared(
+      List<Gauge> gauges, boolean all, BiPredicate<Gauge, List<ScrewDemand>> screws) {
 
     /** None. */
-    public static final Compared NONE = new Compared(List.of(), true);
+    public static final Compared NONE = new Compared(List.of(), true, (gauge, demands) -> true);
 
     public Compared {
       gauges = List.copyOf(gauges);
@@ -136,7 +140,8 @@ public record LoadPlan(
    * @param marginCase its name
    * @param deflection the most that a hand moves the plate, mm, falls left out
    * @param deflectionCase its name
-   * @param met whether both are as wanted
+   * @param screwsHold whether the hub's and the grips' screws hold
+   * @param met whether both are as wanted, and the screws hold
    * @param own whether it is the plate's own
    */
   public record Trial(
@@ -145,6 +150,7 @@ public record LoadPlan(
       String marginCase,
       double deflection,
       String deflectionCase,
+      boolean screwsHold,
       boolean met,
       boolean own) {}
 
@@ -223,7 +229,13 @@ public record LoadPlan(
         others.gauges().isEmpty()
             ? List.of()
             : new Thicknesses(
-                    gauge, fields, one.plate(), other.map(LoadStudy.Reckoned::plate), plan, wanted)
+                    gauge,
+                    fields,
+                    one.plate(),
+                    other.map(LoadStudy.Reckoned::plate),
+                    plan,
+                    hold,
+                    wanted)
                 .trials(others);
     List<String> notes = new ArrayList<>(range.notes());
     notes.addAll(gauge.section().notes());
@@ -260,13 +272,7 @@ public record LoadPlan(
       HubHold hold,
       Wanted wanted,
       double least) {
-    List<CaseField.BoltForce> shared = SharedBolts.of(hold.holes(), field.hub());
-    List<CaseField.BoltForce> bolts =
-        field.bolts().isEmpty()
-            ? shared
-            : hold.other().isPresent()
-                ? CaseField.BoltForce.larger(field.bolts(), shared)
-                : field.bolts();
+    List<CaseField.BoltForce> bolts = ScrewUse.bolts(hold, field);
     Optional<LoadResult.Change> change =
         result.changes().isEmpty() ? Optional.empty() : Optional.of(result.changes().get(index));
     boolean fall = planned.fall().isPresent();

@@ -18,30 +18,38 @@ public final class ScrewUse {
 
   /** What each hub screw carries in each case, at limit load; falls are told and not judged. */
   public static List<ScrewDemand> demands(LoadPlan plan) {
+    return plan.cases().stream()
+        .filter(one -> one.fall().isEmpty())
+        .flatMap(one -> demands(plan.hold(), one.field()).stream())
+        .toList();
+  }
+
+  /** What each hub screw carries in one case, at limit load. */
+  static List<ScrewDemand> demands(HubHold hold, CaseField field) {
+    List<CaseField.BoltForce> shared = SharedBolts.of(hold.holes(), field.hub());
+    double lift = Math.max(0, -field.hub().z()) / Math.max(1, hold.holes().size());
     List<ScrewDemand> demands = new ArrayList<>();
-    for (LoadPlan.Judged one : plan.cases()) {
-      if (one.fall().isEmpty()) {
-        CaseField.HubForce hub = one.field().hub();
-        List<CaseField.BoltForce> shared = SharedBolts.of(plan.hubHoles(), hub);
-        double lift = Math.max(0, -hub.z()) / Math.max(1, plan.hubHoles().size());
-        for (CaseField.BoltForce bolt : one.bolts()) {
-          double slide =
-              shared.stream()
-                  .filter(s -> s.label().equals(bolt.label()))
-                  .mapToDouble(CaseField.BoltForce::shear)
-                  .findFirst()
-                  .orElse(bolt.shear());
-          demands.add(
-              new ScrewDemand(
-                  bolt.label(),
-                  one.field().load().name(),
-                  bolt.tension(),
-                  bolt.shear(),
-                  slide,
-                  lift));
-        }
-      }
+    for (CaseField.BoltForce bolt : bolts(hold, field)) {
+      double slide =
+          shared.stream()
+              .filter(s -> s.label().equals(bolt.label()))
+              .mapToDouble(CaseField.BoltForce::shear)
+              .findFirst()
+              .orElse(bolt.shear());
+      String cause = field.load().name();
+      demands.add(new ScrewDemand(bolt.label(), cause, bolt.tension(), bolt.shear(), slide, lift));
     }
     return demands;
+  }
+
+  /** Forces of the hub's screws: of the model, or shared out where the plate is clamped. */
+  static List<CaseField.BoltForce> bolts(HubHold hold, CaseField field) {
+    List<CaseField.BoltForce> shared = SharedBolts.of(hold.holes(), field.hub());
+    if (field.bolts().isEmpty()) {
+      return shared;
+    }
+    return hold.other().isPresent()
+        ? CaseField.BoltForce.larger(field.bolts(), shared)
+        : field.bolts();
   }
 }

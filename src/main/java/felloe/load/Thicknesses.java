@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.joints.ScrewDemand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import java.util.concurrent.CompletableFuture;
  * @param held the plate on its hub
  * @param other the same plate held in the other way, where both count
  * @param plan the cases
+ * @param hold how the hub holds it
  * @param wanted what is wanted
  */
 record Thicknesses(
@@ -22,6 +24,7 @@ record Thicknesses(
     PlateOnHub held,
     Optional<PlateOnHub> other,
     CasePlan plan,
+    HubHold hold,
     LoadPlan.Wanted wanted) {
 
   /**
@@ -36,10 +39,10 @@ record Thicknesses(
       return List.of();
     }
     List<LoadPlan.Trial> trials = new ArrayList<>();
-    LoadPlan.Trial now = trial(own, fields, true);
+    LoadPlan.Trial now = trial(choice, own, fields, true);
     int at = thinner(choice.gauges());
     for (int i = at - 1; i >= 0; i--) {
-      trials.add(0, trial(choice.gauges().get(i)));
+      trials.add(0, trial(choice, choice.gauges().get(i)));
       if (!choice.all() && !trials.get(0).met()) {
         break;
       }
@@ -48,7 +51,7 @@ record Thicknesses(
     boolean met = now.met();
     for (int i = at; i < choice.gauges().size() && (choice.all() || !met); i++) {
       if (!same(choice.gauges().get(i), own)) {
-        LoadPlan.Trial thicker = trial(choice.gauges().get(i));
+        LoadPlan.Trial thicker = trial(choice, choice.gauges().get(i));
         trials.add(thicker);
         met = thicker.met();
       }
@@ -68,15 +71,17 @@ record Thicknesses(
     return a.plies().equals(b.plies()) && Math.abs(a.thickness() - b.thickness()) < 1e-9;
   }
 
-  private LoadPlan.Trial trial(Gauge gauge) {
+  private LoadPlan.Trial trial(LoadPlan.Compared choice, Gauge gauge) {
     List<LoadCase> loads = plan.cases().stream().map(CasePlan.Planned::load).toList();
     CompletableFuture<Optional<List<CaseField>>> otherwise =
         CompletableFuture.supplyAsync(() -> other.map(o -> o.of(gauge.section()).solve(loads)));
     List<CaseField> there = held.of(gauge.section()).solve(loads);
-    return trial(gauge, CaseField.worse(there, otherwise.join()), false);
+    return trial(choice, gauge, CaseField.worse(there, otherwise.join()), false);
   }
 
-  private LoadPlan.Trial trial(Gauge gauge, List<CaseField> fields, boolean isOwn) {
+  private LoadPlan.Trial trial(
+      LoadPlan.Compared choice, Gauge gauge, List<CaseField> fields, boolean isOwn) {
+    List<ScrewDemand> demands = new ArrayList<>();
     double margin = Double.POSITIVE_INFINITY;
     double deflection = 0;
     String marginCase = "";
@@ -86,6 +91,7 @@ record Thicknesses(
       if (planned.fall().isPresent()) {
         continue;
       }
+      demands.addAll(ScrewUse.demands(hold, fields.get(i)));
       double here = LoadPlan.margin(fields.get(i), planned.factor());
       if (here < margin) {
         margin = here;
@@ -96,7 +102,9 @@ record Thicknesses(
         deflectionCase = planned.load().name();
       }
     }
-    boolean met = !gauge.section().coupled() && wanted.met(margin, deflection);
-    return new LoadPlan.Trial(gauge, margin, marginCase, deflection, deflectionCase, met, isOwn);
+    boolean screws = choice.screws().test(gauge, demands);
+    boolean met = screws && !gauge.section().coupled() && wanted.met(margin, deflection);
+    return new LoadPlan.Trial(
+        gauge, margin, marginCase, deflection, deflectionCase, screws, met, isOwn);
   }
 }

@@ -333,9 +333,7 @@ public final class LoadReport {
                     ? "None of these does."
                     : "Only some cases were reckoned: which of these does is told for all of"
                         + " them alone."));
-    told.say(
-        "Screws are judged for the thickness of the shape file alone: reckon the one you choose"
-            + " once more.");
+    told.say("Screws are judged for each thickness, with the screws as they would be planned.");
     told.add(new Figure(ThicknessPlot.of(new LoadMaps(outcome).thicknesses())));
   }
 
@@ -348,7 +346,8 @@ public final class LoadReport {
   private static Cell does(Trial trial) {
     return new Cell.Verdict(
         trial.met() ? Tone.WELL : Tone.FAIL,
-        (trial.met() ? "does" : "does not") + (trial.own() ? ", as in the shape file" : ""));
+        (trial.met() ? "does" : trial.screwsHold() ? "does not" : "does not: screws")
+            + (trial.own() ? ", as in the shape file" : ""));
   }
 
   private void maps() {

@@ -6,6 +6,8 @@ import felloe.hub.ScrewFit;
 import felloe.joints.JointCure;
 import felloe.joints.JointCures;
 import felloe.joints.JointJudgement;
+import felloe.joints.JointPlan;
+import felloe.joints.ScrewDemand;
 import felloe.laminate.StripsFile;
 import felloe.laminate.TestedStrips;
 import felloe.layup.MaterialBook;
@@ -35,6 +37,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 
 /** Reckons what loads do to a plate. */
 public final class PlateLoads {
@@ -229,7 +232,7 @@ public final class PlateLoads {
     }
     try {
       LoadPlan.Compared others =
-          extent == Extent.WHOLE ? compared(request, range) : LoadPlan.Compared.NONE;
+          extent == Extent.WHOLE ? compared(study, request, range) : LoadPlan.Compared.NONE;
       return extent == Extent.QUICK
           ? LoadPlan.of(plate, range, others, hold, cases, figures, QUICK)
           : LoadPlan.of(plate, range, others, hold, cases, figures);
@@ -247,13 +250,15 @@ public final class PlateLoads {
   }
 
   /** The thicknesses to try, the plate's own among them, thinnest first. */
-  private static LoadPlan.Compared compared(Request request, ThicknessCandidates range) {
+  private static LoadPlan.Compared compared(
+      Study study, Request request, ThicknessCandidates range) {
+    BiPredicate<Gauge, List<ScrewDemand>> screws = (gauge, demands) -> hold(study, gauge, demands);
     if (request.thicknesses().isEmpty()) {
-      return new LoadPlan.Compared(range.usual(), false);
+      return new LoadPlan.Compared(range.usual(), false, screws);
     }
     List<Double> values = request.thicknesses().get().values();
     if (request.thicknesses().get().range()) {
-      return new LoadPlan.Compared(range.within(values.get(0), values.get(1), MOST), true);
+      return new LoadPlan.Compared(range.within(values.get(0), values.get(1), MOST), true, screws);
     }
     List<Gauge> all = new ArrayList<>(List.of(range.now()));
     for (double t : values) {
@@ -264,7 +269,17 @@ public final class PlateLoads {
       }
     }
     all.sort(Comparator.comparingDouble(Gauge::thickness));
-    return new LoadPlan.Compared(all, true);
+    return new LoadPlan.Compared(all, true, screws);
+  }
+
+  /** Whether the screws hold in a plate of another thickness; not where they do not suit it. */
+  private static boolean hold(Study study, Gauge gauge, List<ScrewDemand> demands) {
+    Plate other = study.plate().with(study.plate().stock().thick(gauge.thickness()));
+    try {
+      return JointPlan.of(other, study.hub()).judged(other, demands).met();
+    } catch (BadInput unsuited) {
+      return false;
+    }
   }
 
   private static SourcedFigure factor(Plate plate, CaseBook book, ThicknessCandidates range) {
