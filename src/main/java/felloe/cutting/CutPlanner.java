@@ -75,7 +75,7 @@ final class CutPlanner {
         figures(height),
         notes,
         Stream.concat(
-                unusual.stream(),
+                Stream.concat(StockAtHand.cautions(plate, setup, round).stream(), unusual.stream()),
                 CutCautions.of(setup.process(), plate.stock().material()).stream())
             .toList());
   }

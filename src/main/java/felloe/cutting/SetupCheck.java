@@ -212,19 +212,7 @@ final class SetupCheck {
       if (drills) {
         deepest = Math.max(deepest, HoleWork.tip(hole.diameter()));
       } else if (setup.cutter() > 0 && !work.bored(hole)) {
-        faults.add(
-            CutFault.at(
-                hole.place(),
-                hole.label(),
-                mm(hole.diameter()),
-                "can be neither drilled nor bored: "
-                    + work.whyNotDrilled()
-                    + ", and a "
-                    + mm(setup.cutter())
-                    + " cutter bores from "
-                    + mm(setup.cutter() * HoleWork.ROOM)
-                    + " up",
-                "take a thinner cutter or a drill of this size"));
+        faults.add(hole.isSlotted() ? slotted(hole) : undone(hole, work));
       }
     }
     if (drilled) {
@@ -242,6 +230,35 @@ final class SetupCheck {
               + " here: the points of the drills go that far below the stock",
           "put a thicker spoil board under the stock, or bore the holes instead of drilling them");
     }
+  }
+
+  private CutFault undone(Hole hole, HoleWork work) {
+    return CutFault.at(
+        hole.place(),
+        hole.label(),
+        mm(hole.diameter()),
+        "can be neither drilled nor bored: "
+            + work.whyNotDrilled()
+            + ", and a "
+            + mm(setup.cutter())
+            + " cutter bores from "
+            + mm(setup.cutter() * HoleWork.ROOM)
+            + " up",
+        "take a thinner cutter or a drill of this size");
+  }
+
+  private CutFault slotted(Hole hole) {
+    double widest = Math.floor(100 * hole.diameter() / HoleWork.ROOM + 1e-6) / 100;
+    return CutFault.at(
+        hole.place(),
+        hole.label(),
+        mm(hole.diameter()),
+        "is the width of a slot, which no drill makes, and a "
+            + mm(setup.cutter())
+            + " cutter cuts slots from "
+            + mm(setup.cutter() * HoleWork.ROOM)
+            + " up",
+        "take a cutter of at most " + mm(widest));
   }
 
   private void vTool(VTool tool) {

@@ -14,6 +14,7 @@ import felloe.plate.MaterialKind;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What cannot be cut is refused before anything is planned, with option, figure and cure. */
@@ -185,6 +186,26 @@ class SetupCheckTest {
                 + " hand are 4.2, 4, and a 6 mm cutter bores from 7.2 mm up; take a thinner cutter"
                 + " or a drill of this size"),
         refused(plate, few));
+  }
+
+  @Test
+  void aSlotThatTheCutterIsTooWideFor() {
+    Hole slot =
+        new Hole(
+            "D1",
+            HoleRole.OTHER,
+            new Point(30, 0),
+            3.2,
+            Optional.of(new Hole.Slot(3.8, 0)),
+            Place.of("ruff.yaml", 30, 5));
+    Plate plate =
+        CutPlates.of(CutPlates.PLYWOOD, 6, Contour.circle(Point.ORIGIN, 60), List.of(slot));
+    assertEquals(
+        List.of(
+            "ruff.yaml:30:5 D1: '3.2 mm' is the width of a slot, which no drill makes, and a 4 mm"
+                + " cutter cuts slots from 4.8 mm up; take a cutter of at most 2.66 mm"),
+        refused(plate, CutSetup.router(plate, 4, 2, FEEDS)));
+    assertDoesNotThrow(() -> CutPlan.of(plate, CutSetup.router(plate, 2.66, 2, FEEDS)));
   }
 
   @Test
