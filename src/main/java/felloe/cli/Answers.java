@@ -8,7 +8,6 @@ import felloe.render.ResultJson;
 import felloe.render.TextRenderer;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -32,9 +31,8 @@ final class Answers {
   /** Opens what tells where figures come from. */
   static final Opt<Boolean> SOURCES = Opt.flag("--sources", "Tell where each figure comes from.");
 
-  /** What opens which fold. */
-  private static final Map<Depth, Opt<Boolean>> FOLDS =
-      new EnumMap<>(Map.of(Depth.ALL, ALL, Depth.SOURCES, SOURCES));
+  /** What an option opens; see {@link #opener}. */
+  private static final List<Depth> FOLDS = List.of(Depth.ALL, Depth.SOURCES);
 
   private static final Pattern STRESSED =
       Pattern.compile("^(caution|FAILS?|NOT AS WANTED|CANNOT BE DONE|DO NOT DRILL)\\b");
@@ -134,20 +132,24 @@ final class Answers {
                     + "\u001b[0m");
   }
 
+  private static Opt<Boolean> opener(Depth depth) {
+    return depth == Depth.ALL ? ALL : SOURCES;
+  }
+
   private static void text(ParseResult call, Screen screen, Report report) {
     Set<Depth> open = EnumSet.of(Depth.SCREEN);
-    for (Map.Entry<Depth, Opt<Boolean>> fold : FOLDS.entrySet()) {
-      if (fold.getValue().given(call)) {
-        open.add(fold.getKey());
+    for (Depth depth : FOLDS) {
+      if (opener(depth).given(call)) {
+        open.add(depth);
       }
     }
     for (String line : TextRenderer.lines(report, screen.width(), open)) {
       screen.line(screen.colour() ? stressed(line) : line);
     }
     List<String> more = new ArrayList<>();
-    for (Map.Entry<Depth, Opt<Boolean>> fold : FOLDS.entrySet()) {
-      if (TextRenderer.hides(report, fold.getKey(), open)) {
-        more.add(fold.getValue().name());
+    for (Depth depth : FOLDS) {
+      if (TextRenderer.hides(report, depth, open)) {
+        more.add(opener(depth).name());
       }
     }
     if (!more.isEmpty()) {

@@ -5,7 +5,6 @@ import felloe.plate.Place;
 import felloe.plate.Requested;
 import felloe.yaml.Problems;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -43,7 +42,14 @@ record Opt<T>(String name, String label, Reader<T> reads, String arity, String h
   }
 
   /** A value as picocli carries it, or why it is none: the parser would tell it in its words. */
-  private record Value(Object it, BadInput fault) {}
+  private record Value(Object it, BadInput fault) {
+
+    /** The parser asks for it; the text that a record has by itself costs each start. */
+    @Override
+    public String toString() {
+      return "value";
+    }
+  }
 
   /** An option with one value. */
   static <T> Opt<T> one(String name, String label, Reader<T> reads, String help) {
@@ -107,10 +113,11 @@ record Opt<T>(String name, String label, Reader<T> reads, String arity, String h
 
   /** What is wrong with the values of a call. */
   static void faults(ParseResult call, Problems problems) {
-    for (ArgSpec given : new LinkedHashSet<>(call.matchedArgs())) {
+    for (ArgSpec given : call.matchedArgs()) {
       for (Object one : values(given.getValue())) {
         if (one instanceof Value value && value.fault() != null) {
-          problems.add(value.fault());
+          // What is given several times is matched as often, each time with all of its values.
+          value.fault().problems().forEach(problems::addOnce);
         }
       }
     }
