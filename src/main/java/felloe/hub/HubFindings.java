@@ -106,18 +106,6 @@ final class HubFindings {
             + ": "
             + fit.drilling().basis().words()
             + ")";
-    double needed =
-        FastenerFormula.fixedHole(
-            tight.thread().diameter() + 2 * tight.distance(),
-            hub.positionTolerance(),
-            fit.drilling().zone());
-    String larger = " Or make the holes " + Numbers.fixed(needed, 2) + " mm.";
-    for (Cure cure : cures) {
-      if (cure instanceof Cure.OpenHoles) {
-        larger = " Or: " + cure.words();
-        break;
-      }
-    }
     return new Finding(
         "hub-fit-worst",
         "hub and plate each have their tolerances",
@@ -127,7 +115,31 @@ final class HubFindings {
         Optional.of(new Limit(Sense.AT_LEAST, 0, source, false)),
         Optional.of(tight.hole().centre()),
         tight.hole().place(),
-        enters ? "" : JIG + larger);
+        enters ? "" : surer(tight, cures));
+  }
+
+  /** How to be sure of a screw that may not enter at the worst, by the way of drilling. */
+  private String surer(ScrewFit tight, List<Cure> cures) {
+    return switch (fit.drilling().name()) {
+      case "measured" -> "Try the plate on the very hub, each screw by hand; force none.";
+      case "through-hub" ->
+          "Holes drilled through a hub fit that very hub. " + larger(tight, cures);
+      default -> JIG + " " + larger(tight, cures);
+    };
+  }
+
+  private String larger(ScrewFit tight, List<Cure> cures) {
+    for (Cure cure : cures) {
+      if (cure instanceof Cure.OpenHoles) {
+        return "Or: " + cure.words();
+      }
+    }
+    double needed =
+        FastenerFormula.fixedHole(
+            tight.thread().diameter() + 2 * tight.distance(),
+            hub.positionTolerance(),
+            fit.drilling().zone());
+    return "Or make the holes " + Numbers.fixed(needed, 2) + " mm.";
   }
 
   /** One finding for all holes of one size on one thread. */

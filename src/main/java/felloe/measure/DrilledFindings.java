@@ -70,10 +70,14 @@ final class DrilledFindings {
             + " lies "
             + Numbers.fixed(odd.off(), 2)
             + " mm from where the other holes have it: "
-            + Numbers.fixed(odd.by().x(), 2)
-            + " mm across, "
-            + Numbers.fixed(odd.by().y(), 2)
-            + " mm up.");
+            + way(odd.by().x(), "to the right", "to the left")
+            + " and "
+            + way(odd.by().y(), "up", "down")
+            + ", as the driver sees it.");
+  }
+
+  private static String way(double by, String more, String less) {
+    return Numbers.fixed(Math.abs(by), 2) + " mm " + (by < 0 ? less : more);
   }
 
   /** Holes of one size that were drawn alike. */

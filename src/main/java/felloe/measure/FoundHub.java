@@ -150,9 +150,20 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
                 ? "measured from two edges (" + file + ")"
                 : "from memory; a hub may be mounted at any turn"));
     bases.put("plate-hole", basis(thread.basis().words()));
+    double play = play(survey, pattern, thread);
     bases.put(
         "position-tolerance",
-        basis("measured (" + file + "): how far a hole may be off the ring, with its 95 % bounds"));
+        basis(
+            "measured ("
+                + file
+                + "): how far a hole may be off the ring, with its 95 % bounds"
+                + (play > 0
+                    ? ", and "
+                        + Numbers.fixed(play, DECIMALS)
+                        + " mm of play of "
+                        + thread.name()
+                        + " screws in the holes that were measured"
+                    : "")));
     String title =
         pattern.count()
             + " "
@@ -168,7 +179,7 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
         RingUse.EITHER,
         Optional.empty(),
         Optional.empty(),
-        tolerance(survey, pattern, half),
+        rounded(tolerance(survey, pattern, half) + play),
         bases,
         Place.ofFile(path));
   }
@@ -188,6 +199,18 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
             ? half / 2
             : survey.holes().stream().mapToDouble(FoundHole::within).max().orElse(0);
     return Math.ceil(2 * (off + open) * 100 - Tolerances.SAME_LENGTH) / 100;
+  }
+
+  /**
+   * What clear holes leave open, mm: a screw stands anywhere in its hole, so the zone of its middle
+   * is wider by the play. Rounded up.
+   */
+  private static double play(SurveyResult survey, Pattern pattern, ScrewThread thread) {
+    if (survey.measured().on() != ContactFeature.HOLES) {
+      return 0;
+    }
+    double play = pattern.size().orElse(thread.medium()) - thread.diameter();
+    return Math.ceil(Math.max(0, play) * 100 - Tolerances.SAME_LENGTH) / 100;
   }
 
   private static String name(int count, double pcd, ScrewThread thread) {

@@ -3,6 +3,7 @@ package felloe.service;
 import felloe.geometry.Numbers;
 import felloe.hub.HubSpec;
 import felloe.joints.JointPlan;
+import felloe.joints.PlannedJoint;
 import felloe.measure.AsDrilledResult;
 import felloe.measure.DrilledHole;
 import felloe.plate.BadInput;
@@ -38,12 +39,31 @@ final class DrilledReview {
     all.addAll(drilled.fit().findings());
     drilled.plate().ifPresent(as -> all.addAll(reviewed(plate, as, hub, drilled)));
     Map<String, Verdict> before = new HashMap<>();
-    drawn.forEach(f -> before.merge(key(f), f.verdict(), (a, b) -> a.compareTo(b) > 0 ? a : b));
+    List<PlannedJoint> joints = JointPlan.of(plate, Optional.of(hub)).joints();
+    drawn.forEach(
+        f ->
+            keys(f, joints)
+                .forEach(
+                    key -> before.merge(key, f.verdict(), (a, b) -> a.compareTo(b) > 0 ? a : b)));
     return all.stream()
         .filter(f -> f.verdict() != Verdict.PASS)
         .filter(f -> f.verdict().compareTo(before.getOrDefault(key(f), Verdict.PASS)) > 0)
         .sorted(Comparator.comparing(Finding::verdict).reversed())
         .toList();
+  }
+
+  /**
+   * What a finding was told of. One of a joint is told of its weakest screw and holds for all of
+   * it; drilled holes of other sizes make joints of their own, that are told of other screws.
+   */
+  private static List<String> keys(Finding f, List<PlannedJoint> joints) {
+    for (PlannedJoint joint : joints) {
+      String screw = " " + joint.thread().name();
+      if (joint.holes().stream().anyMatch(hole -> f.subject().equals(hole.label() + screw))) {
+        return joint.holes().stream().map(hole -> f.rule() + " " + hole.label() + screw).toList();
+      }
+    }
+    return List.of(key(f));
   }
 
   private static String key(Finding finding) {

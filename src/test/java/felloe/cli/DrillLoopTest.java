@@ -1,6 +1,7 @@
 package felloe.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -118,6 +119,47 @@ class DrillLoopTest {
     long fails = proof.out().lines().filter(line -> line.startsWith("FAIL ")).count();
     long slips = proof.out().lines().filter(line -> line.startsWith("FAIL  slip ")).count();
     assertEquals(fails, slips, proof.out());
+  }
+
+  /**
+   * A hole 0.45 mm off is named with its way and cured; screws that the drilling did not make worse
+   * are not told anew, though holes of other sizes make joints of their own.
+   */
+  @Test
+  void aHoleOffItsPlaceIsToldAloneAndHasOneCure() throws IOException {
+    double[] size = {5.50, 5.52, 5.54, 5.53, 5.54, 5.51};
+    List<Point> at = new ArrayList<>();
+    StringBuilder form = new StringBuilder("holes: 6\nplus_minus: 0.05\nhole_diameter: [");
+    for (int i = 0; i < 6; i++) {
+      at.add(Point.polar(35, Math.toRadians(90 + 60 * i)));
+      form.append(i == 0 ? "" : ", ").append(size[i]);
+    }
+    at.set(2, at.get(2).plus(new Point(0, -0.45)));
+    form.append("]\nreadings:\n");
+    for (int i = 0; i < 6; i++) {
+      for (int k = i + 1; k < 6; k++) {
+        double reads = at.get(i).distance(at.get(k)) + (size[i] + size[k]) / 2;
+        form.append("  - {from: " + (i + 1) + ", to: " + (k + 1) + ", over: outside, reads: ");
+        form.append(Numbers.fixed(reads, 2)).append("}\n");
+      }
+    }
+    Path file = Files.writeString(folder.resolve("drilled.yaml"), form);
+    Run run =
+        Run.of(
+            "check",
+            "shapes/heron.yaml",
+            "--set",
+            "bolt_circles[0].diameter=5.5",
+            "--measured",
+            file.toString());
+    assertEquals(0, run.code(), run.err());
+    String drilled = run.out().substring(0, run.out().indexOf("As drawn"));
+    assertTrue(drilled.contains("H3 lies 0.45 mm from where the other holes have it"), drilled);
+    assertTrue(drilled.contains("0.45 mm down"), drilled);
+    assertTrue(drilled.contains("Cure: open"), drilled);
+    assertFalse(drilled.contains("Or: Open"), drilled);
+    assertFalse(drilled.contains("Drill through"), drilled);
+    assertFalse(drilled.contains("thread-strip"), drilled);
   }
 
   @Test

@@ -100,6 +100,24 @@ class HubFitTest {
     assertEquals(Verdict.CAUTION, finding(result, "hub-fit-worst").verdict());
   }
 
+  /** What to do about the worst case hangs on how the holes are made, or that they are made. */
+  @Test
+  void theAdviceForTheWorstCaseSuitsTheWayOfDrilling() {
+    assertTrue(worst("template").startsWith("Drill through the hub or a bush plate"));
+    assertTrue(worst("through-hub").startsWith("Holes drilled through a hub fit that very hub."));
+    assertEquals(
+        "Try the plate on the very hub, each screw by hand; force none.", worst("measured"));
+  }
+
+  private static String worst(String way) {
+    HubPractice practice = HubPractice.standard();
+    DrillingMethod usual = practice.drilling().get(0);
+    HubFit fit =
+        new HubFit(practice, new DrillingMethod(way, usual.title(), usual.zone(), usual.basis()));
+    HubFitResult result = fit.fit(ring(6, 70, 5.3, UP), hub("6x70-m5"));
+    return finding(result, "hub-fit-worst").advice();
+  }
+
   @Test
   void holesOpenedToTheFixedFastenerFormulaPassEvenAtTheWorst() {
     double hole = FastenerFormula.fixedHole(5, 0.2, 0.5);

@@ -51,6 +51,20 @@ class FoundHubTest {
     assertTrue(odd.getMessage().contains("is not a known thread"), odd.getMessage());
   }
 
+  /** The threads behind an old wheel stand anywhere within its clear holes. */
+  @Test
+  void clearHolesLeaveThePlayOfTheirScrewsOpen() {
+    Calliper holes = new Calliper(Calliper.ring(6, 70), 5.5, 0.05, null).diameter(0).allPairs();
+    Calliper studs = new Calliper(Calliper.ring(6, 70), 5, 0.05, null).diameter(0).allPairs();
+    HubSpec wheel = FoundHub.of(Survey.of(holes.measured()), Optional.of(thread("M5"))).spec();
+    HubSpec hub =
+        FoundHub.of(Survey.of(studs.measured(ContactFeature.SCREWS)), Optional.empty()).spec();
+    assertEquals(0.5, wheel.positionTolerance() - hub.positionTolerance(), 0.011);
+    String basis = wheel.bases().get("position-tolerance").words();
+    assertTrue(
+        basis.endsWith("0.50 mm of play of M5 screws in the holes that were measured"), basis);
+  }
+
   @Test
   void readingsThatTellNoCircleMakeNoHub() {
     Calliper line =
