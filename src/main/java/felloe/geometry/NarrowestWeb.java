@@ -36,12 +36,15 @@ import java.util.TreeMap;
 public final class NarrowestWeb {
 
   /** How far from a right angle, in radians, still counts as square. */
-  private static final double SLANT = 1e-7;
+  static final double SLANT = 1e-7;
 
   /** How far the second order test may fall short by rounding. */
   private static final double EVEN = 1e-6;
 
   private static final int PLACES = 8;
+
+  /** What rounding and {@link #SLANT} may turn, radians. */
+  private static final double FAN_ROUNDED = 1e-5;
 
   /** The widest search for the narrowest web, in pairs of segments: about a second. */
   private static final long MOST_PAIRS = 1_000_000;
@@ -77,6 +80,12 @@ public final class NarrowestWeb {
   private final SegmentIndex index;
   private final double size;
 
+  /** Direction of travel half way along each segment, radians. */
+  private final double[] heading;
+
+  /** How far directions at a segment's points, its corners counted, turn from that, radians. */
+  private final double[] fan;
+
   /** Prepares a region for searching. */
   public NarrowestWeb(Region region) {
     this.region = region;
@@ -86,6 +95,16 @@ public final class NarrowestWeb {
       add(c, c == 0 ? contours.get(c).segments() : contours.get(c).clockwise());
     }
     segments.forEach(segment -> boxes.add(segment.box()));
+    heading = new double[segments.size()];
+    fan = new double[segments.size()];
+    for (int i = 0; i < segments.size(); i++) {
+      Segment here = segments.get(i);
+      heading[i] = here.tangent(0.5).angle();
+      double own = here instanceof Arc arc ? Math.abs(arc.sweep()) / 2 : 0;
+      double before = turn(segments.get(previous.get(i)).tangent(1), here.tangent(0));
+      double after = turn(here.tangent(1), segments.get(next.get(i)).tangent(0));
+      fan[i] = own + Math.max(before, after) + FAN_ROUNDED;
+    }
     this.index = new SegmentIndex(segments);
     Box all = region.outer().box();
     this.size = Math.hypot(all.width(), all.height());
@@ -100,6 +119,16 @@ public final class NarrowestWeb {
       next.add(start + (k + 1) % n);
       previous.add(start + (k + n - 1) % n);
     }
+  }
+
+  private static double turn(Point in, Point out) {
+    return Math.abs(Math.atan2(in.cross(out), in.dot(out)));
+  }
+
+  /** Whether the edge may run one way on one segment and the other way on the other. */
+  private boolean opposed(int a, int b) {
+    double off = Math.IEEEremainder(heading[a] - heading[b] + Math.PI, 2 * Math.PI);
+    return Math.abs(off) <= fan[a] + fan[b];
   }
 
   /** The narrowest web of a region; none where one contour has no neck, such as a plain disc. */
@@ -195,6 +224,9 @@ public final class NarrowestWeb {
     if (first != second) {
       Gap gap = Gap.between(segments.get(a), segments.get(b));
       found = Optional.of(new Web(gap.from(), gap.to(), gap.distance(), first, second));
+    } else if (!opposed(a, b)) {
+      // The way across a neck is square to both sides, so that they run opposite ways.
+      return;
     } else {
       Necks necks = new Necks(a, b, limit);
       necks.search();
@@ -243,27 +275,27 @@ public final class NarrowestWeb {
     void search() {
       // Each corner is the start of just one segment, so starts alone reach every corner.
       offer(onA.from(), onB.from());
-      for (Point foot : feet(onA.from(), onB)) {
+      for (Point foot : Square.feet(onA.from(), onB)) {
         offer(onA.from(), foot);
       }
-      for (Point foot : feet(onB.from(), onA)) {
+      for (Point foot : Square.feet(onB.from(), onA)) {
         offer(foot, onB.from());
       }
       if (onA instanceof Arc arc) {
-        for (Point p : fromArc(arc, onB)) {
-          feet(p, onB).forEach(q -> offer(p, q));
+        for (Point p : Square.fromArc(arc, onB)) {
+          Square.feet(p, onB).forEach(q -> offer(p, q));
         }
       } else if (onB instanceof Arc arc) {
-        for (Point q : fromArc(arc, onA)) {
-          feet(q, onA).forEach(p -> offer(p, q));
+        for (Point q : Square.fromArc(arc, onA)) {
+          Square.feet(q, onA).forEach(p -> offer(p, q));
         }
       }
       if (sameDirections()) {
         for (int k = 0; k <= PLACES; k++) {
           Point p = onA.at((double) k / PLACES);
-          feet(p, onB).forEach(q -> offer(p, q));
+          Square.feet(p, onB).forEach(q -> offer(p, q));
           Point q = onB.at((double) k / PLACES);
-          feet(q, onA).forEach(foot -> offer(foot, q));
+          Square.feet(q, onA).forEach(foot -> offer(foot, q));
         }
         evenLines();
       }
@@ -290,7 +322,7 @@ public final class NarrowestWeb {
         if (start <= end) {
           for (int k = 0; k <= PLACES; k++) {
             Point p = l.from().plus(along, start + (end - start) * k / PLACES);
-            feet(p, onB).forEach(q -> offer(p, q));
+            Square.feet(p, onB).forEach(q -> offer(p, q));
           }
         }
       }
@@ -342,55 +374,10 @@ public final class NarrowestWeb {
   }
 
   private static double bend(Segment on, Point p, int way, Point across, double width) {
-    double toward = way * direction(on, p).dot(across);
+    double toward = way * Square.direction(on, p).dot(across);
     if (toward > SLANT) {
       return Double.NaN;
     }
     return toward < -SLANT ? Double.POSITIVE_INFINITY : 1 - on.curvature() * width;
-  }
-
-  private static Point direction(Segment on, Point p) {
-    if (on instanceof Line line) {
-      return line.direction();
-    }
-    Arc arc = (Arc) on;
-    Point out = p.minus(arc.centre()).unit();
-    return arc.sweep() > 0 ? out.left() : out.right();
-  }
-
-  /** The points of a segment that are square to a point. */
-  private static List<Point> feet(Point p, Segment on) {
-    if (on instanceof Line line) {
-      Point foot = line.nearest(p);
-      Point along = line.direction();
-      double off = foot.minus(p).dot(along);
-      return Math.abs(off) <= SLANT * Math.max(1e-3, foot.distance(p)) ? List.of(foot) : List.of();
-    }
-    Arc arc = (Arc) on;
-    return onAxis(arc, p.minus(arc.centre()));
-  }
-
-  /** The points of an arc whose normal may be square to the other segment. */
-  private static List<Point> fromArc(Arc arc, Segment other) {
-    Point axis =
-        other instanceof Line line
-            ? line.direction().left()
-            : ((Arc) other).centre().minus(arc.centre());
-    return onAxis(arc, axis);
-  }
-
-  private static List<Point> onAxis(Arc arc, Point axis) {
-    double norm = axis.norm();
-    if (norm <= Tolerances.SAME_POINT) {
-      return List.of();
-    }
-    List<Point> points = new ArrayList<>(2);
-    for (double side : new double[] {arc.radius() / norm, -arc.radius() / norm}) {
-      Point p = arc.centre().plus(axis, side);
-      if (arc.passes(p)) {
-        points.add(p);
-      }
-    }
-    return points;
   }
 }
