@@ -1,6 +1,5 @@
 package felloe.measure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -19,31 +18,54 @@ record MixUp(Reading reading, ReadingKind over) {
   private static final int MOST = 60;
 
   private static final double RARE = 0.01;
+
+  /** What a slip of some millimetres may take from the linear answer, as a part of it. */
+  private static final double BENT = 0.2;
+
   private static final List<ReadingKind> KINDS =
       List.of(ReadingKind.OUTSIDE, ReadingKind.INSIDE, ReadingKind.CENTRES);
 
-  /**
-   * All readings that can be so by themselves.
-   *
-   * @param asked those that are asked; too many are none
-   */
+  /** All that readings may have been taken over instead; none for too many readings. */
+  static List<MixUp> candidates(List<Reading> readings) {
+    if (readings.size() > MOST) {
+      return List.of();
+    }
+    return readings.stream()
+        .filter(Reading::isPair)
+        .flatMap(r -> KINDS.stream().filter(k -> k != r.over()).map(k -> new MixUp(r, k)))
+        .toList();
+  }
+
+  /** Those of some that can be so by themselves. */
   static List<MixUp> of(
-      Equations equations, List<Reading> asked, Function<Equations, Adjustment> adjust) {
-    List<MixUp> found = new ArrayList<>();
-    if (asked.size() > MOST) {
-      return found;
+      Equations equations, List<MixUp> asked, Function<Equations, Adjustment> adjust) {
+    return asked.stream()
+        .filter(
+            one -> agrees(adjust.apply(equations.with(one.reading, one.reading.over(one.over)))))
+        .toList();
+  }
+
+  /**
+   * Whether it may be all that is wrong: as far as all is linear, the weighted squares are less by
+   * the square of the reading's standardised residual then, and more by that of what of its slip
+   * this does not explain. Where that still disagrees by far, it need not be tried.
+   */
+  boolean mayMend(Adjustment adjustment) {
+    int k = adjustment.readings().indexOf(reading);
+    int freedom = adjustment.freedom();
+    if (k < 0 || adjustment.readings().size() <= MOST) {
+      // Few readings bend too far to be judged so, and are soon tried.
+      return true;
     }
-    for (Reading reading : asked) {
-      for (ReadingKind over : KINDS) {
-        if (reading.isPair() && over != reading.over()) {
-          Reading other = reading.over(over);
-          if (agrees(adjust.apply(equations.with(reading, other)))) {
-            found.add(new MixUp(reading, over));
-          }
-        }
-      }
-    }
-    return found;
+    Unknowns unknowns = adjustment.equations().unknowns();
+    double[] z = adjustment.z();
+    double sizes = (z[unknowns.size(reading.from())] + z[unknowns.size(reading.to())]) / 2;
+    double shift = (over.halves() - reading.over().halves()) * sizes;
+    double w = adjustment.w(k);
+    double rest = w * (1 - shift / adjustment.slip(k));
+    double left = adjustment.cost() - w * w + rest * rest;
+    double chance = new ChiSquaredDistribution(freedom - 1).inverseCumulativeProbability(1 - RARE);
+    return !(left > 2 * chance + BENT * adjustment.cost());
   }
 
   /** Whether all agree when everything over inside was taken over outside, and the reverse. */

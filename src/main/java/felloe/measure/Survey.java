@@ -103,10 +103,12 @@ public final class Survey {
     if (!several && adjustment.possible()) {
       return slips;
     }
-    List<Reading> asked =
+    List<MixUp> asked =
         several && adjustment.possible()
-            ? slips.suspects().stream().map(Suspect::reading).toList()
-            : adjustment.readings();
+            ? MixUp.candidates(slips.suspects().stream().map(Suspect::reading).toList()).stream()
+                .filter(one -> one.mayMend(adjustment))
+                .toList()
+            : MixUp.candidates(adjustment.readings());
     Optional<MixUp> one = MixUp.only(MixUp.of(adjustment.equations(), asked, adjust));
     if (one.isEmpty()) {
       return slips;
@@ -140,7 +142,7 @@ public final class Survey {
           Refusals.size(
               measured,
               kept.leastSize(),
-              MixUp.of(all, all.readings(), adjust),
+              MixUp.of(all, MixUp.candidates(all.readings()), adjust),
               MixUp.all(all, adjust)));
     }
     return told(kept, ring, suspects);
