@@ -23,7 +23,8 @@ import org.w3c.dom.Document;
  * paper at its scale.
  *
  * <p>Accuracy: an edge lies within a pixel of its place. The same drawing gives the same bytes on
- * the same Java release.
+ * the same Java release; on another a few pixels at edges are a shade off (of a million some
+ * twenty, between 17 and 25).
  */
 public final class PngWriter {
 
