@@ -33,10 +33,6 @@ public sealed interface Block {
     public Callout {
       texts = List.copyOf(texts);
     }
-
-    public static Callout cautions(List<String> texts) {
-      return new Callout(Tone.CAUTION, texts);
-    }
   }
 
   /** How sentences or a cell are meant. Faces show it by sign and weight, never by colour alone. */
@@ -105,7 +101,8 @@ public sealed interface Block {
 
     public static Table ofWords(List<Column> columns, List<List<String>> rows) {
       return of(
-          columns, rows.stream().map(row -> row.stream().<Cell>map(Cell::of).toList()).toList());
+          columns,
+          rows.stream().map(row -> row.stream().<Cell>map(Cell.Words::new).toList()).toList());
     }
 
     /** The same, in parts side by side where there is room. */
@@ -157,11 +154,6 @@ public sealed interface Block {
     public List<Block> blocks() {
       return List.copyOf(inside.get());
     }
-
-    /** Folded blocks; see {@link Depth}. */
-    public static Folded of(Depth depth, Block... blocks) {
-      return new Folded(depth, List.of(blocks));
-    }
   }
 
   /** When folded blocks are shown. */
@@ -203,11 +195,6 @@ public sealed interface Block {
     /** Room to write something in by hand. */
     public static Column blank(String head) {
       return new Column(head, "", Fill.BLANK);
-    }
-
-    /** Boxes to tick. */
-    public static Column tick(String head) {
-      return new Column(head, "", Fill.TICK);
     }
 
     /** What stands above it, the unit behind. */

@@ -69,16 +69,6 @@ public sealed interface Cell permits Cell.Words, Cell.Tick, Cell.Blank, Cell.Ver
     }
   }
 
-  /** Words. */
-  static Cell of(String words) {
-    return new Words(words);
-  }
-
-  /** A whole number. */
-  static Cell of(int count) {
-    return new Words(Integer.toString(count));
-  }
-
   /**
    * A row of cells.
    *
@@ -100,7 +90,7 @@ public sealed interface Cell permits Cell.Words, Cell.Tick, Cell.Blank, Cell.Ver
       return optional.isPresent() ? cell(optional.get()) : NONE;
     }
     if (part instanceof OptionalInt optional) {
-      return optional.isPresent() ? of(optional.getAsInt()) : NONE;
+      return optional.isPresent() ? cell(optional.getAsInt()) : NONE;
     }
     throw new IllegalArgumentException("no cell: " + part.getClass());
   }

@@ -116,7 +116,7 @@ class BenchPagesTest {
             case 1 -> blocks.add(new Block.Paragraph(words));
             case 2 ->
                 blocks.add(new Block.Steps(List.of(words, "one", words), random.nextBoolean()));
-            case 3 -> blocks.add(Block.Callout.cautions(List.of(words, words)));
+            case 3 -> blocks.add(new Block.Callout(Block.Tone.CAUTION, List.of(words, words)));
             case 4 -> blocks.add(table(1 + random.nextInt(30), words));
             default -> blocks.add(blanks(1 + random.nextInt(60)));
           }
@@ -176,7 +176,7 @@ class BenchPagesTest {
               new Block.Heading(word),
               new Block.Paragraph(word),
               Block.Steps.of(List.of(word)),
-              Block.Callout.cautions(List.of(word)),
+              new Block.Callout(Block.Tone.CAUTION, List.of(word)),
               table);
       holds(pages, field, "long words");
       long letters =
@@ -197,7 +197,7 @@ class BenchPagesTest {
               new Block.Heading(words.substring(0, 4_000)),
               new Block.Paragraph(words),
               Block.Steps.of(List.of(words, words)),
-              Block.Callout.cautions(List.of(words, "end", words)),
+              new Block.Callout(Block.Tone.CAUTION, List.of(words, "end", words)),
               table(1, words),
               Block.Table.ofWords(
                   List.of(new Block.Column(words, "", Block.Fill.WORDS)),
@@ -423,7 +423,7 @@ class BenchPagesTest {
   void noTextIsNoPage() {
     assertTrue(set(FIELDS.get(0)).isEmpty());
     assertTrue(set(FIELDS.get(0), table(0, "")).isEmpty());
-    assertTrue(set(FIELDS.get(0), Block.Callout.cautions(List.of())).isEmpty());
+    assertTrue(set(FIELDS.get(0), new Block.Callout(Block.Tone.CAUTION, List.of())).isEmpty());
     assertTrue(set(FIELDS.get(0), Block.Steps.of(List.of())).isEmpty());
   }
 

@@ -40,9 +40,9 @@ class HtmlRendererTest {
               new Block.Paragraph("<script>alert(\"1\")</script>"),
               Block.Table.of(
                   List.of(Column.words("hole"), Column.figures("size", "mm")),
-                  List.of(List.of(Cell.of("H1"), Cell.of("5")))),
+                  List.of(List.of(new Cell.Words("H1"), new Cell.Words("5")))),
               new Block.Figure(RING),
-              Block.Folded.of(Depth.SOURCES, new Block.Paragraph("a source"))));
+              new Block.Folded(Depth.SOURCES, List.of(new Block.Paragraph("a source")))));
 
   /** The body is well-formed XML, so the JDK's own parser reads it back. */
   private static Document parsed(String article) throws Exception {

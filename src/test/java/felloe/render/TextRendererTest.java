@@ -33,7 +33,7 @@ class TextRendererTest {
         lines(
             80,
             new Block.Callout(Tone.FAIL, List.of("FAILS: 2 fails.")),
-            Block.Callout.cautions(List.of("Wear a mask.")));
+            new Block.Callout(Block.Tone.CAUTION, List.of("Wear a mask.")));
     assertEquals(List.of("Title", "FAILS: 2 fails.", "! Wear a mask."), lines);
   }
 
@@ -43,8 +43,8 @@ class TextRendererTest {
         Block.Table.of(
             List.of(Column.words("hole"), Column.figures("size", "mm")),
             List.of(
-                List.of(Cell.of("H1"), Quantity.fixed(5, 2, "mm")),
-                List.of(Cell.of("H10"), Quantity.fixed(-12.5, 2, "mm"))));
+                List.of(new Cell.Words("H1"), Quantity.fixed(5, 2, "mm")),
+                List.of(new Cell.Words("H10"), Quantity.fixed(-12.5, 2, "mm"))));
     assertEquals(
         List.of("Title", "", "hole  size mm", "H1       5.00", "H10    -12.50"), lines(80, table));
   }
@@ -53,8 +53,11 @@ class TextRendererTest {
   void whatAHandFillsIsLeftToPaper() {
     Block.Table table =
         Block.Table.of(
-            List.of(Column.words("hole"), Column.blank("measured"), Column.tick("done")),
-            List.of(List.of(Cell.of("H1"), new Cell.Blank(), new Cell.Tick())));
+            List.of(
+                Column.words("hole"),
+                Column.blank("measured"),
+                new Column("done", "", Block.Fill.TICK)),
+            List.of(List.of(new Cell.Words("H1"), new Cell.Blank(), new Cell.Tick())));
     assertEquals(List.of("Title", "", "hole", "H1"), lines(80, table));
   }
 
@@ -64,10 +67,10 @@ class TextRendererTest {
         new Report(
             "Title",
             List.of(
-                Block.Folded.of(Depth.ALL, new Block.Paragraph("all")),
-                Block.Folded.of(Depth.SOURCES, new Block.Paragraph("sources")),
-                Block.Folded.of(Depth.PAPER, new Block.Paragraph("paper")),
-                Block.Folded.of(Depth.SCREEN, new Block.Paragraph("screen"))));
+                new Block.Folded(Depth.ALL, List.of(new Block.Paragraph("all"))),
+                new Block.Folded(Depth.SOURCES, List.of(new Block.Paragraph("sources"))),
+                new Block.Folded(Depth.PAPER, List.of(new Block.Paragraph("paper"))),
+                new Block.Folded(Depth.SCREEN, List.of(new Block.Paragraph("screen")))));
     assertEquals(List.of("Title", "screen"), TextRenderer.lines(report, 80, SHUT));
     Set<Depth> all = EnumSet.of(Depth.SCREEN, Depth.ALL);
     assertEquals(List.of("Title", "all", "screen"), TextRenderer.lines(report, 80, all));
@@ -87,7 +90,11 @@ class TextRendererTest {
       Block.Table table =
           Block.Table.of(
               List.of(Column.words("what"), Column.figures("is", "mm"), Column.wrapped("why")),
-              List.of(List.of(Cell.of(a), Quantity.mm(random.nextDouble() * 100), Cell.of(b))));
+              List.of(
+                  List.of(
+                      new Cell.Words(a),
+                      Quantity.mm(random.nextDouble() * 100),
+                      new Cell.Words(b))));
       List<String> lines = lines(width, table);
       for (String line : lines) {
         assertTrue(line.length() <= width, "seed " + seed + ": " + line);
@@ -115,14 +122,18 @@ class TextRendererTest {
   @Test
   void aFoldWithinAnOpenOneIsHidden() {
     Block within =
-        Block.Folded.of(Depth.SCREEN, Block.Folded.of(Depth.ALL, new Block.Paragraph("more")));
+        new Block.Folded(
+            Depth.SCREEN,
+            List.of(new Block.Folded(Depth.ALL, List.of(new Block.Paragraph("more")))));
     Report report = new Report("title", List.of(within));
     EnumSet<Depth> screen = EnumSet.of(Depth.SCREEN);
     assertTrue(TextRenderer.hides(report, Depth.ALL, screen));
     assertFalse(TextRenderer.hides(report, Depth.SOURCES, screen));
     assertFalse(TextRenderer.hides(report, Depth.ALL, EnumSet.of(Depth.SCREEN, Depth.ALL)));
     Block paper =
-        Block.Folded.of(Depth.PAPER, Block.Folded.of(Depth.ALL, new Block.Paragraph("more")));
+        new Block.Folded(
+            Depth.PAPER,
+            List.of(new Block.Folded(Depth.ALL, List.of(new Block.Paragraph("more")))));
     assertFalse(TextRenderer.hides(new Report("title", List.of(paper)), Depth.ALL, screen));
   }
 }
