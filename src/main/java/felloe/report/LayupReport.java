@@ -286,16 +286,21 @@ public final class LayupReport {
     return fixed(piece.region().properties().area() / 1e6, decimals, "m2");
   }
 
+  /** A title without the word that the sentence has already. */
+  private static String named(String title) {
+    return title.replaceFirst("^bought ", "");
+  }
+
   private void bought() {
     Stock stock = plan.plate().stock();
     List<String> buy = new ArrayList<>();
-    buy.add(Phrase.of("The stock is {}, which is bought.", stock.material().title()));
+    buy.add(Phrase.of("The stock is {}, which is bought.", named(stock.material().title())));
     for (StockOption way : plan.ways()) {
       if (way.own()) {
         buy.add(
             Phrase.of(
                 "Buy {}, {}: {}; the plate weighs {}. {}",
-                way.title(),
+                named(way.title()),
                 Quantity.mm(way.thickness()),
                 way.sheet()
                     .map(s -> "it fits on the usual size of " + size(s.width(), s.height()))

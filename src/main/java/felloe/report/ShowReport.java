@@ -2,23 +2,28 @@ package felloe.report;
 
 import felloe.document.Block.Figure;
 import felloe.document.Phrase;
+import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
 import felloe.document.Telling;
 import felloe.drawing.PictureDrawing;
+import felloe.plate.LaidSheet;
 import felloe.plate.Plate;
 import felloe.service.ShowOutcome;
 
 /** A plate's key figures, told. */
 public final class ShowReport {
 
+  /** A lay-up is told of when it is so much thinner or thicker than the stock, mm. */
+  private static final double TOLD = 0.01;
+
   private ShowReport() {}
 
   /** The figures, told. */
   public static Report of(ShowOutcome outcome) {
     Plate plate = outcome.plate();
-    return new Telling()
-        .say(
+    Telling told = new Telling();
+    told.say(
             "{}; {}, {}{}.",
             Phrase.begin(plate.stock().material().title()),
             Phrase.count(plate.windows().size(), "window"),
@@ -27,8 +32,18 @@ public final class ShowReport {
         .add(
             Rows.of(outcome.figures())
                 .words("", f -> f.name())
-                .figures("", f -> Words.fixed(f.value(), f.unit())))
-        .add(new Figure(PictureDrawing.of(plate, outcome.findings())))
+                .figures("", f -> Words.fixed(f.value(), f.unit())));
+    plate
+        .stock()
+        .laid()
+        .map(LaidSheet::thickness)
+        .filter(laid -> Math.abs(laid - plate.stock().thickness()) >= TOLD)
+        .ifPresent(
+            laid ->
+                told.say(
+                    "The mass is that of the lay-up, which comes to {}.",
+                    Quantity.fixed(laid, 2, "mm")));
+    return told.add(new Figure(PictureDrawing.of(plate, outcome.findings())))
         .under(Words.title(plate));
   }
 }

@@ -9,6 +9,7 @@ import felloe.geometry.RigidTransform;
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
 import felloe.plate.BoltCircle;
+import felloe.plate.Engraving;
 import felloe.plate.Face;
 import felloe.plate.Hole;
 import felloe.plate.Place;
@@ -129,6 +130,16 @@ record LaidShape(
   List<Hole> rounds() {
     List<Hole> all = plate.benchHoles(Double.POSITIVE_INFINITY);
     return all.subList(holes.size(), all.size()).stream().map(h -> h.moved(motion)).toList();
+  }
+
+  /**
+   * What is cut shallow into the face that it goes on, in the plate's own axes; nothing where holes
+   * are all that is worked.
+   */
+  List<Engraving> engravings() {
+    return markOut.method() == MarkOut.Method.CENTRES
+        ? List.of()
+        : plate.engravings().stream().filter(engraving -> engraving.face() == face).toList();
   }
 
   /** The outermost line. */

@@ -8,6 +8,8 @@ import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
+import felloe.geometry.Segment;
+import felloe.plate.Engraving;
 import felloe.plate.Face;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -19,7 +21,7 @@ import java.util.List;
  * The template of a plate as one drawing at full size: the finish line of outline and windows, the
  * rough line, holes with centre crosses, pitch circles, datum axes, and the words and arrows that
  * belong to them. Layers, bottom first: {@code centre-lines}, {@code rough}, {@code waste-holes},
- * {@code outline}, {@code windows}, {@code holes}, {@code notes}.
+ * {@code outline}, {@code windows}, {@code holes}, {@code engraving}, {@code notes}.
  *
  * <p>Accuracy: the middle of each line is the plate's own line or arc, moved as the mark-out method
  * says; it is never flattened.
@@ -146,6 +148,7 @@ public final class TemplateDrawing {
     layers.add(new Drawing.Layer("outline", List.of(Mark.Stroke.of(shape.outline(), edge()))));
     layers.add(new Drawing.Layer("windows", windows));
     layers.add(new Drawing.Layer("holes", holes()));
+    layers.add(new Drawing.Layer("engraving", engraving()));
     layers.removeIf(layer -> layer.marks().isEmpty());
     return new Drawing(layers);
   }
@@ -159,6 +162,18 @@ public final class TemplateDrawing {
         Point reach = arm.times(SLANT);
         marks.add(
             Mark.Stroke.of(new Line(hole.at().minus(reach), hole.at().plus(reach)), LineType.THIN));
+      }
+    }
+    return marks;
+  }
+
+  /** Texts and marks of the face that it goes on: the middle of each line. */
+  private List<Mark> engraving() {
+    List<Mark> marks = new ArrayList<>();
+    for (Engraving engraving : shape.engravings()) {
+      for (List<Segment> stroke : engraving.strokes()) {
+        List<Segment> laid = stroke.stream().map(s -> s.moved(shape.motion())).toList();
+        marks.add(new Mark.Stroke(laid, false, LineType.THIN));
       }
     }
     return marks;

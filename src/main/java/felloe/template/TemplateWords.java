@@ -3,6 +3,7 @@ package felloe.template;
 import felloe.drawing.Stamp;
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
+import felloe.plate.Engraving;
 import felloe.plate.Face;
 import felloe.plate.Plate;
 import java.util.ArrayList;
@@ -35,7 +36,9 @@ final class TemplateWords {
     return new StripText(
         plate.title(),
         facts,
-        (stamp.isNone() ? shape.markOut().instruction() + waste(shape) : stamp.sentence())
+        (stamp.isNone()
+                ? shape.markOut().instruction() + waste(shape) + engraving(shape)
+                : stamp.sentence())
             + " "
             + String.join(" ", cautions));
   }
@@ -46,6 +49,17 @@ final class TemplateWords {
         ? ""
         : " Dashed circle with an \u00d7: a hole to drill in the waste before you saw, no hole of"
             + " the plate.";
+  }
+
+  private static String engraving(LaidShape shape) {
+    List<Engraving> engravings = shape.engravings();
+    if (engravings.isEmpty()) {
+      return "";
+    }
+    double deepest = engravings.stream().mapToDouble(Engraving::depth).max().orElseThrow();
+    return " Thin letters and marks: cut shallow, at most "
+        + Numbers.brief(deepest, 2)
+        + " mm deep, never through.";
   }
 
   /** Numbered steps of printing, joining and checking. */

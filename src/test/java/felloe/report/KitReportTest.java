@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.document.Block;
 import felloe.document.Report;
 import felloe.drawing.Paper;
+import felloe.plate.Plate;
 import felloe.render.TextRenderer;
 import felloe.service.KitOutcome;
 import felloe.service.ShapeSource;
@@ -94,5 +95,20 @@ class KitReportTest {
         lines(report).stream().anyMatch(line -> line.matches("width over all +290\\.00 mm")));
     assertEquals(
         1, report.blocks().stream().filter(block -> block instanceof Block.Figure).count());
+  }
+
+  /** 20 plies make 5.51 mm: a mass of 6 mm would be another. */
+  @Test
+  void theMassOfALayUpSaysHowThickItIs() {
+    Plate plate =
+        study(
+                "heron",
+                "stock.thickness=6",
+                "stock.layup={cloth: carbon-twill-245, process: vacuum-bag}")
+            .plate();
+    List<String> lines = lines(ShowReport.of(ShowOutcome.of(plate, List.of())));
+    assertTrue(
+        lines.contains("The mass is that of the lay-up, which comes to 5.51 mm."),
+        String.join("\n", lines));
   }
 }

@@ -140,6 +140,9 @@ class LayupReportTest {
     assertFalse(all.contains("Shopping list") || all.contains("Pots"), all);
     assertTrue(all.contains("Swarf and fresh edges cut"), all);
     assertTrue(words(plan("dunlin")).contains("aluminium 6082-T6 sheet, as in"), all);
+    String glass = words(plan("dunlin", "stock.material=glass-epoxy-sheet"));
+    assertTrue(glass.contains("The stock is glass and epoxy sheet, which is bought."), glass);
+    assertTrue(glass.contains("Buy glass and epoxy sheet, "), glass);
   }
 
   @ParameterizedTest
