@@ -38,8 +38,12 @@ record GridChoice(
   /** Room left round whatever is drawn, mm. */
   static final double EASE = 2;
 
-  /** Half of a small page. */
-  private static final double WIDE = 60;
+  /**
+   * Round openings up to this diameter are kept off seams like holes, mm: half of what an A5 page
+   * with usual margins leaves across (common practice). A wider one would leave no place for a
+   * seam.
+   */
+  private static final double WIDEST_OFF_SEAMS = 60;
 
   private static final double TURN_STEP = Math.PI / 12;
 
@@ -128,7 +132,7 @@ record GridChoice(
               .grown(EASE);
       List<Hole> holes = new ArrayList<>(laid.holes());
       // A round window as wide as this is no hole that a seam must keep out of.
-      laid.rounds().stream().filter(h -> h.diameter() <= WIDE).forEach(holes::add);
+      laid.rounds().stream().filter(h -> h.diameter() <= WIDEST_OFF_SEAMS).forEach(holes::add);
       double[][] x = new double[holes.size()][];
       double[][] y = new double[x.length][];
       Box hub = null;

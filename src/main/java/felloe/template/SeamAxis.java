@@ -28,8 +28,14 @@ record SeamAxis(List<Span> tiles, boolean split, int cut, double distance) {
    */
   static final double CLEAR = 1;
 
-  /** Tiles are no narrower than this where the page allows it: marks and words need room, mm. */
-  private static final double NARROW = 100;
+  /**
+   * Tiles are no narrower than this where the page allows it, mm: registration marks at both edges,
+   * a page's name and a line of words side by side (common practice).
+   */
+  private static final double NARROWEST_TILE = 100;
+
+  /** On a small page they are no narrower than this share of what it reaches (common practice). */
+  private static final double SHARE_OF_PAGE = 0.8;
 
   /** Seams are tried in steps of this, mm, and at every place where something changes. */
   private static final double STEP = 0.5;
@@ -272,7 +278,7 @@ record SeamAxis(List<Span> tiles, boolean split, int cut, double distance) {
     }
 
     double[] seams() {
-      double narrow = Math.min(NARROW, 0.8 * reach());
+      double narrow = Math.min(NARROWEST_TILE, SHARE_OF_PAGE * reach());
       List<Chain> before = new ArrayList<>();
       for (int seam = 0; seam + 1 < count; seam++) {
         List<Chain> now = new ArrayList<>();
