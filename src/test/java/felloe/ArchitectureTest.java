@@ -62,6 +62,8 @@ class ArchitectureTest {
           Map.entry(
               "load", List.of("geometry", "plate", "yaml", "mesh", "joints", "laminate", "layup")),
           Map.entry(
+              "cure", List.of("geometry", "plate", "yaml", "hub", "joints", "review", "load")),
+          Map.entry(
               "out", List.of("geometry", "plate", "drawing", "template", "cutting", "drilling")),
           Map.entry(
               "service",
@@ -81,7 +83,8 @@ class ArchitectureTest {
                   "cutting",
                   "layup",
                   "mesh",
-                  "load")),
+                  "load",
+                  "cure")),
           Map.entry(
               "report",
               List.of(
@@ -100,6 +103,7 @@ class ArchitectureTest {
                   "layup",
                   "mesh",
                   "load",
+                  "cure",
                   "document",
                   "service")),
           Map.entry(

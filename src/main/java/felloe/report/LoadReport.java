@@ -1,5 +1,6 @@
 package felloe.report;
 
+import felloe.cure.Widening;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Figure;
 import felloe.document.Block.PageBreak;
@@ -22,7 +23,6 @@ import felloe.plate.LimitOverride;
 import felloe.plate.MaterialKind;
 import felloe.plate.Plate;
 import felloe.service.LoadOutcome;
-import felloe.service.Widening;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;

@@ -1,5 +1,6 @@
 package felloe.service;
 
+import felloe.cure.Widening;
 import felloe.joints.JointCure;
 import felloe.joints.JointJudgement;
 import felloe.load.LoadPlan;

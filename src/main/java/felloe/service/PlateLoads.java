@@ -1,5 +1,7 @@
 package felloe.service;
 
+import felloe.cure.Widening;
+import felloe.cure.WideningSearch;
 import felloe.geometry.Tolerances;
 import felloe.hub.HubFitResult;
 import felloe.hub.ScrewFit;
@@ -31,6 +33,7 @@ import felloe.plate.Plate;
 import felloe.plate.Problem;
 import felloe.plate.Requested;
 import felloe.plate.SourcedFigure;
+import felloe.plate.Verdict;
 import felloe.yaml.YamlTree;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -164,26 +167,42 @@ public final class PlateLoads {
     Optional<Widening> widening =
         plan.met() || plan.gauge().section().coupled() || !whole
             ? Optional.empty()
-            : WideningSearch.of(study, plan, studies, new Reckoner(request, sources, progress));
+            : WideningSearch.of(
+                plan,
+                study.source().tree(),
+                new Reckoner(study, studies, request, sources, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
     return new LoadOutcome(study, plan, screws, cures, widening, whole, seconds);
   }
 
-  private record Reckoner(Request request, Sources sources, Progress progress)
+  private record Reckoner(
+      Study study, Studies studies, Request request, Sources sources, Progress progress)
       implements WideningSearch.Reckoning {
     @Override
-    public LoadPlan quick(Study study, List<String> cases) {
-      return plan(study, request.of(cases), sources, Extent.QUICK);
+    public Optional<LoadPlan> quick(List<String> sets, List<String> cases) {
+      return plan(sets, request.of(cases), Extent.QUICK);
+    }
+
+    @Override
+    public Optional<LoadPlan> whole(List<String> sets) {
+      return plan(sets, request, Extent.OWN);
+    }
+
+    private Optional<LoadPlan> plan(List<String> sets, Request asked, Extent extent) {
+      try {
+        return studies
+            .varied(study, sets)
+            .filter(v -> v.count(Verdict.FAIL) <= study.count(Verdict.FAIL))
+            .filter(v -> v.count(Verdict.CAUTION) <= study.count(Verdict.CAUTION))
+            .map(v -> PlateLoads.plan(v, asked, sources, extent));
+      } catch (BadInput cannot) {
+        return Optional.empty();
+      }
     }
 
     @Override
     public void round(int done, int all) {
       progress.at("wider webs", done, all);
-    }
-
-    @Override
-    public LoadPlan whole(Study study) {
-      return plan(study, request, sources, Extent.OWN);
     }
   }
 

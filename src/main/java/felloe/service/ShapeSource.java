@@ -1,5 +1,6 @@
 package felloe.service;
 
+import felloe.yaml.YamlTree;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,6 +41,14 @@ public sealed interface ShapeSource {
       Objects.requireNonNull(text, "text");
       sets = List.copyOf(sets);
     }
+  }
+
+  /** Its values, the overrides in their places. */
+  default YamlTree tree() {
+    return (this instanceof OfFile file
+            ? YamlTree.read(file.file())
+            : YamlTree.parse(((OfText) this).name(), ((OfText) this).text()))
+        .with(sets());
   }
 
   /** The same with more overrides. */

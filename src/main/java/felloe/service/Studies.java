@@ -1,5 +1,6 @@
 package felloe.service;
 
+import felloe.cure.ShapeCures;
 import felloe.geometry.GeometryException;
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubFit;
@@ -140,7 +141,13 @@ public final class Studies {
 
   /** The same study with advice that was tried; see {@link ShapeCures}. */
   public Study advised(Study study) {
-    ReviewReport review = ShapeCures.advised(study, sets -> trial(study, sets));
+    ReviewReport review =
+        ShapeCures.advised(
+            study.plate(),
+            study.joints(),
+            study.review(),
+            study.source()::tree,
+            sets -> trial(study, sets));
     return new Study(
         study.source(), study.plate(), study.hub(), study.fit(), study.joints(), review);
   }

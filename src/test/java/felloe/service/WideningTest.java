@@ -3,7 +3,8 @@ package felloe.service;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.review.ShapeChange;
+import felloe.cure.Widening;
+import felloe.yaml.YamlValue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,9 +56,9 @@ class WideningTest {
   private static void eachMillimetreAddsTheMassThatTheShapeTells(LoadOutcome weak, Widening all) {
     for (Widening.Effect effect : all.effects()) {
       List<String> sets = new ArrayList<>(thin());
-      ShapeFigures figures = new ShapeFigures(weak.study().source());
-      ShapeChange change = figures.changes(effect.keys(), effect.sense());
-      sets.addAll(change.sets());
+      for (String key : effect.keys()) {
+        sets.add(key + "=" + (figure(weak, key) + effect.sense()));
+      }
       double mass =
           Studies.of(ShapeSource.file(FOLDER.resolve("dunlin.yaml"), sets), FOLDER).plate().mass();
       double gained = mass - weak.plate().mass();
@@ -66,5 +67,16 @@ class WideningTest {
       assertEquals(gained, effect.mass(), 0.1 * Math.abs(gained) + 0.5, effect.keys().toString());
       assertTrue(effect.deflection() > 0, "wider webs are stiffer: " + effect.keys());
     }
+  }
+
+  private static double figure(LoadOutcome of, String key) {
+    YamlValue at = of.study().source().tree().root();
+    for (String step : key.replace("[", ".").replace("]", "").split("\\.")) {
+      at =
+          at instanceof YamlValue.Sequence list
+              ? list.items().get(Integer.parseInt(step))
+              : ((YamlValue.Mapping) at).entries().get(step).value();
+    }
+    return Double.parseDouble(((YamlValue.Scalar) at).text());
   }
 }

@@ -1,6 +1,5 @@
-package felloe.service;
+package felloe.cure;
 
-import felloe.review.ShapeChange;
 import java.util.List;
 import java.util.Optional;
 

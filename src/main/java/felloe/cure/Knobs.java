@@ -1,13 +1,13 @@
-package felloe.service;
+package felloe.cure;
 
+import felloe.cure.ShapeChange.Setting;
 import felloe.geometry.Point;
+import felloe.joints.JointPlan;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
 import felloe.plate.Window;
-import felloe.review.ShapeChange;
-import felloe.review.ShapeChange.Setting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -39,15 +39,15 @@ final class Knobs {
   private record Feature(String path, Point middle, boolean mirrored, Optional<Hole> hole) {}
 
   private final Finding finding;
-  private final Study study;
+  private final JointPlan joints;
   private final Plate plate;
   private final ShapeFigures figures;
   private final List<Knob> knobs = new ArrayList<>();
 
-  private Knobs(Finding finding, Study study, ShapeFigures figures) {
+  private Knobs(Finding finding, Plate plate, JointPlan joints, ShapeFigures figures) {
     this.finding = finding;
-    this.study = study;
-    this.plate = study.plate();
+    this.joints = joints;
+    this.plate = plate;
     this.figures = figures;
   }
 
@@ -68,8 +68,8 @@ final class Knobs {
   }
 
   /** The figures that may mend a finding. */
-  static List<Knob> of(Finding finding, Study study, ShapeFigures figures) {
-    Knobs knobs = new Knobs(finding, study, figures);
+  static List<Knob> of(Finding finding, Plate plate, JointPlan joints, ShapeFigures figures) {
+    Knobs knobs = new Knobs(finding, plate, joints, figures);
     knobs.fill();
     return List.copyOf(knobs.knobs);
   }
@@ -82,7 +82,7 @@ final class Knobs {
       case "grip-girth-least", "grip-girth-most" -> girth();
       default -> {
         if (JointKnobs.suit(finding)) {
-          knobs.addAll(JointKnobs.of(finding, study, figures));
+          knobs.addAll(JointKnobs.of(finding, joints, figures));
         }
         if (ROOM.contains(finding.rule())) {
           room();

@@ -1,4 +1,4 @@
-package felloe.review;
+package felloe.cure;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,9 +1,8 @@
-package felloe.service;
+package felloe.cure;
 
+import felloe.cure.ShapeChange.Setting;
 import felloe.geometry.Numbers;
 import felloe.plate.Place;
-import felloe.review.ShapeChange;
-import felloe.review.ShapeChange.Setting;
 import felloe.yaml.YamlTree;
 import felloe.yaml.YamlValue;
 import java.util.ArrayList;
@@ -20,13 +19,9 @@ final class ShapeFigures {
   private final Map<Place, String> items = new HashMap<>();
   private final Map<String, Integer> counts = new HashMap<>();
 
-  ShapeFigures(ShapeSource source) {
-    YamlTree tree =
-        source instanceof ShapeSource.OfFile file
-            ? YamlTree.read(file.file())
-            : YamlTree.parse(
-                ((ShapeSource.OfText) source).name(), ((ShapeSource.OfText) source).text());
-    walk(tree.with(source.sets()).root());
+  /** Those of a shape file with its overrides. */
+  ShapeFigures(YamlTree tree) {
+    walk(tree.root());
   }
 
   private void walk(YamlValue value) {

@@ -1,6 +1,7 @@
-package felloe.service;
+package felloe.cure;
 
 import felloe.joints.Fasteners;
+import felloe.joints.JointPlan;
 import felloe.joints.PlannedJoint;
 import felloe.joints.StrengthClass;
 import felloe.plate.Finding;
@@ -9,7 +10,6 @@ import felloe.plate.HoleRole;
 import felloe.plate.Joint.Head;
 import felloe.plate.Joint.Washer;
 import felloe.plate.Verdict;
-import felloe.review.ShapeChange;
 import felloe.yaml.Entry;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -50,8 +50,8 @@ final class JointKnobs {
     };
   }
 
-  static List<Knob> of(Finding finding, Study study, ShapeFigures figures) {
-    return study.joints().joints().stream()
+  static List<Knob> of(Finding finding, JointPlan joints, ShapeFigures figures) {
+    return joints.joints().stream()
         .filter(j -> isAbout(finding, j))
         .findFirst()
         .map(j -> new JointKnobs(finding, figures, j).filled())

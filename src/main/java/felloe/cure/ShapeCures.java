@@ -1,10 +1,12 @@
-package felloe.service;
+package felloe.cure;
 
+import felloe.joints.JointPlan;
 import felloe.plate.Finding;
 import felloe.plate.Limit;
+import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import felloe.review.ReviewReport;
-import felloe.review.ShapeChange;
+import felloe.yaml.YamlTree;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -16,13 +18,14 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /**
  * What mends the findings of a review: a change of the shape file that was written into it, read
  * and reviewed again, by which the finding passes and no rule has more to say than before. Where
  * the first such change holds, no other is tried.
  */
-final class ShapeCures {
+public final class ShapeCures {
 
   /** Shapes that are read again for one review at most: about as long as the review itself. */
   static final int TRIALS = 12;
@@ -31,7 +34,7 @@ final class ShapeCures {
   private static final int STEPS = 3;
 
   /** A shape with a change, read. */
-  interface Trial {
+  public interface Trial {
     /** What one rule finds in it. */
     List<Finding> of(String rule);
 
@@ -39,38 +42,56 @@ final class ShapeCures {
     List<Finding> all();
   }
 
-  private final Study study;
+  private final Plate plate;
+  private final JointPlan joints;
+  private final ReviewReport review;
   private final Function<List<String>, Optional<Trial>> reading;
   private final ShapeFigures figures;
   private final Map<List<String>, Optional<Trial>> tried = new HashMap<>();
   private final Map<ShapeChange, List<Finding>> held = new LinkedHashMap<>();
 
-  private ShapeCures(Study study, Function<List<String>, Optional<Trial>> reading) {
-    this.study = study;
+  private ShapeCures(
+      Plate plate,
+      JointPlan joints,
+      ReviewReport review,
+      ShapeFigures figures,
+      Function<List<String>, Optional<Trial>> reading) {
+    this.plate = plate;
+    this.joints = joints;
+    this.review = review;
+    this.figures = figures;
     this.reading = reading;
-    this.figures = new ShapeFigures(study.source());
   }
 
   /**
    * The review with advice that was tried.
    *
+   * @param shape reads the shape file with its overrides; asked only where there is something to
+   *     mend
    * @param reading reads the shape with overrides, as for {@code --set}; empty when that makes no
    *     plate
    */
-  static ReviewReport advised(Study study, Function<List<String>, Optional<Trial>> reading) {
+  public static ReviewReport advised(
+      Plate plate,
+      JointPlan joints,
+      ReviewReport review,
+      Supplier<YamlTree> shape,
+      Function<List<String>, Optional<Trial>> reading) {
     Predicate<Finding> mendable = f -> f.isOpen() && Knobs.suit(f);
-    if (study.findings().stream().noneMatch(mendable)) {
-      return study.review();
+    if (review.findings().stream().noneMatch(mendable)) {
+      return review;
     }
-    ShapeCures cures = new ShapeCures(study, reading);
+    ShapeFigures figures = new ShapeFigures(shape.get());
+    ShapeCures cures = new ShapeCures(plate, joints, review, figures, reading);
     Map<Finding, Finding> advised = new HashMap<>();
     // What fails comes first where there are more findings than trials.
-    study.findings().stream()
+    review.findings().stream()
         .filter(mendable)
         .sorted(Comparator.comparing(Finding::verdict).reversed())
         .forEach(f -> advised.put(f, cures.advised(f)));
     return new ReviewReport(
-        study.findings().stream().map(f -> advised.getOrDefault(f, f)).toList(), study.cautions());
+        review.findings().stream().map(f -> advised.getOrDefault(f, f)).toList(),
+        review.cautions());
   }
 
   private Finding advised(Finding finding) {
@@ -81,7 +102,7 @@ final class ShapeCures {
     }
     Set<String> keys = new LinkedHashSet<>();
     boolean all = true;
-    for (Knob knob : Knobs.of(finding, study, figures)) {
+    for (Knob knob : Knobs.of(finding, plate, joints, figures)) {
       int before = tried.size();
       Optional<ShapeChange> cure = cure(finding, knob);
       if (cure.isPresent()) {
@@ -143,7 +164,7 @@ final class ShapeCures {
   private double goal(Finding finding) {
     Limit limit = finding.limit().orElseThrow();
     return finding.verdict() == Verdict.FAIL
-        ? study.findings().stream()
+        ? review.findings().stream()
             .filter(f -> f.rule().equals(finding.rule()))
             .filter(f -> f.verdict() == Verdict.CAUTION && f.place().equals(finding.place()))
             .flatMap(f -> f.limit().stream())
@@ -164,7 +185,7 @@ final class ShapeCures {
   private boolean isGone(Finding finding, List<Finding> now) {
     return now.stream().noneMatch(f -> f.isOpen() && same(f, finding))
         && count(now, finding.rule(), Verdict.CAUTION)
-            < count(study.findings(), finding.rule(), Verdict.CAUTION);
+            < count(review.findings(), finding.rule(), Verdict.CAUTION);
   }
 
   /** Whether no rule has more fails, or more cautions and fails, than before. */
@@ -175,9 +196,9 @@ final class ShapeCures {
             .distinct()
             .allMatch(
                 rule ->
-                    count(now, rule, Verdict.FAIL) <= count(study.findings(), rule, Verdict.FAIL)
+                    count(now, rule, Verdict.FAIL) <= count(review.findings(), rule, Verdict.FAIL)
                         && count(now, rule, Verdict.CAUTION)
-                            <= count(study.findings(), rule, Verdict.CAUTION));
+                            <= count(review.findings(), rule, Verdict.CAUTION));
     if (harmless) {
       held.put(change, now);
     }

@@ -1,10 +1,8 @@
-package felloe.service;
+package felloe.cure;
 
 import felloe.load.LoadPlan;
 import felloe.load.LoadPlan.Judged;
-import felloe.plate.BadInput;
-import felloe.plate.Verdict;
-import felloe.review.ShapeChange;
+import felloe.yaml.YamlTree;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -14,7 +12,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Widens webs, the one that gives most for a gram first, until a plate does what is wanted. */
-final class WideningSearch {
+public final class WideningSearch {
 
   /** Over so many mm a derivative is taken: a mesh's own noise is small against that. */
   private static final double PROBE = 3;
@@ -39,13 +37,19 @@ final class WideningSearch {
   /** Cases that lack nothing by at least this do not become the worst by a few mm. */
   private static final double FAR = 0.2;
 
-  /** Reckons a changed plate. */
-  interface Reckoning {
-    /** On one mesh. */
-    LoadPlan quick(Study study, List<String> cases);
+  /** Reckons a plate with more overrides of its shape file. */
+  public interface Reckoning {
+    /**
+     * On one mesh.
+     *
+     * @param cases that count; empty for all
+     * @return empty where they make no plate, where its review has more to say than before, or
+     *     where it cannot be reckoned
+     */
+    Optional<LoadPlan> quick(List<String> sets, List<String> cases);
 
-    /** With all patience. */
-    LoadPlan whole(Study study);
+    /** With all patience; empty as above. */
+    Optional<LoadPlan> whole(List<String> sets);
 
     /** Told before each round. */
     void round(int done, int all);
@@ -55,22 +59,18 @@ final class WideningSearch {
   private record Lever(List<String> paths, int sense) {}
 
   /** A plate with so much more of each lever, and what one mesh says of it. */
-  private record Tried(double[] by, Study study, LoadPlan plan, double lacks) {}
+  private record Tried(double[] by, LoadPlan plan, double lacks) {}
 
-  private final Study study;
   private final LoadPlan own;
-  private final Studies studies;
   private final Reckoning reckoning;
   private final ShapeFigures figures;
   private final List<Lever> levers = new ArrayList<>();
   private final Map<String, Double> settled = new HashMap<>();
 
-  private WideningSearch(Study study, LoadPlan own, Studies studies, Reckoning reckoning) {
-    this.study = study;
+  private WideningSearch(LoadPlan own, YamlTree shape, Reckoning reckoning) {
     this.own = own;
-    this.studies = studies;
     this.reckoning = reckoning;
-    this.figures = new ShapeFigures(study.source());
+    this.figures = new ShapeFigures(shape);
     for (String rim : figures.below("windows", "derived.rim_width")) {
       String derived = rim.substring(0, rim.lastIndexOf('.'));
       List<String> spokes = new ArrayList<>(figures.below(derived + ".spokes", "hub_width"));
@@ -92,10 +92,11 @@ final class WideningSearch {
    * Searches.
    *
    * @param own what the plate does as it is, which is not as wanted
+   * @param shape its shape file with its overrides
    * @return empty where the shape file has no figure that widens a web
    */
-  static Optional<Widening> of(Study study, LoadPlan own, Studies studies, Reckoning reckoning) {
-    WideningSearch search = new WideningSearch(study, own, studies, reckoning);
+  public static Optional<Widening> of(LoadPlan own, YamlTree shape, Reckoning reckoning) {
+    WideningSearch search = new WideningSearch(own, shape, reckoning);
     return search.levers.isEmpty() ? Optional.empty() : search.search();
   }
 
@@ -199,45 +200,30 @@ final class WideningSearch {
 
   /** The same, with what it lacks judged anew by what is known of the finer mesh. */
   private Tried judged(Tried one) {
-    return new Tried(one.by(), one.study(), one.plan(), lacks(one.plan()));
+    return new Tried(one.by(), one.plan(), lacks(one.plan()));
   }
 
-  /** Reckoned with all patience, and reviewed. */
+  /** Reckoned with all patience. */
   private Optional<Widening.Found> proved(Tried tried) {
-    try {
-      LoadPlan plan = reckoning.whole(tried.study());
-      for (int i = 0; i < plan.cases().size(); i++) {
-        Judged fine = plan.cases().get(i);
-        settled.put(
-            name(fine),
-            fine.field().worst().use() / tried.plan().cases().get(i).field().worst().use());
-      }
-      return plan.met()
-          ? Optional.of(
-              new Widening.Found(
-                  change(tried.by()),
-                  plan.tightest().margin(),
-                  plan.deflection(),
-                  plan.gauge().mass() - own.gauge().mass()))
-          : Optional.empty();
-    } catch (BadInput cannot) {
+    ShapeChange change = change(tried.by());
+    Optional<LoadPlan> proof = reckoning.whole(change.sets());
+    if (proof.isEmpty()) {
       return Optional.empty();
     }
+    LoadPlan plan = proof.get();
+    for (int i = 0; i < plan.cases().size(); i++) {
+      double rough = tried.plan().cases().get(i).field().worst().use();
+      Judged fine = plan.cases().get(i);
+      settled.put(name(fine), fine.field().worst().use() / rough);
+    }
+    double mass = plan.gauge().mass() - own.gauge().mass();
+    return plan.met()
+        ? Optional.of(new Widening.Found(change, plan.tightest().margin(), plan.deflection(), mass))
+        : Optional.empty();
   }
 
   private Optional<Tried> tried(double[] by, List<String> cases) {
-    Optional<Study> varied = studies.varied(study, change(by).sets());
-    if (varied.isEmpty()
-        || varied.get().count(Verdict.FAIL) > study.count(Verdict.FAIL)
-        || varied.get().count(Verdict.CAUTION) > study.count(Verdict.CAUTION)) {
-      return Optional.empty();
-    }
-    try {
-      LoadPlan plan = reckoning.quick(varied.get(), cases);
-      return Optional.of(new Tried(by, varied.get(), plan, lacks(plan)));
-    } catch (BadInput cannot) {
-      return Optional.empty();
-    }
+    return reckoning.quick(change(by).sets(), cases).map(plan -> new Tried(by, plan, lacks(plan)));
   }
 
   private ShapeChange change(double[] by) {
