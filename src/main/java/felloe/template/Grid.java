@@ -97,6 +97,16 @@ public record Grid(List<Span> across, List<Span> down, double overlap, List<Inte
         has(row - 1, column) ? seamAfterRow(row - 1) : tile.maxY());
   }
 
+  /** The same without a strip along each of its seams. */
+  Box clear(int row, int column, double strip) {
+    Box seen = seen(row, column);
+    return new Box(
+        seen.minX() + (has(row, column - 1) ? strip : 0),
+        seen.minY() + (has(row + 1, column) ? strip : 0),
+        seen.maxX() - (has(row, column + 1) ? strip : 0),
+        seen.maxY() - (has(row - 1, column) ? strip : 0));
+  }
+
   /** x of every seam that runs up and down. */
   public List<Double> seamsAcross() {
     List<Double> seams = new ArrayList<>();

@@ -214,8 +214,7 @@ record GridChoice(
       for (int row = 0; row < choice.grid.rows(); row++) {
         for (int column = 0; column < choice.grid.columns(); column++) {
           if (choice.grid.has(row, column)) {
-            Optional<PagePieces> pieces =
-                PagePieces.on(choice.grid.seen(row, column), grounds, choice.frame.bar(), text);
+            Optional<PagePieces> pieces = pieces(choice, row, column);
             if (pieces.isEmpty()) {
               return Optional.empty();
             }
@@ -232,6 +231,13 @@ record GridChoice(
               choice.cut,
               choice.distance,
               all));
+    }
+
+    /** Clear of the marks on the seams where the page has room for that. */
+    private Optional<PagePieces> pieces(GridChoice choice, int row, int column) {
+      double bar = choice.frame.bar();
+      return PagePieces.on(choice.grid.clear(row, column, Seams.REACH), grounds, bar, text)
+          .or(() -> PagePieces.on(choice.grid.seen(row, column), grounds, bar, text));
     }
 
     /** Tiles on which nothing is drawn; none when the others would fall apart without them. */

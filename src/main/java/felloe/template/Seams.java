@@ -17,6 +17,10 @@ final class Seams {
 
   private static final double CIRCLE = 2;
   private static final double ARM = 4;
+
+  /** How far marks reach beside their seam, mm. */
+  static final double REACH = ARM + 0.5;
+
   private static final double SMALL = StripText.SMALL;
   private static final double QUARTER = Math.PI / 2;
   private static final double FREE = 40;
@@ -50,7 +54,7 @@ final class Seams {
   }
 
   private static Box box(Point at) {
-    return Box.of(at, at).grown(ARM + 0.5);
+    return Box.of(at, at).grown(REACH);
   }
 
   private void sideways(int row, int column) {

@@ -219,6 +219,34 @@ class SeamTest {
     }
   }
 
+  /** Pages are joined by their marks: no bar, title or text is printed over one. */
+  @Test
+  void nothingBesideTheDrawingStandsOnAMark() {
+    int open = 0;
+    for (int width = 260; width <= 340; width += 10) {
+      for (int height = 200; height <= 280; height += 10) {
+        Plate plate = PaperPlates.bittern(width, height, MaterialKind.LAMINATE);
+        PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
+        for (Page page : set.pages()) {
+          Page.Placed lines = page.parts().get(0);
+          for (Registration mark : set.marks()) {
+            if (mark.first().equals(page.name()) || mark.second().equals(page.name())) {
+              open++;
+              Point middle = mark.at().plus(lines.shift());
+              Box at = Box.of(middle, middle).grown(3.5);
+              for (Mark word : page.parts().get(1).drawing().marks()) {
+                assertFalse(
+                    word instanceof Mark.Label && word.box().touches(at),
+                    width + "x" + height + " " + page.name() + " mark " + mark.label());
+              }
+            }
+          }
+        }
+      }
+    }
+    assertTrue(open > 100);
+  }
+
   @Test
   void everyTrimLineHasItsGlueLineAtTheSamePlace() {
     PageSet set = Template.pages(PaperPlates.bittern(), TemplateOptions.on(Paper.A5), Stamp.NONE);
