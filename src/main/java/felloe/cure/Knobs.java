@@ -8,6 +8,7 @@ import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
 import felloe.plate.Window;
+import felloe.plate.WindowUse;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -164,7 +165,9 @@ final class Knobs {
     }
     for (Feature one : features) {
       if (one.hole().isEmpty()) {
-        size(one, -2 * unit);
+        if (!takesSwitch(one)) {
+          size(one, -2 * unit);
+        }
         move(one, unit);
         figures
             .below(one.path(), besideOutline() ? "rim_width" : "hub_disc")
@@ -181,6 +184,13 @@ final class Knobs {
     if (besideOutline()) {
       outline(2 * unit);
     }
+  }
+
+  /** Whether a window is as large as the switch that is bought for it. */
+  private boolean takesSwitch(Feature one) {
+    return plate.windows().stream()
+        .filter(window -> window.use() == WindowUse.SWITCH)
+        .anyMatch(window -> figures.item(window.place()).filter(one.path()::equals).isPresent());
   }
 
   /** The diameter that a ratio is of: of the one screw hole, or of the larger of two. */

@@ -105,6 +105,18 @@ class ShapeCuresTest {
         web.advice());
   }
 
+  /** A switch is bought: an opening that it does not go into mends nothing. */
+  @Test
+  void anOpeningForASwitchIsNotMadeSmaller() {
+    Study study = studies().one(shape("bittern", "windows[2].circle.diameter=30"));
+    List<Finding> near =
+        studies().advised(study).review().findings().stream()
+            .filter(f -> f.isOpen() && (" " + f.subject()).contains(" S"))
+            .toList();
+    assertFalse(near.isEmpty());
+    near.forEach(f -> assertFalse(f.advice().contains("circle.diameter"), f.advice()));
+  }
+
   @Test
   void whereNoFigureMayMendItThatIsSaid() {
     Study avocet = studies().one(ShapeSource.file(Path.of("shapes", "avocet.yaml"), List.of()));
