@@ -167,15 +167,22 @@ record GridChoice(
         }
         List<SeamAxis> xs = axis(span.minX(), span.maxX(), columns + more % 2, w, overlap, across);
         List<SeamAxis> ys = axis(-span.maxY(), -span.minY(), rows + more / 2, h, overlap, down);
+        List<GridChoice> better = new ArrayList<>();
         for (SeamAxis x : xs) {
           for (SeamAxis y : ys) {
             GridChoice next = choice(frame, x, y, overlap);
             if (best == null || ORDER.compare(next, best) < 0) {
-              Optional<GridChoice> furnished = furnished(next);
-              best = furnished.orElse(best);
+              better.add(next);
             }
           }
         }
+        // The best first: to find room for bars and words takes longer than all else here.
+        better.sort(ORDER);
+        Optional<GridChoice> furnished = Optional.empty();
+        for (int i = 0; i < better.size() && furnished.isEmpty(); i++) {
+          furnished = furnished(better.get(i));
+        }
+        best = furnished.orElse(best);
       }
       return best;
     }
