@@ -56,7 +56,7 @@ public final class ThicknessPlot {
     label(view.title(), -14, upper.maxY() + 11, 1.3 * TEXT, Anchor.START);
     panel(
         upper,
-        "greatest deflection at the hands, mm",
+        "greatest deflection at the hands, mm (equal steps are equal ratios)",
         t -> Math.max(SMALLEST, t.deflection()),
         view.deflection(),
         "wanted: at most ",

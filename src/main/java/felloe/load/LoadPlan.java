@@ -40,8 +40,11 @@ public record LoadPlan(
     List<SourcedFigure> figures,
     List<String> notes) {
 
-  /** As long as a maker waits: 1 % of deflections, 5 % of highest uses, three meshes. */
-  private static final LoadStudy.Patience PATIENCE = new LoadStudy.Patience(0.01, 0.05, 3, 12_000);
+  /**
+   * As long as a maker waits: 1 % of deflections, 5 % of highest uses, three meshes; nodes for a
+   * second mesh of a plate with a display and a dozen buttons, in half a gigabyte.
+   */
+  private static final LoadStudy.Patience PATIENCE = new LoadStudy.Patience(0.01, 0.05, 3, 20_000);
 
   /** Copies the lists. */
   public LoadPlan {

@@ -113,10 +113,15 @@ public final class LoadReport {
     String most = Phrase.of("hands move it by up to {}", moved(plan.deflection()));
     String fault =
         plan.gauge().section().coupled() ? "NO VERDICT: at first sight" : "NOT AS WANTED:";
+    boolean settled = plan.result().settled();
     told.verdict(
-        outcome.met() ? Tone.WELL : Tone.FAIL,
+        !outcome.met() ? Tone.FAIL : settled ? Tone.WELL : Tone.CAUTION,
         "{} {}; {}.",
-        outcome.met() ? "As wanted:" : fault,
+        !outcome.met()
+            ? fault
+            : settled
+                ? "As wanted:"
+                : "As wanted, if figures that have NOT" + " settled are near enough (see the end):",
         least,
         most);
     told.add(JointReport.cure(outcome.screws(), outcome.screwCures()));
@@ -333,6 +338,11 @@ public final class LoadReport {
                     ? "None of these does."
                     : "Only some cases were reckoned: which of these does is told for all of"
                         + " them alone."));
+    if (plan.trials().stream().anyMatch(t -> t.gauge().cost().isPresent())) {
+      told.say(
+          "Cost is of what stays in the plate, for comparing thicknesses; a lay-up's plan tells"
+              + " what must be bought.");
+    }
     told.say("Screws are judged for each thickness, with the screws as they would be planned.");
     told.add(new Figure(ThicknessPlot.of(new LoadMaps(outcome).thicknesses())));
   }
@@ -370,16 +380,21 @@ public final class LoadReport {
     plan.notes().forEach(note -> told.say("Note: " + note + "."));
     var result = plan.result();
     told.say(
-        "{} triangles, {} unknowns, smallest angle {} degrees. From the coarser mesh"
-            + " before, deflections changed by at most {} and highest stresses by {}{}",
+        "{} triangles, {} unknowns, smallest angle {} degrees. {}",
         result.mesh().triangles(),
         result.unknowns(),
         Quantity.fixed(result.mesh().quality().leastAngle(), 0, ""),
-        Quantity.percent(result.deflectionChange(), 1),
-        Quantity.percent(result.useChange(), 1),
-        result.settled()
-            ? ": the figures have settled."
-            : ": the figures have NOT settled; give inside corners a radius, and trust"
-                + " deflections more than stresses.");
+        result.changes().isEmpty()
+            ? "A finer mesh would be too large, so how near the figures are is not known: take"
+                + " them with a tenth to spare, and leave small features out of the shape."
+            : Phrase.of(
+                "From the coarser mesh before, deflections changed by at most {} and highest"
+                    + " stresses by {}{}",
+                Quantity.percent(result.deflectionChange(), 1),
+                Quantity.percent(result.useChange(), 1),
+                result.settled()
+                    ? ": the figures have settled."
+                    : ": the figures have NOT settled; give inside corners a radius, and trust"
+                        + " deflections more than stresses."));
   }
 }

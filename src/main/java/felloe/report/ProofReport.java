@@ -14,6 +14,7 @@ import felloe.document.Telling;
 import felloe.load.ProofLoad;
 import felloe.load.ProofLoad.Hang;
 import felloe.load.ProofLoad.Step;
+import felloe.plate.Plate;
 import felloe.service.LoadOutcome;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +39,7 @@ public final class ProofReport {
     Telling told = new Telling();
     verdict(outcome, proof, told);
     told.cautions(CAUTIONS);
-    told.head("Set it up").add(new Steps(setUp(), true));
+    told.head("Set it up").add(new Steps(setUp(outcome.plate()), true));
     told.head("Stop, and take the weight off, when").add(Steps.of(stops(proof)));
     proof.hangs().forEach(hang -> hang(proof, hang, told));
     told.head("Afterwards");
@@ -83,7 +84,18 @@ public final class ProofReport {
     }
   }
 
-  private static List<String> setUp() {
+  private static List<String> setUp(Plate plate) {
+    List<String> steps = new ArrayList<>();
+    if (plate.making().gripScale() > 0) {
+      steps.add(
+          "Prove it bare, without its grips: the bounds are those of the plate alone. Scales that"
+              + " are on make it sink less, and hide a plate that is too soft.");
+    }
+    steps.addAll(fixed());
+    return steps;
+  }
+
+  private static List<String> fixed() {
     return List.of(
         "Bolt the finished wheel to its own hub with its own screws at their torque, and mark each"
             + " screw head with a line across on to the plate.",
@@ -128,7 +140,7 @@ public final class ProofReport {
         "it cracks, creaks or ticks;",
         "it sinks more than the table's most, or goes on sinking while you wait;",
         "it sinks much less than the table's least: then the dial, the stand or the weight is"
-            + " wrong;",
+            + " wrong, or grips that are on make it stiffer;",
         Phrase.of(
             "more than {} of the deflection is left when the weight is off;",
             Quantity.percent(proof.left().value(), 0)),
