@@ -67,14 +67,21 @@ record GridChoice(
    * @param frames the pages to try, framed ones before open ones, upright ones first
    * @param text what open pages have to find room for
    * @param turning whether the plate may be turned
+   * @param below pages that take as many by the plate's size alone are not looked at; some must
+   *     take fewer
    */
   static GridChoice of(
-      LaidShape laid, List<PageFrame> frames, StripText text, double overlap, boolean turning) {
+      LaidShape laid,
+      List<PageFrame> frames,
+      StripText text,
+      double overlap,
+      boolean turning,
+      long below) {
     GridChoice best = null;
     for (double turn : turns(turning)) {
       Shape shape = new Shape(laid, text, turn);
       for (PageFrame frame : frames) {
-        best = shape.choose(frame, overlap, best);
+        best = shape.pages(frame, overlap) < below ? shape.choose(frame, overlap, best) : best;
       }
     }
     return best;
@@ -96,7 +103,10 @@ record GridChoice(
 
   /** Number of pages that the plate would need on a frame as it stands; cheap. */
   static long pages(Box box, PageFrame frame, double overlap) {
-    Box span = box.grown(EASE);
+    return spanned(box.grown(EASE), frame, overlap);
+  }
+
+  private static long spanned(Box span, PageFrame frame, double overlap) {
     return (long) SeamAxis.count(span.width(), frame.field().width(), overlap)
         * SeamAxis.count(span.height(), frame.field().height(), overlap);
   }
@@ -151,6 +161,10 @@ record GridChoice(
       Grid.Span high = hub == null ? none : new Grid.Span(-hub.maxY(), -hub.minY());
       this.across = new SeamAxis.Ground(x, wide);
       this.down = new SeamAxis.Ground(y, high);
+    }
+
+    long pages(PageFrame frame, double overlap) {
+      return spanned(span, frame, overlap);
     }
 
     /** The better of the best so far and what this page gives. */

@@ -94,7 +94,7 @@ public final class Template {
                         .mapToLong(frame -> GridChoice.pages(box, frame, options.overlap())))
             .min()
             .orElseThrow();
-    return least >= below ? below : template.choice(Correction.NONE, bar).grid().count();
+    return least >= below ? below : template.choice(Correction.NONE, bar, below).grid().count();
   }
 
   /**
@@ -185,9 +185,13 @@ public final class Template {
   }
 
   private GridChoice choice(Correction correction, double bar) {
+    return choice(correction, bar, Long.MAX_VALUE);
+  }
+
+  private GridChoice choice(Correction correction, double bar, long below) {
     List<PageFrame> frames = frames(options.paper(), options.margin(), correction, bar);
     refuseTooMany(frames.subList(0, 2));
-    return GridChoice.of(shape, frames, text(0), options.overlap(), options.turning());
+    return GridChoice.of(shape, frames, text(0), options.overlap(), options.turning(), below);
   }
 
   /** The pages to try: framed upright and across, then open ones. */
