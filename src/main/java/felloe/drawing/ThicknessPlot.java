@@ -112,7 +112,12 @@ public final class ThicknessPlot {
       double y = scale.y(wanted.getAsDouble());
       line(0, y, WIDE, y, LineType.DASHED);
       line(0, y + 0.25, WIDE, y + 0.25, LineType.DASHED);
-      boxed(words + Numbers.brief(wanted.getAsDouble(), 2), WIDE - 1, y + 1);
+      String text = words + Numbers.brief(wanted.getAsDouble(), 2);
+      // At the end where the curve is farther from the line, so that the words cover no point.
+      double first = scale.y(figure.applyAsDouble(view.trials().get(0)));
+      double last = scale.y(figure.applyAsDouble(view.trials().get(view.trials().size() - 1)));
+      boolean left = Math.abs(first - y) > Math.abs(last - y);
+      boxed(text, left ? TextWidth.of(text, TEXT) + 1 : WIDE - 1, y + 1);
     }
     curve(scale, figure);
   }
