@@ -107,15 +107,15 @@ final class JointMaker {
     nut.ifPresent(n -> bears(nutFace, "nut", nutWasher, n.bearing()));
     double sunkHead = joint.screw().sunk();
     double sunkNut = inNut.map(InNut::sunk).orElse(0.0);
-    double outermost = front.isEmpty() ? plate.stock().thickness() : front.get(0);
-    double innermost = back.isEmpty() ? plate.stock().thickness() : back.get(back.size() - 1);
+    double outermost = front.isEmpty() ? plate.stock().asMade() : front.get(0);
+    double innermost = back.isEmpty() ? plate.stock().asMade() : back.get(back.size() - 1);
     sinks("screw.sunk", sunkHead, outermost);
     sinks("into.sunk", sunkNut, innermost);
     List<ClampedPart> parts = new ArrayList<>();
     washer.ifPresent(
         w -> parts.add(new ClampedPart(Entry.nameOf(under) + " washer", w.thickness())));
     front.forEach(t -> parts.add(new ClampedPart(partName(), t)));
-    parts.add(new ClampedPart(ClampedPart.PLATE, plate.stock().thickness()));
+    parts.add(new ClampedPart(ClampedPart.PLATE, plate.stock().asMade()));
     back.forEach(t -> parts.add(new ClampedPart(partName(), t)));
     double bare = parts.stream().mapToDouble(ClampedPart::thickness).sum() - sunkHead - sunkNut;
     if (bare <= 0) {

@@ -142,7 +142,7 @@ record ScrewJudge(
     }
     double force = sheared.shear() * breaking();
     Allowables strength = fasteners.allowables(plate.stock().material());
-    double t = plate.stock().thickness();
+    double t = plate.stock().asMade();
     ScrewSurroundings.Room room = surroundings.of(hole);
     double bears = Math.max(Tolerances.SAME_LENGTH, t - coneInPlate(joint));
     stress(What.BEARING, force / (joint.thread().diameter() * bears), strength.bearing(), sheared)
@@ -189,7 +189,7 @@ record ScrewJudge(
     double cone = coneInPlate(joint);
     double wide = joint.washer().map(WasherSize::diameter).orElse(joint.headSize().bearing());
     double round = cone > 0 ? (joint.headSize().diameter() + joint.hole()) / 2 : wide;
-    double deep = plate.stock().thickness() - cone / 2 - joint.joint().screw().sunk();
+    double deep = plate.stock().asMade() - cone / 2 - joint.joint().screw().sunk();
     SourcedFigure shear = fasteners.allowables(plate.stock().material()).shear();
     checks.add(
         new JointCheck(

@@ -51,6 +51,11 @@ public record Stock(
     return new Stock(material, other, sheet, templateFace, layup, place);
   }
 
+  /** What it measures when it is made, mm: what the stack comes to where one is planned. */
+  public double asMade() {
+    return laid.map(LaidSheet::thickness).orElse(thickness);
+  }
+
   /** Mass of a piece of it, g: of the stack as planned where there is one. */
   public double mass(double area) {
     return laid.map(l -> Weights.sheet(area, l.thickness(), l.density()))
