@@ -353,8 +353,10 @@ final class Knobs {
       corner(top, wanted);
     }
     if (finding.rule().equals("inside-corner") && finding.figure().value() > 0) {
+      // The limit goes with the cutter.
       double now = plate.making().cutterDiameter();
-      double to = Math.floor(2 * finding.figure().value() / INSIDE * 2) / 2;
+      double share = finding.figure().value() / finding.limit().orElseThrow().value();
+      double to = Math.floor(share * now / LENGTH_GRAIN) * LENGTH_GRAIN;
       if (to >= 1 && to < now) {
         knobs.add(
             Knob.choice(
@@ -362,9 +364,6 @@ final class Knobs {
       }
     }
   }
-
-  /** A corner is this many times as wide as the cutter; limits.yaml has the source. */
-  private static final double INSIDE = 1.1;
 
   /** The corner of a chain of points that lies where the finding is. */
   private void corner(String top, String wanted) {

@@ -111,11 +111,7 @@ public final class WideningSearch {
     if (start.isEmpty()) {
       return Optional.empty();
     }
-    for (int i = 0; i < own.cases().size(); i++) {
-      Judged fine = own.cases().get(i);
-      Judged rough = start.get().plan().cases().get(i);
-      settled.put(name(fine), fine.field().worst().use() / rough.field().worst().use());
-    }
+    settle(own, start.get());
     Tried now = judged(start.get());
     reckoning.round(0, ROUNDS);
     List<Optional<Tried>> probes = probes(now);
@@ -146,9 +142,12 @@ public final class WideningSearch {
 
   /** One more probe of each lever, from where it is now. */
   private List<Optional<Tried>> probes(Tried now) {
+    // The tightest, and the one that moves most, are told of: they must be among those compared.
+    List<String> told = List.of(name(now.plan().tightest()), name(softest(now.plan())));
     List<String> cases =
         now.plan().cases().stream()
-            .filter(one -> one.fall().isEmpty() && lacks(one) > now.lacks() - FAR)
+            .filter(one -> one.fall().isEmpty())
+            .filter(one -> lacks(one) > now.lacks() - FAR || told.contains(name(one)))
             .map(WideningSearch::name)
             .toList();
     return IntStream.range(0, levers.size())
@@ -158,6 +157,14 @@ public final class WideningSearch {
                     ? Optional.<Tried>empty()
                     : tried(more(now, i, PROBE), cases))
         .toList();
+  }
+
+  /** The case in which a hand moves the plate most. */
+  private static Judged softest(LoadPlan plan) {
+    return plan.cases().stream()
+        .filter(one -> one.fall().isEmpty())
+        .max(Comparator.comparingDouble(one -> one.field().atLoad()))
+        .orElseThrow();
   }
 
   private static double[] more(Tried now, int lever, double by) {
@@ -211,15 +218,20 @@ public final class WideningSearch {
       return Optional.empty();
     }
     LoadPlan plan = proof.get();
-    for (int i = 0; i < plan.cases().size(); i++) {
-      double rough = tried.plan().cases().get(i).field().worst().use();
-      Judged fine = plan.cases().get(i);
-      settled.put(name(fine), fine.field().worst().use() / rough);
-    }
+    settle(plan, tried);
     double mass = plan.gauge().mass() - own.gauge().mass();
     return plan.met()
         ? Optional.of(new Widening.Found(change, plan.tightest().margin(), plan.deflection(), mass))
         : Optional.empty();
+  }
+
+  /** What one mesh makes of each case's use, against what all patience does. */
+  private void settle(LoadPlan plan, Tried tried) {
+    for (int i = 0; i < plan.cases().size(); i++) {
+      double fine = plan.cases().get(i).field().worst().use();
+      double rough = tried.plan().cases().get(i).field().worst().use();
+      settled.put(name(plan.cases().get(i)), rough > 0 ? fine / rough : 1);
+    }
   }
 
   private Optional<Tried> tried(double[] by, List<String> cases) {

@@ -147,7 +147,12 @@ public sealed interface Block {
 
     /** Folded blocks that stand already. */
     public Folded(Depth depth, List<Block> blocks) {
-      this(depth, () -> blocks);
+      this(depth, standing(blocks));
+    }
+
+    private static Supplier<List<Block>> standing(List<Block> blocks) {
+      List<Block> copy = List.copyOf(blocks);
+      return () -> copy;
     }
 
     /** What is shown. */

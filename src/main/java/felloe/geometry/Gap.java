@@ -54,18 +54,7 @@ public record Gap(Point from, Point to, double distance) {
         other instanceof Line line
             ? line.direction().left()
             : ((Arc) other).centre().minus(arc.centre());
-    double norm = axis.norm();
-    if (norm == 0) {
-      return List.of(arc.at(0.5));
-    }
-    List<Point> points = new ArrayList<>(2);
-    for (double side : new double[] {arc.radius() / norm, -arc.radius() / norm}) {
-      Point p = arc.centre().plus(axis, side);
-      if (arc.passes(p)) {
-        points.add(p);
-      }
-    }
-    return points;
+    return axis.norm() == 0 ? List.of(arc.at(0.5)) : Square.onAxis(arc, axis);
   }
 
   /**

@@ -29,7 +29,7 @@ final class Square {
           : List.of();
     }
     Arc arc = (Arc) on;
-    return onAxis(arc, p.minus(arc.centre()));
+    return facing(arc, p.minus(arc.centre()));
   }
 
   /** The points of an arc whose normal may be square to the other segment. */
@@ -38,14 +38,17 @@ final class Square {
         other instanceof Line line
             ? line.direction().left()
             : ((Arc) other).centre().minus(arc.centre());
-    return onAxis(arc, axis);
+    return facing(arc, axis);
   }
 
-  private static List<Point> onAxis(Arc arc, Point axis) {
+  /** None where the axis has no direction: then all points are alike. */
+  private static List<Point> facing(Arc arc, Point axis) {
+    return axis.norm() <= Tolerances.SAME_POINT ? List.of() : onAxis(arc, axis);
+  }
+
+  /** The points of an arc that lie on an axis through its centre; the axis has a length. */
+  static List<Point> onAxis(Arc arc, Point axis) {
     double norm = axis.norm();
-    if (norm <= Tolerances.SAME_POINT) {
-      return List.of();
-    }
     List<Point> points = new ArrayList<>(2);
     for (double side : new double[] {arc.radius() / norm, -arc.radius() / norm}) {
       Point p = arc.centre().plus(axis, side);

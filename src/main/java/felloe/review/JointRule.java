@@ -277,16 +277,11 @@ enum JointRule implements Rule {
       loose(plan, bounds).ifPresent(findings::add);
     }
     for (PlannedJoint joint : plan.joints()) {
-      Finding tightest = null;
-      for (JudgedScrew screw : plan.judgement().screws()) {
-        Optional<JointCheck> check = screw.joint() == joint ? screw.check(id) : Optional.empty();
-        Finding finding = check.isPresent() ? finding(bounds, screw, check.get()) : tightest;
-        boolean tighter = tightest == null || finding.figure().value() < tightest.figure().value();
-        tightest = tighter ? finding : tightest;
-      }
-      if (tightest != null) {
-        findings.add(tightest);
-      }
+      plan.judgement().screws().stream()
+          .filter(screw -> screw.joint() == joint)
+          .flatMap(screw -> screw.check(id).map(c -> finding(bounds, screw, c)).stream())
+          .min(Comparator.comparingDouble(finding -> finding.figure().value()))
+          .ifPresent(findings::add);
     }
     return findings;
   }

@@ -170,13 +170,18 @@ public final class PlateLoads {
             : WideningSearch.of(
                 plan,
                 study.source().tree(),
-                new Reckoner(study, studies, request, sources, progress));
+                new Reckoner(study, screws.met(), studies, request, sources, progress));
     double seconds = (System.nanoTime() - start) / 1e9;
     return new LoadOutcome(study, plan, screws, cures, widening, whole, seconds);
   }
 
   private record Reckoner(
-      Study study, Studies studies, Request request, Sources sources, Progress progress)
+      Study study,
+      boolean screwsHold,
+      Studies studies,
+      Request request,
+      Sources sources,
+      Progress progress)
       implements WideningSearch.Reckoning {
     @Override
     public Optional<LoadPlan> quick(List<String> sets, List<String> cases) {
@@ -185,7 +190,11 @@ public final class PlateLoads {
 
     @Override
     public Optional<LoadPlan> whole(List<String> sets) {
-      return plan(sets, request, Extent.OWN);
+      // Its screws must hold too, where those of the plate as it is do.
+      return plan(sets, request, Extent.OWN)
+          .filter(
+              plan ->
+                  !screwsHold || ScrewUse.of(plan, JointPlan.of(plan.plate(), study.hub())).met());
     }
 
     private Optional<LoadPlan> plan(List<String> sets, Request asked, Extent extent) {

@@ -53,6 +53,13 @@ class ShearPlateTest {
     return ShapeFile.read(Path.of("shapes", shape + ".yaml"), List.of(), HubCatalogue.here());
   }
 
+  /** A plate's, or a plain ring's. */
+  private static Region region(String shape) {
+    return shape.equals("ring")
+        ? new Region(Contour.circle(Point.ORIGIN, 140), List.of(Contour.circle(Point.ORIGIN, 30)))
+        : plate(shape).region();
+  }
+
   private static LoadCase hands(Region region, double... clockAndForce) {
     List<HandForce> forces = new ArrayList<>();
     for (int i = 0; i < clockAndForce.length; i += 2) {
@@ -120,12 +127,7 @@ class ShearPlateTest {
   @CsvSource({"dunlin, 0", "dunlin, 90", "heron, 0", "heron, 90", "ring, 0"})
   void deflectionsAreThoseOfCalculix(String shape, double clock) throws Exception {
     needCalculix();
-    boolean ring = shape.equals("ring");
-    Region region =
-        ring
-            ? new Region(
-                Contour.circle(Point.ORIGIN, 140), List.of(Contour.circle(Point.ORIGIN, 30)))
-            : plate(shape).region();
+    Region region = region(shape);
     PlateSection section = shape.equals("heron") ? CLOTH : ALUMINIUM;
     Support.Clamped hub = new Support.Clamped(80);
     LoadCase load = hands(region, clock, 374);
@@ -144,12 +146,7 @@ class ShearPlateTest {
   @CsvSource({"dunlin, 0", "ring, 0"})
   void stressesAwayFromSupportsAreThoseOfCalculix(String shape, double clock) throws Exception {
     needCalculix();
-    boolean ring = shape.equals("ring");
-    Region region =
-        ring
-            ? new Region(
-                Contour.circle(Point.ORIGIN, 140), List.of(Contour.circle(Point.ORIGIN, 30)))
-            : plate(shape).region();
+    Region region = region(shape);
     Support.Clamped hub = new Support.Clamped(80);
     LoadCase load = hands(region, clock, 374);
     LoadResult own =

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.cure.Widening;
+import felloe.cure.WideningSearch;
+import felloe.load.LoadPlan;
 import felloe.yaml.YamlValue;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -67,6 +69,58 @@ class WideningTest {
       assertEquals(gained, effect.mass(), 0.1 * Math.abs(gained) + 0.5, effect.keys().toString());
       assertTrue(effect.deflection() > 0, "wider webs are stiffer: " + effect.keys());
     }
+  }
+
+  /**
+   * A thin plate whose tightest case is not the one that moves it most: both are compared with
+   * themselves. Reckoned once more for each, on meshes of the same fineness.
+   */
+  @Test
+  void whatAMillimetreDoesIsToldOfTheSameCases() {
+    List<String> thin = List.of("stock.thickness=4.5");
+    Study study = Studies.of(ShapeSource.file(FOLDER.resolve("heron.yaml"), thin), FOLDER);
+    PlateLoads.Sources sources = PlateLoads.Sources.of(PlateLoads.Request.USUAL, FOLDER);
+    LoadPlan own = PlateLoads.quick(study, PlateLoads.Request.USUAL, sources);
+    WideningSearch.Reckoning first =
+        new WideningSearch.Reckoning() {
+          private int rounds;
+
+          @Override
+          public Optional<LoadPlan> quick(List<String> sets, List<String> cases) {
+            return rounds > 1 ? Optional.empty() : Optional.of(on(sets, cases));
+          }
+
+          @Override
+          public Optional<LoadPlan> whole(List<String> sets) {
+            return Optional.empty();
+          }
+
+          @Override
+          public void round(int done, int all) {
+            rounds++;
+          }
+
+          private LoadPlan on(List<String> sets, List<String> cases) {
+            Study varied = Studies.of(study.source().with(sets), FOLDER);
+            return PlateLoads.quick(varied, PlateLoads.Request.USUAL.of(cases), sources);
+          }
+        };
+    Widening widening = WideningSearch.of(own, study.source().tree(), first).orElseThrow();
+    String rim = "windows[0].derived.rim_width";
+    Widening.Effect effect =
+        widening.effects().stream()
+            .filter(e -> e.keys().equals(List.of(rim)))
+            .findFirst()
+            .orElseThrow();
+    List<String> wider = List.of(rim + "=37");
+    Study varied = Studies.of(study.source().with(wider), FOLDER);
+    LoadPlan then = PlateLoads.quick(varied, PlateLoads.Request.USUAL, sources);
+    assertTrue(
+        !own.tightest().field().load().name().startsWith("lean"), "the tightest moves it most");
+    double gained = (own.deflection() - then.deflection()) / 3;
+    assertEquals(gained, effect.deflection(), 0.1 * gained);
+    double use = 1 - then.tightest().field().worst().use() / own.tightest().field().worst().use();
+    assertEquals(use / 3, effect.use(), 0.01);
   }
 
   private static double figure(LoadOutcome of, String key) {
