@@ -21,48 +21,63 @@ final class CheckViews {
 
   static List<View<?>> all() {
     return List.of(
-        View.of(Study.class)
-            .with(Study::plate)
-            .with(study -> FindingsJson.of(study.findings()))
-            .with("hub_fit", Study::fit)
-            .with("screws", study -> study.joints().judgement())
-            .with("screw_cures", Study::screwCures)
-            .with("notes", study -> ShapeJson.of(study.plate()).members().get("notes"))
-            .with("cautions", Study::cautions),
-        View.of(HubFitResult.class)
-            .with("hub", fit -> fit.hub().name())
-            .with("title", fit -> fit.hub().title())
-            .with("drilling", fit -> fit.drilling().title())
-            .with("verdict", HubFitResult::verdict)
-            .with("enters", HubFitResult::enters)
-            .with("clearance", HubFitResult::clearance)
-            .with("worst_clearance", HubFitResult::worst)
-            .with("turn", fit -> fit.plateTurn().map(Math::toDegrees))
-            .with("turn_step", fit -> Math.toDegrees(fit.step()))
-            .with("off_centre", HubFitResult::offCentre)
-            .with("all_pairings_tried", HubFitResult::complete)
-            .with("screws", HubFitResult::screws)
-            .with("spare_holes", fit -> fit.spare().stream().map(Hole::label).toList())
-            .with("pilot", HubFitResult::pilot)
-            .with("calliper", HubReport::laid)
-            .with("mismatches", HubFitResult::mismatches)
-            .with("cures", HubFitResult::cures),
-        View.of(Cure.class).with("words", Cure::words).with("works", Cure::works),
-        View.record(ScrewFit.class, "worst")
-            .with("thread", s -> s.thread().name())
-            .with("hole", s -> s.hole().label())
-            .with("diameter", s -> s.hole().diameter())
-            .with("worst_clearance", ScrewFit::worst)
-            .with("series", s -> s.series().words()),
-        View.of(PilotFit.class)
-            .with("diameter", PilotFit::pilot)
-            .with("opening", PilotFit::opening)
-            .with("clearance", PilotFit::clearance)
-            .with("enters", PilotFit::enters),
-        View.record(Mismatch.class, "kind").with("figure", off -> off.kind().words()),
-        View.of(HubReport.Laid.class).with("on", HubReport.Laid::on).with(HubReport.Laid::reads),
-        View.record(CalliperFigures.class, "acrossIsPitchDiameter")
-            .with("warning", CalliperFigures::warning),
-        View.record(CalliperReading.class, "step", "name").with("pair", CalliperReading::name));
+        View.of(
+            Study.class,
+            (study, to) ->
+                to.addAll(study.plate())
+                    .addAll(FindingsJson.of(study.findings()))
+                    .add("hub_fit", study.fit())
+                    .add("screws", study.joints().judgement())
+                    .add("screw_cures", study.screwCures())
+                    .add("notes", ShapeJson.of(study.plate()).members().get("notes"))
+                    .add("cautions", study.cautions())),
+        View.of(
+            HubFitResult.class,
+            (fit, to) ->
+                to.add("hub", fit.hub().name())
+                    .add("title", fit.hub().title())
+                    .add("drilling", fit.drilling().title())
+                    .add("verdict", fit.verdict())
+                    .add("enters", fit.enters())
+                    .add("clearance", fit.clearance())
+                    .add("worst_clearance", fit.worst())
+                    .add("turn", fit.plateTurn().map(Math::toDegrees))
+                    .add("turn_step", Math.toDegrees(fit.step()))
+                    .add("off_centre", fit.offCentre())
+                    .add("all_pairings_tried", fit.complete())
+                    .add("screws", fit.screws())
+                    .add("spare_holes", fit.spare().stream().map(Hole::label).toList())
+                    .add("pilot", fit.pilot())
+                    .add("calliper", HubReport.laid(fit))
+                    .add("mismatches", fit.mismatches())
+                    .add("cures", fit.cures())),
+        View.of(Cure.class, (cure, to) -> to.add("words", cure.words()).add("works", cure.works())),
+        View.record(
+            ScrewFit.class,
+            (s, to) ->
+                to.add("thread", s.thread().name())
+                    .add("hole", s.hole().label())
+                    .add("diameter", s.hole().diameter())
+                    .add("worst_clearance", s.worst())
+                    .add("series", s.series().words()),
+            "worst"),
+        View.of(
+            PilotFit.class,
+            (fit, to) ->
+                to.add("diameter", fit.pilot())
+                    .add("opening", fit.opening())
+                    .add("clearance", fit.clearance())
+                    .add("enters", fit.enters())),
+        View.record(Mismatch.class, (off, to) -> to.add("figure", off.kind().words()), "kind"),
+        View.of(HubReport.Laid.class, (laid, to) -> to.add("on", laid.on()).addAll(laid.reads())),
+        View.record(
+            CalliperFigures.class,
+            (figures, to) -> to.add("warning", figures.warning()),
+            "acrossIsPitchDiameter"),
+        View.record(
+            CalliperReading.class,
+            (reading, to) -> to.add("pair", reading.name()),
+            "step",
+            "name"));
   }
 }

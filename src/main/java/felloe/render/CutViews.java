@@ -21,72 +21,89 @@ final class CutViews {
 
   static List<View<?>> all() {
     return List.of(
-        View.of(CutOutcome.class)
-            .with("process", one -> one.request().wish().process())
-            .with("compensated", one -> one.request().wish().compensated())
-            .with("held_back", CutOutcome::held)
-            .with("plates", one -> one.studies().stream().map(Reviewed::new).toList())
-            .with("jobs", CutOutcome::jobs),
-        View.of(Reviewed.class)
-            .with(one -> one.study().plate())
-            .with("verdict", one -> one.study().verdict())
-            .with(
-                "fails",
-                one ->
-                    FindingsJson.of(one.study().review().with(Verdict.FAIL))
-                        .members()
-                        .get("findings")),
-        View.of(CutJob.class)
-            .with("name", CutJob::name)
-            .with("title", CutMap::title)
-            .with("work_zero", CutMap::zero)
-            .with("steps", job -> job.machine().map(m -> CutMap.lines(job, m)).orElse(List.of()))
-            .with("total", job -> job.machine().map(m -> CutMap.total(job, m)))
-            .with("left_overs", CutViews::left)
-            .with("waste_holes", job -> job.saw().map(JigsawPlan::holes).orElse(List.of()))
-            .with("notes", job -> job.work().notes())
-            .with("proof", CutJob::machine)
-            .with("figures", CutJob::figures)
-            .with("layout", CutJob::layout)
-            .with("cautions", job -> job.work().cautions()),
-        View.of(MachineJob.class)
-            .with("worst_gouge", job -> job.proof().worstGouge())
-            .with("worst_remaining", job -> job.proof().worstRemaining())
-            .with("worst_arc", job -> job.proof().worstArc())
-            .with("deepest", job -> job.proof().deepest())
-            .with("decimals", MachineJob::decimals),
-        View.of(JigsawPlan.WasteHole.class)
-            .with("label", hole -> hole.feature().label())
-            .with("use", JigsawPlan.WasteHole::why)
-            .with("x", hole -> hole.at().x())
-            .with("y", hole -> hole.at().y())
-            .with("diameter", JigsawPlan.WasteHole::diameter),
-        View.of(SheetLayout.class)
-            .with("width", sheet -> sheet.room().sheet().width())
-            .with("height", sheet -> sheet.room().sheet().height())
-            .with("used", SheetLayout::used)
-            .with("yield", SheetLayout::yield)
-            .with("boxes_used", SheetLayout::boxesUsed)
-            .with("boxes_yield", SheetLayout::boxesYield)
-            .with("parts", SheetLayout::parts)
-            .with("keep_out", sheet -> sheet.room().keepOut()),
-        View.of(SheetLayout.Lying.class)
-            .with("name", SheetLayout.Lying::name)
-            .with("x", part -> part.at().x())
-            .with("y", part -> part.at().y())
-            .with("turn", SheetLayout.Lying::turn),
-        View.of(Left.class)
-            .with("number", Left::number)
-            .with("label", left -> left.of().feature().label())
-            .with("x", left -> left.of().at().x())
-            .with("y", left -> left.of().at().y())
-            .with("reach", left -> left.of().reach())
-            .with("place", left -> left.of().feature().place()),
-        View.of(Box.class)
-            .with("x", Box::minX)
-            .with("y", Box::minY)
-            .with("width", Box::width)
-            .with("height", Box::height));
+        View.of(
+            CutOutcome.class,
+            (one, to) ->
+                to.add("process", one.request().wish().process())
+                    .add("compensated", one.request().wish().compensated())
+                    .add("held_back", one.held())
+                    .add("plates", one.studies().stream().map(Reviewed::new).toList())
+                    .add("jobs", one.jobs())),
+        View.of(
+            Reviewed.class,
+            (one, to) ->
+                to.addAll(one.study().plate())
+                    .add("verdict", one.study().verdict())
+                    .add(
+                        "fails",
+                        FindingsJson.of(one.study().review().with(Verdict.FAIL))
+                            .members()
+                            .get("findings"))),
+        View.of(
+            CutJob.class,
+            (job, to) ->
+                to.add("name", job.name())
+                    .add("title", CutMap.title(job))
+                    .add("work_zero", CutMap.zero(job))
+                    .add("steps", job.machine().map(m -> CutMap.lines(job, m)).orElse(List.of()))
+                    .add("total", job.machine().map(m -> CutMap.total(job, m)))
+                    .add("left_overs", CutViews.left(job))
+                    .add("waste_holes", job.saw().map(JigsawPlan::holes).orElse(List.of()))
+                    .add("notes", job.work().notes())
+                    .add("proof", job.machine())
+                    .add("figures", job.figures())
+                    .add("layout", job.layout())
+                    .add("cautions", job.work().cautions())),
+        View.of(
+            MachineJob.class,
+            (job, to) ->
+                to.add("worst_gouge", job.proof().worstGouge())
+                    .add("worst_remaining", job.proof().worstRemaining())
+                    .add("worst_arc", job.proof().worstArc())
+                    .add("deepest", job.proof().deepest())
+                    .add("decimals", job.decimals())),
+        View.of(
+            JigsawPlan.WasteHole.class,
+            (hole, to) ->
+                to.add("label", hole.feature().label())
+                    .add("use", hole.why())
+                    .add("x", hole.at().x())
+                    .add("y", hole.at().y())
+                    .add("diameter", hole.diameter())),
+        View.of(
+            SheetLayout.class,
+            (sheet, to) ->
+                to.add("width", sheet.room().sheet().width())
+                    .add("height", sheet.room().sheet().height())
+                    .add("used", sheet.used())
+                    .add("yield", sheet.yield())
+                    .add("boxes_used", sheet.boxesUsed())
+                    .add("boxes_yield", sheet.boxesYield())
+                    .add("parts", sheet.parts())
+                    .add("keep_out", sheet.room().keepOut())),
+        View.of(
+            SheetLayout.Lying.class,
+            (part, to) ->
+                to.add("name", part.name())
+                    .add("x", part.at().x())
+                    .add("y", part.at().y())
+                    .add("turn", part.turn())),
+        View.of(
+            Left.class,
+            (left, to) ->
+                to.add("number", left.number())
+                    .add("label", left.of().feature().label())
+                    .add("x", left.of().at().x())
+                    .add("y", left.of().at().y())
+                    .add("reach", left.of().reach())
+                    .add("place", left.of().feature().place())),
+        View.of(
+            Box.class,
+            (box, to) ->
+                to.add("x", box.minX())
+                    .add("y", box.minY())
+                    .add("width", box.width())
+                    .add("height", box.height())));
   }
 
   private record Reviewed(Study study) {}

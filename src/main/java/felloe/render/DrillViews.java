@@ -20,57 +20,74 @@ final class DrillViews {
 
   static List<View<?>> all() {
     return List.of(
-        View.of(DrillOutcome.class)
-            .with(DrillOutcome::plate)
-            .with("holes", DrillOutcome::holes)
-            .with("order", DrillOutcome::plan)
-            .with("joints", one -> one.study().joints().joints())
-            .with("hub_load", one -> one.study().joints().load())
-            .with("screws", one -> one.study().joints().judgement())
-            .with("screw_cures", one -> one.study().screwCures())
-            .with("joint_notes", one -> JointReport.notes(one.study().joints()))
-            .with("joint_cautions", one -> one.study().joints().cautions())
-            .with("stop", DrillReport::stop)
-            .with("cautions", DrillOutcome::cautions),
-        View.of(Hole.class)
-            .with("label", Hole::label)
-            .with("role", Hole::role)
-            .with("at", Hole::centre)
-            .with("radius", hole -> hole.centre().norm())
-            .with("angle", hole -> hole.centre().bearing())
-            .with("diameter", Hole::diameter)
-            .with("length", Hole::length),
+        View.of(
+            DrillOutcome.class,
+            (one, to) ->
+                to.addAll(one.plate())
+                    .add("holes", one.holes())
+                    .add("order", one.plan())
+                    .add("joints", one.study().joints().joints())
+                    .add("hub_load", one.study().joints().load())
+                    .add("screws", one.study().joints().judgement())
+                    .add("screw_cures", one.study().screwCures())
+                    .add("joint_notes", JointReport.notes(one.study().joints()))
+                    .add("joint_cautions", one.study().joints().cautions())
+                    .add("stop", DrillReport.stop(one))
+                    .add("cautions", one.cautions())),
+        View.of(
+            Hole.class,
+            (hole, to) ->
+                to.add("label", hole.label())
+                    .add("role", hole.role())
+                    .add("at", hole.centre())
+                    .add("radius", hole.centre().norm())
+                    .add("angle", hole.centre().bearing())
+                    .add("diameter", hole.diameter())
+                    .add("length", hole.length())),
         View.as(DrillMaterial.class, DrillMaterial::title),
-        View.of(PlannedJoint.class)
-            .with("joint", PlannedJoint::name)
-            .with("holes", j -> j.holes().stream().map(Hole::label).toList())
-            .with("thread", j -> j.thread().name())
-            .with("head", j -> Entry.nameOf(j.head()) + ", " + j.headSize().standard())
-            .with("class", j -> j.strength().name())
-            .with("length", PlannedJoint::length)
-            .with("parts", PlannedJoint::parts)
-            .with("clamped", PlannedJoint::clamped)
-            .with("head_sunk", j -> j.joint().screw().sunk())
-            .with("nut_sunk", j -> j.inNut().map(InNut::sunk).orElse(0.0))
-            .with("into", JointReport::into)
-            .with("engagement", PlannedJoint::engagement)
-            .with("engagement_ratio", j -> j.engagement() / j.thread().diameter())
-            .with("depth_wanted", PlannedJoint::depthWanted)
-            .with("bottom_room", PlannedJoint::bottomRoom)
-            .with("beyond_nut", PlannedJoint::beyondNut)
-            .with("cone_depth", j -> j.coned().map(part -> j.headSize().coneDepth(j.hole())))
-            .with("torque", PlannedJoint::torque),
-        View.record(JointJudgement.class).with("verdict", JointJudgement::verdict),
-        View.record(JudgedScrew.class, "tensionCause", "shearCause")
-            .with("hole", s -> s.hole().label())
-            .with("joint", s -> s.joint().name())
-            .with("verdict", JudgedScrew::verdict)
-            .with("tension_case", JudgedScrew::tensionCause)
-            .with("shear_case", JudgedScrew::shearCause),
-        View.record(JointCheck.class, "what", "cause", "known", "grave")
-            .with("rule", c -> c.what().id())
-            .with("ratio", JointCheck::ratio)
-            .with("verdict", JointCheck::verdict)
-            .with("case", JointCheck::cause));
+        View.of(
+            PlannedJoint.class,
+            (j, to) ->
+                to.add("joint", j.name())
+                    .add("holes", j.holes().stream().map(Hole::label).toList())
+                    .add("thread", j.thread().name())
+                    .add("head", Entry.nameOf(j.head()) + ", " + j.headSize().standard())
+                    .add("class", j.strength().name())
+                    .add("length", j.length())
+                    .add("parts", j.parts())
+                    .add("clamped", j.clamped())
+                    .add("head_sunk", j.joint().screw().sunk())
+                    .add("nut_sunk", j.inNut().map(InNut::sunk).orElse(0.0))
+                    .add("into", JointReport.into(j))
+                    .add("engagement", j.engagement())
+                    .add("engagement_ratio", j.engagement() / j.thread().diameter())
+                    .add("depth_wanted", j.depthWanted())
+                    .add("bottom_room", j.bottomRoom())
+                    .add("beyond_nut", j.beyondNut())
+                    .add("cone_depth", j.coned().map(part -> j.headSize().coneDepth(j.hole())))
+                    .add("torque", j.torque())),
+        View.record(
+            JointJudgement.class, (judgement, to) -> to.add("verdict", judgement.verdict())),
+        View.record(
+            JudgedScrew.class,
+            (s, to) ->
+                to.add("hole", s.hole().label())
+                    .add("joint", s.joint().name())
+                    .add("verdict", s.verdict())
+                    .add("tension_case", s.tensionCause())
+                    .add("shear_case", s.shearCause()),
+            "tensionCause",
+            "shearCause"),
+        View.record(
+            JointCheck.class,
+            (c, to) ->
+                to.add("rule", c.what().id())
+                    .add("ratio", c.ratio())
+                    .add("verdict", c.verdict())
+                    .add("case", c.cause()),
+            "what",
+            "cause",
+            "known",
+            "grave"));
   }
 }

@@ -33,110 +33,140 @@ final class HubViews {
 
   static List<View<?>> all() {
     return List.of(
-        View.of(HubSpec.class)
-            .with("name", HubSpec::name)
-            .with("title", HubSpec::title)
-            .with("figures", HubViews::figures)
-            .with("calliper", hub -> HubReport.laid(hub.rings())),
-        View.of(Based.class)
-            .with("key", Based::key)
-            .with("name", one -> one.figure().name())
-            .with("value", one -> one.figure().value())
-            .with("unit", one -> one.figure().unit())
-            .with("kind", one -> one.basis().kind().words())
-            .with("basis", one -> one.basis().words()),
+        View.of(
+            HubSpec.class,
+            (hub, to) ->
+                to.add("name", hub.name())
+                    .add("title", hub.title())
+                    .add("figures", HubViews.figures(hub))
+                    .add("calliper", HubReport.laid(hub.rings()))),
+        View.of(
+            Based.class,
+            (one, to) ->
+                to.add("key", one.key())
+                    .add("name", one.figure().name())
+                    .add("value", one.figure().value())
+                    .add("unit", one.figure().unit())
+                    .add("kind", one.basis().kind().words())
+                    .add("basis", one.basis().words())),
         View.record(KnownHubs.class),
         View.as(KnownHub.class, KnownHub::hub),
-        View.of(MeasuredHub.class)
-            .with("file", m -> m.survey().measured().file())
-            .with("on", m -> m.survey().measured().on().words())
-            .with("count", m -> m.survey().measured().count())
-            .with("pcd", m -> of(m, Pattern::pcd))
-            .with("pcd_95", m -> of(m, p -> List.of(p.pcdLow(), p.pcdHigh())))
-            .with("pcd_error", m -> of(m, Pattern::pcdError))
-            .with("centre", m -> of(m, Pattern::centre))
-            .with("centre_plus_minus", m -> of(m, p -> List.of(p.centreHalfX(), p.centreHalfY())))
-            .with("start_angle", m -> of(m, p -> Math.toDegrees(p.startAngle())))
-            .with("start_angle_plus_minus", m -> of(m, p -> Math.toDegrees(p.startHalf())))
-            .with("size", m -> m.survey().pattern().flatMap(Pattern::size))
-            .with(
-                "size_error",
-                m -> m.survey().pattern().filter(p -> p.size().isPresent()).map(Pattern::sizeError))
-            .with("spacing", m -> of(m, p -> p.spacing().words()))
-            .with("unevenness", m -> of(m, Pattern::unevenness))
-            .with(
-                "even_pcd",
-                m -> m.survey().pattern().flatMap(Pattern::evenPcd).map(Pattern.Bounded::value))
-            .with(
-                "even_pcd_95",
-                m ->
-                    m.survey()
-                        .pattern()
-                        .flatMap(Pattern::evenPcd)
-                        .map(e -> List.of(e.low(), e.high())))
-            .with("reads_as", m -> m.survey().pattern().map(Pattern::readsAs).orElse(List.of()))
-            .with("clockwise", m -> m.survey().clockwise())
-            .with("spare_readings", m -> m.survey().freedom())
-            .with("scatter", m -> m.survey().scatter())
-            .with("holes", m -> m.survey().holes())
-            .with("suspect_readings", m -> suspects(m.survey()))
-            .with("readings", m -> taken(m.survey(), m.survey().readings(), c -> c.reading()))
-            .with("candidates", MeasuredHub::candidates)
-            .with("next", MeasuredHub::next)
-            .with("waiting", m -> m.survey().measured().waiting().size())
-            .with("cautions", MeasuredHub::cautions),
-        View.of(FoundHole.class)
-            .with("label", FoundHole::label)
-            .with("x", h -> h.at().x())
-            .with("y", h -> h.at().y())
-            .with("x_error", FoundHole::errorX)
-            .with("y_error", FoundHole::errorY)
-            .with("diameter", FoundHole::size)
-            .with("diameter_error", h -> h.size().map(s -> h.sizeError())),
+        View.of(
+            MeasuredHub.class,
+            (m, to) ->
+                to.add("file", m.survey().measured().file())
+                    .add("on", m.survey().measured().on().words())
+                    .add("count", m.survey().measured().count())
+                    .add("pcd", of(m, Pattern::pcd))
+                    .add("pcd_95", of(m, p -> List.of(p.pcdLow(), p.pcdHigh())))
+                    .add("pcd_error", of(m, Pattern::pcdError))
+                    .add("centre", of(m, Pattern::centre))
+                    .add("centre_plus_minus", of(m, p -> List.of(p.centreHalfX(), p.centreHalfY())))
+                    .add("start_angle", of(m, p -> Math.toDegrees(p.startAngle())))
+                    .add("start_angle_plus_minus", of(m, p -> Math.toDegrees(p.startHalf())))
+                    .add("size", m.survey().pattern().flatMap(Pattern::size))
+                    .add(
+                        "size_error",
+                        m.survey()
+                            .pattern()
+                            .filter(p -> p.size().isPresent())
+                            .map(Pattern::sizeError))
+                    .add("spacing", of(m, p -> p.spacing().words()))
+                    .add("unevenness", of(m, Pattern::unevenness))
+                    .add(
+                        "even_pcd",
+                        m.survey().pattern().flatMap(Pattern::evenPcd).map(Pattern.Bounded::value))
+                    .add(
+                        "even_pcd_95",
+                        m.survey()
+                            .pattern()
+                            .flatMap(Pattern::evenPcd)
+                            .map(e -> List.of(e.low(), e.high())))
+                    .add("reads_as", m.survey().pattern().map(Pattern::readsAs).orElse(List.of()))
+                    .add("clockwise", m.survey().clockwise())
+                    .add("spare_readings", m.survey().freedom())
+                    .add("scatter", m.survey().scatter())
+                    .add("holes", m.survey().holes())
+                    .add("suspect_readings", suspects(m.survey()))
+                    .add("readings", taken(m.survey(), m.survey().readings(), c -> c.reading()))
+                    .add("candidates", m.candidates())
+                    .add("next", m.next())
+                    .add("waiting", m.survey().measured().waiting().size())
+                    .add("cautions", m.cautions())),
+        View.of(
+            FoundHole.class,
+            (h, to) ->
+                to.add("label", h.label())
+                    .add("x", h.at().x())
+                    .add("y", h.at().y())
+                    .add("x_error", h.errorX())
+                    .add("y_error", h.errorY())
+                    .add("diameter", h.size())
+                    .add("diameter_error", h.size().map(s -> h.sizeError()))),
         View.record(NextReading.class, "words"),
-        View.of(Taken.class)
-            .with("holes", t -> t.measured().holes(t.reading()))
-            .with("over", t -> t.reading().over().words())
-            .with("reads", t -> t.reading().reads())
-            .with("plus_minus", t -> t.reading().plusMinus())
-            .with("line", t -> t.reading().place().line())
-            .with(Taken::judged),
+        View.of(
+            Taken.class,
+            (t, to) ->
+                to.add("holes", t.measured().holes(t.reading()))
+                    .add("over", t.reading().over().words())
+                    .add("reads", t.reading().reads())
+                    .add("plus_minus", t.reading().plusMinus())
+                    .add("line", t.reading().place().line())
+                    .addAll(t.judged())),
         View.record(Suspect.class, "reading"),
         View.record(CheckedReading.class, "reading"),
-        View.record(Candidate.class, "misfit", "worst", "like")
-            .with("hub", c -> c.hub().name())
-            .with("title", c -> c.hub().title())
-            .with("worst_clearance", Candidate::worst)
-            .with("enters", Candidate::enters)
-            .with("cannot_tell_from", Candidate::like),
-        View.of(DrilledOutcome.class)
-            .with(DrilledOutcome::study)
-            .with("as_drilled", AsDrilled::new),
-        View.of(AsDrilled.class)
-            .with(as -> as.of().drilled())
-            .with("verdict", as -> as.of().verdict())
-            .with("findings", as -> FindingsJson.of(as.of().findings()).members().get("findings")),
         View.record(
-                AsDrilledResult.class,
-                "verdict",
-                "findings",
-                "fixed",
-                "floating",
-                "survey",
-                "plate")
-            .with("file", as -> as.survey().measured().file())
-            .with("fixed_tolerance", AsDrilledResult::fixed)
-            .with("floating_tolerance", AsDrilledResult::floating)
-            .with("suspect_readings", as -> suspects(as.survey())),
-        View.record(OddHole.class).with("off", OddHole::off),
-        View.record(DrilledHole.class, "meant", "at", "sizeUnsure", "bonus")
-            .with("label", h -> h.meant().label())
-            .with("x", h -> h.at().x())
-            .with("y", h -> h.at().y())
-            .with("keeps", DrilledHole::keeps),
-        View.record(HoleEnlargement.class, "all", "worst")
-            .with("open", HoleEnlargement::all)
-            .with("worst_clearance", HoleEnlargement::worst));
+            Candidate.class,
+            (c, to) ->
+                to.add("hub", c.hub().name())
+                    .add("title", c.hub().title())
+                    .add("worst_clearance", c.worst())
+                    .add("enters", c.enters())
+                    .add("cannot_tell_from", c.like()),
+            "misfit",
+            "worst",
+            "like"),
+        View.of(
+            DrilledOutcome.class,
+            (outcome, to) -> to.addAll(outcome.study()).add("as_drilled", new AsDrilled(outcome))),
+        View.of(
+            AsDrilled.class,
+            (as, to) ->
+                to.addAll(as.of().drilled())
+                    .add("verdict", as.of().verdict())
+                    .add(
+                        "findings", FindingsJson.of(as.of().findings()).members().get("findings"))),
+        View.record(
+            AsDrilledResult.class,
+            (as, to) ->
+                to.add("file", as.survey().measured().file())
+                    .add("fixed_tolerance", as.fixed())
+                    .add("floating_tolerance", as.floating())
+                    .add("suspect_readings", suspects(as.survey())),
+            "verdict",
+            "findings",
+            "fixed",
+            "floating",
+            "survey",
+            "plate"),
+        View.record(OddHole.class, (hole, to) -> to.add("off", hole.off())),
+        View.record(
+            DrilledHole.class,
+            (h, to) ->
+                to.add("label", h.meant().label())
+                    .add("x", h.at().x())
+                    .add("y", h.at().y())
+                    .add("keeps", h.keeps()),
+            "meant",
+            "at",
+            "sizeUnsure",
+            "bonus"),
+        View.record(
+            HoleEnlargement.class,
+            (enlargement, to) ->
+                to.add("open", enlargement.all()).add("worst_clearance", enlargement.worst()),
+            "all",
+            "worst"));
   }
 
   private static <T> Optional<T> of(MeasuredHub hub, Function<Pattern, T> part) {

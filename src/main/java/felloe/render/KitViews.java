@@ -20,40 +20,49 @@ final class KitViews {
   static List<View<?>> all() {
     return List.of(
         View.as(ShowOutcome.class, one -> ShapeJson.of(one.plate())),
-        View.of(TemplateOutcome.class)
-            .with(one -> one.study().plate())
-            .with("verdict", one -> one.study().verdict())
-            .with("template", TemplateOutcome::tiled)
-            .with("savings", TemplateOutcome::savings),
-        View.of(PageSet.class)
-            .with("paper", PageSet::paper)
-            .with("pages", set -> set.pages().size())
-            .with("rows", set -> set.grid().rows())
-            .with("columns", set -> set.grid().columns())
-            .with("bar", PageSet::bar)
-            .with(
-                "seam_distance",
-                set -> Optional.of(set.seamDistance()).filter(mm -> Double.isFinite(mm)))
-            .with("cut_holes", PageSet::cutHoles),
-        View.of(PageSaving.class)
-            .with("change", PageSaving::change)
-            .with("paper", saving -> saving.options().paper().title())
-            .with("margin", saving -> saving.options().margin())
-            .with("pages", PageSaving::pages),
-        View.of(KitOutcome.class).with(KitOutcome::templates).with("lacks", KitReport::lacks),
-        View.of(KitRecord.class)
-            .with("felloe", KitRecord::version)
-            .with("shape", one -> ShapeJson.of(one.kit().study().plate().withoutFolders()))
-            .with(
-                "review",
-                one ->
-                    FindingsJson.of(
-                        one.kit().study().findings().stream()
-                            .map(Finding::withoutFolders)
-                            .toList()))
-            .with("hub_fit", one -> one.kit().study().fit())
-            .with("template", one -> one.kit().templates().tiled())
-            .with("lacks", one -> KitReport.lacks(one.kit()))
-            .with("cautions", one -> one.kit().study().cautions()));
+        View.of(
+            TemplateOutcome.class,
+            (one, to) ->
+                to.addAll(one.study().plate())
+                    .add("verdict", one.study().verdict())
+                    .add("template", one.tiled())
+                    .add("savings", one.savings())),
+        View.of(
+            PageSet.class,
+            (set, to) ->
+                to.add("paper", set.paper())
+                    .add("pages", set.pages().size())
+                    .add("rows", set.grid().rows())
+                    .add("columns", set.grid().columns())
+                    .add("bar", set.bar())
+                    .add(
+                        "seam_distance",
+                        Optional.of(set.seamDistance()).filter(mm -> Double.isFinite(mm)))
+                    .add("cut_holes", set.cutHoles())),
+        View.of(
+            PageSaving.class,
+            (saving, to) ->
+                to.add("change", saving.change())
+                    .add("paper", saving.options().paper().title())
+                    .add("margin", saving.options().margin())
+                    .add("pages", saving.pages())),
+        View.of(
+            KitOutcome.class,
+            (outcome, to) -> to.addAll(outcome.templates()).add("lacks", KitReport.lacks(outcome))),
+        View.of(
+            KitRecord.class,
+            (one, to) ->
+                to.add("felloe", one.version())
+                    .add("shape", ShapeJson.of(one.kit().study().plate().withoutFolders()))
+                    .add(
+                        "review",
+                        FindingsJson.of(
+                            one.kit().study().findings().stream()
+                                .map(Finding::withoutFolders)
+                                .toList()))
+                    .add("hub_fit", one.kit().study().fit())
+                    .add("template", one.kit().templates().tiled())
+                    .add("lacks", KitReport.lacks(one.kit()))
+                    .add("cautions", one.kit().study().cautions())));
   }
 }

@@ -32,54 +32,73 @@ final class LayupViews {
 
   static List<View<?>> all() {
     return List.of(
-        View.of(LayupPlan.class)
-            .with(LayupPlan::plate)
-            .with("laid_up", LayupPlan::laidUp)
-            .with("possible", LayupPlan::possible)
-            .with("obstacles", plan -> plan.pots().obstacles())
-            .with("cloth", plan -> plan.choice().cloth().name())
-            .with("process", plan -> plan.choice().process().name())
-            .with("resin", plan -> plan.choice().resin().name())
-            .with("temperature", plan -> plan.choice().temperature())
-            .with("stack", Panel::new)
-            .with("blank", LayupPlan::blank)
-            .with("roll", LayupPlan::cloth)
-            .with("mix", LayupPlan::resin)
-            .with("pots", plan -> plan.pots().pots())
-            .with("timeline", LayupViews::timeline)
-            .with("mould", LayupPlan::mould)
-            .with("ways", LayupPlan::ways)
-            .with("currency", plan -> plan.choice().prices().currency())
-            .with("shopping", LayupShopping::of)
-            .with("figures", plan -> plan.figures().stream().map(Told::new).toList())
-            .with("warnings", plan -> plan.stack().warnings())
-            .with("notes", LayupPlan::notes)
-            .with("cautions", LayupReport::cautions),
-        View.of(Panel.class)
-            .with(panel -> panel.plan().stack())
-            .with("ply_thickness", panel -> panel.plan().stack().plyThickness())
-            .with("density", panel -> panel.plan().density())
-            .with("plate_mass", panel -> panel.plan().plateMass())
-            .with(panel -> panel.plan().moduli()),
+        View.of(
+            LayupPlan.class,
+            (plan, to) ->
+                to.addAll(plan.plate())
+                    .add("laid_up", plan.laidUp())
+                    .add("possible", plan.possible())
+                    .add("obstacles", plan.pots().obstacles())
+                    .add("cloth", plan.choice().cloth().name())
+                    .add("process", plan.choice().process().name())
+                    .add("resin", plan.choice().resin().name())
+                    .add("temperature", plan.choice().temperature())
+                    .add("stack", new Panel(plan))
+                    .add("blank", plan.blank())
+                    .add("roll", plan.cloth())
+                    .add("mix", plan.resin())
+                    .add("pots", plan.pots().pots())
+                    .add("timeline", LayupViews.timeline(plan))
+                    .add("mould", plan.mould())
+                    .add("ways", plan.ways())
+                    .add("currency", plan.choice().prices().currency())
+                    .add("shopping", LayupShopping.of(plan))
+                    .add("figures", plan.figures().stream().map(Told::new).toList())
+                    .add("warnings", plan.stack().warnings())
+                    .add("notes", plan.notes())
+                    .add("cautions", LayupReport.cautions(plan))),
+        View.of(
+            Panel.class,
+            (panel, to) ->
+                to.addAll(panel.plan().stack())
+                    .add("ply_thickness", panel.plan().stack().plyThickness())
+                    .add("density", panel.plan().density())
+                    .add("plate_mass", panel.plan().plateMass())
+                    .addAll(panel.plan().moduli())),
         View.record(StackPlan.class, "warnings"),
-        View.record(BlankPlan.class, "contour", "notes")
-            .with("x", blank -> blank.box().minX())
-            .with("y", blank -> blank.box().minY())
-            .with("width", blank -> blank.box().width())
-            .with("height", blank -> blank.box().height())
-            .with("segments", blank -> ShapeJson.segments(blank.contour())),
-        View.record(TestStrips.class, "stripClass", "thickness")
-            .with("strip_class", TestStrips::className),
-        View.record(TestStrips.Strip.class, "contour")
-            .with("segments", strip -> ShapeJson.segments(strip.contour())),
+        View.record(
+            BlankPlan.class,
+            (blank, to) ->
+                to.add("x", blank.box().minX())
+                    .add("y", blank.box().minY())
+                    .add("width", blank.box().width())
+                    .add("height", blank.box().height())
+                    .add("segments", ShapeJson.segments(blank.contour())),
+            "contour",
+            "notes"),
+        View.record(
+            TestStrips.class,
+            (strips, to) -> to.add("strip_class", strips.className()),
+            "stripClass",
+            "thickness"),
+        View.record(
+            TestStrips.Strip.class,
+            (strip, to) -> to.add("segments", ShapeJson.segments(strip.contour())),
+            "contour"),
         View.record(ClothPlan.class, "notes"),
-        View.record(ClothPiece.class, "region", "fromPlate")
-            .with("area", piece -> piece.region().properties().area())
-            .with("turn", piece -> Math.toDegrees(piece.fromPlate().turn()))
-            .with("segments", piece -> ShapeJson.segments(piece.region().outer())),
-        View.record(Timeline.class, "pots").with(Timeline::pots),
+        View.record(
+            ClothPiece.class,
+            (piece, to) ->
+                to.add("area", piece.region().properties().area())
+                    .add("turn", Math.toDegrees(piece.fromPlate().turn()))
+                    .add("segments", ShapeJson.segments(piece.region().outer())),
+            "region",
+            "fromPlate"),
+        View.record(Timeline.class, (timeline, to) -> to.addAll(timeline.pots()), "pots"),
         View.record(PotPlan.class, "pots", "obstacles"),
-        View.of(Told.class).with(Told::figure).with("assumed", told -> told.figure().assumed()));
+        View.of(
+            Told.class,
+            (told, to) -> to.addAll(told.figure()).add("assumed", told.figure().assumed())));
   }
 
   private static Timeline timeline(LayupPlan plan) {

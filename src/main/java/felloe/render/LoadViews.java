@@ -18,102 +18,111 @@ final class LoadViews {
 
   static List<View<?>> all() {
     return List.of(
-        View.of(LoadOutcome.class)
-            .with(LoadOutcome::plate)
-            .with("material", one -> one.plate().stock().material().name())
-            .with(LoadOutcome::plan)
-            .with("met", LoadOutcome::met)
-            .with("least_thickness", one -> one.least().map(t -> t.gauge().thickness()))
-            .with("screws", LoadOutcome::screws)
-            .with("screw_cures", LoadOutcome::screwCures)
-            .with("widening", LoadOutcome::widening)
-            .with("seconds", LoadOutcome::seconds)
-            .with("cure", one -> LoadReport.cure(one))
-            .with("cautions", one -> LoadReport.cautions(one.plate())),
-        View.of(LoadPlan.class)
-            .with("thickness", plan -> plan.gauge().thickness())
-            .with("plies", plan -> plan.gauge().plies())
-            .with("mass", plan -> plan.gauge().mass())
-            .with("support", LoadPlan::hold)
-            .with("wanted_margin", plan -> plan.wanted().margin())
-            .with("wanted_deflection", plan -> plan.wanted().deflection())
-            .with("cases", plan -> plan.cases().stream().map(one -> new Case(plan, one)).toList())
-            .with("left_out", LoadPlan::leftOut)
-            .with("thicknesses", LoadPlan::trials)
-            .with("mesh", plan -> CaseMesh.of(plan.result()))
-            .with("figures", LoadPlan::figures)
-            .with("notes", LoadPlan::notes),
-        View.of(felloe.load.HubHold.class)
-            .with("hold", hold -> hold.support() instanceof Support.Clamped ? "clamped" : "bolts")
-            .with(
-                "clamp_diameter",
-                hold ->
-                    hold.support() instanceof Support.Clamped c
-                        ? Optional.of(c.diameter())
-                        : Optional.empty())
-            .with(
-                "face_diameter",
-                hold ->
-                    hold.support() instanceof Support.Bolted b && b.bearing().size() == 1
-                        ? Optional.of(b.bearing().get(0).diameter())
-                        : Optional.empty())
-            .with(
-                "spacer_diameter",
-                hold ->
-                    hold.support() instanceof Support.Bolted b && b.bearing().size() > 1
-                        ? Optional.of(b.bearing().get(0).diameter())
-                        : Optional.empty())
-            .with("why", felloe.load.HubHold::why)
-            .with("assumptions", felloe.load.HubHold::assumptions),
-        View.of(Case.class)
-            .with("name", c -> c.field().load().name())
-            .with("title", c -> c.field().load().title())
-            .with("basis", c -> c.field().load().basis())
-            .with("forces", c -> c.field().load().forces())
-            .with("patch", c -> c.field().load().patch())
-            .with("deflection_at_load", c -> c.field().atLoad())
-            .with("deflections_at_loads", c -> c.field().atLoads())
-            .with("stiffness", c -> c.judged().stiffness())
-            .with("peak_deflection", c -> c.field().peakDeflection())
-            .with("peak_deflection_at", c -> c.field().peakDeflectionAt())
-            .with("peak_stress", c -> c.field().worst().stress())
-            .with("peak_strain", c -> c.field().worst().strain())
-            .with("peak_at", c -> c.field().worstAt())
-            .with("peak_z", c -> c.field().worst().z())
-            .with(
-                "ply",
-                c ->
-                    c.plan().gauge().plies().isPresent()
-                        ? Optional.of(c.field().worst().ply())
-                        : Optional.empty())
-            .with("measure", c -> c.field().worst().measure())
-            .with("ply_uses", c -> PlyPeak.of(c.plan().result(), c.field()))
-            .with("use", c -> c.field().worst().use())
-            .with("factor", c -> c.judged().factor())
-            .with("margin", c -> c.judged().margin())
-            .with("judged", c -> c.judged().fall().isEmpty())
-            .with("met", c -> c.judged().met())
-            .with("shear_share", c -> c.field().shearShare())
-            .with("bolts", c -> c.judged().bolts())
-            .with("warnings", c -> LoadReport.warnings(c.plan(), c.judged()))
-            .with("hub", c -> c.field().hub())
-            .with("mesh", c -> new CaseMesh(c.plan().result(), c.judged().change())),
-        View.of(CaseMesh.class)
-            .with("nodes", m -> m.result().mesh().nodes())
-            .with("triangles", m -> m.result().mesh().triangles())
-            .with("unknowns", m -> m.result().unknowns())
-            .with("least_angle", m -> m.result().mesh().quality().leastAngle())
-            .with("deflection_change", m -> m.change().map(LoadResult.Change::deflection))
-            .with("use_change", m -> m.change().map(LoadResult.Change::use))
-            .with("settled", m -> m.result().settled()),
-        View.of(HandForce.class)
-            .with("at", HandForce::at)
-            .with("force", f -> List.of(f.x(), f.y(), f.z())),
-        View.record(LoadPlan.Trial.class, "gauge")
-            .with("thickness", t -> t.gauge().thickness())
-            .with("plies", t -> t.gauge().plies())
-            .with("mass", t -> t.gauge().mass())
-            .with("cost", t -> t.gauge().cost()));
+        View.of(
+            LoadOutcome.class,
+            (one, to) ->
+                to.addAll(one.plate())
+                    .add("material", one.plate().stock().material().name())
+                    .addAll(one.plan())
+                    .add("met", one.met())
+                    .add("least_thickness", one.least().map(t -> t.gauge().thickness()))
+                    .add("screws", one.screws())
+                    .add("screw_cures", one.screwCures())
+                    .add("widening", one.widening())
+                    .add("seconds", one.seconds())
+                    .add("cure", LoadReport.cure(one))
+                    .add("cautions", LoadReport.cautions(one.plate()))),
+        View.of(
+            LoadPlan.class,
+            (plan, to) ->
+                to.add("thickness", plan.gauge().thickness())
+                    .add("plies", plan.gauge().plies())
+                    .add("mass", plan.gauge().mass())
+                    .add("support", plan.hold())
+                    .add("wanted_margin", plan.wanted().margin())
+                    .add("wanted_deflection", plan.wanted().deflection())
+                    .add("cases", plan.cases().stream().map(one -> new Case(plan, one)).toList())
+                    .add("left_out", plan.leftOut())
+                    .add("thicknesses", plan.trials())
+                    .add("mesh", CaseMesh.of(plan.result()))
+                    .add("figures", plan.figures())
+                    .add("notes", plan.notes())),
+        View.of(
+            felloe.load.HubHold.class,
+            (hold, to) ->
+                to.add("hold", hold.support() instanceof Support.Clamped ? "clamped" : "bolts")
+                    .add(
+                        "clamp_diameter",
+                        hold.support() instanceof Support.Clamped c
+                            ? Optional.of(c.diameter())
+                            : Optional.empty())
+                    .add(
+                        "face_diameter",
+                        hold.support() instanceof Support.Bolted b && b.bearing().size() == 1
+                            ? Optional.of(b.bearing().get(0).diameter())
+                            : Optional.empty())
+                    .add(
+                        "spacer_diameter",
+                        hold.support() instanceof Support.Bolted b && b.bearing().size() > 1
+                            ? Optional.of(b.bearing().get(0).diameter())
+                            : Optional.empty())
+                    .add("why", hold.why())
+                    .add("assumptions", hold.assumptions())),
+        View.of(
+            Case.class,
+            (c, to) ->
+                to.add("name", c.field().load().name())
+                    .add("title", c.field().load().title())
+                    .add("basis", c.field().load().basis())
+                    .add("forces", c.field().load().forces())
+                    .add("patch", c.field().load().patch())
+                    .add("deflection_at_load", c.field().atLoad())
+                    .add("deflections_at_loads", c.field().atLoads())
+                    .add("stiffness", c.judged().stiffness())
+                    .add("peak_deflection", c.field().peakDeflection())
+                    .add("peak_deflection_at", c.field().peakDeflectionAt())
+                    .add("peak_stress", c.field().worst().stress())
+                    .add("peak_strain", c.field().worst().strain())
+                    .add("peak_at", c.field().worstAt())
+                    .add("peak_z", c.field().worst().z())
+                    .add(
+                        "ply",
+                        c.plan().gauge().plies().isPresent()
+                            ? Optional.of(c.field().worst().ply())
+                            : Optional.empty())
+                    .add("measure", c.field().worst().measure())
+                    .add("ply_uses", PlyPeak.of(c.plan().result(), c.field()))
+                    .add("use", c.field().worst().use())
+                    .add("factor", c.judged().factor())
+                    .add("margin", c.judged().margin())
+                    .add("judged", c.judged().fall().isEmpty())
+                    .add("met", c.judged().met())
+                    .add("shear_share", c.field().shearShare())
+                    .add("bolts", c.judged().bolts())
+                    .add("warnings", LoadReport.warnings(c.plan(), c.judged()))
+                    .add("hub", c.field().hub())
+                    .add("mesh", new CaseMesh(c.plan().result(), c.judged().change()))),
+        View.of(
+            CaseMesh.class,
+            (m, to) ->
+                to.add("nodes", m.result().mesh().nodes())
+                    .add("triangles", m.result().mesh().triangles())
+                    .add("unknowns", m.result().unknowns())
+                    .add("least_angle", m.result().mesh().quality().leastAngle())
+                    .add("deflection_change", m.change().map(LoadResult.Change::deflection))
+                    .add("use_change", m.change().map(LoadResult.Change::use))
+                    .add("settled", m.result().settled())),
+        View.of(
+            HandForce.class,
+            (f, to) -> to.add("at", f.at()).add("force", List.of(f.x(), f.y(), f.z()))),
+        View.record(
+            LoadPlan.Trial.class,
+            (t, to) ->
+                to.add("thickness", t.gauge().thickness())
+                    .add("plies", t.gauge().plies())
+                    .add("mass", t.gauge().mass())
+                    .add("cost", t.gauge().cost()),
+            "gauge"));
   }
 
   /** The mesh, and by how much a case's figures changed from the coarser one. */

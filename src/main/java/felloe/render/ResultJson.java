@@ -42,10 +42,12 @@ public final class ResultJson {
   static RecordJson records() {
     List<View<?>> views = new ArrayList<>();
     views.add(
-        View.of(Plate.class)
-            .with("name", Plate::name)
-            .with("title", Plate::title)
-            .with("revision", Plate::revision));
+        View.of(
+            Plate.class,
+            (plate, to) ->
+                to.add("name", plate.name())
+                    .add("title", plate.title())
+                    .add("revision", plate.revision())));
     views.addAll(CheckViews.all());
     views.addAll(CutViews.all());
     views.addAll(DrillViews.all());

@@ -12,19 +12,23 @@ final class SearchViews {
 
   static List<View<?>> all() {
     return List.of(
-        View.of(SearchOutcome.class)
-            .with(SearchOutcome::plate)
-            .with("varied", SearchOutcome::spans)
-            .with("tried", one -> one.designs().size())
-            .with("known_before", SearchOutcome::again)
-            .with("lightest", one -> one.lightest().map(d -> new Told(d, one)))
-            .with("front", one -> told(one.front(), one))
-            .with("designs", one -> told(one.designs(), one))
-            .with("cautions", one -> SearchReport.cautions()),
-        View.of(Told.class)
-            .with(t -> t.design())
-            .with("does", t -> t.design().does())
-            .with("front", t -> t.outcome().front().contains(t.design())));
+        View.of(
+            SearchOutcome.class,
+            (one, to) ->
+                to.addAll(one.plate())
+                    .add("varied", one.spans())
+                    .add("tried", one.designs().size())
+                    .add("known_before", one.again())
+                    .add("lightest", one.lightest().map(d -> new Told(d, one)))
+                    .add("front", told(one.front(), one))
+                    .add("designs", told(one.designs(), one))
+                    .add("cautions", SearchReport.cautions())),
+        View.of(
+            Told.class,
+            (t, to) ->
+                to.addAll(t.design())
+                    .add("does", t.design().does())
+                    .add("front", t.outcome().front().contains(t.design()))));
   }
 
   private static List<Told> told(List<TriedDesign> designs, SearchOutcome outcome) {

@@ -23,33 +23,40 @@ final class StackViews {
 
   static List<View<?>> all() {
     return List.of(
-        View.of(StackResult.class)
-            .with("thickness", one -> one.laminate().thickness())
-            .with("symmetric", one -> one.file().stack().isSymmetric())
-            .with("balanced", one -> one.file().stack().isBalanced())
-            .with("coupled", one -> one.laminate().isCoupled())
-            .with("quasi_isotropic", StackResult::quasiIsotropic)
-            .with("isotropic_in_bending", StackResult::isotropicInBending)
-            .with("anisotropy", one -> Anisotropy.of(one.laminate()))
-            .with("a", one -> one.laminate().a())
-            .with("b", one -> one.laminate().b())
-            .with("d", one -> one.laminate().d())
-            .with("moduli", one -> one.laminate().moduli())
-            .with("held_moduli", one -> one.laminate().heldModuli())
-            .with("load", one -> one.file().load())
-            .with("loaded", StackResult::loaded)
-            .with("first_failure", StackResult::failures)
-            .with("cooling", one -> one.file().cooling())
-            .with("cooled", StackResult::cooled)
-            .with("bow", StackResult::bow)
-            .with("bow_over", one -> StackResult.BOW_OVER)
-            .with("notes", StackReport::notes)
-            .with("cautions", one -> StackReport.CAUTIONS),
-        View.record(Deformation.class).with("largest_curvature", Deformation::largestCurvature),
-        View.record(PlyResponse.class, "number")
-            .with("ply", PlyResponse::number)
-            .with("angle", ply -> ply.ply().angle())
-            .with("thickness", ply -> ply.ply().thickness()),
+        View.of(
+            StackResult.class,
+            (one, to) ->
+                to.add("thickness", one.laminate().thickness())
+                    .add("symmetric", one.file().stack().isSymmetric())
+                    .add("balanced", one.file().stack().isBalanced())
+                    .add("coupled", one.laminate().isCoupled())
+                    .add("quasi_isotropic", one.quasiIsotropic())
+                    .add("isotropic_in_bending", one.isotropicInBending())
+                    .add("anisotropy", Anisotropy.of(one.laminate()))
+                    .add("a", one.laminate().a())
+                    .add("b", one.laminate().b())
+                    .add("d", one.laminate().d())
+                    .add("moduli", one.laminate().moduli())
+                    .add("held_moduli", one.laminate().heldModuli())
+                    .add("load", one.file().load())
+                    .add("loaded", one.loaded())
+                    .add("first_failure", one.failures())
+                    .add("cooling", one.file().cooling())
+                    .add("cooled", one.cooled())
+                    .add("bow", one.bow())
+                    .add("bow_over", StackResult.BOW_OVER)
+                    .add("notes", StackReport.notes(one))
+                    .add("cautions", StackReport.CAUTIONS)),
+        View.record(
+            Deformation.class,
+            (deformation, to) -> to.add("largest_curvature", deformation.largestCurvature())),
+        View.record(
+            PlyResponse.class,
+            (ply, to) ->
+                to.add("ply", ply.number())
+                    .add("angle", ply.ply().angle())
+                    .add("thickness", ply.ply().thickness()),
+            "number"),
         View.as(PlaneStiffness.class, matrix -> Arrays.asList(matrix.rows())),
         View.as(PlaneTriple.class, PlaneTriple::figures));
   }

@@ -13,24 +13,33 @@ final class StripsViews {
 
   static List<View<?>> all() {
     return List.of(
-        View.of(StripsOutcome.class)
-            .with("method", one -> one.tested().strips().get(0).method())
-            .with("strips", one -> one.tested().strips())
-            .with("strength", one -> one.tested().strength())
-            .with("modulus", one -> one.tested().modulus())
-            .with("design_strength", one -> one.tested().designStrength())
-            .with("design_strain", one -> one.tested().designStrain())
-            .with("bound", one -> StripsReport.BOUND)
-            .with("notes", StripsReport::notes)
-            .with("cautions", one -> StripsReport.CAUTIONS),
-        View.record(Strip.class, "method", "readings")
-            .with("span_ratio", Strip::spanRatio)
-            .with("strength", Strip::strength)
-            .with("modulus", Strip::modulus)
-            .with("strain", Strip::strain),
-        View.record(NormalSample.class, "factor")
-            .with("variation", NormalSample::variation)
-            .with("interval", s -> s.interval().map(i -> List.of(i.from(), i.to())))
-            .with("k", NormalSample::factor));
+        View.of(
+            StripsOutcome.class,
+            (one, to) ->
+                to.add("method", one.tested().strips().get(0).method())
+                    .add("strips", one.tested().strips())
+                    .add("strength", one.tested().strength())
+                    .add("modulus", one.tested().modulus())
+                    .add("design_strength", one.tested().designStrength())
+                    .add("design_strain", one.tested().designStrain())
+                    .add("bound", StripsReport.BOUND)
+                    .add("notes", StripsReport.notes(one))
+                    .add("cautions", StripsReport.CAUTIONS)),
+        View.record(
+            Strip.class,
+            (strip, to) ->
+                to.add("span_ratio", strip.spanRatio())
+                    .add("strength", strip.strength())
+                    .add("modulus", strip.modulus())
+                    .add("strain", strip.strain()),
+            "method",
+            "readings"),
+        View.record(
+            NormalSample.class,
+            (s, to) ->
+                to.add("variation", s.variation())
+                    .add("interval", s.interval().map(i -> List.of(i.from(), i.to())))
+                    .add("k", s.factor()),
+            "factor"));
   }
 }

@@ -1,67 +1,62 @@
 package felloe.render;
 
 import felloe.out.Json;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 
 /**
  * How a type is written as JSON where its components alone are not what a reader wants: some left
- * out, some worked out of it, some taken up from a record within, or all of it as one value.
+ * out, some worked out of it, some taken up from a record within, or all of it as one value. A view
+ * is one function and not one for each member: the virtual machine links each when it starts.
  *
  * @param <T> the type
  */
 public final class View<T> {
 
   private final Class<T> type;
+  private final BiConsumer<T, Members> own;
   private final boolean components;
   private final List<String> without;
-  private final List<Step<T>> steps;
   private final Function<T, Object> value;
-
-  /** Members, or with an empty name all members of a value. */
-  private record Step<T>(String name, Function<T, Object> value) {}
 
   private View(
       Class<T> type,
+      BiConsumer<T, Members> own,
       boolean components,
       List<String> without,
-      List<Step<T>> steps,
       Function<T, Object> value) {
     this.type = type;
+    this.own = own;
     this.components = components;
     this.without = without;
-    this.steps = steps;
     this.value = value;
   }
 
-  /** A view with no members yet. */
-  public static <T> View<T> of(Class<T> type) {
-    return new View<>(type, false, List.of(), List.of(), null);
+  /** The members that are added, in order. */
+  public static <T> View<T> of(Class<T> type, BiConsumer<T, Members> members) {
+    return new View<>(type, members, false, List.of(), null);
+  }
+
+  /**
+   * A record's own components, without some, as they are named in Java, and the members that are
+   * added behind them; a member stands for a component of its name.
+   */
+  public static <T extends Record> View<T> record(
+      Class<T> type, BiConsumer<T, Members> more, String... without) {
+    return new View<>(type, more, true, List.of(without), null);
   }
 
   /** A record's own components, without some, as they are named in Java. */
   public static <T extends Record> View<T> record(Class<T> type, String... without) {
-    return new View<>(type, true, List.of(without), List.of(), null);
+    return record(type, (it, to) -> {}, without);
   }
 
   /** Another value that stands for it. */
   public static <T> View<T> as(Class<T> type, Function<T, Object> value) {
-    return new View<>(type, false, List.of(), List.of(), value);
-  }
-
-  /** One more member, behind those before; it stands for a component of that name. */
-  public View<T> with(String name, Function<T, Object> member) {
-    List<Step<T>> more = new ArrayList<>(steps);
-    more.add(new Step<>(name, member));
-    return new View<>(type, components, without, more, value);
-  }
-
-  /** The members of a value that it holds, taken up among its own. */
-  public View<T> with(Function<T, Object> members) {
-    return with("", members);
+    return new View<>(type, null, false, List.of(), value);
   }
 
   Class<T> type() {
@@ -73,31 +68,61 @@ public final class View<T> {
     if (value != null) {
       return json.of(value.apply(it));
     }
-    Map<String, Json> members = new LinkedHashMap<>();
+    Members added = new Members(json);
+    own.accept(it, added);
+    Members all = new Members(json);
     if (components) {
-      members.putAll(json.members((Record) it, this::leavesOut).members());
+      all.takeUp(json.members((Record) it, name -> leavesOut(name, added.members)));
     }
-    for (Step<T> step : steps) {
-      Json member = json.of(step.value().apply(it));
-      if (!step.name().isEmpty()) {
-        put(members, step.name(), member);
-      } else if (member instanceof Json.Members inner) {
-        inner.members().forEach((name, value) -> put(members, name, value));
-      } else {
-        throw new IllegalArgumentException("no members to take up in " + type);
+    all.takeUp(new Json.Members(added.members));
+    return new Json.Members(all.members);
+  }
+
+  private boolean leavesOut(String component, Map<String, Json> added) {
+    return without.contains(component) || added.containsKey(RecordJson.snake(component));
+  }
+
+  /** The members of one value while they are gathered. */
+  public static final class Members {
+
+    private final RecordJson json;
+    private final Map<String, Json> members = new LinkedHashMap<>();
+
+    private Members(RecordJson json) {
+      this.json = json;
+    }
+
+    /**
+     * One more member, behind those before.
+     *
+     * @throws IllegalArgumentException when it is there
+     */
+    public Members add(String name, Object value) {
+      put(name, json.of(value));
+      return this;
+    }
+
+    /**
+     * The members of a value, taken up among these.
+     *
+     * @throws IllegalArgumentException when it has none, or one is there
+     */
+    public Members addAll(Object value) {
+      if (json.of(value) instanceof Json.Members inner) {
+        takeUp(inner);
+        return this;
       }
+      throw new IllegalArgumentException("no members to take up in " + value.getClass());
     }
-    return new Json.Members(members);
-  }
 
-  private boolean leavesOut(String component) {
-    String member = RecordJson.snake(component);
-    return without.contains(component) || steps.stream().anyMatch(s -> s.name().equals(member));
-  }
+    private void takeUp(Json.Members inner) {
+      inner.members().forEach(this::put);
+    }
 
-  private void put(Map<String, Json> members, String name, Json member) {
-    if (members.put(name, member) != null) {
-      throw new IllegalArgumentException("member given twice: " + name + " of " + type);
+    private void put(String name, Json value) {
+      if (members.put(name, value) != null) {
+        throw new IllegalArgumentException("member given twice: " + name);
+      }
     }
   }
 }

@@ -36,16 +36,9 @@ public record TemplateOutcome(
    * @throws felloe.plate.BadInput when it cannot be printed so
    */
   public static TemplateOutcome of(Study study, TemplateOptions options) {
-    Plate plate = study.plate();
-    Stamp stamp = stamp(study);
-    List<WasteHole> waste = waste(plate);
-    PageSet tiled = Template.pages(plate, waste, options, stamp);
-    return new TemplateOutcome(
-        study,
-        options,
-        tiled,
-        Template.fullSize(plate, waste, options.withoutBars(), stamp),
-        Template.savings(plate, waste, options, tiled));
+    Template template = Template.of(study.plate(), waste(study.plate()), options, stamp(study));
+    PageSet tiled = template.pages();
+    return new TemplateOutcome(study, options, tiled, template.fullSize(), template.savings(tiled));
   }
 
   /** Holes to drill in the waste first, of a plate that is sawn by hand. */

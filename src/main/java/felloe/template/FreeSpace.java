@@ -180,47 +180,67 @@ final class FreeSpace {
 
   /** Answers in a fixed time whether a box is free, as the ground is now. */
   Free free() {
-    int[] sums = new int[(columns + 1) * (rows + 1)];
-    for (int row = 0; row < rows; row++) {
-      for (int column = 0; column < columns; column++) {
-        int at = (row + 1) * (columns + 1) + column + 1;
-        int here = cells[row * columns + column] > WASTE ? 1 : 0;
-        sums[at] = here + sums[at - 1] + sums[at - columns - 1] - sums[at - columns - 2];
-      }
-    }
-    return box -> {
-      if (!inside(box)) {
-        return false;
-      }
-      int left = column(box.minX());
-      int right = column(box.maxX()) + 1;
-      int low = row(box.minY()) * (columns + 1);
-      int high = (row(box.maxY()) + 1) * (columns + 1);
-      return sums[high + right] - sums[low + right] - sums[high + left] + sums[low + left] == 0;
-    };
+    return new Free(false);
   }
 
   /** As {@link #free}, but what reaches out of the area is free there. */
   Free freeBeyond() {
-    Free free = free();
-    return box -> {
-      if (!box.touches(area)) {
-        return true;
-      }
-      return free.is(
-          new Box(
-              Math.max(box.minX(), area.minX()),
-              Math.max(box.minY(), area.minY()),
-              Math.min(box.maxX(), area.maxX()),
-              Math.min(box.maxY(), area.maxY())));
-    };
+    return new Free(true);
   }
 
-  /** A test for free boxes. */
-  @FunctionalInterface
-  interface Free {
-    /** Whether a box lies in the area and covers neither line nor text. */
-    boolean is(Box box);
+  /** Where boxes lie free, by sums over all cells below and left of each. */
+  final class Free {
+
+    private final boolean beyond;
+    private final int[] sums = new int[(columns + 1) * (rows + 1)];
+
+    private Free(boolean beyond) {
+      this.beyond = beyond;
+      for (int row = 0; row < rows; row++) {
+        for (int column = 0; column < columns; column++) {
+          int at = (row + 1) * (columns + 1) + column + 1;
+          int here = cells[row * columns + column] > WASTE ? 1 : 0;
+          sums[at] = here + sums[at - 1] + sums[at - columns - 1] - sums[at - columns - 2];
+        }
+      }
+    }
+
+    /** Whether a box covers neither line nor text, and lies in the area where it must. */
+    boolean is(Box box) {
+      return beyond && !box.touches(area)
+          || (beyond || inside(box))
+              && taken(
+                      column(box.minX()),
+                      column(box.maxX()) + 1,
+                      row(box.minY()),
+                      row(box.maxY()) + 1)
+                  == 0;
+    }
+
+    /**
+     * The right end of what a box covers that is not free: clear of it is only what lies beyond.
+     */
+    double end(Box box) {
+      int low = row(box.minY());
+      int high = row(box.maxY()) + 1;
+      int from = column(box.minX());
+      int to = column(box.maxX()) + 1;
+      while (to - from > 1) {
+        int middle = (from + to) / 2;
+        if (taken(middle, to, low, high) > 0) {
+          from = middle;
+        } else {
+          to = middle;
+        }
+      }
+      return area.minX() + to * cell;
+    }
+
+    private int taken(int from, int to, int low, int high) {
+      int below = low * (columns + 1);
+      int above = high * (columns + 1);
+      return sums[above + to] - sums[below + to] - sums[above + from] + sums[below + from];
+    }
   }
 
   private boolean inside(Box box) {

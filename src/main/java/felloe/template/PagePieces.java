@@ -87,11 +87,17 @@ record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
   private static Optional<Box> place(
       Box room, FreeSpace.Free ground, List<Box> taken, double width, double height) {
     for (double y = room.minY(); y + height <= room.maxY(); y += STEP) {
-      for (double x = room.minX(); x + width <= room.maxX(); x += STEP) {
+      double x = room.minX();
+      while (x + width <= room.maxX()) {
         Box box = new Box(x, y, x + width, y + height);
-        if (ground.is(box.grown(CLEAR)) && taken.stream().noneMatch(box.grown(1)::touches)) {
+        Box clear = box.grown(CLEAR);
+        Optional<Box> other = taken.stream().filter(box.grown(1)::touches).findFirst();
+        if (other.isEmpty() && ground.is(clear)) {
           return Optional.of(box);
         }
+        // On in whole steps, over all places where the same is still in the way.
+        double from = other.isPresent() ? other.get().maxX() + 1 : ground.end(clear) + CLEAR;
+        x += STEP * Math.max(1, Math.floor((from - x) / STEP));
       }
     }
     return Optional.empty();

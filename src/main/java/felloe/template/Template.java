@@ -29,72 +29,63 @@ public final class Template {
   private final Stamp stamp;
   private final List<String> cautions;
 
-  private Template(Plate plate, List<WasteHole> waste, TemplateOptions options, Stamp stamp) {
-    this(plate, waste, options, stamp, cautions(plate));
-  }
-
-  private static List<String> cautions(Plate plate) {
-    List<String> cautions = new ArrayList<>(List.of(Cautions.USE));
-    cautions.addAll(Cautions.cutting(plate.stock().material().kind()));
-    return cautions;
-  }
-
   private Template(
+      Plate plate, TemplateOptions options, LaidShape shape, Stamp stamp, List<String> cautions) {
+    this.plate = plate;
+    this.options = options;
+    this.shape = shape;
+    this.stamp = stamp;
+    this.cautions = List.copyOf(cautions);
+  }
+
+  private static Template of(
       Plate plate,
       List<WasteHole> waste,
       TemplateOptions options,
       Stamp stamp,
       List<String> cautions) {
-    this.cautions = List.copyOf(cautions);
-    this.plate = plate;
-    this.stamp = stamp;
-    this.options = options;
     Face face = options.face().orElse(plate.stock().templateFace());
-    this.shape = LaidShape.of(plate, waste, options.markOut(), face);
+    LaidShape shape = LaidShape.of(plate, waste, options.markOut(), face);
+    return new Template(plate, options, shape, stamp, cautions);
+  }
+
+  /**
+   * A plate that is to be cut.
+   *
+   * @param waste holes to drill in the waste first, of a plate that is sawn by hand; shown with
+   *     their diameter
+   * @param stamp printed across every page of a plate that fails
+   * @throws BadInput when a window is too narrow for the pen
+   */
+  public static Template of(
+      Plate plate, List<WasteHole> waste, TemplateOptions options, Stamp stamp) {
+    List<String> cautions = new ArrayList<>(List.of(Cautions.USE));
+    cautions.addAll(Cautions.cutting(plate.stock().material().kind()));
+    return of(plate, waste, options, stamp, cautions);
+  }
+
+  /** The same lines on other paper; face and way of marking out are not changed by that. */
+  private Template on(TemplateOptions other) {
+    return new Template(plate, other, shape, stamp, cautions);
   }
 
   /**
    * The template on pages of a paper, to be put together by their registration marks.
    *
-   * @param stamp printed across every page of a plate that fails
-   * @throws BadInput when a reading of the check bars is more than 5 % off, a window is too narrow
-   *     for the pen, or it would take more than {@link #MOST_PAGES} pages
+   * @throws BadInput when a reading of the check bars is more than 5 % off, or it would take more
+   *     than {@link #MOST_PAGES} pages
    */
-  public static PageSet pages(Plate plate, TemplateOptions options, Stamp stamp) {
-    return pages(plate, List.of(), options, stamp);
+  public PageSet pages() {
+    return tiled(Optional.empty());
   }
 
   /**
-   * The same for a plate that is sawn by hand.
-   *
-   * @param waste holes to drill in the waste first, shown with their diameter
+   * The template on one page as large as the part, for a plotter or a copy shop. The paper named in
+   * the options does not count, nor does a reading of the bars: it belongs to the printer that
+   * printed them.
    */
-  public static PageSet pages(
-      Plate plate, List<WasteHole> waste, TemplateOptions options, Stamp stamp) {
-    return new Template(plate, waste, options, stamp).tiled(Optional.empty());
-  }
-
-  /**
-   * How many pages of such a template carry a part of the drawing, without laying them out.
-   *
-   * @param below more are of no use; where the plate's size alone asks for as many, these are told
-   *     at once, since a layout takes time
-   */
-  static int tiles(Plate plate, List<WasteHole> waste, TemplateOptions options, int below) {
-    Template template = new Template(plate, waste, options.withoutBars(), Stamp.NONE);
-    double bar = bar(options.paper(), options.margin());
-    List<PageFrame> frames =
-        template.frames(options.paper(), options.margin(), Correction.NONE, bar);
-    long least =
-        GridChoice.turns(options.turning()).stream()
-            .map(turn -> template.shape.moved(RigidTransform.turn(turn)).box())
-            .flatMapToLong(
-                box ->
-                    frames.stream()
-                        .mapToLong(frame -> GridChoice.pages(box, frame, options.overlap())))
-            .min()
-            .orElseThrow();
-    return least >= below ? below : template.choice(Correction.NONE, bar, below).grid().count();
+  public PageSet fullSize() {
+    return on(options.withoutBars()).onePage();
   }
 
   /**
@@ -102,10 +93,30 @@ public final class Template {
    *
    * @param pages the template as it is
    */
-  public static List<PageSaving> savings(
-      Plate plate, List<WasteHole> waste, TemplateOptions options, PageSet pages) {
-    return PageSaving.of(
-        other -> tiles(plate, waste, other, pages.grid().count()), options, pages.grid().count());
+  public List<PageSaving> savings(PageSet pages) {
+    int now = pages.grid().count();
+    return PageSaving.of(other -> on(other.withoutBars()).tiles(now), options, now);
+  }
+
+  /**
+   * How many pages carry a part of the drawing, without laying them out.
+   *
+   * @param below more are of no use; where the plate's size alone asks for as many, these are told
+   *     at once, since a layout takes time
+   */
+  int tiles(int below) {
+    double bar = bar(options.paper(), options.margin());
+    List<PageFrame> frames = frames(options.paper(), options.margin(), Correction.NONE, bar);
+    long least =
+        GridChoice.turns(options.turning()).stream()
+            .map(turn -> shape.moved(RigidTransform.turn(turn)).box())
+            .flatMapToLong(
+                box ->
+                    frames.stream()
+                        .mapToLong(frame -> GridChoice.pages(box, frame, options.overlap())))
+            .min()
+            .orElseThrow();
+    return least >= below ? below : choice(Correction.NONE, bar, below).grid().count();
   }
 
   /**
@@ -121,28 +132,7 @@ public final class Template {
   public static PageSet drilling(
       Plate plate, TemplateOptions options, Report work, List<String> cautions, Stamp stamp) {
     TemplateOptions centres = options.withMarkOut(MarkOut.CENTRES);
-    return new Template(plate, List.of(), centres, stamp, cautions).tiled(Optional.of(work));
-  }
-
-  /**
-   * The template on one page as large as the part, for a plotter or a copy shop. The paper named in
-   * the options does not count.
-   *
-   * @param stamp printed across it when the plate fails
-   * @throws BadInput as for {@link #pages}
-   */
-  public static PageSet fullSize(Plate plate, TemplateOptions options, Stamp stamp) {
-    return fullSize(plate, List.of(), options, stamp);
-  }
-
-  /**
-   * The same for a plate that is sawn by hand.
-   *
-   * @param waste holes to drill in the waste first, shown with their diameter
-   */
-  public static PageSet fullSize(
-      Plate plate, List<WasteHole> waste, TemplateOptions options, Stamp stamp) {
-    return new Template(plate, waste, options, stamp).onePage();
+    return of(plate, List.of(), centres, stamp, cautions).tiled(Optional.of(work));
   }
 
   /**
@@ -239,7 +229,6 @@ public final class Template {
   private PageSet onePage(double below) {
     StripText text = text(0);
     double bar = PageFrame.LONGEST_BAR;
-    Correction correction = correction(bar);
     Box span = shape.box().grown(Lettering.SURROUND + 1);
     double margin = options.margin();
     double inner =
@@ -251,10 +240,10 @@ public final class Template {
             + text.height(inner - PageFrame.COLUMN - PageFrame.SPACE)
             + PageFrame.SPACE;
     double field = Math.max(bar + 3, span.height() + below);
-    double width = Math.ceil(inner * Math.max(1, correction.x()) + 2 * margin);
-    double height = Math.ceil((strip + field) * Math.max(1, correction.y()) + 2 * margin);
+    double width = Math.ceil(inner + 2 * margin);
+    double height = Math.ceil(strip + field + 2 * margin);
     PageFrame frame =
-        PageFrame.of(PageFrame.Kind.FRAMED, width, height, margin, correction, text, bar);
+        PageFrame.of(PageFrame.Kind.FRAMED, width, height, margin, Correction.NONE, text, bar);
     Box box = frame.field();
     double spare = box.height() - span.height() - below;
     Point corner =
@@ -267,7 +256,7 @@ public final class Template {
             shape,
             choice,
             text,
-            correction,
+            Correction.NONE,
             PageSet.FULL_SIZE,
             Optional.empty(),
             Optional.empty(),

@@ -431,7 +431,7 @@ class BenchPagesTest {
   void centreMarksLieOnTheTemplatesTilesInThinLinesOnly() {
     for (Paper paper : List.of(Paper.A4, Paper.A5, Paper.LETTER)) {
       TemplateOptions options = TemplateOptions.on(paper);
-      PageSet template = Template.pages(PaperPlates.bittern(), options, Stamp.NONE);
+      PageSet template = Template.of(PaperPlates.bittern(), List.of(), options, Stamp.NONE).pages();
       Report work = new Report("drilling sheet", List.of(new Block.Paragraph("Drill.")));
       PageSet sheet =
           Template.drilling(

@@ -47,7 +47,9 @@ class PdfPathsTest {
             PaperPlates.dunlin(),
             PaperPlates.rail(400),
             PaperPlates.bittern(1200, 700, MaterialKind.METAL))) {
-      Printed set = Printed.of(Template.fullSize(plate, TemplateOptions.on(Paper.A4), Stamp.NONE));
+      Printed set =
+          Printed.of(
+              Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).fullSize());
       assertLines(plate.outline(), set, CONTOUR);
       plate.windows().forEach(window -> assertLines(window.contour(), set, CONTOUR));
       plate.holes().forEach(hole -> assertLines(hole.contour(), set, HOLE));
@@ -59,7 +61,9 @@ class PdfPathsTest {
     Plate plate = PaperPlates.heron();
     Printed set =
         Printed.of(
-            Template.fullSize(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE));
+            Template.of(
+                    plate, List.of(), TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE)
+                .fullSize());
     assertEquals(RigidTransform.MIRROR, set.set.motion());
     assertLines(plate.outline(), set, CONTOUR);
     plate.holes().forEach(hole -> assertLines(hole.contour(), set, HOLE));
@@ -72,7 +76,9 @@ class PdfPathsTest {
       MarkOut pen = MarkOut.traced(0.7, edge);
       Printed set =
           Printed.of(
-              Template.fullSize(plate, TemplateOptions.on(Paper.A4).withMarkOut(pen), Stamp.NONE));
+              Template.of(
+                      plate, List.of(), TemplateOptions.on(Paper.A4).withMarkOut(pen), Stamp.NONE)
+                  .fullSize());
       double out = edge == MarkOut.InkEdge.PLATE_SIDE ? 0.35 : -0.35;
       assertLines(Offset.of(plate.outline(), out).get(0).outer(), set, CONTOUR);
       for (var window : plate.windows()) {

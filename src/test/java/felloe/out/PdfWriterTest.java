@@ -45,7 +45,9 @@ class PdfWriterTest {
   }
 
   private static void assertBoxes(Paper paper, double width, double height) throws IOException {
-    PageSet set = Template.pages(PaperPlates.bittern(), TemplateOptions.on(paper), Stamp.NONE);
+    PageSet set =
+        Template.of(PaperPlates.bittern(), List.of(), TemplateOptions.on(paper), Stamp.NONE)
+            .pages();
     try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(set))) {
       assertEquals(set.pages().size(), pdf.getNumberOfPages());
       for (PDPage page : pdf.getPages()) {
@@ -148,6 +150,7 @@ class PdfWriterTest {
 
   private static byte[] bittern() {
     return PdfWriter.write(
-        Template.pages(PaperPlates.bittern(), TemplateOptions.on(Paper.A4), Stamp.NONE));
+        Template.of(PaperPlates.bittern(), List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE)
+            .pages());
   }
 }

@@ -44,7 +44,7 @@ class TrueScaleTest {
   @Test
   void outlineWindowsAndHolesLieWithinADotWhenPdfBoxDrawsThem() throws IOException {
     Plate plate = PaperPlates.heron();
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
+    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     int measured = 0;
@@ -60,7 +60,9 @@ class TrueScaleTest {
     needPoppler();
     Plate plate = PaperPlates.bittern();
     PageSet set =
-        Template.pages(plate, TemplateOptions.on(Paper.LETTER).withFace(Face.BACK), Stamp.NONE);
+        Template.of(
+                plate, List.of(), TemplateOptions.on(Paper.LETTER).withFace(Face.BACK), Stamp.NONE)
+            .pages();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     int measured = 0;
@@ -74,7 +76,8 @@ class TrueScaleTest {
   @Test
   void aSmallPlateOnOnePageOfItsOwnSizeIsTrue() throws IOException {
     Plate plate = PaperPlates.dunlin();
-    PageSet set = Template.fullSize(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
+    PageSet set =
+        Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).fullSize();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertEquals(1, set.pages().size());
@@ -85,7 +88,7 @@ class TrueScaleTest {
   @Test
   void aPlateOfMoreThanAMetreIsTrueOnAllItsPages() throws IOException {
     Plate plate = PaperPlates.bittern(1400, 800, felloe.plate.MaterialKind.WOOD);
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
+    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertTrue(set.tiles().size() > 20);
@@ -102,7 +105,8 @@ class TrueScaleTest {
     TemplateOptions plain = TemplateOptions.on(Paper.A4);
     double bar = Template.bar(Paper.A4, plain.margin());
     BarReading reading = new BarReading(bar * 0.962, bar * 1.03);
-    PageSet set = Template.pages(plate, plain.withBars(reading, Place.BUILT_IN), Stamp.NONE);
+    PageSet set =
+        Template.of(plate, List.of(), plain.withBars(reading, Place.BUILT_IN), Stamp.NONE).pages();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertTrue(measure(samples, set, 0, PrintedPage.byPdfBox(pdf, 0, DPI, 0.962, 1.03)) > 100);
@@ -111,7 +115,7 @@ class TrueScaleTest {
   @Test
   void tilesPutTogetherByTheirPrintedMarksGiveTheOutlineBack() throws IOException {
     Plate plate = PaperPlates.bittern();
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A5), Stamp.NONE);
+    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertEquals(6, set.tiles().size());

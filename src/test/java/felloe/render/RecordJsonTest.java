@@ -48,9 +48,16 @@ class RecordJsonTest {
   @Test
   void aViewLeavesOutAddsAndTakesUp() {
     View<Outer> view =
-        View.record(Outer.class, "name", "count", "wayOfMarking", "at", "rings", "cost")
-            .with("first", outer -> outer.rings().get(0).pitchDiameter())
-            .with(outer -> outer.rings().get(0));
+        View.record(
+            Outer.class,
+            (outer, to) ->
+                to.add("first", outer.rings().get(0).pitchDiameter()).addAll(outer.rings().get(0)),
+            "name",
+            "count",
+            "wayOfMarking",
+            "at",
+            "rings",
+            "cost");
     assertEquals("{\"first\": 70, \"pitch_diameter\": 70, \"note\": null}", text(OUTER, view));
   }
 
@@ -69,14 +76,14 @@ class RecordJsonTest {
 
   @Test
   void aMemberStandsForTheComponentOfItsName() {
-    View<Inner> view = View.record(Inner.class).with("note", inner -> "other");
+    View<Inner> view = View.record(Inner.class, (inner, to) -> to.add("note", "other"));
     String told = text(new Inner(1, Optional.of("own")), view);
     assertTrue(told.contains("other") && !told.contains("own"), told);
   }
 
   @Test
   void aMemberGivenTwiceIsAFault() {
-    View<Inner> view = View.of(Inner.class).with("note", i -> "one").with("note", i -> "again");
+    View<Inner> view = View.of(Inner.class, (i, to) -> to.add("note", "one").add("note", "again"));
     assertThrows(IllegalArgumentException.class, () -> text(new Inner(1, Optional.empty()), view));
   }
 }

@@ -34,8 +34,12 @@ class TemplateOutcomeTest {
     assertFalse(outcome.savings().isEmpty(), shape);
     for (PageSaving saving : outcome.savings()) {
       int pages =
-          Template.pages(
-                  outcome.study().plate(), saving.options(), TemplateOutcome.stamp(outcome.study()))
+          Template.of(
+                  outcome.study().plate(),
+                  List.of(),
+                  saving.options(),
+                  TemplateOutcome.stamp(outcome.study()))
+              .pages()
               .grid()
               .count();
       assertEquals(saving.pages(), pages, saving.toString());

@@ -51,8 +51,8 @@ class DrawingStandardsTest {
     List<Page> pages = new ArrayList<>();
     for (Plate plate : List.of(PaperPlates.heron(), PaperPlates.bittern())) {
       TemplateOptions options = TemplateOptions.on(Paper.A4).withFace(Face.FRONT);
-      pages.addAll(Template.pages(plate, options, Stamp.NONE).pages());
-      pages.addAll(Template.fullSize(plate, options, Stamp.NONE).pages());
+      pages.addAll(Template.of(plate, List.of(), options, Stamp.NONE).pages().pages());
+      pages.addAll(Template.of(plate, List.of(), options, Stamp.NONE).fullSize().pages());
     }
     pages.add(CheckSheet.of(Paper.A4, 10, Optional.empty(), Place.ofOption("--bars", "")));
     int letters = 0;

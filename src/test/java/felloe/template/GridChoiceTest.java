@@ -47,7 +47,7 @@ class GridChoiceTest {
           TemplateOptions.on(paper)
               .withTurning(round % 4 == 0)
               .withFace(round % 2 == 0 ? Face.FRONT : Face.BACK);
-      PageSet set = Template.pages(plate, options, Stamp.NONE);
+      PageSet set = Template.of(plate, List.of(), options, Stamp.NONE).pages();
       String which = "seed " + SEED + " round " + round + " " + paper + " " + width + "x" + height;
       assertEquals(0, set.cutHoles(), which);
       List<Integer> hub = new ArrayList<>();
@@ -85,7 +85,7 @@ class GridChoiceTest {
             new Window(
                 "W2", WindowUse.GRIP, PaperPlates.rounded(0, -75, 150, 50, 20), Place.BUILT_IN));
     Plate ring = ring(windows);
-    PageSet set = Template.pages(ring, TemplateOptions.on(Paper.A4), Stamp.NONE);
+    PageSet set = Template.of(ring, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
     assertEquals(2, set.tiles().size());
     for (Page page : set.tiles()) {
       Page.Placed tile = page.parts().get(0);
@@ -140,9 +140,10 @@ class GridChoiceTest {
       TemplateOptions plain = TemplateOptions.on(paper);
       Plate plate = PaperPlates.heron();
       String asked = "give both readings back as --bars ACROSSxUP";
-      assertTrue(texts(Template.pages(plate, plain, Stamp.NONE).pages()).contains(asked));
+      assertTrue(
+          texts(Template.of(plate, List.of(), plain, Stamp.NONE).pages().pages()).contains(asked));
       TemplateOptions again = plain.withBars(reading, Place.BUILT_IN);
-      String corrected = texts(Template.pages(plate, again, Stamp.NONE).pages());
+      String corrected = texts(Template.of(plate, List.of(), again, Stamp.NONE).pages().pages());
       assertFalse(corrected.contains(asked), corrected);
       assertTrue(corrected.contains("must now read " + BarWords.length(bar)), corrected);
       Page sheet =
@@ -150,7 +151,7 @@ class GridChoiceTest {
       assertFalse(texts(List.of(sheet)).contains(asked));
       Page first = CheckSheet.of(paper, TemplateOptions.MARGIN, Optional.empty(), Place.BUILT_IN);
       assertTrue(texts(List.of(first)).contains("such as " + BarWords.example(bar)));
-      String plot = texts(Template.fullSize(plate, plain, Stamp.NONE).pages());
+      String plot = texts(Template.of(plate, List.of(), plain, Stamp.NONE).fullSize().pages());
       assertFalse(plot.contains("will be corrected"), plot);
       assertTrue(plot.contains("cannot be corrected"), plot);
     }

@@ -51,7 +51,7 @@ class SeamTest {
       Plate plate = PaperPlates.withHoles(width, 0.7 * width, random);
       Paper paper = PAPERS[random.nextInt(PAPERS.length)];
       String which = "round " + round + ", " + paper + ", width " + width;
-      PageSet set = Template.pages(plate, TemplateOptions.on(paper), Stamp.NONE);
+      PageSet set = Template.of(plate, List.of(), TemplateOptions.on(paper), Stamp.NONE).pages();
       Grid grid = set.grid();
       Box span = plate.outline().box().grown(2 + plate.making().roughAllowance());
       int cut = count(plate, set.motion(), grid.seamsAcross(), grid.seamsUp());
@@ -130,7 +130,8 @@ class SeamTest {
   void tilesCoverThePlateAndNeighboursShareTheOverlap() {
     for (Plate plate : plates()) {
       for (Paper paper : PAPERS) {
-        Grid grid = Template.pages(plate, TemplateOptions.on(paper), Stamp.NONE).grid();
+        Grid grid =
+            Template.of(plate, List.of(), TemplateOptions.on(paper), Stamp.NONE).pages().grid();
         Box all = grid.tile(0, 0).union(grid.tile(grid.rows() - 1, grid.columns() - 1));
         Box box = plate.outline().box().grown(plate.making().roughAllowance());
         assertTrue(all.contains(new Point(box.minX(), box.minY())));
@@ -150,7 +151,7 @@ class SeamTest {
   @Test
   void aPageIsLeftOutOnlyWhereNothingIsDrawnAndTheRestHoldsTogether() {
     Plate round = PaperPlates.rail(1000);
-    PageSet set = Template.pages(round, TemplateOptions.on(Paper.A5), Stamp.NONE);
+    PageSet set = Template.of(round, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages();
     Grid grid = set.grid();
     assertFalse(grid.leftOut().isEmpty(), "a circle leaves its corners blank");
     double reach = 500 + round.making().roughAllowance();
@@ -168,7 +169,7 @@ class SeamTest {
   @Test
   void bothPagesOfASeamPrintTheSameMarkAtTheSamePlace() {
     for (Plate plate : plates()) {
-      PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A5), Stamp.NONE);
+      PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages();
       Set<String> labels = new HashSet<>();
       for (Registration mark : set.marks()) {
         assertTrue(labels.add(mark.label()), "label twice");
@@ -226,7 +227,8 @@ class SeamTest {
     for (int width = 260; width <= 340; width += 10) {
       for (int height = 200; height <= 280; height += 10) {
         Plate plate = PaperPlates.bittern(width, height, MaterialKind.LAMINATE);
-        PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
+        PageSet set =
+            Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
         for (Page page : set.pages()) {
           Page.Placed lines = page.parts().get(0);
           for (Registration mark : set.marks()) {
@@ -249,7 +251,9 @@ class SeamTest {
 
   @Test
   void everyTrimLineHasItsGlueLineAtTheSamePlace() {
-    PageSet set = Template.pages(PaperPlates.bittern(), TemplateOptions.on(Paper.A5), Stamp.NONE);
+    PageSet set =
+        Template.of(PaperPlates.bittern(), List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE)
+            .pages();
     List<String> trims = new ArrayList<>();
     List<String> glues = new ArrayList<>();
     for (Page page : set.tiles()) {
@@ -272,7 +276,9 @@ class SeamTest {
     assertEquals("B3", Grid.name(1, 2));
     assertEquals("Z10", Grid.name(25, 9));
     assertEquals("AA1", Grid.name(26, 0));
-    PageSet set = Template.pages(PaperPlates.rail(270), TemplateOptions.on(Paper.A4), Stamp.NONE);
+    PageSet set =
+        Template.of(PaperPlates.rail(270), List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE)
+            .pages();
     assertEquals(List.of("A1", "A2", "B1", "B2"), set.tiles().stream().map(Page::name).toList());
   }
 
@@ -280,8 +286,8 @@ class SeamTest {
   void turningIsTriedOnlyWhereAskedForAndSavesPages() {
     Plate tall = PaperPlates.bittern(170, 480, MaterialKind.METAL);
     TemplateOptions plain = TemplateOptions.on(Paper.A3);
-    PageSet asItStands = Template.pages(tall, plain, Stamp.NONE);
-    PageSet turned = Template.pages(tall, plain.withTurning(true), Stamp.NONE);
+    PageSet asItStands = Template.of(tall, List.of(), plain, Stamp.NONE).pages();
+    PageSet turned = Template.of(tall, List.of(), plain.withTurning(true), Stamp.NONE).pages();
     assertEquals(0, asItStands.motion().turn());
     assertTrue(turned.tiles().size() <= asItStands.tiles().size());
     // A slender bar on the slant: no page holds it as it stands, one does when it is turned.
@@ -289,8 +295,9 @@ class SeamTest {
         PaperPlates.rounded(0, 0, 260, 40, 10).moved(RigidTransform.turn(Math.toRadians(40)));
     Plate slant = PaperPlates.of(bar, List.of());
     TemplateOptions a4 = TemplateOptions.on(Paper.A4);
-    assertTrue(Template.pages(slant, a4, Stamp.NONE).tiles().size() > 1);
-    assertEquals(1, Template.pages(slant, a4.withTurning(true), Stamp.NONE).tiles().size());
+    assertTrue(Template.of(slant, List.of(), a4, Stamp.NONE).pages().tiles().size() > 1);
+    assertEquals(
+        1, Template.of(slant, List.of(), a4.withTurning(true), Stamp.NONE).pages().tiles().size());
   }
 
   @Test
@@ -302,7 +309,8 @@ class SeamTest {
     }
     Plate plate = PaperPlates.of(PaperPlates.rounded(0, 0, 340, 120, 20), holes);
     PageSet set =
-        Template.pages(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE);
+        Template.of(plate, List.of(), TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE)
+            .pages();
     assertEquals(0, set.cutHoles());
     assertTrue(set.seamDistance() >= 3, "seam " + set.seamDistance());
   }

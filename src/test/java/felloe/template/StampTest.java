@@ -106,10 +106,12 @@ class StampTest {
       for (Paper paper : PAPERS) {
         for (MarkOut way : List.of(MarkOut.STUCK_ON, MarkOut.PRICKED)) {
           TemplateOptions options = TemplateOptions.on(paper).withMarkOut(way);
-          stamped(Template.pages(plate, options, FAILING), "DO NOT CUT");
+          stamped(Template.of(plate, List.of(), options, FAILING).pages(), "DO NOT CUT");
         }
       }
-      stamped(Template.fullSize(plate, TemplateOptions.on(Paper.A4), FAILING), "DO NOT CUT");
+      stamped(
+          Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), FAILING).fullSize(),
+          "DO NOT CUT");
       Stamp drill = new Stamp(Stamp.Act.DRILL, 0, List.of("misses the hub"));
       Report work = new Report("drilling sheet", List.of(new Block.Paragraph("Drill.")));
       stamped(
@@ -136,7 +138,7 @@ class StampTest {
   @Test
   void aStampHidesNoLineOfThePartAndStaysOnItsPage() {
     for (Plate plate : plates()) {
-      PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4), FAILING);
+      PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), FAILING).pages();
       for (int i = 0; i < set.tiles().size(); i++) {
         Page.Placed tile = set.tiles().get(i).parts().get(0);
         List<Mark> lines =
@@ -195,7 +197,8 @@ class StampTest {
     for (Plate plate : plates()) {
       for (Paper paper : PAPERS) {
         TemplateOptions options = TemplateOptions.on(paper);
-        PageSet back = Template.pages(plate, options.withFace(Face.BACK), Stamp.NONE);
+        PageSet back =
+            Template.of(plate, List.of(), options.withFace(Face.BACK), Stamp.NONE).pages();
         for (Page page : back.tiles()) {
           assertTrue(
               large(page.parts().get(0).drawing()).stream()
@@ -217,7 +220,8 @@ class StampTest {
           assertEquals(drawn.x(), drawn.norm() * Math.cos(angle), 0.05, hole.label());
           assertEquals(drawn.y(), drawn.norm() * Math.sin(angle), 0.05, hole.label());
         }
-        PageSet front = Template.pages(plate, options.withFace(Face.FRONT), Stamp.NONE);
+        PageSet front =
+            Template.of(plate, List.of(), options.withFace(Face.FRONT), Stamp.NONE).pages();
         assertTrue(texts(front).stream().noneMatch(t -> t.contains("MIRRORED")));
       }
     }

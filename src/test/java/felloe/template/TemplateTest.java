@@ -48,9 +48,9 @@ class TemplateTest {
     List<PageSet> sets = new ArrayList<>();
     for (Plate plate : plates()) {
       for (Paper paper : Paper.values()) {
-        sets.add(Template.pages(plate, TemplateOptions.on(paper), Stamp.NONE));
+        sets.add(Template.of(plate, List.of(), TemplateOptions.on(paper), Stamp.NONE).pages());
       }
-      sets.add(Template.fullSize(plate, TemplateOptions.on(Paper.A4), Stamp.NONE));
+      sets.add(Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).fullSize());
     }
     return sets;
   }
@@ -65,12 +65,14 @@ class TemplateTest {
           BarReading reading = new BarReading(bar * off[0], bar * off[1]);
           TemplateOptions options =
               TemplateOptions.on(paper).withMargin(margin).withBars(reading, BARS);
-          assertInside(Template.pages(plate, options, Stamp.NONE), margin);
+          assertInside(Template.of(plate, List.of(), options, Stamp.NONE).pages(), margin);
           assertInside(
-              Template.fullSize(
-                  plate,
-                  options.withBars(new BarReading(100 * off[0], 100 * off[1]), BARS),
-                  Stamp.NONE),
+              Template.of(
+                      plate,
+                      List.of(),
+                      options.withBars(new BarReading(100 * off[0], 100 * off[1]), BARS),
+                      Stamp.NONE)
+                  .fullSize(),
               margin);
         }
       }
@@ -146,7 +148,10 @@ class TemplateTest {
       double bar = Template.bar(paper, 10);
       assertEquals(100, bar, 0, paper.title());
       for (Plate plate : plates()) {
-        assertEquals(bar, Template.pages(plate, TemplateOptions.on(paper), Stamp.NONE).bar(), 0);
+        assertEquals(
+            bar,
+            Template.of(plate, List.of(), TemplateOptions.on(paper), Stamp.NONE).pages().bar(),
+            0);
       }
     }
     for (double margin = 0; margin <= 25; margin += 2.5) {
@@ -175,7 +180,7 @@ class TemplateTest {
   @Test
   void everyHoleHasACrossOnItsCentreACircleALabelAndARowOfTheTable() {
     Plate plate = PaperPlates.bittern();
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
+    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
     List<Mark> holes = SeamTest.layer(set.drawing(), "holes");
     String texts = String.join("", set.pages().stream().map(SeamTest::texts).toList());
     for (Hole hole : plate.holes()) {
@@ -196,7 +201,8 @@ class TemplateTest {
   void theBackFaceIsMirroredAndSaysSoWhileItsTextCanBeRead() {
     Plate plate = PaperPlates.heron();
     PageSet set =
-        Template.pages(plate, TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE);
+        Template.of(plate, List.of(), TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE)
+            .pages();
     assertTrue(set.motion().mirrored());
     Point first = plate.holes().get(0).centre();
     Point mirrored = new Point(-first.x(), first.y());
@@ -227,13 +233,15 @@ class TemplateTest {
     assertTrue(texts.contains("0\u00b0 fibre"), texts);
     String wood =
         SeamTest.texts(
-            Template.fullSize(PaperPlates.heron(), TemplateOptions.on(Paper.A4), Stamp.NONE)
+            Template.of(PaperPlates.heron(), List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE)
+                .fullSize()
                 .pages()
                 .get(0));
     assertTrue(wood.contains("face grain"), wood);
     String metal =
         SeamTest.texts(
-            Template.fullSize(PaperPlates.rail(200), TemplateOptions.on(Paper.A4), Stamp.NONE)
+            Template.of(PaperPlates.rail(200), List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE)
+                .fullSize()
                 .pages()
                 .get(0));
     assertFalse(metal.contains("fibre"), metal);
@@ -290,7 +298,8 @@ class TemplateTest {
   }
 
   private static String notes(TemplateOptions options) {
-    return SeamTest.texts(Template.pages(PaperPlates.heron(), options, Stamp.NONE).pages().get(0))
+    return SeamTest.texts(
+            Template.of(PaperPlates.heron(), List.of(), options, Stamp.NONE).pages().pages().get(0))
         .replace('\n', ' ');
   }
 
@@ -314,7 +323,8 @@ class TemplateTest {
     TemplateOptions options =
         TemplateOptions.on(Paper.A4).withBars(new BarReading(94.9, 105.1), BARS);
     BadInput refused =
-        assertThrows(BadInput.class, () -> Template.pages(plate, options, Stamp.NONE));
+        assertThrows(
+            BadInput.class, () -> Template.of(plate, List.of(), options, Stamp.NONE).pages());
     assertEquals(
         List.of(
             "--bars the horizontal bar: '94.9' must be within 5 % of 100 mm (95 to 105 mm);"
@@ -337,8 +347,12 @@ class TemplateTest {
   void aCorrectedPageSaysForWhichReading() {
     BarReading reading = new BarReading(99.6, 100.2);
     PageSet set =
-        Template.pages(
-            PaperPlates.heron(), TemplateOptions.on(Paper.A4).withBars(reading, BARS), Stamp.NONE);
+        Template.of(
+                PaperPlates.heron(),
+                List.of(),
+                TemplateOptions.on(Paper.A4).withBars(reading, BARS),
+                Stamp.NONE)
+            .pages();
     for (Page page : set.pages()) {
       assertTrue(SeamTest.texts(page).contains("corrected for bars 99.6x100.2"));
       assertEquals(100 / 99.6, page.correction().x(), 1e-12);
@@ -351,7 +365,8 @@ class TemplateTest {
     Plate huge = PaperPlates.rail(5000);
     BadInput refused =
         assertThrows(
-            BadInput.class, () -> Template.pages(huge, TemplateOptions.on(Paper.A5), Stamp.NONE));
+            BadInput.class,
+            () -> Template.of(huge, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages());
     assertTrue(refused.lines().get(0).contains("larger paper"), refused.lines().get(0));
   }
 
@@ -371,7 +386,7 @@ class TemplateTest {
   @Test
   void aLongHoleListGoesOverSeveralColumnsAndPagesWithoutLosingAHole() {
     Plate plate = PaperPlates.sieve(140);
-    PageSet set = Template.pages(plate, TemplateOptions.on(Paper.A5), Stamp.NONE);
+    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages();
     String texts = String.join("", set.pages().stream().map(SeamTest::texts).toList());
     for (Hole hole : plate.holes()) {
       assertTrue(texts.contains("\n" + hole.label() + "\n"), hole.label());
@@ -382,7 +397,8 @@ class TemplateTest {
   @Test
   void theFullSizePageIsOneAndNotMuchLargerThanThePart() {
     for (Plate plate : plates()) {
-      PageSet set = Template.fullSize(plate, TemplateOptions.on(Paper.A4), Stamp.NONE);
+      PageSet set =
+          Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).fullSize();
       assertEquals(1, set.pages().size(), plate.name());
       Page page = set.pages().get(0);
       assertTrue(page.width() <= Math.max(220, plate.box().width() + 70), plate.name());

@@ -89,16 +89,17 @@ class WasteHolesTest {
 
   @Test
   void everyPageSaysWhatTheyAreAndTheStepsWhenTheyAreDrilled() {
-    PageSet set = Template.pages(PLATE, List.of(HOLE), TemplateOptions.on(Paper.A4), Stamp.NONE);
+    PageSet set =
+        Template.of(PLATE, List.of(HOLE), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
     for (Page page : set.tiles()) {
       assertTrue(words(page).contains("a hole to drill in the waste"), words(page));
     }
     String all = String.join(" ", set.pages().stream().map(WasteHolesTest::words).toList());
     assertTrue(all.contains("Then drill the dashed circles marked"), all);
     PageSet plot =
-        Template.fullSize(PLATE, List.of(HOLE), TemplateOptions.on(Paper.A4), Stamp.NONE);
+        Template.of(PLATE, List.of(HOLE), TemplateOptions.on(Paper.A4), Stamp.NONE).fullSize();
     assertTrue(words(plot.pages().get(0)).contains("no hole of the plate"));
-    PageSet bare = Template.pages(PLATE, TemplateOptions.on(Paper.A4), Stamp.NONE);
+    PageSet bare = Template.of(PLATE, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
     assertFalse(words(bare.pages().get(0)).contains("waste before you saw"));
   }
 
