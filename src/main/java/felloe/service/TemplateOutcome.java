@@ -8,6 +8,7 @@ import felloe.template.Template;
 import felloe.template.TemplateOptions;
 import felloe.template.WasteHole;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * A plate at true scale on paper.
@@ -38,7 +39,11 @@ public record TemplateOutcome(
   public static TemplateOutcome of(Study study, TemplateOptions options) {
     Template template = Template.of(study.plate(), waste(study.plate()), options, stamp(study));
     PageSet tiled = template.pages();
-    return new TemplateOutcome(study, options, tiled, template.fullSize(), template.savings(tiled));
+    // Neither knows of the other: the wait is that of the longer.
+    CompletableFuture<List<PageSaving>> savings =
+        CompletableFuture.supplyAsync(() -> template.savings(tiled));
+    PageSet fullSize = template.fullSize();
+    return new TemplateOutcome(study, options, tiled, fullSize, savings.join());
   }
 
   /** Holes to drill in the waste first, of a plate that is sawn by hand. */

@@ -134,12 +134,7 @@ record GridChoice(
       this.back = RigidTransform.turn(-turn);
       List<Point> all = Outlines.points(outline.segments(), 1);
       this.points = turn == 0 ? all : all.stream().map(motion::of).toList();
-      this.span =
-          outline.segments().stream()
-              .map(segment -> segment.moved(motion).box())
-              .reduce(Box::union)
-              .orElseThrow()
-              .grown(EASE);
+      this.span = laid.box(turn).grown(EASE);
       List<Hole> holes = new ArrayList<>(laid.holes());
       // A round window as wide as this is no hole that a seam must keep out of.
       laid.rounds().stream().filter(h -> h.diameter() <= WIDEST_OFF_SEAMS).forEach(holes::add);

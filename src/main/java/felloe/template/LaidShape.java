@@ -154,6 +154,15 @@ record LaidShape(
     return outermost().box();
   }
 
+  /** The box round all of its lines once it is turned. */
+  Box box(double turn) {
+    RigidTransform more = RigidTransform.turn(turn);
+    return outermost().segments().stream()
+        .map(segment -> segment.moved(more).box())
+        .reduce(Box::union)
+        .orElseThrow();
+  }
+
   /** The bolt circles' pitch circles. */
   List<Contour> pitchCircles() {
     List<Contour> circles = new ArrayList<>();

@@ -91,15 +91,27 @@ record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
       while (x + width <= room.maxX()) {
         Box box = new Box(x, y, x + width, y + height);
         Box clear = box.grown(CLEAR);
-        Optional<Box> other = taken.stream().filter(box.grown(1)::touches).findFirst();
-        if (other.isEmpty() && ground.is(clear)) {
-          return Optional.of(box);
+        double beyond = beyond(box, taken);
+        if (Double.isNaN(beyond)) {
+          if (ground.is(clear)) {
+            return Optional.of(box);
+          }
+          beyond = ground.end(clear) + CLEAR;
         }
         // On in whole steps, over all places where the same is still in the way.
-        double from = other.isPresent() ? other.get().maxX() + 1 : ground.end(clear) + CLEAR;
-        x += STEP * Math.max(1, Math.floor((from - x) / STEP));
+        x += STEP * Math.max(1, Math.floor((beyond - x) / STEP));
       }
     }
     return Optional.empty();
+  }
+
+  /** Where the one that a box comes too near to ends; not a number when it is clear of all. */
+  private static double beyond(Box box, List<Box> taken) {
+    for (Box other : taken) {
+      if (box.grown(1).touches(other)) {
+        return other.maxX() + 1;
+      }
+    }
+    return Double.NaN;
   }
 }

@@ -109,7 +109,7 @@ public final class Template {
     List<PageFrame> frames = frames(options.paper(), options.margin(), Correction.NONE, bar);
     long least =
         GridChoice.turns(options.turning()).stream()
-            .map(turn -> shape.moved(RigidTransform.turn(turn)).box())
+            .map(shape::box)
             .flatMapToLong(
                 box ->
                     frames.stream()
