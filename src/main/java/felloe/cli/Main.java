@@ -57,7 +57,11 @@ public final class Main {
     } catch (BadInput bad) {
       bad.lines().forEach(screen::say);
       code = Exit.WRONG;
-    } catch (CannotWrite | DesignFile.CannotKeep refused) {
+    } catch (CannotWrite refused) {
+      String named = " with " + Options.FOLDER;
+      screen.say(refused.getMessage() + (refused.elsewhere() ? named : ""));
+      code = Exit.TROUBLE;
+    } catch (DesignFile.CannotKeep refused) {
       screen.say(refused.getMessage());
       code = Exit.TROUBLE;
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {

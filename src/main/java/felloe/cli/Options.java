@@ -18,6 +18,9 @@ import picocli.CommandLine.ParseResult;
  */
 final class Options {
 
+  /** The option that names the folder for files. */
+  static final String FOLDER = "--out";
+
   static final Path USUAL_OUT = Path.of("templates-out");
 
   /** The one shape of a call. */
@@ -90,7 +93,7 @@ final class Options {
 
   /** The folder that files go to. */
   static Opt<Path> folder(String help) {
-    return Opt.one("--out", "DIR", Read::path, help);
+    return Opt.one(FOLDER, "DIR", Read::path, help);
   }
 
   /** Adds options to a command, in order. */

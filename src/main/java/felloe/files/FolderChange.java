@@ -70,10 +70,10 @@ final class FolderChange {
       String other = one.getValue().source();
       boolean meets = own || set.files().stream().anyMatch(f -> f.name().equals(one.getKey()));
       if (meets && !other.isEmpty() && !set.source().isEmpty() && !other.equals(set.source())) {
-        throw new CannotWrite(
+        throw CannotWrite.here(
             (own ? folder : folder.resolve(one.getKey())).toString(),
             "was made from '" + other + "', and would now be overwritten by '" + set.source() + "'",
-            "rename one of the two shape files, or choose another folder with --out");
+            "rename one of the two shape files");
       }
     }
   }
@@ -89,12 +89,12 @@ final class FolderChange {
     if (Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
       there = StagingFolder.digest(place);
       if (there.isEmpty()) {
-        throw new CannotWrite(
+        throw CannotWrite.here(
             place.toString(),
             Files.isSymbolicLink(place)
                 ? "is a link, which is neither followed nor replaced"
                 : "is a folder, not a file",
-            "move it, or choose another folder with --out");
+            "move it");
       }
     }
     Optional<Entry> entry = before.entry(file.name());
@@ -123,20 +123,20 @@ final class FolderChange {
 
   private void refuseWhatIsNotOurs(boolean own) throws CannotWrite {
     if (own && !foreign.isEmpty() && before.isEmpty()) {
-      throw new CannotWrite(
+      throw CannotWrite.here(
           folder.toString(),
           "has no list of what Felloe wrote there ("
               + Manifest.NAME
               + "), so these files may be your own: "
               + some(foreign.stream().map(f -> Path.of(f).getFileName().toString()).toList()),
-          "move the folder away and run again, or choose another with --out; what you do not need"
-              + " of the old one can be deleted then");
+          "move the folder away and run again (what you do not need of the old one can be deleted"
+              + " then)");
     }
     if (!foreign.isEmpty()) {
-      throw new CannotWrite(
+      throw CannotWrite.here(
           "",
           some(foreign) + ": there already, and not known as made by Felloe",
-          "move or delete what is there, or choose another folder with --out");
+          "move or delete what is there");
     }
     if (!changed.isEmpty()) {
       throw new CannotWrite(

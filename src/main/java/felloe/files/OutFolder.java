@@ -42,10 +42,10 @@ final class OutFolder {
           continue;
         }
         folder.giveUp();
-        throw new CannotWrite(
+        throw CannotWrite.here(
             out.toString(),
             p.endsWith(out) ? "is a file, not a folder" : p + " is a file, not a folder",
-            "choose another folder with --out");
+            "");
       } catch (IOException failure) {
         folder.giveUp();
         throw failure(out, failure);
@@ -81,8 +81,7 @@ final class OutFolder {
 
   /** A failure in words. */
   static CannotWrite failure(Path path, IOException failure) {
-    return new CannotWrite(
-        path.toString(), reason(failure), "choose another folder with --out, or mend that");
+    return CannotWrite.here(path.toString(), reason(failure), "mend that");
   }
 
   /** Why, as the rest of a sentence about the path. */

@@ -144,16 +144,14 @@ public final class Transaction {
 
   private static void refuseWhatIsNoFolder(Path folder) throws CannotWrite {
     if (Files.isSymbolicLink(folder)) {
-      throw new CannotWrite(
+      throw CannotWrite.here(
           folder.toString(),
           "is a link, which a kit neither follows nor replaces",
-          "remove the link, or choose another folder with --out");
+          "remove the link");
     }
     if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(folder)) {
-      throw new CannotWrite(
-          folder.toString(),
-          "is a file where the kit's folder belongs",
-          "move it, or choose another folder with --out");
+      throw CannotWrite.here(
+          folder.toString(), "is a file where the kit's folder belongs", "move it");
     }
   }
 

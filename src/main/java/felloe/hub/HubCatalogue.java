@@ -97,7 +97,7 @@ public final class HubCatalogue implements HubPatterns {
               "",
               "",
               "does not lie in the folder of the shape file or below it",
-              "copy it there, or name it on the command line with --hub"));
+              "copy it there, or name it on the command line"));
     }
   }
 

@@ -98,8 +98,8 @@ class TransactionTest {
         folder
             + ": has no list of what Felloe wrote there (felloe-files.txt), so these files may be"
             + " your own: heron.svg, heron-template-A4.pdf, heron-holes.csv and 1 more; move the"
-            + " folder away and run again, or choose another with --out; what you do not need of"
-            + " the old one can be deleted then",
+            + " folder away and run again (what you do not need of the old one can be deleted"
+            + " then), or choose another folder",
         refused.getMessage());
   }
 
@@ -271,7 +271,7 @@ class TransactionTest {
     assertEquals(
         out().resolve("heron/heron-drill.csv")
             + ": there already, and not known as made by Felloe; move or delete what is there, or"
-            + " choose another folder with --out",
+            + " choose another folder",
         refused.getMessage());
     assertEquals("my own steps", content(out()).get("heron/heron-drill.csv"));
     assertEquals("<?xml two", content(out()).get("heron/heron.svg"));
@@ -339,7 +339,7 @@ class TransactionTest {
     assertEquals(
         out().resolve("My-wheel")
             + ": was made from 'My wheel.yaml', and would now be overwritten by 'My-wheel.yaml';"
-            + " rename one of the two shape files, or choose another folder with --out",
+            + " rename one of the two shape files, or choose another folder",
         refused.getMessage());
     CannotWrite both =
         assertThrows(
@@ -521,8 +521,7 @@ class TransactionTest {
     CannotWrite refused = assertThrows(CannotWrite.class, () -> write(SOUND, kit("heron", "one")));
     assertEquals(
         out().resolve("heron")
-            + ": is a file where the kit's folder belongs; move it, or choose another folder with"
-            + " --out",
+            + ": is a file where the kit's folder belongs; move it, or choose another folder",
         refused.getMessage());
     assertEquals(Map.of("heron", "a file"), content(out()));
   }
@@ -531,9 +530,7 @@ class TransactionTest {
   void aFileWhereTheOutFolderBelongsIsRefused() throws Exception {
     Files.writeString(out(), "a file");
     CannotWrite refused = assertThrows(CannotWrite.class, () -> write(SOUND, kit("heron", "one")));
-    assertEquals(
-        out() + ": is a file, not a folder; choose another folder with --out",
-        refused.getMessage());
+    assertEquals(out() + ": is a file, not a folder; choose another folder", refused.getMessage());
     CannotWrite below =
         assertThrows(
             CannotWrite.class, () -> write(out().resolve("a/b"), SOUND, kit("heron", "one")));
