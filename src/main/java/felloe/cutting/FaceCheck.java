@@ -85,10 +85,7 @@ final class FaceCheck {
     this.chamfer = chamfer;
     this.missed = missed;
     Optional<VTool> tool = plan.setup().vTool();
-    this.wanted =
-        tool.isEmpty()
-            ? List.of()
-            : plan.plate().engravings().stream().filter(e -> e.face() == Face.FRONT).toList();
+    this.wanted = tool.isEmpty() ? List.of() : plan.plate().engravings(Face.FRONT);
     this.size = tool.map(v -> v.edge(plan.plate().making().edges())).orElse(0.0);
     List<Contour> all = new ArrayList<>(List.of(plan.plate().outline()));
     plan.plate().windows().stream().map(Window::contour).forEach(all::add);

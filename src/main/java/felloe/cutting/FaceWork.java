@@ -52,10 +52,8 @@ final class FaceWork {
   /** The operations, in order. */
   List<Operation> run() {
     SegmentIndex edges = SegmentIndex.of(plate.region().contours());
-    for (Engraving engraving : plate.engravings()) {
-      if (engraving.face() == Face.FRONT) {
-        engrave(engraving, edges);
-      }
+    for (Engraving engraving : plate.engravings(Face.FRONT)) {
+      engrave(engraving, edges);
     }
     double size = tool.edge(plate.making().edges());
     if (size > 0) {

@@ -68,11 +68,7 @@ public record VTool(
 
   private double widest(Plate plate) {
     double lines =
-        plate.engravings().stream()
-            .filter(engraving -> engraving.face() == Face.FRONT)
-            .mapToDouble(Engraving::depth)
-            .max()
-            .orElse(0);
+        plate.engravings(Face.FRONT).stream().mapToDouble(Engraving::depth).max().orElse(0);
     double size = edge(plate.making().edges());
     double edges = size > 0 ? width(depth(size)) : 0;
     return Math.max(lines > 0 ? width(lines) : 0, edges);

@@ -132,6 +132,11 @@ public final class CutPicture {
       name(names, part);
     }
     layer("finish-lines", marks);
+    layer(
+        "engravings",
+        view.engravings().stream()
+            .<Mark>map(line -> new Mark.Stroke(line, false, LineType.THIN))
+            .toList());
     layer("names", names);
   }
 
@@ -217,6 +222,9 @@ public final class CutPicture {
     lines.add("Thick line: finish line. Dashes: " + view.pathWords() + ".");
     if (!view.leads().isEmpty()) {
       lines.add("Thin arcs and lines beside the dashes: ways onto the path and off it.");
+    }
+    if (!view.engravings().isEmpty()) {
+      lines.add("Thin letters and marks on the part: cut shallow, never through.");
     }
     lines.add("Small circle with a cross: work zero, " + view.zero() + ".");
     if (!view.tabs().isEmpty()) {

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param keepOut where clamps sit
  * @param grain whether the grain or the 0 degree fibres must run along x
  * @param parts what is cut out
+ * @param engravings lines cut shallow into the face that is up, each a chain
  * @param paths where the middle of the cutter, beam or blade goes
  * @param leads ways onto the paths and off them; each begins or ends in the waste
  * @param pathWords what the paths are, in words
@@ -31,6 +32,7 @@ public record CutView(
     List<Box> keepOut,
     boolean grain,
     List<Part> parts,
+    List<List<Segment>> engravings,
     List<Contour> paths,
     List<Segment> leads,
     String pathWords,
@@ -41,6 +43,7 @@ public record CutView(
   public CutView {
     keepOut = List.copyOf(keepOut);
     parts = List.copyOf(parts);
+    engravings = engravings.stream().map(List::copyOf).toList();
     paths = List.copyOf(paths);
     leads = List.copyOf(leads);
     wasteHoles = List.copyOf(wasteHoles);

@@ -7,7 +7,9 @@ import felloe.geometry.Contour;
 import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
+import felloe.geometry.Segment;
 import felloe.plate.BoltCircle;
+import felloe.plate.Face;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
@@ -93,6 +95,9 @@ public final class PictureDrawing {
     shown.windows().forEach(window -> windows.contour(window.contour(), LineType.EDGE));
     PictureInk holes = new PictureInk(unit, room);
     shown.holes().forEach(hole -> holes.contour(hole.contour(), LineType.EDGE));
+    PictureInk engraved = new PictureInk(unit, room);
+    engravings(Face.FRONT).forEach(line -> engraved.chain(line, LineType.THIN));
+    engravings(Face.BACK).forEach(line -> engraved.chain(line, LineType.DASHED));
     PictureInk centres = new PictureInk(unit, room);
     centreLines(centres, box);
 
@@ -124,6 +129,7 @@ public final class PictureDrawing {
     layers.add(outline.layer("outline"));
     layers.add(windows.layer("windows"));
     layers.add(holes.layer("holes"));
+    layers.add(engraved.layer("engravings"));
     layers.add(centres.layer("centre-lines"));
     layers.add(dimensions.layer("dimensions"));
     layers.add(callouts.layer("callouts"));
@@ -133,6 +139,14 @@ public final class PictureDrawing {
       layers.add(new Drawing.Layer("stamp", stamp));
     }
     return new Picture(new Drawing(layers), page, PEN * unit);
+  }
+
+  /** What is cut shallow into a face. */
+  private List<List<Segment>> engravings(Face face) {
+    return plate.stream()
+        .flatMap(p -> p.engravings(face).stream())
+        .flatMap(engraving -> engraving.strokes().stream())
+        .toList();
   }
 
   /** The stamp of a plate that fails, across it where it covers least, its lines hollow. */
@@ -234,7 +248,8 @@ public final class PictureDrawing {
                         + Numbers.brief(p.mass(), p.mass() < 10 ? 1 : 0)
                         + " g \u00b7 ")
             .orElse("");
-    return stock + "as the driver sees it \u00b7 revision " + shown.revision();
+    String back = engravings(Face.BACK).isEmpty() ? "" : " \u00b7 dashes: engraved on the back";
+    return stock + "as the driver sees it \u00b7 revision " + shown.revision() + back;
   }
 
   /** A bar of a round length in four parts, black and white in turn; returns where it ends. */

@@ -59,6 +59,12 @@ final class PictureInk {
     contour.segments().forEach(room::takeLine);
   }
 
+  /** A chain of segments, each starting where the one before ends. */
+  void chain(List<Segment> chain, LineType type) {
+    marks.add(new Mark.Stroke(chain, false, type));
+    chain.forEach(room::takeLine);
+  }
+
   /** A segment's line. */
   void segment(Segment segment, LineType type) {
     marks.add(Mark.Stroke.of(segment, type));

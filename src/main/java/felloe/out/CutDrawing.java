@@ -81,8 +81,7 @@ public record CutDrawing(List<CutLayer> layers) {
   /** The texts and marks of a plate's front face: the face that lies up on a machine. */
   public static CutDrawing engraving(Plate plate) {
     List<List<Segment>> strokes =
-        plate.engravings().stream()
-            .filter(engraving -> engraving.face() == Face.FRONT)
+        plate.engravings(Face.FRONT).stream()
             .flatMap(engraving -> engraving.strokes().stream())
             .map(stroke -> stroke.stream().flatMap(s -> unclosed(s).stream()).toList())
             .toList();

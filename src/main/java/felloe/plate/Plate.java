@@ -175,6 +175,11 @@ public record Plate(
     return holes.stream().filter(hole -> hole.role() == role).toList();
   }
 
+  /** What is cut shallow into a face, in order. */
+  public List<Engraving> engravings(Face face) {
+    return engravings.stream().filter(engraving -> engraving.face() == face).toList();
+  }
+
   /**
    * All holes that are drilled, sawn or slotted at the bench: the holes in their order, then the
    * round windows as holes of the role {@link HoleRole#WINDOW}, under their own labels.

@@ -15,6 +15,7 @@ import felloe.document.Quantity;
 import felloe.drawing.CutView;
 import felloe.geometry.Contour;
 import felloe.geometry.Segment;
+import felloe.plate.Face;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
@@ -134,6 +135,10 @@ public final class CutMap {
         layout.map(sheet -> sheet.room().keepOut()).orElse(List.of()),
         layout.map(SheetLayout::held).orElse(false),
         job.plates().stream().map(p -> new CutView.Part(p.name(), p.region())).toList(),
+        job.plates().stream()
+            .flatMap(p -> p.engravings(Face.FRONT).stream())
+            .flatMap(engraving -> engraving.strokes().stream())
+            .toList(),
         lines.stream().map(CutLine::path).toList(),
         leads,
         words,

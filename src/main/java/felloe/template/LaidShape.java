@@ -137,9 +137,7 @@ record LaidShape(
    * are all that is worked.
    */
   List<Engraving> engravings() {
-    return markOut.method() == MarkOut.Method.CENTRES
-        ? List.of()
-        : plate.engravings().stream().filter(engraving -> engraving.face() == face).toList();
+    return markOut.method() == MarkOut.Method.CENTRES ? List.of() : plate.engravings(face);
   }
 
   /** The outermost line. */
