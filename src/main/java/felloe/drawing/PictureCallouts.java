@@ -137,14 +137,19 @@ final class PictureCallouts {
     }
     Map<String, List<Hole>> kinds = new LinkedHashMap<>();
     for (Hole hole : left) {
-      String kind = diameter(hole.diameter()) + " " + hole.role().words();
-      kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(hole);
+      kinds.computeIfAbsent(kind(hole), k -> new ArrayList<>()).add(hole);
     }
     kinds.forEach(
         (kind, holes) ->
             callouts.add(
                 new Callout(List.of(times(holes.size()) + kind), rightmost(holes).contour())));
     return callouts;
+  }
+
+  private static String kind(Hole hole) {
+    return hole.isSlotted() && hole.role() == HoleRole.OTHER
+        ? hole.size()
+        : hole.size() + " " + hole.role().words();
   }
 
   private static List<String> ringText(BoltCircle ring) {

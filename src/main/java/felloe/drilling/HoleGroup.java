@@ -9,7 +9,8 @@ import java.util.List;
  *
  * @param role what they are for
  * @param labels in the order in which they are drilled
- * @param diameter as drawn, mm
+ * @param diameter as drawn, mm; of slotted holes their width
+ * @param length over all of each of slotted holes, mm; the diameter of round ones
  * @param limits between what sizes they are good
  * @param tolerance class of the limits, such as {@code H13}
  * @param zone diameter of the zone in which each centre should lie, mm (ISO 1101)
@@ -21,6 +22,7 @@ public record HoleGroup(
     HoleRole role,
     List<String> labels,
     double diameter,
+    double length,
     SizeLimits limits,
     String tolerance,
     double zone,
@@ -38,6 +40,7 @@ public record HoleGroup(
   HoleGroup then(DrillStep step) {
     List<DrillStep> more = new ArrayList<>(steps);
     more.add(step);
-    return new HoleGroup(role, labels, diameter, limits, tolerance, zone, zoneFrom, more, notes);
+    return new HoleGroup(
+        role, labels, diameter, length, limits, tolerance, zone, zoneFrom, more, notes);
   }
 }

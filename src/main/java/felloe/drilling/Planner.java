@@ -127,6 +127,7 @@ final class Planner {
         first.role(),
         labels,
         first.diameter(),
+        first.length(),
         limits,
         "H" + grade,
         zone.diameter(),

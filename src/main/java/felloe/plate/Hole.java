@@ -65,6 +65,23 @@ public record Hole(
     return diameter + slot.map(Slot::travel).orElse(0.0);
   }
 
+  /** Its size in words: {@code \u00d84.3}, or {@code slot 3.2 \u00d7 7}, width by length, mm. */
+  public String size() {
+    return size(diameter, length());
+  }
+
+  /**
+   * A hole's size in words.
+   *
+   * @param diameter mm; of a slotted hole its width
+   * @param length over all, mm; the diameter of a round hole
+   */
+  public static String size(double diameter, double length) {
+    return length > diameter
+        ? "slot " + Numbers.brief(diameter, 2) + " \u00d7 " + Numbers.brief(length, 2)
+        : "\u00d8" + Numbers.brief(diameter, 2);
+  }
+
   /** Where a drill goes: the centre of a round hole, the centres of both ends of a slotted one. */
   public List<Point> ends() {
     return slot.map(

@@ -102,8 +102,14 @@ public final class DrillReport {
 
   /** A group in a few words, such as {@code 6 hub bolt holes of 5 mm}. */
   private static String group(HoleGroup group) {
-    int count = group.labels().size();
-    return Phrase.of("{} of {}", Phrase.count(count, hole(group)), Quantity.mm(group.diameter()));
+    String holes = Phrase.count(group.labels().size(), hole(group));
+    return group.length() > group.diameter()
+        ? Phrase.of("{} ({} mm)", holes, size(group))
+        : Phrase.of("{} of {}", holes, Quantity.mm(group.diameter()));
+  }
+
+  private static String size(HoleGroup group) {
+    return Hole.size(group.diameter(), group.length());
   }
 
   private static String hole(HoleGroup group) {
@@ -130,12 +136,7 @@ public final class DrillReport {
     for (int i = 0; i < plan.groups().size(); i++) {
       HoleGroup group = plan.groups().get(i);
       String holes = Phrase.begin(hole(group)) + (group.labels().size() == 1 ? "" : "s");
-      told.head(
-          "{}. {} {}, \u00d8{}",
-          i + 1,
-          holes,
-          named(group.labels()),
-          Quantity.brief(group.diameter(), 2, ""));
+      told.head("{}. {} {}, {}", i + 1, holes, named(group.labels()), size(group));
       told.say(
           "Good from {} to {} ({}), centres within {} of where they should be ({}).",
           Quantity.fixed(group.limits().least(), 2, ""),
@@ -286,12 +287,10 @@ public final class DrillReport {
                     .fixed("y", "mm", 2, hole -> hole.centre().y())
                     .fixed("radius", "mm", 2, hole -> hole.centre().norm())
                     .fixed("angle", "", 2, hole -> hole.centre().bearing())
-                    .fixed("diameter", "mm", 2, hole -> hole.diameter())
-                    .figures(
-                        "length",
-                        "mm",
-                        hole -> hole.isSlotted() ? Quantity.fixed(hole.length(), 2, "mm") : ""))
-            .say("From the hub axis, as the driver sees the wheel; angle in degrees."));
+                    .words("size, mm", Hole::size))
+            .say(
+                "From the hub axis, as the driver sees the wheel; angle in degrees. Of a slot the"
+                    + " place of its middle, its width and its length over all."));
   }
 
   private void sources() {

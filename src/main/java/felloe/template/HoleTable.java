@@ -10,7 +10,7 @@ import felloe.plate.Hole;
 import java.util.List;
 
 /**
- * The hole table as it is drawn: label, x, y, radius and angle from the hub axis, diameter, role.
+ * The hole table as it is drawn: label, x, y, radius and angle from the hub axis, size, role.
  * Figures are those of the face that the page shows: on the back face x has the other sign.
  */
 final class HoleTable {
@@ -22,7 +22,7 @@ final class HoleTable {
           new Block.Column("y", "", Block.Fill.FIGURES),
           new Block.Column("radius", "", Block.Fill.FIGURES),
           new Block.Column("angle \u00b0", "", Block.Fill.FIGURES),
-          new Block.Column("\u00d8", "", Block.Fill.FIGURES),
+          new Block.Column("size", "", Block.Fill.WORDS),
           new Block.Column("for", "", Block.Fill.WORDS));
 
   private HoleTable() {}
@@ -45,8 +45,7 @@ final class HoleTable {
         Numbers.fixed(c.y(), 2),
         Numbers.fixed(c.norm(), 2),
         Numbers.fixed(angle < -Tolerances.ROUNDING ? angle + 360 : Math.abs(angle), 2),
-        Numbers.brief(hole.diameter(), 2)
-            + (hole.isSlotted() ? " x " + Numbers.brief(hole.length(), 2) : ""),
+        hole.size(),
         hole.role().words());
   }
 }

@@ -63,11 +63,7 @@ final class Lettering {
 
   /** A hole's label and diameter beside it. */
   void hole(Hole hole) {
-    String text =
-        Paragraph.fit(hole.label(), height, LONGEST_NAME)
-            + "  \u00d8"
-            + Numbers.brief(hole.diameter(), 2)
-            + (hole.isSlotted() ? " x " + Numbers.brief(hole.length(), 2) : "");
+    String text = Paragraph.fit(hole.label(), height, LONGEST_NAME) + "  " + hole.size();
     beside(text, hole.centre(), hole.length() / 2, ANYWHERE);
   }
 

@@ -91,6 +91,31 @@ class DrillCommandTest {
   }
 
   @Test
+  void aSlotIsToldAsOneOnScreenAndSheet() throws IOException {
+    Path file =
+        shape(
+            "  - {places: [[0, 90], [0, -90]], diameter: 3.2, slot: {length: 7, turn: 0}}\n"
+                + "  - {at: [60, 0], diameter: 3.2}\n",
+            "glass-epoxy-sheet");
+    Run run = drill(file.toString());
+    assertEquals(0, run.code(), run.err());
+    String screen = run.out().replaceAll("\\s+", " ");
+    assertTrue(screen.contains("2 holes (slot 3.2 \u00d7 7 mm) and 1 hole of 3.2 mm."), screen);
+    assertTrue(screen.contains("1. Holes D1, D2, slot 3.2 \u00d7 7 Good from"), screen);
+    assertTrue(screen.contains("2. Hole D3, \u00d83.2 Good from"), screen);
+    assertEquals(
+        List.of("slot 3.2 \u00d7 7", "slot 3.2 \u00d7 7", "\u00d83.2"),
+        run.out()
+            .lines()
+            .filter(line -> line.matches("D\\d +hole .*"))
+            .map(line -> line.replaceAll(".*0 +(?=[^ 0-9])", "").strip())
+            .toList());
+    String sheet = text("snipe-drill-A4.pdf");
+    assertTrue(sheet.contains("1. Holes D1, D2, slot 3.2 \u00d7 7"), sheet);
+    assertFalse(sheet.contains("D1  \u00d8"), sheet);
+  }
+
+  @Test
   void theSheetSaysWhatTheScreenSays() throws IOException {
     JsonNode order =
         new ObjectMapper().readTree(drill(HERON, "--format", "json").out()).get("order");

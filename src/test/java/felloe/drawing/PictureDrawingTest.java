@@ -177,6 +177,21 @@ class PictureDrawingTest {
   }
 
   @Test
+  void aSlotIsCalledASlotBesideRoundHolesOfItsWidth() {
+    Optional<Hole.Slot> across = Optional.of(new Hole.Slot(3.8, 0));
+    List<Hole> holes =
+        List.of(
+            new Hole("D1", HoleRole.OTHER, new Point(0, 30), 3.2, across, Place.BUILT_IN),
+            new Hole("D2", HoleRole.OTHER, new Point(0, -30), 3.2, Place.BUILT_IN),
+            new Hole("G1", HoleRole.GRIP, new Point(80, 30), 3.2, across, Place.BUILT_IN));
+    Plate plate = PaperPlates.of(PaperPlates.rounded(0, 0, 220, 100, 20), holes);
+    List<String> texts = texts(PictureDrawing.of(plate, List.of()));
+    assertTrue(texts.contains("slot 3.2 \u00d7 7"), texts.toString());
+    assertTrue(texts.contains("\u00d83.2 hole"), texts.toString());
+    assertTrue(texts.contains("slot 3.2 \u00d7 7 grip screw"), texts.toString());
+  }
+
+  @Test
   void aRimIsOnlyShownWhereItIsMaterialThroughout() {
     for (long seed = 0; seed < 60; seed++) {
       Plate plate = random(seed);

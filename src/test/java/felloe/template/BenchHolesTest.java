@@ -90,7 +90,7 @@ class BenchHolesTest {
       assertEquals(2, arms(set, end), end.toString());
     }
     String texts = set.pages().stream().map(SeamTest::texts).collect(Collectors.joining());
-    assertTrue(texts.contains("H1  \u00d85.3 x 8"), texts);
+    assertTrue(texts.contains("H1  slot 5.3 \u00d7 8"), texts);
     String csv = new String(HoleCsv.write(plate), StandardCharsets.UTF_8);
     assertTrue(csv.contains(",5.3000,8.0000,90.0000\r\n"), csv);
     List<DrillStep> steps = DrillingPlan.of(plate, Optional.empty()).groups().get(0).steps();
