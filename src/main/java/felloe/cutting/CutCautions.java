@@ -1,5 +1,6 @@
 package felloe.cutting;
 
+import felloe.plate.Dust;
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
 import java.util.ArrayList;
@@ -54,22 +55,13 @@ public final class CutCautions {
         cautions.add("Saw outside the rough line and file to the finish line.");
       }
     }
+    if (process == CutProcess.LASER) {
+      cautions.add(
+          "Smoke and fumes harm the lungs, and fresh edges are hot: let both go before the lid is"
+              + " opened.");
+    }
     if (process != CutProcess.WATERJET) {
-      switch (material.kind()) {
-        case LAMINATE ->
-            cautions.add(
-                "Fibre dust harms lungs, eyes and skin and shorts out electrics: extraction at the"
-                    + " cutter and a respirator (P100 or FFP3), gloves, long sleeves; work wet"
-                    + " where you can.");
-        case METAL ->
-            cautions.add(
-                "Swarf and fresh edges cut: never touch or blow them off by mouth or air line while"
-                    + " the cutter turns.");
-        case WOOD ->
-            cautions.add("Wood dust harms the lungs: extraction and a mask (FFP2 or better).");
-        case PLASTIC ->
-            cautions.add("Fumes and dust of plastics harm the lungs: extraction and fresh air.");
-      }
+      cautions.add(Dust.of(material));
     }
     cautions.add(
         "For closed-course use at the builder's own judgement. Local codes, event rules and a"

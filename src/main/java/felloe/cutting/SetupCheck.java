@@ -1,6 +1,7 @@
 package felloe.cutting;
 
 import felloe.geometry.Numbers;
+import felloe.plate.FibreKind;
 import felloe.plate.Hole;
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
@@ -291,9 +292,19 @@ final class SetupCheck {
               "stock.material",
               material.name(),
               "must not be cut by laser without the say of the machine's owner: the resin's fumes"
-                  + " are poisonous, and carbon dust shorts out the machine",
+                  + " are poisonous, and "
+                  + harm(material.fibre().orElseThrow()),
               "router or waterjet cut it; if the owner agrees say so"));
     }
+  }
+
+  /** What a beam does to a laminate beside burning its resin. Common practice. */
+  private static String harm(FibreKind fibre) {
+    return switch (fibre) {
+      case CARBON -> "carbon dust shorts out the machine";
+      case GLASS -> "glass melts where it should part, while the resin round it chars and may burn";
+      case OTHER -> "fibre dust may short out the machine";
+    };
   }
 
   /** Whether a figure is not refused; an unusual one draws a caution. */

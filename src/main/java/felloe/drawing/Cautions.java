@@ -1,6 +1,7 @@
 package felloe.drawing;
 
-import felloe.plate.MaterialKind;
+import felloe.plate.Dust;
+import felloe.plate.Material;
 import java.util.List;
 
 /**
@@ -17,27 +18,14 @@ public final class Cautions {
   private Cautions() {}
 
   /** Cutting and drilling a plate of a material, in sentences. */
-  public static List<String> cutting(MaterialKind kind) {
-    String tools =
-        "Clamp the work, keep hands clear of blade and drill, guards on, eye protection on.";
-    String dust =
-        switch (kind) {
-          case LAMINATE ->
-              "Fibre dust harms lungs, eyes and skin and shorts out electrics: mask P100 or FFP3,"
-                  + " extraction or wet sanding, gloves, long sleeves.";
-          case METAL ->
-              "Swarf and fresh edges cut: brush them off, never by hand or air; no gloves at the"
-                  + " drill; break all edges.";
-          case WOOD -> "Wood dust harms the lungs: mask FFP2 or better, extraction.";
-          case PLASTIC ->
-              "Plastic dust and fumes harm the lungs: mask, extraction, sharp tools that do not"
-                  + " melt it.";
-        };
-    return List.of(tools, dust);
+  public static List<String> cutting(Material material) {
+    return List.of(
+        "Clamp the work, keep hands clear of blade and drill, guards on, eye protection on.",
+        Dust.of(material));
   }
 
   /** Everything in one line of running text. */
-  public static String all(MaterialKind kind) {
-    return USE + " " + String.join(" ", cutting(kind));
+  public static String all(Material material) {
+    return USE + " " + String.join(" ", cutting(material));
   }
 }

@@ -1,5 +1,6 @@
 package felloe.joints;
 
+import felloe.plate.FibreKind;
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ final class JointCautions {
               + " of the clamp force may be gone in a year, so begin the tightening anew every"
               + " season.");
     }
-    if (material.name().startsWith("carbon")) {
+    if (material.fibre().filter(FibreKind.CARBON::equals).isPresent()) {
       cautions.add(
           "Wet carbon eats aluminium and plain steel: take stainless or titanium screws, put them"
               + " in wet with sealant or resin, and lay a ply of glass under an aluminium face, the"

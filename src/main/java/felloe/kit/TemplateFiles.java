@@ -74,8 +74,6 @@ public final class TemplateFiles {
   /** What a file says of itself. */
   static About about(Plate plate, String what) {
     return new About(
-        plate.title() + ", " + what,
-        plate.revision(),
-        Cautions.all(plate.stock().material().kind()));
+        plate.title() + ", " + what, plate.revision(), Cautions.all(plate.stock().material()));
   }
 }

@@ -2,8 +2,8 @@ package felloe.layup;
 
 import felloe.geometry.Numbers;
 import felloe.plate.BadInput;
+import felloe.plate.FibreKind;
 import felloe.plate.LayupWish;
-import felloe.plate.MaterialKind;
 import felloe.plate.Place;
 import felloe.plate.Prices;
 import felloe.plate.Problem;
@@ -122,9 +122,7 @@ public record LayupChoice(
   }
 
   private static String usualCloth(Stock stock) {
-    boolean glass =
-        stock.material().kind() == MaterialKind.LAMINATE
-            && stock.material().name().startsWith("glass");
+    boolean glass = stock.material().fibre().filter(FibreKind.GLASS::equals).isPresent();
     return glass ? "glass-twill-300" : "carbon-twill-200";
   }
 

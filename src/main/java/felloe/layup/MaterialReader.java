@@ -3,6 +3,7 @@ package felloe.layup;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.laminate.PlyStrength;
+import felloe.plate.FibreKind;
 import felloe.plate.LayupWish;
 import felloe.plate.Sheet;
 import felloe.yaml.Entry;
@@ -88,11 +89,12 @@ final class MaterialReader {
 
   private Optional<Fibre> fibre(String name, Fields f) {
     String title = f.text("title").or(name);
+    FibreKind kind = f.oneOf("kind", FibreKind.class).or(FibreKind.OTHER);
     double density = f.number("density").between(0.5, 5).required();
     double modulus = gigapascals(f, "modulus");
     double cross = gigapascals(f, "cross-modulus");
     Bases bases = Bases.read(f, List.of("density", "modulus", "cross-modulus"));
-    return f.build(() -> new Fibre(name, title, density, modulus, cross, bases));
+    return f.build(() -> new Fibre(name, title, kind, density, modulus, cross, bases));
   }
 
   private Optional<Cloth> cloth(String name, Fields f) {

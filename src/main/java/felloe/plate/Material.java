@@ -1,6 +1,7 @@
 package felloe.plate;
 
 import felloe.geometry.Numbers;
+import java.util.Optional;
 
 /**
  * A sheet material.
@@ -10,10 +11,17 @@ import felloe.geometry.Numbers;
  * @param kind its family
  * @param density g/cm³
  * @param basis where the density comes from
+ * @param fibre of a laminate; empty for all else
  * @param laidUp whether the maker lays it up of cloth and resin; else it is bought as a sheet
  */
 public record Material(
-    String name, String title, MaterialKind kind, double density, String basis, boolean laidUp) {
+    String name,
+    String title,
+    MaterialKind kind,
+    double density,
+    String basis,
+    Optional<FibreKind> fibre,
+    boolean laidUp) {
 
   /** The basis of a density that the maker wrote. */
   public static final String OWN = "the shape file";
@@ -24,16 +32,32 @@ public record Material(
   }
 
   /**
-   * Refuses a density that is not above zero.
+   * Refuses a density that is not above zero, and a fibre where there is none or none where there
+   * is one.
    *
    * @throws IllegalArgumentException naming the field
    */
   public Material {
     Numbers.positive("density", density);
+    if (fibre.isPresent() != (kind == MaterialKind.LAMINATE)) {
+      throw new IllegalArgumentException("fibre: a laminate has one, " + kind + " has none");
+    }
   }
 
-  /** A material that is bought as a sheet. */
+  /** A material that is bought as a sheet; of a laminate the fibre is not told. */
   public Material(String name, String title, MaterialKind kind, double density, String basis) {
-    this(name, title, kind, density, basis, false);
+    this(
+        name,
+        title,
+        kind,
+        density,
+        basis,
+        kind == MaterialKind.LAMINATE ? Optional.of(FibreKind.OTHER) : Optional.empty(),
+        false);
+  }
+
+  /** The same with a density that the maker weighed. */
+  public Material weighed(double own) {
+    return new Material(name, title, kind, own, OWN, fibre, laidUp);
   }
 }

@@ -1,5 +1,10 @@
 package felloe.report;
 
+import felloe.document.Phrase;
+import felloe.layup.LayupPlan;
+import felloe.plate.Dust;
+import felloe.plate.FibreKind;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -11,7 +16,7 @@ import java.util.List;
  */
 final class LayupCautions {
 
-  static final List<String> ALL =
+  private static final List<String> RESIN =
       List.of(
           "The data sheet of the resin's maker comes first: its ratio, its times, its temperatures"
               + " and its safety sheet, not the stand-ins here.",
@@ -22,11 +27,23 @@ final class LayupCautions {
               + " that the safety sheet names.",
           "Mixed resin heats itself, and a full cup can smoke and burn: mix small, pour it at once"
               + " into a flat tray, and put a hot cup outdoors on bare ground, away from what"
-              + " burns.",
-          "Carbon and glass fibre and their dust harm lungs, eyes and skin: mask P100 or FFP3,"
-              + " extraction at the tool or wet sanding, vacuum with HEPA filter, never compressed"
-              + " air; gloves and long sleeves when cutting dry cloth too.",
-          "Carbon fibre conducts: keep its dust out of sockets, tools and electronics.",
+              + " burns.");
+
+  /** Said where resin is mixed; the rest stands at the end. */
+  static final String MIXING =
+      "Uncured resin and hardener burn and sensitise the skin: gloves, goggles, fresh air. A full"
+          + " cup can smoke and burn: pour it at once into a flat tray, and put a hot one"
+          + " outdoors.";
+
+  /** Said where cloth is wetted out. */
+  static final String WETTING =
+      "Uncured resin sensitises the skin: change gloves when they are wet through, never clean skin"
+          + " with solvent. Dry cloth sheds fibres: long sleeves, and a mask where it is cut.";
+
+  private static final List<String> REST =
+      List.of(
+          "Vacuum dust up with a HEPA filter, never with compressed air; gloves and long sleeves"
+              + " when cutting dry cloth too.",
           "Weights and glass plates pinch, slip and break: lift them in twos, and tape the edges of"
               + " glass.",
           "Let left-over mix cure before it is thrown away; hand unmixed resin, hardener and"
@@ -37,4 +54,31 @@ final class LayupCautions {
               + " before you trust the plate.");
 
   private LayupCautions() {}
+
+  /** The cautions for a plan, with what is true of the dust of its cloth. */
+  static List<String> of(LayupPlan plan) {
+    List<String> all = new ArrayList<>(RESIN);
+    FibreKind fibre = plan.choice().cloth().fibre().kind();
+    all.add(Dust.of(fibre));
+    if (fibre == FibreKind.CARBON) {
+      all.add(
+          "Carbon fibre conducts: keep its dust and fluff out of sockets, tools and electronics.");
+    }
+    plan.plate()
+        .stock()
+        .material()
+        .fibre()
+        .filter(named -> named != fibre)
+        .ifPresent(
+            named ->
+                all.add(
+                    Phrase.of(
+                        "The shape file calls the stock {}, this cloth is {}: cautions and"
+                            + " strengths elsewhere follow the shape file. Name the material that"
+                            + " you lay up.",
+                        plan.plate().stock().material().title(),
+                        plan.choice().cloth().title())));
+    all.addAll(REST);
+    return List.copyOf(all);
+  }
 }

@@ -76,9 +76,9 @@ public final class LayupReport {
   /** Sentences that go with the plan wherever it is shown. */
   public static List<String> cautions(LayupPlan plan) {
     if (plan.laidUp()) {
-      return LayupCautions.ALL;
+      return LayupCautions.of(plan);
     }
-    List<String> all = new ArrayList<>(Cautions.cutting(plan.plate().stock().material().kind()));
+    List<String> all = new ArrayList<>(Cautions.cutting(plan.plate().stock().material()));
     all.add(Cautions.USE);
     return List.copyOf(all);
   }
@@ -177,6 +177,7 @@ public final class LayupReport {
 
   private void pots() {
     told.head("Pots; hours and minutes after the first one is begun");
+    told.fold(Depth.PAPER, new Telling().cautions(List.of(LayupCautions.MIXING)));
     told.add(
         Rows.of(plan.pots().pots())
             .words("pot", PotPlan.Pot::number)
@@ -195,7 +196,12 @@ public final class LayupReport {
             .words("direction", StackPlan.Ply::direction)
             .tick("down")
             .table();
-    told.fold(Depth.PAPER, new Telling().head("Plies, tick them off").add(plies.sideBySide()));
+    told.fold(
+        Depth.PAPER,
+        new Telling()
+            .head("Plies, tick them off")
+            .cautions(List.of(LayupCautions.WETTING))
+            .add(plies.sideBySide()));
   }
 
   private void material() {

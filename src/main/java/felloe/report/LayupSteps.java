@@ -73,18 +73,21 @@ final class LayupSteps {
     }
     return Phrase.of(
         "Weigh and mix each pot when its time has come, not before: 100 g of resin take {} of"
-            + " hardener{}.",
+            + " hardener{}. {}",
         brief(resin.byWeight(), 1, "g"),
-        volume);
+        volume,
+        LayupCautions.MIXING);
   }
 
   private String lay() {
     String order = String.join(" ", plan.stack().plies().stream().map(p -> p.direction()).toList());
     String end = LayupReport.clock(plan.pots().lastPly());
     return Phrase.of(
-        "Lay and wet out ply by ply from the mould (the back face) up: {}. The last is down at {}.",
+        "Lay and wet out ply by ply from the mould (the back face) up: {}. The last is down at {}."
+            + " {}",
         order,
-        end);
+        end,
+        LayupCautions.WETTING);
   }
 
   private String close() {

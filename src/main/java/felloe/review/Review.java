@@ -1,7 +1,9 @@
 package felloe.review;
 
 import felloe.joints.JointPlan;
+import felloe.plate.Dust;
 import felloe.plate.Finding;
+import felloe.plate.Material;
 import felloe.plate.MaterialKind;
 import felloe.plate.Plate;
 import java.util.ArrayList;
@@ -78,7 +80,7 @@ public final class Review {
     }
     findings.addAll(LoosenedLimits.of(of, limits, findings));
     findings.addAll(others);
-    return new ReviewReport(findings, cautions(plate.stock().material().kind()));
+    return new ReviewReport(findings, cautions(plate.stock().material()));
   }
 
   /** What one rule finds in a plate; none for an id that is no rule's. */
@@ -92,27 +94,22 @@ public final class Review {
   }
 
   /** What every report says beside its findings. */
-  private static List<String> cautions(MaterialKind kind) {
-    String dust =
-        switch (kind) {
-          case LAMINATE ->
-              "Dust and splinters of fibre and resin harm lungs, skin and eyes: cut wet or with"
-                  + " extraction, wear a fitted dust mask, glasses and gloves.";
-          case METAL ->
-              "Swarf and sawn edges cut, and thrown chips blind: wear glasses, clamp the plate, no"
-                  + " gloves at a turning spindle.";
-          case WOOD ->
-              "Wood and glue dust harm the lungs and burn: use extraction and a fitted dust mask."
-                  + " A plywood wheel is a mock-up unless its strength is proved.";
-          case PLASTIC ->
-              "Sheet plastic breaks from notches without warning: use it for patterns and mock-ups,"
-                  + " not for a wheel that is driven.";
-        };
-    return List.of(
-        "For closed-course use, at the builder's own judgement; not for public roads.",
-        "Event rules, local codes and a qualified person have the last word.",
-        "This review measures the shape. It proves neither strength nor stiffness, and it does not"
-            + " know how well the plate is made: test before use.",
-        dust);
+  private static List<String> cautions(Material material) {
+    List<String> all =
+        new ArrayList<>(
+            List.of(
+                "For closed-course use, at the builder's own judgement; not for public roads.",
+                "Event rules, local codes and a qualified person have the last word.",
+                "This review measures the shape. It proves neither strength nor stiffness, and it"
+                    + " does not know how well the plate is made: test before use.",
+                Dust.of(material)));
+    if (material.kind() == MaterialKind.WOOD) {
+      all.add("A plywood wheel is a mock-up unless its strength is proved.");
+    } else if (material.kind() == MaterialKind.PLASTIC) {
+      all.add(
+          "Sheet plastic breaks from notches without warning: use it for patterns and mock-ups, not"
+              + " for a wheel that is driven.");
+    }
+    return all;
   }
 }

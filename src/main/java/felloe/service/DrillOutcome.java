@@ -63,7 +63,7 @@ public record DrillOutcome(Study study, DrillingPlan plan) {
   /** Sentences that go with drilling. */
   public List<String> cautions() {
     List<String> cautions = new ArrayList<>(List.of(Cautions.USE));
-    cautions.addAll(Cautions.cutting(plate().stock().material().kind()));
+    cautions.addAll(Cautions.cutting(plate().stock().material()));
     plan.cautions().stream().filter(c -> !cautions.contains(c)).forEach(cautions::add);
     return cautions;
   }

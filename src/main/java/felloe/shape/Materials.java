@@ -1,5 +1,6 @@
 package felloe.shape;
 
+import felloe.plate.FibreKind;
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
 import felloe.yaml.BuiltIn;
@@ -24,8 +25,10 @@ public final class Materials {
       MaterialKind kind = f.oneOf("kind", MaterialKind.class).required();
       double density = f.number("density").positive().required();
       String basis = f.longText("basis").required();
+      Optional<FibreKind> fibre =
+          f.has("fibre") ? f.oneOf("fibre", FibreKind.class).optional() : Optional.empty();
       boolean laidUp = f.bool("laid-up").or(false);
-      f.build(() -> new Material(name, title, kind, density, basis, laidUp))
+      f.build(() -> new Material(name, title, kind, density, basis, fibre, laidUp))
           .ifPresent(material -> byName.put(name, material));
     }
     top.done();

@@ -44,17 +44,7 @@ final class StockReader {
   }
 
   private static Material own(Material material, Optional<Double> density) {
-    return density
-        .map(
-            d ->
-                new Material(
-                    material.name(),
-                    material.title(),
-                    material.kind(),
-                    d,
-                    Material.OWN,
-                    material.laidUp()))
-        .orElse(material);
+    return density.map(material::weighed).orElse(material);
   }
 
   /** Outer empty: wrong; inner empty: none was given. */

@@ -1,10 +1,12 @@
 package felloe.cutting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
+import felloe.shape.Materials;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -36,6 +38,18 @@ class CutCautionsTest {
   @Test
   void aLaserNeverCutsPvcNorLaminateWithoutTheOwnersSay() {
     says(all(CutProcess.LASER, CutPlates.PLYWOOD), "never cut pvc", "machine's owner", "carbon");
+  }
+
+  @Test
+  void glassIsToldWhatIsTrueOfGlassAndCarbonWhatIsTrueOfCarbon() {
+    Material glass = Materials.builtIn().find("glass-epoxy-sheet").orElseThrow();
+    Material carbon = Materials.builtIn().find("carbon-epoxy-sheet").orElseThrow();
+    for (CutProcess process : List.of(CutProcess.ROUTER, CutProcess.LASER, CutProcess.JIGSAW)) {
+      String dusty = all(process, glass);
+      assertTrue(dusty.contains("glass fibre dust irritates lungs, eyes and skin"), dusty);
+      assertFalse(dusty.contains("short"), dusty);
+      says(all(process, carbon), "carbon dust", "shorts out electrics");
+    }
   }
 
   @Test

@@ -12,6 +12,7 @@ import felloe.plate.Plate;
 import felloe.plate.Stock;
 import felloe.plate.Window;
 import felloe.plate.WindowUse;
+import felloe.shape.Materials;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import java.util.Optional;
 /** Plain plates for the tests of this room. */
 final class CutPlates {
 
-  static final Material CARBON = material("carbon-laminate", MaterialKind.LAMINATE);
+  static final Material CARBON = Materials.builtIn().find("carbon-laminate").orElseThrow();
   static final Material PLYWOOD = material("birch-plywood", MaterialKind.WOOD);
   static final Material ALUMINIUM = material("aluminium-6082-t6", MaterialKind.METAL);
 

@@ -2,6 +2,7 @@ package felloe.cutting;
 
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,9 +11,11 @@ import felloe.geometry.Point;
 import felloe.geometry.RandomShapes;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
+import felloe.plate.Material;
 import felloe.plate.MaterialKind;
 import felloe.plate.Place;
 import felloe.plate.Plate;
+import felloe.shape.Materials;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -241,6 +244,12 @@ class SetupCheckTest {
     List<String> lines = refused(carbon, laser);
     assertTrue(lines.get(0).startsWith("ruff.yaml:2:1 stock.material: 'carbon-laminate' must not"));
     assertTrue(lines.get(0).endsWith("if the owner agrees say so (--owner-consents)"));
+    assertTrue(lines.get(0).contains("carbon dust shorts out the machine"), lines.get(0));
+    Material epoxyGlass = Materials.builtIn().find("glass-laminate").orElseThrow();
+    Plate glass = CutPlates.of(epoxyGlass, 3, outline, List.of());
+    String onGlass = refused(glass, CutSetup.beam(CutProcess.LASER, glass, 0.2, 400)).get(0);
+    assertTrue(onGlass.contains("fumes are poisonous, and glass melts"), onGlass);
+    assertFalse(onGlass.contains("carbon"), onGlass);
     assertDoesNotThrow(() -> CutPlan.of(carbon, laser.withConsent(true)));
     Plate pvc =
         CutPlates.of(CutPlates.material("pvc-foam", MaterialKind.PLASTIC), 3, outline, List.of());

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.laminate.Laminate;
 import felloe.plate.BadInput;
+import felloe.plate.FibreKind;
 import felloe.plate.LayupWish;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class LayupArithmeticTest {
 
   private static Cloth cloth(double weight, double density) {
-    Fibre fibre = new Fibre("f", "f", density, 200, 10, new Bases(Map.of()));
+    Fibre fibre = new Fibre("f", "f", FibreKind.OTHER, density, 200, 10, new Bases(Map.of()));
     return new Cloth(
         "c",
         "c",

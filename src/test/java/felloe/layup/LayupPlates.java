@@ -3,6 +3,7 @@ package felloe.layup;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.plate.Face;
+import felloe.plate.FibreKind;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.LayupWish;
@@ -49,6 +50,7 @@ final class LayupPlates {
                 MaterialKind.LAMINATE,
                 1.44,
                 "for the test",
+                Optional.of(FibreKind.CARBON),
                 true),
             thickness,
             Optional.empty(),

@@ -69,6 +69,36 @@ class LayupReportTest {
   }
 
   @Test
+  void dustIsThatOfTheClothAndACarbonClothInGlassIsTold() {
+    String glass = words(plan("heron", "stock.material=glass-laminate"));
+    assertTrue(glass.contains("Glass fibre dust irritates lungs"), glass);
+    assertFalse(glass.contains("conducts") || glass.contains("shorts out"), glass);
+    String mixed =
+        words(
+            plan(
+                "heron", "stock.material=glass-laminate", "stock.layup={cloth: carbon-twill-200}"));
+    assertTrue(mixed.contains("Carbon dust harms"), mixed);
+    assertTrue(mixed.contains("calls the stock glass and epoxy laminate, this cloth is carbon"));
+    String flax = words(plan("heron", "stock.layup={cloth: flax-twill-150}"));
+    assertTrue(flax.contains("may short out"), flax);
+  }
+
+  @Test
+  void cautionsOfTheResinStandWhereItIsMixedAndWhereClothIsWetted() {
+    Report report = LayupReport.of(plan("heron"));
+    String paper =
+        String.join(" ", TextRenderer.lines(report, 80, EnumSet.of(Depth.PAPER)))
+            .replaceAll(" +", " ");
+    int pots = paper.indexOf("Pots; hours");
+    int plies = paper.indexOf("Plies, tick them off");
+    assertTrue(paper.indexOf("can smoke and burn", pots) < paper.indexOf("pot for", pots), paper);
+    assertTrue(paper.indexOf("wet through", plies) < paper.indexOf("ply direction", plies), paper);
+    String screen = words(plan("heron"));
+    assertTrue(
+        screen.matches(".*Weigh and mix each pot.*sensitise.*wet out.*wet through.*Pots;.*"));
+  }
+
+  @Test
   void whatCannotBeDoneIsTheFirstThingTold() {
     LayupPlan plan = plan("heron", "stock.layup={resin: epoxy-fast, temperature: 35}");
     List<String> lines = lines(plan);
