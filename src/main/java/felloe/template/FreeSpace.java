@@ -4,6 +4,7 @@ import felloe.drawing.Mark;
 import felloe.drawing.Outlines;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
+import felloe.geometry.Line;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import java.util.Arrays;
@@ -111,6 +112,17 @@ final class FreeSpace {
         raise(row(p.y()) * columns + column(p.x()), weight);
       }
     }
+  }
+
+  /** How much of a straight line runs over text and marks that must stay legible, mm. */
+  double taken(Line line) {
+    int steps = (int) Math.ceil(line.length() / (0.7 * cell));
+    int taken = 0;
+    for (int i = 0; i <= steps; i++) {
+      Point p = line.at((double) i / steps);
+      taken += area.contains(p) && cells[row(p.y()) * columns + column(p.x())] >= TAKEN ? 1 : 0;
+    }
+    return taken * cell;
   }
 
   /** Adds the lines of a mark, or the box of a text. */

@@ -34,9 +34,18 @@ final class LargeWords {
   private static final double ELSEWHERE = 1e6;
 
   private final FreeSpace ground;
+  private final List<Box> taken;
 
   LargeWords(FreeSpace ground) {
+    this(ground, List.of());
+  }
+
+  /**
+   * @param taken what else they must keep off, also where the ground does not reach
+   */
+  LargeWords(FreeSpace ground, List<Box> taken) {
     this.ground = ground;
+    this.taken = List.copyOf(taken);
   }
 
   /**
@@ -77,7 +86,7 @@ final class LargeWords {
 
   private Spot spot(Box area, List<String> lines, Predicate<Point> wanted) {
     // A page that is smaller than the words has smaller words.
-    double full = Stamp.height(lines) + 0.3 * Stamp.LETTER;
+    double full = Stamp.height(lines) + TextWidth.TAILS * TextWidth.fontSize(Stamp.LETTER);
     double scale =
         Math.min(
             1,
@@ -93,13 +102,24 @@ final class LargeWords {
         Point middle = new Point(x, y);
         Box box = new Box(x - w, y - h, x + w, y + h);
         double away = 0.2 * area.centre().distance(middle);
-        double cost = ground.covered(box) + away + (wanted.test(middle) ? 0 : ELSEWHERE);
+        double cost =
+            ground.covered(box)
+                + taken.stream().mapToDouble(other -> FreeSpace.TAKEN * shared(box, other)).sum()
+                + away
+                + (wanted.test(middle) ? 0 : ELSEWHERE);
         if (best == null || cost < best.cost()) {
           best = new Spot(lines, box, scale, cost);
         }
       }
     }
     return best;
+  }
+
+  /** The area that two boxes share, mm2. */
+  private static double shared(Box a, Box b) {
+    double width = Math.min(a.maxX(), b.maxX()) - Math.max(a.minX(), b.minX());
+    double height = Math.min(a.maxY(), b.maxY()) - Math.max(a.minY(), b.minY());
+    return Math.max(0, width) * Math.max(0, height);
   }
 
   private static List<Double> steps(double from, double to) {

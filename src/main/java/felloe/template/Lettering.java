@@ -28,6 +28,13 @@ final class Lettering {
   private static final double CLEAR = 0.9;
   private static final double GOOD = 60;
   private static final double LONGEST_NAME = 40;
+
+  /** Where there is room a window's label stands as much farther from others, mm. */
+  private static final double AIR = 2;
+
+  /** What stands on no other lettering costs less. */
+  private static final double COVERED = FreeSpace.TAKEN / 2;
+
   private static final double UNWANTED = 80;
   private static final Predicate<Point> ANYWHERE = p -> true;
 
@@ -67,16 +74,22 @@ final class Lettering {
     beside(text, hole.centre(), hole.length() / 2, ANYWHERE);
   }
 
+  /** Farther than this from a hole its label has a leader, mm. */
+  private static final double NEAR = 3;
+
   private void beside(String text, Point centre, double radius, Predicate<Point> wanted) {
     Mark.Label best = null;
     double least = Double.POSITIVE_INFINITY;
     double reach = 0;
-    for (double away : new double[] {1, 3, 6, 10, 15, 21}) {
+    for (double away : new double[] {1, NEAR, 6, 10, 15, 21, 28, 36, 45, 55, 66, 78, 90}) {
       for (int i = 0; i < 16; i++) {
         Point out = Point.polar(1, Math.PI / 8 * (i + 0.5));
         Mark.Label label = label(text, centre.plus(out, radius + away), out);
         double cost = ground.cost(label.box().grown(CLEAR)) + 4 * away + (out.x() < 0 ? 0.5 : 0);
         cost += wanted.test(label.box().centre()) ? 0 : UNWANTED;
+        if (away > NEAR && cost < least) {
+          cost += FreeSpace.TAKEN * ground.taken(leader(label, centre, radius));
+        }
         if (cost < least) {
           least = cost;
           best = label;
@@ -88,11 +101,14 @@ final class Lettering {
       }
     }
     put(best);
-    if (reach > 3) {
-      Point end = nearestCorner(best.box(), centre);
-      Point start = centre.plus(end.minus(centre).unit(), radius);
-      put(Mark.Stroke.of(new Line(start, end), LineType.THIN));
+    if (reach > NEAR) {
+      put(Mark.Stroke.of(leader(best, centre, radius), LineType.THIN));
     }
+  }
+
+  private static Line leader(Mark.Label label, Point centre, double radius) {
+    Point end = nearestCorner(label.box(), centre);
+    return new Line(centre.plus(end.minus(centre).unit(), radius), end);
   }
 
   private Mark.Label label(String text, Point at, Point out) {
@@ -125,7 +141,13 @@ final class Lettering {
       Spot best = null;
       String said = "";
       for (String text : texts) {
-        Spot spot = spot(TextWidth.of(text, height), height, box, box.centre(), edge::contains);
+        Spot spot = spot(text, AIR, box, box.centre(), edge::contains);
+        if (!ground.covers(text(text, spot.middle()).box().grown(AIR))) {
+          best = spot;
+          said = text;
+          break;
+        }
+        spot = spot(text, 0, box, box.centre(), edge::contains);
         if (best == null || spot.cost() < best.cost()) {
           best = spot;
           said = text;
@@ -134,11 +156,10 @@ final class Lettering {
           break;
         }
       }
-      if (best.cost() >= FreeSpace.TAKEN) {
-        Box round = box.grown(20);
-        best = spot(TextWidth.of(said, height), height, round, box.centre(), ANYWHERE);
+      if (best.cost() >= COVERED) {
+        best = spot(said, 0, box.grown(20), box.centre(), ANYWHERE);
       }
-      put(text(said, best.middle(), height));
+      put(text(said, best.middle()));
     }
   }
 
@@ -160,8 +181,7 @@ final class Lettering {
       double reach = radius + 25;
       Box area =
           new Box(origin.x() - reach, origin.y() - reach, origin.x() + reach, origin.y() + reach);
-      Spot spot = spot(TextWidth.of(text, height), height, area, near, ANYWHERE);
-      put(text(text, spot.middle(), height));
+      put(text(text, spot(text, 0, area, near, ANYWHERE).middle()));
     }
   }
 
@@ -234,25 +254,34 @@ final class Lettering {
     double small = StripText.SMALL;
     double pitch = StripText.PITCH;
     double width = TextWidth.widest(lines, small);
-    double high = pitch * (lines.size() - 1) + small;
+    Box one = Mark.Label.of(lines.get(0), Point.ORIGIN, small, Anchor.START).box();
+    double high = pitch * (lines.size() - 1) + one.height();
     Box box = shape.outline().box();
     Point near = new Point(box.centre().x(), box.minY() + box.height() / 6);
     // A small part has no room for it; then it stands below, outside of the rough line.
     Box area = box.width() < 150 ? shape.box().grown(SURROUND) : box;
     Point middle = spot(width, high, area, near, ANYWHERE).middle();
     for (int i = 0; i < lines.size(); i++) {
-      Point at = new Point(middle.x() - width / 2, middle.y() + high / 2 - small - i * pitch);
+      Point at = new Point(middle.x() - width / 2, middle.y() + high / 2 - one.maxY() - i * pitch);
       put(Mark.Label.of(lines.get(i), at, small, Anchor.START));
     }
   }
 
-  private Mark.Label text(String text, Point middle, double height) {
-    return Mark.Label.of(
-        text, new Point(middle.x(), middle.y() - height / 2), height, Anchor.MIDDLE);
+  /** A label about the middle of its box. */
+  private Mark.Label text(String text, Point middle) {
+    Mark.Label label = Mark.Label.of(text, middle, height, Anchor.MIDDLE);
+    double drop = label.box().centre().y() - middle.y();
+    return Mark.Label.of(text, new Point(middle.x(), middle.y() - drop), height, Anchor.MIDDLE);
   }
 
   /** A place for a box: its middle, and what the box would cover there. */
   private record Spot(Point middle, double cost) {}
+
+  /** The place for a label, tails of its letters and all, with some more air round it. */
+  private Spot spot(String text, double air, Box area, Point preferred, Predicate<Point> allowed) {
+    Box box = Mark.Label.of(text, Point.ORIGIN, height, Anchor.MIDDLE).box();
+    return spot(box.width() + 2 * air, box.height() + 2 * air, area, preferred, allowed);
+  }
 
   /** The place in an area where a box of some size covers least, its corners on allowed points. */
   private Spot spot(
@@ -302,7 +331,7 @@ final class Lettering {
 
   private void put(Mark mark) {
     marks.add(mark);
-    ground.mark(mark, mark instanceof Mark.Label ? FreeSpace.TAKEN : FreeSpace.EDGE);
+    ground.mark(mark, FreeSpace.TAKEN);
   }
 
   /** Segments of an upright cross. */

@@ -159,7 +159,8 @@ final class TilePages {
   /** What each page says in large letters, by its place in the grid. */
   private Map<Integer, List<Mark>> large(Grid grid, FreeSpace ground) {
     Map<Integer, List<Mark>> large = new TreeMap<>();
-    LargeWords words = new LargeWords(ground);
+    List<Box> pieces = choice.pieces().stream().flatMap(piece -> piece.boxes().stream()).toList();
+    LargeWords words = new LargeWords(ground, pieces);
     for (int row = 0; row < grid.rows(); row++) {
       for (int column = 0; column < grid.columns(); column++) {
         if (grid.has(row, column)) {
