@@ -21,6 +21,10 @@ public final class CutPicture {
   private static final double USUAL = 280;
 
   private static final double TEXT = 3.2;
+
+  /** How much larger the heading is. */
+  private static final double HEAD = 1.3;
+
   private static final double LEADING = 1.75;
 
   /** As many left-overs have a line in the list below; all have a mark. */
@@ -63,20 +67,19 @@ public final class CutPicture {
     double left = shown.minX() - edge;
     // The list below needs its width, however narrow the part.
     double right = Math.max(shown.maxX() + edge, left + 220 * unit);
-    Box page = new Box(left, bottom - edge / 2, right, shown.maxY() + 16 * unit);
-    label("heading", view.title(), new Point(shown.minX(), shown.maxY() + 6 * unit), 1.3);
+    double height = HEAD * TEXT * unit;
+    List<String> heading = Paragraph.wrap(view.title(), height, right - edge - shown.minX());
+    double top = shown.maxY() + 10 * unit + heading.size() * LEADING * height;
+    layer(
+        "heading",
+        Paragraph.labels(heading, shown.minX(), top - 4 * unit, height, LEADING * height));
+    Box page = new Box(left, bottom - edge / 2, right, top);
     return new Picture(new Drawing(layers), page, unit);
   }
 
   private void layer(String name, List<Mark> marks) {
     if (!marks.isEmpty()) {
       layers.add(new Drawing.Layer(name, marks));
-    }
-  }
-
-  private void label(String layer, String text, Point at, double scale) {
-    if (TextWidth.of(text, 1) > 0) {
-      layer(layer, List.of(Mark.Label.of(text, at, scale * TEXT * unit, Anchor.START)));
     }
   }
 

@@ -46,13 +46,11 @@ public final class LoadPicture {
     double left = page.minX() + 6 * unit;
     double wide = page.width() - 12 * unit;
     List<Mark> words = new ArrayList<>();
-    Point head = new Point(left, page.maxY() + 2 * unit);
-    words.add(
-        Mark.Label.of(
-            Paragraph.fit(view.title() + ": " + view.load(), 1.4 * text, wide),
-            head,
-            1.4 * text,
-            Anchor.START));
+    double large = 1.4 * text;
+    List<String> head = Paragraph.wrap(view.title() + ": " + view.load(), large, wide);
+    double rise = (head.size() - 1) * LEADING * large;
+    double top = page.maxY() + 2 * unit + large + rise;
+    words.addAll(Paragraph.labels(head, left, top, large, LEADING * large));
     double y = page.minY();
     for (String sentence : view.words()) {
       for (String line : Paragraph.wrap(sentence, text, wide)) {
@@ -60,7 +58,7 @@ public final class LoadPicture {
         words.add(Mark.Label.of(line, new Point(left, y), text, Anchor.START));
       }
     }
-    Box all = new Box(page.minX(), y - 5 * unit, page.maxX(), page.maxY() + 12 * unit);
+    Box all = new Box(page.minX(), y - 5 * unit, page.maxX(), page.maxY() + 12 * unit + rise);
     return new Picture(drawing.and(Drawing.of("words", words)), all, unit);
   }
 

@@ -17,8 +17,6 @@ import java.util.function.Function;
 /** The strip and the column of a page: name, title block, cautions, map, check bars. */
 final class Furniture {
 
-  private static final double PAD = 1.5;
-
   private final PageFrame frame;
   private final StripText text;
 
@@ -40,7 +38,7 @@ final class Furniture {
     boolean besideBar = frame.bar() + 4 + width <= strip.width();
     boolean bars = frame.kind() == PageFrame.Kind.FRAMED;
     double top = besideBar || !bars ? strip.maxY() : strip.maxY() - PageFrame.BAR_ROW;
-    return new Box(strip.maxX() - width + PAD, base() + 0.7, strip.maxX() - 0.5, top - 1);
+    return new Box(strip.maxX() - width + StripText.PAD, base() + 0.7, strip.maxX() - 0.5, top - 1);
   }
 
   /**
@@ -76,7 +74,7 @@ final class Furniture {
     lines.add(line(maps, base, maps, high ? strip.maxY() : foot));
     List<Mark> words = new ArrayList<>();
     name(name, count, strip.minX(), names - strip.minX(), foot, words);
-    double left = stacked ? strip.minX() : names + PAD;
+    double left = stacked ? strip.minX() : names + StripText.PAD;
     double top = (stacked ? base : foot) - 1;
     words.addAll(Paragraph.labels(text.lines(width), left, top, StripText.SMALL, StripText.PITCH));
     title(titles, StripText.titleCell(width), foot, words);
@@ -92,13 +90,12 @@ final class Furniture {
   /** The same on a page on which it stands where the drawing leaves room. */
   Drawing draw(String name, String count, Function<Box, List<Mark>> map, PagePieces pieces) {
     Box block = pieces.title();
-    double names = StripText.nameCell(0) + 1;
-    double titles = block.minX() + names;
+    double titles = block.minX() + PagePieces.NAME;
     List<Mark> lines = new ArrayList<>();
     lines.add(Mark.Stroke.of(Contour.rectangle(block), LineType.THIN));
     List<Mark> words = new ArrayList<>();
-    name(name, count, block.minX(), names, block.maxY(), words);
-    title(titles, PagePieces.TITLE - names, block.maxY(), words);
+    name(name, count, block.minX(), PagePieces.NAME, block.maxY(), words);
+    title(titles, PagePieces.TITLE - PagePieces.NAME, block.maxY(), words);
     Box notes = pieces.notes();
     words.addAll(
         Paragraph.labels(
@@ -135,17 +132,19 @@ final class Furniture {
   }
 
   private void title(double left, double cell, double foot, List<Mark> words) {
-    double width = cell - 2 * PAD;
-    double height = height(text.title(), width, 3.5, 2.5);
-    String title = Paragraph.fit(text.title(), height, width);
-    Point at = new Point(left + PAD, foot - 1.5 - height);
-    words.add(Mark.Label.of(title, at, height, Anchor.START));
+    words.addAll(text.title(left, cell, foot));
     List<String> facts =
         text.facts().stream()
             .filter(f -> frame.kind() != PageFrame.Kind.WORDS || !f.startsWith(TemplateWords.SCALE))
-            .map(f -> Paragraph.fit(f, StripText.SMALL, width))
+            .map(f -> Paragraph.fit(f, StripText.SMALL, cell - 2 * StripText.PAD))
             .toList();
-    words.addAll(Paragraph.labels(facts, left + PAD, foot - 6.2, StripText.SMALL, StripText.PITCH));
+    words.addAll(
+        Paragraph.labels(
+            facts,
+            left + StripText.PAD,
+            foot - text.titleHeight(cell),
+            StripText.SMALL,
+            StripText.PITCH));
   }
 
   private static Mark line(double x1, double y1, double x2, double y2) {

@@ -21,6 +21,9 @@ record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
   /** Width of the title block without the map, mm. */
   static final double TITLE = 64;
 
+  /** Width of the cell with the page's name, mm. */
+  static final double NAME = StripText.nameCell(0) + 1;
+
   private static final double MAP_WIDTH = 27;
   private static final double MAP_HEIGHT = 20;
 
@@ -57,7 +60,7 @@ record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
     Optional<Box> up = place(room, grounds, taken, new double[][] {{BESIDE, bar + 2}});
     Optional<Box> across =
         up.flatMap(b -> place(room, grounds, taken, new double[][] {{bar + 2, BESIDE - 1}}));
-    double[][] titles = {{TITLE, text.factsHeight() + 1}};
+    double[][] titles = {{TITLE, text.factsHeight(TITLE - NAME) + 1}};
     Optional<Box> title = across.flatMap(b -> place(room, grounds, taken, titles));
     double[][] maps = {{MAP_WIDTH, MAP_HEIGHT}};
     Optional<Box> map = title.flatMap(b -> place(room, grounds, taken, maps));

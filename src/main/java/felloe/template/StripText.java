@@ -1,6 +1,9 @@
 package felloe.template;
 
+import felloe.drawing.Mark;
 import felloe.drawing.Paragraph;
+import felloe.drawing.TextWidth;
+import felloe.drawing.TextWrap;
 import java.util.List;
 
 /**
@@ -17,6 +20,26 @@ record StripText(String title, List<String> facts, String notes) {
 
   /** Distance of its lines, mm. */
   static final double PITCH = 2.6;
+
+  /** Room beside the words of a cell, mm. */
+  static final double PAD = 1.5;
+
+  /** Heights of the title's letters after ISO 3098, mm. */
+  private static final double LARGE = 3.5;
+
+  private static final double LEAST = 2.5;
+
+  /** Distance of the lines of a long title, mm: the least of ISO 3098 is 1.4 times the height. */
+  private static final double TITLE_PITCH = 3.5;
+
+  /** A title of so many characters is never cut, however wide its letters. */
+  private static final int WHOLE = 80;
+
+  /** A longer one is cut when it takes more lines than this. */
+  private static final int MOST_LINES = 4;
+
+  /** From the upper edge of the title block to the facts below a title of one line, mm. */
+  private static final double TITLE_ROW = 6.2;
 
   StripText {
     facts = List.copyOf(facts);
@@ -57,14 +80,38 @@ record StripText(String title, List<String> facts, String notes) {
     return lines(width).size() * PITCH + 1.5;
   }
 
-  /** Height of the title block. */
-  double factsHeight() {
-    return Math.max(15, 6 + facts.size() * PITCH);
+  /** The title as labels, its upper edge and that of its cell at a height. */
+  List<Mark> title(double left, double cell, double top) {
+    List<String> lines = titleLines(cell);
+    double room = cell - 2 * PAD;
+    double height = TextWidth.of(title, LARGE) <= room ? LARGE : LEAST;
+    return Paragraph.labels(lines, left + PAD, top - 1.5, height, TITLE_PITCH);
+  }
+
+  private List<String> titleLines(double cell) {
+    double room = cell - 2 * PAD;
+    if (TextWidth.of(title, LARGE) <= room) {
+      return List.of(title);
+    }
+    int whole =
+        title.offsetByCodePoints(0, Math.min(WHOLE, title.codePointCount(0, title.length())));
+    int most = Paragraph.wrap(title.substring(0, whole), LEAST, room).size();
+    return TextWrap.lines(title, LEAST, room, Math.max(MOST_LINES, most));
+  }
+
+  /** From the upper edge of the title block in a cell to its facts, mm. */
+  double titleHeight(double cell) {
+    return TITLE_ROW + Math.max(0, titleLines(cell).size() - 1) * TITLE_PITCH;
+  }
+
+  /** Height of the title block in a cell. */
+  double factsHeight(double cell) {
+    return Math.max(15, titleHeight(cell) - 0.2 + facts.size() * PITCH);
   }
 
   /** Height that the text needs under the check bar in a strip of some width. */
   double height(double width) {
-    double facts = factsHeight();
+    double facts = factsHeight(titleCell(width));
     double notes = notesHeight(width);
     return stacked(width) ? facts + notes : Math.max(facts, notes);
   }
