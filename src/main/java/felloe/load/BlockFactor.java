@@ -319,34 +319,36 @@ final class BlockFactor {
   }
 
   /**
-   * Unknowns of the points that are eliminated last, under a unit load at one of them. All other
-   * unknowns are gone by then, so that only the last front is asked.
+   * Unknowns that are eliminated last, under a unit load at one of them. All other unknowns are
+   * gone by then, so that only the last of the last front is asked.
    *
-   * @param unknowns numbers of unknowns, all of those points and free
+   * @param unknowns numbers of unknowns, all of the points that are eliminated last, and free
    * @param loaded which of them is loaded
    */
   double[] amongLast(int[] unknowns, int loaded) {
     int last = columns.length - 1;
     double[][] own = columns[last];
     int first = system.rows(last)[0];
+    int[] at = new int[unknowns.length];
+    int least = own.length;
+    for (int i = 0; i < at.length; i++) {
+      at[i] = system.equation(unknowns[i]) - first;
+      least = Math.min(least, at[i]);
+    }
     double[] b = new double[own.length];
-    b[system.equation(unknowns[loaded]) - first] = 1;
-    for (int j = 0; j < b.length; j++) {
+    b[at[loaded]] = 1;
+    for (int j = at[loaded]; j < b.length; j++) {
       b[j] /= own[j][j];
-      for (int i = j + 1; i < b.length && b[j] != 0; i++) {
+      for (int i = j + 1; i < b.length; i++) {
         b[i] -= own[j][i] * b[j];
       }
     }
-    for (int j = b.length - 1; j >= 0; j--) {
-      double sum = b[j];
-      for (int i = j + 1; i < b.length; i++) {
-        sum -= own[j][i] * b[i];
-      }
-      b[j] = sum / own[j][j];
+    for (int j = b.length - 1; j >= least; j--) {
+      dot(b, own[j], j);
     }
-    double[] found = new double[unknowns.length];
+    double[] found = new double[at.length];
     for (int i = 0; i < found.length; i++) {
-      found[i] = b[system.equation(unknowns[i]) - first];
+      found[i] = b[at[i]];
     }
     return found;
   }

@@ -68,9 +68,21 @@ final class Dissection {
   }
 
   private int part(int[] points) {
-    if (points.length <= SMALL) {
+    Cut cut = points.length <= SMALL ? null : cut(points);
+    if (cut == null || cut.low.length == 0 || cut.high.length == 0) {
       return leaf(points);
     }
+    int one = part(cut.low);
+    int two = part(cut.high);
+    parts.add(new Part(cut.between, new int[] {one, two}));
+    return parts.size() - 1;
+  }
+
+  /** Points on both sides of a cut, and those that part them. */
+  private record Cut(int[] low, int[] high, int[] between) {}
+
+  /** Stands by itself, so that Java does not compile it into itself where it is called again. */
+  private Cut cut(int[] points) {
     double[] along = wider(points);
     double cut = middle(points, along);
     for (int p : points) {
@@ -94,13 +106,8 @@ final class Dissection {
     for (int p : points) {
       side[p] = 0;
     }
-    if (lows == 0 || highs == 0) {
-      return leaf(points);
-    }
-    int one = part(Arrays.copyOf(low, lows));
-    int two = part(Arrays.copyOf(high, highs));
-    parts.add(new Part(Arrays.copyOf(between, betweens), new int[] {one, two}));
-    return parts.size() - 1;
+    return new Cut(
+        Arrays.copyOf(low, lows), Arrays.copyOf(high, highs), Arrays.copyOf(between, betweens));
   }
 
   private int leaf(int[] points) {

@@ -41,7 +41,8 @@ final class SparseSystem {
    * @param elements the points of all elements, one element after another
    * @param perElement points of an element
    * @param held for each unknown whether it is held at zero
-   * @param last points that are eliminated last
+   * @param last points that are eliminated last, and of their unknowns the first of each point
+   *     after all others: what is asked about them then takes the least work
    */
   SparseSystem(
       double[] x,
@@ -64,18 +65,30 @@ final class SparseSystem {
     int next = 0;
     int at = 0;
     for (int k = 0; k < parts.size(); k++) {
-      for (int p : parts.get(k).points()) {
+      int[] here = parts.get(k).points();
+      boolean asked = last.length > 0 && k == parts.size() - 1;
+      for (int p : here) {
         partOf[p] = k;
         place[p] = at++;
-        for (int u = 0; u < perPoint; u++) {
-          row[perPoint * p + u] = held[perPoint * p + u] ? -1 : next++;
-        }
+        next = number(held, perPoint * p + (asked ? 1 : 0), perPoint * (p + 1), next);
+      }
+      for (int p : asked ? here : new int[0]) {
+        next = number(held, perPoint * p, perPoint * p + 1, next);
       }
     }
     free = next;
     own = new int[parts.size()];
     rows = fronts(start, neighbours, place, partOf);
     taken = taken(partOf, place);
+  }
+
+  /** Numbers unknowns, and gives the next number. */
+  private int number(boolean[] held, int from, int to, int first) {
+    int next = first;
+    for (int u = from; u < to; u++) {
+      row[u] = held[u] ? -1 : next++;
+    }
+    return next;
   }
 
   /** The points that share an element with each point, without itself. */
@@ -155,6 +168,8 @@ final class SparseSystem {
       for (int at : later[k]) {
         m = equations(pointAt[at], equations, m);
       }
+      Arrays.sort(equations, 0, own[k]);
+      Arrays.sort(equations, own[k], m);
       result[k] = Arrays.copyOf(equations, m);
     }
     return result;
