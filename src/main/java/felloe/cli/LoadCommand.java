@@ -173,14 +173,19 @@ final class LoadCommand implements Command {
         "add it, or take this out",
         VARY,
         STEPS_EACH);
+    if (PROOF.given(call)) {
+      Options.refuse(
+          call,
+          "does not go with " + PROOF.name(),
+          "a proof load is of the plate as it is made: leave it out",
+          THICKNESSES);
+      return proof(call, screen, kit, PlateLoads.own(shape, request, studies, kit.folder()));
+    }
     LoadOutcome outcome;
     try {
       outcome = PlateLoads.of(shape, request, studies, kit.folder(), screen::progress);
     } finally {
       screen.progressEnds();
-    }
-    if (PROOF.given(call)) {
-      return proof(call, screen, kit, outcome);
     }
     Report report = LoadReport.of(outcome);
     Written files =

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * A table put together column by column, a row for each of some items. Cells may be told as texts
@@ -74,11 +75,20 @@ public final class Rows<T> {
     return with(Column.blank(head), item -> new Cell.Blank());
   }
 
+  /** The table, without columns in which nothing stands. */
   public Table table() {
     List<List<Cell>> rows = new ArrayList<>();
     for (T item : items) {
       rows.add(Cell.row(cells.stream().map(cell -> cell.apply(item)).toArray()));
     }
-    return Table.of(columns, rows);
+    int[] told =
+        IntStream.range(0, columns.size())
+            .filter(i -> rows.isEmpty() || rows.stream().anyMatch(r -> !r.get(i).equals(Cell.NONE)))
+            .toArray();
+    return Table.of(only(columns, told), rows.stream().map(row -> only(row, told)).toList());
+  }
+
+  private static <E> List<E> only(List<E> all, int[] some) {
+    return IntStream.of(some).mapToObj(all::get).toList();
   }
 }

@@ -156,16 +156,36 @@ public final class PlateLoads {
    */
   public static LoadOutcome of(
       ShapeSource shape, Request request, Studies studies, Path folder, Progress progress) {
+    return of(shape, request, studies, folder, progress, Extent.WHOLE);
+  }
+
+  /**
+   * The plate as it is, without other thicknesses and wider webs.
+   *
+   * @param studies what reads the shape; its problems and the request's are told together
+   * @throws BadInput with everything that is wrong, or telling why it cannot be reckoned
+   */
+  public static LoadOutcome own(ShapeSource shape, Request request, Studies studies, Path folder) {
+    return of(shape, request, studies, folder, Progress.SILENT, Extent.OWN);
+  }
+
+  private static LoadOutcome of(
+      ShapeSource shape,
+      Request request,
+      Studies studies,
+      Path folder,
+      Progress progress,
+      Extent extent) {
     long start = System.nanoTime();
     Sources sources = studies.with(() -> Sources.of(request, folder));
     Study study = studies.one(shape);
-    LoadPlan plan = plan(study, request, sources, Extent.WHOLE);
+    LoadPlan plan = plan(study, request, sources, extent);
     JointJudgement screws = ScrewUse.of(plan, study.joints());
     List<JointCure> cures =
         JointCures.of(study.plate(), study.hub(), screws, ScrewUse.demands(plan));
     boolean whole = request.cases().isEmpty();
     Optional<Widening> widening =
-        plan.met() || plan.gauge().section().coupled() || !whole
+        plan.met() || plan.gauge().section().coupled() || !whole || extent != Extent.WHOLE
             ? Optional.empty()
             : WideningSearch.of(
                 plan,

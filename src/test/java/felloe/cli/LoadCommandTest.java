@@ -447,4 +447,12 @@ class LoadCommandTest {
     assertEquals(0, json.code(), json.err());
     assertTrue(json.out().contains("\"thicknesses\": []"), json.out());
   }
+
+  @Test
+  void aProofLoadIsOfThePlateAsItIsMade() {
+    Run run = Run.of("load", godwit, "--proof", "--thicknesses", "4,5");
+    assertEquals(2, run.code());
+    assertTrue(run.err().contains("--thicknesses"), run.err());
+    assertTrue(run.err().contains("does not go with --proof"), run.err());
+  }
 }
