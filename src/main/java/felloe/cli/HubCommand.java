@@ -162,7 +162,8 @@ final class HubCommand implements Command {
   private static void show(MeasuredHub hub, ParseResult sub, Screen screen, Kit kit)
       throws CannotWrite {
     Optional<Path> out = OUT.in(sub);
-    Optional<MeasuredHub.Written> found = out.map(path -> hub.written(THREAD.requested(sub)));
+    Optional<MeasuredHub.Written> found =
+        out.map(path -> hub.written(THREAD.requested(sub), Place.ofOption(THREAD.name(), "")));
     Answers.show(sub, screen, hub, () -> MeasureReport.of(hub));
     if (out.isPresent()) {
       String text = found.orElseThrow().text();

@@ -2,7 +2,6 @@ package felloe.cure;
 
 import felloe.joints.JointPlan;
 import felloe.plate.Finding;
-import felloe.plate.Limit;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import felloe.review.ReviewReport;
@@ -31,7 +30,7 @@ public final class ShapeCures {
   static final int TRIALS = 12;
 
   /** How often one figure is set anew before it is given up. */
-  private static final int STEPS = 3;
+  private static final int STEPS = 4;
 
   /** A shape with a change, read. */
   public interface Trial {
@@ -160,18 +159,9 @@ public final class ShapeCures {
         : OptionalDouble.of(next);
   }
 
-  /** The figure that a good plate has: a fail's own limit is the one below which it is unsafe. */
-  private double goal(Finding finding) {
-    Limit limit = finding.limit().orElseThrow();
-    return finding.verdict() == Verdict.FAIL
-        ? review.findings().stream()
-            .filter(f -> f.rule().equals(finding.rule()))
-            .filter(f -> f.verdict() == Verdict.CAUTION && f.place().equals(finding.place()))
-            .flatMap(f -> f.limit().stream())
-            .map(Limit::value)
-            .findFirst()
-            .orElse(limit.value())
-        : limit.value();
+  /** The figure that keeps the limit; of a fail the next limit, that of cautions, comes after. */
+  private static double goal(Finding finding) {
+    return finding.limit().orElseThrow().value();
   }
 
   private Optional<Trial> read(ShapeChange change) {

@@ -44,10 +44,11 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
    * The hub.
    *
    * @param thread the thread as the user knows it; else the size that was measured tells it
+   * @param naming where a face lets the thread be named, told where it must be
    * @throws BadInput when the readings tell no circle, when the holes stand unevenly, or when no
    *     thread, or more than one, suits the size
    */
-  public static FoundHub of(SurveyResult survey, Optional<Requested<String>> thread) {
+  public static FoundHub of(SurveyResult survey, Optional<Requested<String>> thread, Place naming) {
     if (!survey.noCircle().isEmpty()) {
       throw new BadInput(survey.noCircle());
     }
@@ -63,7 +64,7 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
     }
     List<ScrewThread> suiting = suiting(survey, pattern);
     ScrewThread chosen =
-        thread.map(FoundHub::named).orElseGet(() -> only(survey, pattern, suiting));
+        thread.map(FoundHub::named).orElseGet(() -> only(survey, pattern, suiting, naming));
     return new FoundHub(spec(survey, pattern, chosen, thread.isPresent()), suiting);
   }
 
@@ -81,7 +82,8 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
                         "known: " + String.join(", ", ScrewThreads.names()))));
   }
 
-  private static ScrewThread only(SurveyResult survey, Pattern pattern, List<ScrewThread> suiting) {
+  private static ScrewThread only(
+      SurveyResult survey, Pattern pattern, List<ScrewThread> suiting, Place naming) {
     if (suiting.size() == 1) {
       return suiting.get(0);
     }
@@ -97,7 +99,10 @@ public record FoundHub(HubSpec spec, List<ScrewThread> threads) {
                 + " suits "
                 + String.join(", ", suiting.stream().map(ScrewThread::name).toList()),
         "screw one in by hand and name its thread, such as "
-            + (suiting.isEmpty() ? "M5" : suiting.get(0).name()));
+            + (suiting.isEmpty() ? "M5" : suiting.get(0).name())
+            + " ("
+            + naming
+            + ")");
   }
 
   private static List<ScrewThread> suiting(SurveyResult survey, Pattern pattern) {

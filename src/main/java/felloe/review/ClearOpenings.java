@@ -45,7 +45,8 @@ record ClearOpenings() implements Rule {
                   web.width(),
                   Optional.of(web.middle()),
                   opening.place(),
-                  NamedContour.apart(plate, edges.get(web.first()), opening, -web.width()));
+                  NamedContour.apart(
+                      plate, edges.get(web.first()), opening, bounds.lacks(web.width(), 1)));
             })
         .stream()
         .toList();

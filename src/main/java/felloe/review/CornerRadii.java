@@ -2,11 +2,9 @@ package felloe.review;
 
 import felloe.geometry.Arc;
 import felloe.geometry.Contour;
-import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import felloe.plate.Finding;
-import felloe.plate.Limit;
 import felloe.plate.Limit.Sense;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
@@ -83,7 +81,6 @@ sealed interface CornerRadii extends Rule {
     List<Corner> told = beyond.isEmpty() ? corners : beyond;
     int count = Math.min(beyond.isEmpty() ? 1 : TOLD, told.size());
     for (Corner corner : told.subList(0, count)) {
-      String wanted = Numbers.brief(bounds.good().map(Limit::value).orElse(0.0), 2);
       findings.add(
           bounds.finding(
               this,
@@ -92,7 +89,7 @@ sealed interface CornerRadii extends Rule {
               corner.radius(),
               Optional.of(corner.at()),
               edge.place(),
-              "a radius of " + wanted + " mm or more keeps the limit" + rest));
+              "a radius of " + bounds.keeps(corner.radius(), 1) + rest));
     }
   }
 

@@ -5,7 +5,6 @@ import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
-import felloe.plate.Limit;
 import felloe.plate.Limit.Sense;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
@@ -80,7 +79,6 @@ record EdgeDistance() implements Rule {
     for (Reach reach : reaches) {
       double ratio = reach.distance() / hole.diameter();
       if (reach == reaches.get(0) || bounds.judge(ratio) != Verdict.PASS) {
-        double wanted = bounds.good().map(Limit::value).orElse(0.0) * hole.diameter();
         findings.add(
             bounds.finding(
                 this,
@@ -92,8 +90,7 @@ record EdgeDistance() implements Rule {
                 (hole.isSlotted() ? "its middle line lies " : "its centre lies ")
                     + Numbers.brief(reach.distance(), 2)
                     + " mm from the edge; "
-                    + Numbers.brief(wanted, 2)
-                    + " mm keeps the limit"));
+                    + bounds.keeps(ratio, hole.diameter())));
       }
     }
   }

@@ -3,13 +3,13 @@ package felloe.review;
 import felloe.geometry.Contour;
 import felloe.geometry.GeometryException;
 import felloe.geometry.LargestCircle;
+import felloe.geometry.Numbers;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.plate.Finding;
 import felloe.plate.Limit;
 import felloe.plate.Limit.Sense;
-import felloe.plate.Plate;
 import felloe.plate.Window;
 import felloe.plate.WindowUse;
 import java.util.ArrayList;
@@ -18,6 +18,9 @@ import java.util.Optional;
 
 /**
  * Finger room in grip windows, for the bare and for the gloved hand.
+ *
+ * <p>A window has one finding: it fails where no bare hand finds room, and asks for a decision
+ * where a gloved one does not.
  *
  * <p>Depth is the diameter of the largest circle that the window holds, never told too large.
  * Length is what four fingers side by side find: the row of places where a finger fits (the window
@@ -63,11 +66,11 @@ record FingerRoom(Measure measure) implements Rule {
 
   @Override
   public List<Finding> check(Reviewed of, Limits limits) {
-    Plate plate = of.plate();
     LimitPair bare = limits.of(this, "bare", Sense.AT_LEAST, 1);
     LimitPair gloved = limits.of(this, "gloved", Sense.AT_LEAST, 1);
+    LimitPair both = bare.stricter(gloved);
     List<Finding> findings = new ArrayList<>();
-    for (Window window : plate.windows()) {
+    for (Window window : of.plate().windows()) {
       if (window.use() == WindowUse.GRIP) {
         Point at = window.contour().properties().centroid();
         double room;
@@ -78,23 +81,32 @@ record FingerRoom(Measure measure) implements Rule {
         } else {
           room = clearLength(window.contour(), limits.figure("finger"));
         }
-        findings.add(finding(window, "bare hand", room, at, bare));
-        findings.add(finding(window, "gloved hand", room, at, gloved));
+        findings.add(
+            both.finding(
+                this,
+                window.label(),
+                measure.figure,
+                room,
+                Optional.of(at),
+                window.place(),
+                both.lacks(room, 1) + hands(bare.good(), gloved.good(), room)));
       }
     }
     return findings;
   }
 
-  private Finding finding(Window window, String hand, double room, Point at, LimitPair bounds) {
-    double missing = bounds.good().map(Limit::value).orElse(0.0) - LimitPair.rounded(room);
-    return bounds.finding(
-        this,
-        window.label() + ", " + hand,
-        measure.figure,
-        room,
-        Optional.of(at),
-        window.place(),
-        NamedContour.missing(missing));
+  /** What each hand wants, where they differ. */
+  private static String hands(Optional<Limit> bare, Optional<Limit> gloved, double room) {
+    if (bare.isEmpty() || gloved.isEmpty() || bare.get().value() == gloved.get().value()) {
+      return "";
+    }
+    return "; a bare hand wants "
+        + Numbers.brief(bare.get().value(), 2)
+        + " mm"
+        + (bare.get().keeps(LimitPair.rounded(room)) ? " and has them" : "")
+        + ", a gloved one "
+        + Numbers.brief(gloved.get().value(), 2)
+        + " mm";
   }
 
   /** Room for fingers side by side; 0 where no finger goes in. */

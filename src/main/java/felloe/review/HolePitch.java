@@ -4,7 +4,6 @@ import felloe.geometry.Numbers;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
-import felloe.plate.Limit;
 import felloe.plate.Limit.Sense;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
@@ -94,7 +93,6 @@ record HolePitch() implements Rule {
   }
 
   private Finding finding(Pair pair, LimitPair bounds) {
-    double wanted = bounds.good().map(Limit::value).orElse(0.0) * pair.diameter();
     return bounds.finding(
         this,
         pair.a().label() + " to " + pair.b().label(),
@@ -105,7 +103,6 @@ record HolePitch() implements Rule {
         "the centres are "
             + Numbers.brief(pair.pitch(), 2)
             + " mm apart; "
-            + Numbers.brief(wanted, 2)
-            + " mm keeps the limit");
+            + bounds.keeps(pair.ratio(), pair.diameter()));
   }
 }

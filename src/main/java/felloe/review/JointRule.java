@@ -98,7 +98,6 @@ enum JointRule implements Rule {
 
   private List<Finding> headClearance(Plate plate, JointPlan plan, Limits limits) {
     LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
-    double wanted = bounds.good().orElseThrow().value();
     List<NamedContour> edges = new ArrayList<>();
     edges.add(NamedContour.outline(plate));
     plate.windows().forEach(window -> edges.add(NamedContour.of(window)));
@@ -121,7 +120,7 @@ enum JointRule implements Rule {
                 room,
                 Optional.of(hole.centre()),
                 joint.place("washer"),
-                "it is " + mm(joint.widest()) + " wide; " + NamedContour.missing(wanted - room)));
+                "it is " + mm(joint.widest()) + " wide; " + bounds.lacks(room, 1)));
       }
     }
     return tightest(findings);
@@ -150,7 +149,7 @@ enum JointRule implements Rule {
                   room,
                   Optional.of(a.hole().centre().middle(b.hole().centre())),
                   b.joint().place("washer"),
-                  NamedContour.missing(bounds.good().orElseThrow().value() - room)));
+                  bounds.lacks(room, 1)));
         }
       }
     }

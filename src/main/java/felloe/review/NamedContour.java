@@ -1,7 +1,6 @@
 package felloe.review;
 
 import felloe.geometry.Contour;
-import felloe.geometry.Numbers;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Place;
@@ -43,10 +42,9 @@ record NamedContour(String label, Contour contour, Place place) {
   /**
    * What two edges lack that are too near each other. A hub hole stands where the hub has it.
    *
-   * @param missing mm
+   * @param lacks how much that is, in words
    */
-  static String apart(Plate plate, NamedContour first, NamedContour second, double missing) {
-    String lacks = missing(missing);
+  static String apart(Plate plate, NamedContour first, NamedContour second, String lacks) {
     if (first.isHubHole(plate) && second.isHubHole(plate)) {
       return lacks
           + "; hub holes stay where the hub has them: another hub has a wider circle, fewer or"
@@ -56,11 +54,6 @@ record NamedContour(String label, Contour contour, Place place) {
       return lacks + "; hub holes stay where the hub has them";
     }
     return lacks;
-  }
-
-  /** How much is missing, told so that it is never too little. */
-  static String missing(double missing) {
-    return Numbers.brief(Math.ceil(LimitPair.rounded(missing * 100)) / 100, 2) + " mm are missing";
   }
 
   private boolean isHubHole(Plate plate) {

@@ -52,7 +52,7 @@ record NarrowWebs() implements Rule {
       boolean told =
           besideScrew(web, plate, limits) ? verdict == Verdict.FAIL : verdict != Verdict.PASS;
       if (findings.isEmpty() || told) {
-        findings.add(finding(plate, web, edges, bounds, good));
+        findings.add(finding(plate, web, edges, bounds));
       }
     }
     return findings;
@@ -66,8 +66,8 @@ record NarrowWebs() implements Rule {
                 && NamedContour.takesFastener(plate.holes().get(web.first() - holesFrom), limits)));
   }
 
-  private Finding finding(
-      Plate plate, Web web, List<NamedContour> edges, LimitPair bounds, double good) {
+  private Finding finding(Plate plate, Web web, List<NamedContour> edges, LimitPair bounds) {
+    String lacks = bounds.lacks(web.width(), 1);
     NamedContour first = edges.get(web.first());
     NamedContour second = edges.get(web.second());
     return bounds.finding(
@@ -79,8 +79,6 @@ record NarrowWebs() implements Rule {
         web.width(),
         Optional.of(web.middle()),
         second.place(),
-        web.isNeck()
-            ? NamedContour.missing(good - web.width())
-            : NamedContour.apart(plate, first, second, good - web.width()));
+        web.isNeck() ? lacks : NamedContour.apart(plate, first, second, lacks));
   }
 }

@@ -60,7 +60,6 @@ record SheetFit() implements Rule {
     Sheet sheet = plate.stock().sheet().get();
     Lie lie = best(new Extent(plate.outline()), sheet, bounds);
     Place place = plate.stock().place();
-    String advice = NamedContour.missing(2 * (bounds.good().orElseThrow().value() - lie.margin()));
     return List.of(
         bounds.finding(
             this,
@@ -71,7 +70,7 @@ record SheetFit() implements Rule {
             lie.margin(),
             Optional.<Point>empty(),
             place,
-            advice));
+            bounds.lacks(lie.margin(), 2)));
   }
 
   private static Lie best(Extent extent, Sheet sheet, LimitPair bounds) {

@@ -8,6 +8,7 @@ import felloe.measure.FoundHub;
 import felloe.measure.Measured;
 import felloe.measure.ReadingKind;
 import felloe.measure.SurveyResult;
+import felloe.plate.Place;
 import felloe.plate.Requested;
 import java.util.List;
 import java.util.Optional;
@@ -85,10 +86,11 @@ public record MeasuredHub(SurveyResult survey, List<Candidate> candidates) {
    * The hub that was found, as a hub file.
    *
    * @param thread of its screws, where its user knows it
+   * @param naming where the face lets it be named
    * @throws felloe.plate.BadInput when the readings do not tell all that a hub file says
    */
-  public Written written(Optional<Requested<String>> thread) {
-    HubSpec spec = FoundHub.of(survey, thread).spec();
+  public Written written(Optional<Requested<String>> thread, Place naming) {
+    HubSpec spec = FoundHub.of(survey, thread, naming).spec();
     return new Written(spec.title(), HubFile.text(spec));
   }
 

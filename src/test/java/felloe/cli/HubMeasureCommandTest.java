@@ -69,6 +69,22 @@ class HubMeasureCommandTest {
     assertTrue(alone.err().contains("--force: needs --out FILE"), alone.err());
   }
 
+  /** What the size does not tell is asked for by the option that answers it. */
+  @Test
+  void twoThreadsThatSuitNameTheOptionThatChooses(@TempDir Path folder) throws IOException {
+    Path file = readings(folder);
+    String clear =
+        Files.readString(file)
+            .replace("on: screws\nscrew_diameter: 5\n", "hole_diameter: 5.5\n")
+            .replace(" 45.5", " 46.0")
+            .replace(" 70.6", " 71.1");
+    Files.writeString(file, clear);
+    Run run = Run.of("hub", "measure", file.toString(), "--out", folder.resolve("h").toString());
+    assertEquals(Exit.WRONG, run.code());
+    assertTrue(run.err().contains("suits "), run.err());
+    assertTrue(run.err().contains(" (--thread)"), run.err());
+  }
+
   @Test
   void aThreadWithoutAFileToWriteIsRefused(@TempDir Path folder) throws IOException {
     Run run = Run.of("hub", "measure", readings(folder).toString(), "--thread", "M5");

@@ -19,6 +19,8 @@ import org.junit.jupiter.api.Test;
 
 class FoundHubTest {
 
+  private static final Place OPTION = Place.ofOption("--thread", "");
+
   private static final long SEED = 77_2026L;
 
   private static Requested<String> thread(String name) {
@@ -29,7 +31,8 @@ class FoundHubTest {
   void fiveScrewsMeasuredAllRoundMakeTheirHub() {
     Calliper calliper = new Calliper(Calliper.ring(5, 69), 5, 0.05, null).diameter(0).allPairs();
     HubSpec hub =
-        FoundHub.of(Survey.of(calliper.measured(ContactFeature.SCREWS)), Optional.empty()).spec();
+        FoundHub.of(Survey.of(calliper.measured(ContactFeature.SCREWS)), Optional.empty(), OPTION)
+            .spec();
     assertEquals("5x69-m5", hub.name());
     assertEquals(5, hub.ring().count());
     assertEquals(69, hub.ring().pitchDiameter(), 1e-9);
@@ -42,12 +45,14 @@ class FoundHubTest {
   void aClearHoleThatSuitsTwoThreadsIsAskedAboutAndAnswered() {
     Calliper calliper = new Calliper(Calliper.ring(6, 70), 5.5, 0.05, null).diameter(0).allPairs();
     SurveyResult survey = Survey.of(calliper.measured());
-    BadInput bad = assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.empty()));
+    BadInput bad =
+        assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.empty(), OPTION));
     assertTrue(bad.getMessage().contains("suits M5, 10-24, 10-32"), bad.getMessage());
+    assertTrue(bad.getMessage().endsWith("such as M5 (--thread)"), bad.getMessage());
     assertEquals(
-        "M5", FoundHub.of(survey, Optional.of(thread("M5"))).spec().ring().thread().name());
+        "M5", FoundHub.of(survey, Optional.of(thread("M5")), OPTION).spec().ring().thread().name());
     BadInput odd =
-        assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.of(thread("M7"))));
+        assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.of(thread("M7")), OPTION));
     assertTrue(odd.getMessage().contains("is not a known thread"), odd.getMessage());
   }
 
@@ -56,9 +61,11 @@ class FoundHubTest {
   void clearHolesLeaveThePlayOfTheirScrewsOpen() {
     Calliper holes = new Calliper(Calliper.ring(6, 70), 5.5, 0.05, null).diameter(0).allPairs();
     Calliper studs = new Calliper(Calliper.ring(6, 70), 5, 0.05, null).diameter(0).allPairs();
-    HubSpec wheel = FoundHub.of(Survey.of(holes.measured()), Optional.of(thread("M5"))).spec();
+    HubSpec wheel =
+        FoundHub.of(Survey.of(holes.measured()), Optional.of(thread("M5")), OPTION).spec();
     HubSpec hub =
-        FoundHub.of(Survey.of(studs.measured(ContactFeature.SCREWS)), Optional.empty()).spec();
+        FoundHub.of(Survey.of(studs.measured(ContactFeature.SCREWS)), Optional.empty(), OPTION)
+            .spec();
     assertEquals(0.5, wheel.positionTolerance() - hub.positionTolerance(), 0.011);
     String basis = wheel.bases().get("position-tolerance").words();
     assertTrue(
@@ -72,7 +79,7 @@ class FoundHubTest {
             .diameter(0)
             .allPairs();
     SurveyResult survey = Survey.of(line.measured(ContactFeature.SCREWS));
-    assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.empty()));
+    assertThrows(BadInput.class, () -> FoundHub.of(survey, Optional.empty(), OPTION));
     List<Point> uneven = new ArrayList<>(Calliper.ring(6, 70));
     uneven.set(2, uneven.get(2).plus(new Point(2, 2)));
     SurveyResult odd =
@@ -81,7 +88,7 @@ class FoundHubTest {
                 .diameter(0)
                 .allPairs()
                 .measured(ContactFeature.SCREWS));
-    BadInput bad = assertThrows(BadInput.class, () -> FoundHub.of(odd, Optional.empty()));
+    BadInput bad = assertThrows(BadInput.class, () -> FoundHub.of(odd, Optional.empty(), OPTION));
     assertTrue(bad.getMessage().contains("stand unevenly"), bad.getMessage());
   }
 
@@ -101,7 +108,9 @@ class FoundHubTest {
       Calliper calliper = new Calliper(truth, 5, 0.1, random).diameter(0).allPairs();
       HubSpec hub =
           FoundHub.of(
-                  Survey.of(calliper.measured(ContactFeature.SCREWS)), Optional.of(thread("M5")))
+                  Survey.of(calliper.measured(ContactFeature.SCREWS)),
+                  Optional.of(thread("M5")),
+                  OPTION)
               .spec();
       List<Round> ring = hub.ring().centres().stream().map(p -> new Round(p, 0)).toList();
       List<Round> screws = truth.stream().map(p -> new Round(p, 0)).toList();

@@ -56,7 +56,10 @@ class KitReportTest {
     List<String> lines = lines(KitReport.of(List.of(kit)));
     assertTrue(lines.get(1).startsWith("FAILS 14 checks of its review: "), lines.get(1));
     String all = String.join(" ", lines);
-    assertTrue(all.contains("9.5 mm are missing; hub holes stay where the hub has them"), all);
+    assertTrue(
+        all.contains(
+            "4.5 mm are missing, 9.5 mm to be clear of cautions too; hub holes stay where"),
+        all);
     assertTrue(all.contains("No files for machines: they are held back"), all);
   }
 

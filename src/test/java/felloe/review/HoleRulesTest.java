@@ -61,6 +61,10 @@ class HoleRulesTest {
     assertEquals(
         "its centre lies 12.5 mm from the edge; 15 mm keeps the limit",
         boltFromEdge(MaterialKind.LAMINATE, 12.5).advice());
+    assertEquals(
+        "its centre lies 7 mm from the edge; 7.5 mm keeps the limit, 15 mm is clear of cautions"
+            + " too",
+        boltFromEdge(MaterialKind.LAMINATE, 7).advice());
     assertEquals("", boltFromEdge(MaterialKind.LAMINATE, 15).advice());
   }
 

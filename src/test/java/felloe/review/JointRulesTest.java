@@ -66,7 +66,8 @@ class JointRulesTest {
     Finding over = first("head-clearance", "holes[0].at=[145.6, 0]");
     assertEquals("G1 washer to outline", over.subject());
     assertEquals(-0.1, over.figure().value(), 1e-9);
-    assertEquals("it is 9 mm wide; 1.1 mm are missing", over.advice());
+    assertEquals(
+        "it is 9 mm wide; 0.1 mm are missing, 1.1 mm to be clear of cautions too", over.advice());
     // A window and a bore are edges too.
     is(FAIL, "head-clearance", "bore=61");
     assertEquals("H1 washer to B", first("head-clearance", "bore=61").subject());

@@ -160,7 +160,9 @@ class WebAndCornerRulesTest {
     assertEquals(4, findings.size());
     assertEquals("sharp corner of W1", findings.get(0).subject());
     assertEquals(FAIL, findings.get(0).verdict());
-    assertEquals("a radius of 3.3 mm or more keeps the limit", findings.get(0).advice());
+    assertEquals(
+        "a radius of 3 mm keeps the limit, 3.3 mm is clear of cautions too",
+        findings.get(0).advice());
     assertTrue(square.contains(findings.get(0).at().orElseThrow().times(0.99)));
   }
 
@@ -248,15 +250,17 @@ class WebAndCornerRulesTest {
             .hole(HoleRole.BOLT, 0, 35, 8)
             .window(WindowUse.OPEN, Contour.circle(new Point(0, 54), 12))
             .first("narrowest-web");
-    assertEquals("5 mm are missing; hub holes stay where the hub has them", beside.advice());
+    assertEquals(
+        "1 mm are missing, 5 mm to be clear of cautions too; hub holes stay where the hub has them",
+        beside.advice());
     Finding two =
         new Wheel()
             .hole(HoleRole.BOLT, -5, 0, 8)
             .hole(HoleRole.BOLT, 5, 0, 8)
             .first("narrowest-web");
     assertEquals(
-        "6 mm are missing; hub holes stay where the hub has them: another hub has a wider circle,"
-            + " fewer or smaller screws",
+        "2 mm are missing, 6 mm to be clear of cautions too; hub holes stay where the hub has them:"
+            + " another hub has a wider circle, fewer or smaller screws",
         two.advice());
   }
 }

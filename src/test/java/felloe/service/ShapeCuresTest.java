@@ -121,8 +121,8 @@ class ShapeCuresTest {
   void whereNoFigureMayMendItThatIsSaid() {
     Study avocet = studies().one(ShapeSource.file(Path.of("shapes", "avocet.yaml"), List.of()));
     assertEquals(
-        "6.77 mm are missing; no figure of the shape file was found to try: decide what gives way,"
-            + " and draw it anew",
+        "6.77 mm are missing; a bare hand wants 95 mm and has them, a gloved one 120 mm; no figure"
+            + " of the shape file was found to try: decide what gives way, and draw it anew",
         open(studies().advised(avocet), "finger-length").advice());
   }
 
