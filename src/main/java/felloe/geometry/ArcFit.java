@@ -58,7 +58,7 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
     if (curve.exact().isPresent()) {
       return new ArcFit(List.of(curve.exact().get()), 0, 0);
     }
-    Extent extent = Extent.of(curve);
+    Extent extent = Extent.of(curve, Math.max(SPECK, tolerance));
     if (extent.size < SPECK) {
       return speck(curve, extent.size);
     }
@@ -101,17 +101,20 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
         : new ArcFit(List.of(new Line(curve.from(), curve.to())), size, 0);
   }
 
-  /** How large a curve is, and how far off its chord. */
+  /**
+   * How large a curve is, and how far off its chord; of one that is large and bent no more is known
+   * than that.
+   */
   private record Extent(double size, boolean straight, double off, double turn) {
 
-    static Extent of(FreeCurve curve) {
+    static Extent of(FreeCurve curve, double large) {
       Point chord = curve.to().minus(curve.from());
       double size = 0;
       double off = 0;
       double turn = 0;
       boolean onward = chord.norm() > SPECK;
       Point along = onward ? chord.unit() : new Point(1, 0);
-      for (int i = 0; i <= SAMPLES; i++) {
+      for (int i = 0; i <= SAMPLES && !(size > large && bent(onward, off, turn)); i++) {
         double t = i / (double) SAMPLES;
         Point out = curve.at(t).minus(curve.from());
         Point direction = curve.tangent(t, i < SAMPLES);
@@ -120,8 +123,11 @@ public record ArcFit(List<Segment> segments, double distance, double turn) {
         turn = Math.max(turn, Math.abs(Math.atan2(along.cross(direction), along.dot(direction))));
         onward &= along.dot(direction) > 0;
       }
-      return new Extent(
-          size, onward && off < Tolerances.SAME_CURVE && turn < GREATEST_TURN, off, turn);
+      return new Extent(size, !bent(onward, off, turn), off, turn);
+    }
+
+    private static boolean bent(boolean onward, double off, double turn) {
+      return !onward || off >= Tolerances.SAME_CURVE || turn >= GREATEST_TURN;
     }
   }
 }

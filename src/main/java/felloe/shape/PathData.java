@@ -17,8 +17,11 @@ import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
 /**
  * Closed contours from W3C SVG 2 path data (section 9.3, all commands) in millimetres. The data is
@@ -40,6 +43,9 @@ public record PathData(List<Contour> contours, double distance) {
 
   /** More lines and arcs than this are refused. */
   public static final int MOST_SEGMENTS = 10_000;
+
+  /** Fewer steps are drawn sooner than other processors are woken. */
+  private static final int MANY = 200;
 
   /** Mirrored at the y axis and turned by half a turn: y changes sign. */
   private static final RigidTransform FLIP = new RigidTransform(true, Math.PI, Point.ORIGIN);
@@ -110,8 +116,9 @@ public record PathData(List<Contour> contours, double distance) {
       List<Segment> segments = new ArrayList<>();
       List<Integer> offsets = new ArrayList<>();
       Point pen = subpath.start();
+      Map<FreeCurve, ArcFit> fits = fits(subpath.start(), closed.get());
       for (PathReader.Step step : closed.get()) {
-        List<Segment> drawn = drawn(step, pen);
+        List<Segment> drawn = drawn(step, pen, fits);
         total += drawn.size();
         if (total > MOST_SEGMENTS) {
           faults.add(
@@ -135,14 +142,39 @@ public record PathData(List<Contour> contours, double distance) {
       }
     }
 
-    private List<Segment> drawn(PathReader.Step step, Point pen) {
+    /** Arcs for the curves of a path that has many, found on all processors. */
+    private Map<FreeCurve, ArcFit> fits(Point start, List<PathReader.Step> steps) {
+      Map<FreeCurve, ArcFit> fits = new ConcurrentHashMap<>();
+      if (steps.size() < MANY) {
+        return fits;
+      }
+      IntStream.range(0, Math.min(steps.size(), MOST_SEGMENTS))
+          .parallel()
+          .filter(i -> steps.get(i).curve().isPresent())
+          .forEach(
+              i -> {
+                PathReader.Step step = steps.get(i);
+                Point pen = i == 0 ? start : steps.get(i - 1).to();
+                try {
+                  FreeCurve curve = between(step.curve().get(), pen, step.to());
+                  fits.put(curve, ArcFit.of(curve, tolerance));
+                } catch (GeometryException e) {
+                  // Told when its turn comes.
+                }
+              });
+      return fits;
+    }
+
+    private List<Segment> drawn(PathReader.Step step, Point pen, Map<FreeCurve, ArcFit> fits) {
       if (step.curve().isEmpty()) {
         return pen.near(step.to(), Tolerances.SAME_POINT)
             ? List.of()
             : List.of(new Line(pen, step.to()));
       }
       try {
-        ArcFit fit = ArcFit.of(between(step.curve().get(), pen, step.to()), tolerance);
+        FreeCurve curve = between(step.curve().get(), pen, step.to());
+        ArcFit known = fits.get(curve);
+        ArcFit fit = known != null ? known : ArcFit.of(curve, tolerance);
         distance = Math.max(distance, fit.distance());
         return fit.segments();
       } catch (GeometryException e) {

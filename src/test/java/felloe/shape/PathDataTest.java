@@ -5,9 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Arc;
+import felloe.geometry.ArcFit;
+import felloe.geometry.ArcMerge;
 import felloe.geometry.Contour;
+import felloe.geometry.CubicCurve;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
+import felloe.geometry.Segment;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -322,5 +328,29 @@ class PathDataTest {
       }
     }
     assertTrue(made > 100, "made " + made);
+  }
+
+  /** A long path is fitted on all processors: to the last digit as curve after curve. */
+  @Test
+  void aPathOfManyCurvesIsDrawnAsEachCurveAlone() {
+    StringBuilder data = new StringBuilder("M 150 0");
+    List<Segment> alone = new ArrayList<>();
+    Point pen = new Point(150, 0);
+    int waves = 400;
+    for (int i = 0; i < waves; i++) {
+      Point to =
+          i == waves - 1 ? new Point(150, 0) : Point.polar(150, 2 * Math.PI * (i + 1) / waves);
+      double share = 150 * 2.2 * Math.PI / waves / 3;
+      Point out = pen.plus(pen.unit().left(), share);
+      Point in = to.plus(to.unit().left(), -share);
+      alone.addAll(ArcFit.of(new CubicCurve(pen, out, in, to)).segments());
+      data.append(" C ").append(out.x()).append(' ').append(out.y()).append(' ').append(in.x());
+      data.append(' ').append(in.y()).append(' ').append(to.x()).append(' ').append(to.y());
+      pen = to;
+    }
+    Contour drawn = one(data + " Z");
+    Contour wanted =
+        new Contour(ArcMerge.closed(alone)).moved(new RigidTransform(true, Math.PI, Point.ORIGIN));
+    assertEquals(wanted.segments(), drawn.segments());
   }
 }
