@@ -25,7 +25,8 @@ final class DrillCommand implements Command {
         Options.command(
             "drill",
             "Shows the order of work: drills, speeds, what to measure, screws, the hole schedule;"
-                + " with --out, writes the drilling sheet (SHAPE-drill-PAPER.pdf), its steps"
+                + " with --out, writes the drilling sheet (SHAPE-drill-PAPER.pdf, for the"
+                + " other face SHAPE-drill-PAPER-back.pdf), its steps"
                 + " (SHAPE-drill.csv) and a form for readings (SHAPE-measured.yaml).");
     Options.shapes(spec, false);
     Options.add(spec, Options.HUB, OUT);
@@ -50,9 +51,7 @@ final class DrillCommand implements Command {
     Report report = DrillReport.of(outcome);
     Written written = Written.NONE;
     if (OUT.given(call)) {
-      written =
-          kit.write(
-              OUT.in(call).get(), "drill", outcome.plate(), DrillFiles.of(outcome, report, sheet));
+      written = DrillFiles.into(kit.into(OUT.in(call).get()), outcome, report, sheet).commit();
     }
     if (Answers.format(call) == Answers.Format.CSV) {
       screen.data(DrillFiles.schedule(outcome));

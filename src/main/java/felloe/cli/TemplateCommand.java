@@ -37,7 +37,8 @@ final class TemplateCommand implements Command {
         Options.command(
             "template",
             "Writes true-scale templates only: tiled pages (SHAPE-template-PAPER.pdf), one"
-                + " full-size page (SHAPE-plot.pdf) and a drawing (SHAPE.svg).");
+                + " full-size page (SHAPE-plot.pdf) and a drawing (SHAPE.svg). Those for another"
+                + " face than the shape file says end in -back or -front.");
     Options.shapes(spec, true);
     Options.add(spec, Options.HUB, OUT, PRINT_CHECK);
     Answers.format(spec);

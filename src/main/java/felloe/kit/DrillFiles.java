@@ -2,6 +2,7 @@ package felloe.kit;
 
 import felloe.document.Report;
 import felloe.files.OutFile;
+import felloe.files.Transaction;
 import felloe.out.HoleCsv;
 import felloe.out.MeasuredForm;
 import felloe.out.PdfWriter;
@@ -19,25 +20,27 @@ public final class DrillFiles {
   private DrillFiles() {}
 
   /**
-   * The files, in memory.
+   * With them, in the plate's folder. Steps and form are the same for both faces.
    *
    * @param options how the sheet is printed; how it marks out does not count
    * @throws felloe.plate.BadInput when it cannot be printed so
    */
-  public static List<OutFile> of(DrillOutcome outcome, Report report, TemplateOptions options) {
+  public static Transaction into(
+      Transaction all, DrillOutcome outcome, Report report, TemplateOptions options) {
     String stem = outcome.plate().name();
     byte[] sheet =
         PdfWriter.write(
             Template.drilling(
                 outcome.plate(), options, report, outcome.cautions(), outcome.stamp()));
     List<OutFile> files = new ArrayList<>();
-    files.add(new OutFile(stem + "-drill-" + options.paper().title() + ".pdf", sheet));
+    String face = KitNames.face(outcome.plate(), options);
+    files.add(new OutFile(stem + "-drill-" + options.paper().title() + face + ".pdf", sheet));
     files.add(new OutFile(stem + "-drill.csv", StepCsv.write(outcome.plan())));
     if (MeasuredForm.has(outcome.plan())) {
       byte[] form = MeasuredForm.write(outcome.plate(), outcome.plan());
       files.add(new OutFile(stem + "-measured.yaml", form, true));
     }
-    return files;
+    return all.folder(stem, KitNames.set("drill" + face, outcome.plate(), files));
   }
 
   /** The hole schedule alone, for a spreadsheet. */

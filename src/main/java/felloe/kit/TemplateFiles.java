@@ -32,7 +32,8 @@ public final class TemplateFiles {
   public static Transaction into(Transaction files, TemplateOutcome outcome) {
     Study study = outcome.study();
     List<OutFile> all = List.of(tiled(outcome), plot(outcome), drawing(study, outcome.options()));
-    return files.folder(study.plate().name(), KitNames.set("template", study.plate(), all));
+    String set = "template" + KitNames.face(study.plate(), outcome.options());
+    return files.folder(study.plate().name(), KitNames.set(set, study.plate(), all));
   }
 
   /** With the sheet that proves a printer's scale before paper is spent; it is of no plate. */
@@ -46,14 +47,18 @@ public final class TemplateFiles {
   }
 
   static OutFile tiled(TemplateOutcome outcome) {
-    String name = outcome.study().plate().name();
     String paper = outcome.options().paper().title();
-    return new OutFile(name + "-template-" + paper + ".pdf", PdfWriter.write(outcome.tiled()));
+    String name = named(outcome.study(), "-template-" + paper, outcome.options());
+    return new OutFile(name + ".pdf", PdfWriter.write(outcome.tiled()));
   }
 
   static OutFile plot(TemplateOutcome outcome) {
-    String name = outcome.study().plate().name();
-    return new OutFile(name + "-plot.pdf", PdfWriter.write(outcome.fullSize()));
+    String name = named(outcome.study(), "-plot", outcome.options());
+    return new OutFile(name + ".pdf", PdfWriter.write(outcome.fullSize()));
+  }
+
+  private static String named(Study study, String what, TemplateOptions options) {
+    return study.plate().name() + what + KitNames.face(study.plate(), options);
   }
 
   /** The drawing. Its finish line is never moved for a pen: a machine may follow it. */
@@ -68,7 +73,8 @@ public final class TemplateFiles {
             face,
             TemplateOutcome.stamp(study));
     Picture picture = new Picture(drawing, drawing.box().orElse(plate.box()).grown(EDGE), 1);
-    return new OutFile(plate.name() + ".svg", SvgWriter.write(picture, about(plate, "template")));
+    return new OutFile(
+        named(study, "", options) + ".svg", SvgWriter.write(picture, about(plate, "template")));
   }
 
   /** What a file says of itself. */

@@ -1,5 +1,6 @@
 package felloe.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -353,6 +354,70 @@ class CommandsTest {
         List.of("heron/heron-plot.pdf", "heron/heron-template-A3.pdf", "heron/heron.svg"), files());
     assertTrue(run.out().contains("Template: 2 pages A3, and one page at full size."), run.out());
     assertFalse(run.out().contains("Fewer pages"), run.out());
+  }
+
+  /** Each file of a kit is as its report says. */
+  private void assertKitIsAsItsReportSays(String name) throws Exception {
+    JsonNode report = json(Files.readString(folder.resolve(name + "/" + name + "-report.json")));
+    assertFalse(report.get("files").isEmpty());
+    for (JsonNode file : report.get("files")) {
+      byte[] bytes = Files.readAllBytes(folder.resolve(name + "/" + file.get("name").asText()));
+      byte[] digest = java.security.MessageDigest.getInstance("SHA-256").digest(bytes);
+      assertEquals(
+          file.get("sha256").asText(), java.util.HexFormat.of().formatHex(digest), file.toString());
+    }
+  }
+
+  @Test
+  void sheetsForTheOtherFaceStandBesideTheKitAndReplaceNoneOfIt() throws Exception {
+    String out = folder.toString();
+    assertEquals(0, make(HERON).code());
+    List<String> kit = files();
+    assertEquals(0, Run.of("template", HERON, "--out", out, "--face", "back").code());
+    List<String> more = new ArrayList<>(kit);
+    more.addAll(
+        List.of(
+            "heron/heron-back.svg",
+            "heron/heron-plot-back.pdf",
+            "heron/heron-template-A4-back.pdf"));
+    assertEquals(more.stream().sorted().toList(), files());
+    assertKitIsAsItsReportSays("heron");
+    // The face that the shape file says is the kit's own, named or not.
+    assertEquals(0, Run.of("template", HERON, "--out", out, "--face", "front").code());
+    assertEquals(more.stream().sorted().toList(), files());
+    assertKitIsAsItsReportSays("heron");
+    // Sheets of one face that are made anew take none of the other's with them.
+    for (String face : List.of("front", "back")) {
+      Run run = Run.of("template", HERON, "--out", out, "--face", face, "--paper", "A3");
+      assertEquals(0, run.code(), run.err());
+    }
+    assertTrue(files().contains("heron/heron-template-A3-back.pdf"), files().toString());
+    assertTrue(files().contains("heron/heron-template-A3.pdf"), files().toString());
+    assertTrue(files().contains("heron/heron-plot.pdf"), files().toString());
+  }
+
+  @Test
+  void drillingSheetsOfBothFacesStandSideBySide() throws Exception {
+    String out = folder.toString();
+    assertEquals(0, make(HERON).code());
+    assertEquals(0, Run.of("drill", HERON, "--out", out).code());
+    byte[] front = Files.readAllBytes(folder.resolve("heron/heron-drill-A4.pdf"));
+    assertEquals(0, Run.of("drill", HERON, "--out", out, "--face", "back").code());
+    assertArrayEquals(front, Files.readAllBytes(folder.resolve("heron/heron-drill-A4.pdf")));
+    assertTrue(files().contains("heron/heron-drill-A4-back.pdf"), files().toString());
+    assertKitIsAsItsReportSays("heron");
+  }
+
+  @Test
+  void aShapeForTheBackHasFrontSheetsUnderANameOfTheirOwn() throws Exception {
+    String[] back = {HERON, "--set", "stock.template_face=back", "--out", folder.toString()};
+    assertEquals(0, make("--set", "stock.template_face=back", HERON).code());
+    List<String> args = new ArrayList<>(List.of("template"));
+    args.addAll(List.of(back));
+    args.addAll(List.of("--face", "front"));
+    assertEquals(0, Run.of(args.toArray(String[]::new)).code());
+    assertTrue(files().contains("heron/heron-plot-front.pdf"), files().toString());
+    assertKitIsAsItsReportSays("heron");
   }
 
   @Test
