@@ -205,7 +205,7 @@ class DrillCommandTest {
   void paperAndFaceAreAsAskedFor() throws IOException {
     Run run = drill(HERON, "--paper", "A3", "--face", "back", "--bars", "99.6x100.2");
     assertEquals(0, run.code(), run.err());
-    String sheet = text("heron-drill-A3.pdf");
+    String sheet = text("heron-drill-A3-back.pdf");
     assertTrue(sheet.contains("BACK face, hub side: MIRRORED"));
     assertTrue(sheet.contains("corrected for bars 99.6x100.2"));
   }
