@@ -1,6 +1,5 @@
 package felloe.cure;
 
-import felloe.cure.ShapeChange.Setting;
 import felloe.geometry.Numbers;
 import felloe.plate.Place;
 import felloe.yaml.YamlTree;
@@ -11,11 +10,31 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
-/** The plain figures of a shape file by the way to them, and where its items are written. */
+/**
+ * The figures of a shape file by the way to them, lengths in mm whatever their unit, and where its
+ * items are written. What is written with a unit is changed in mm, and says so.
+ */
 final class ShapeFigures {
 
-  private final Map<String, Double> figures = new LinkedHashMap<>();
+  /**
+   * A figure.
+   *
+   * @param value a length in mm, or a plain number
+   * @param text as it is written
+   */
+  private record Written(double value, String text) {
+
+    private static final Pattern PLAIN = Pattern.compile("[-+.\\deE]+");
+
+    /** The same as text with another value. */
+    String changed(double to) {
+      return brief(to) + (PLAIN.matcher(text).matches() ? "" : " mm");
+    }
+  }
+
+  private final Map<String, Written> figures = new LinkedHashMap<>();
   private final Map<Place, String> items = new HashMap<>();
   private final Map<String, Integer> counts = new HashMap<>();
 
@@ -33,9 +52,11 @@ final class ShapeFigures {
         items.putIfAbsent(item.place(), item.path());
         walk(item);
       }
-    } else if (value instanceof YamlValue.Scalar one && one.text().matches("-?\\d+(\\.\\d+)?")) {
+    } else if (value instanceof YamlValue.Scalar one) {
       // Keys may still be written with hyphens.
-      figures.put(one.path().replace('-', '_'), Double.parseDouble(one.text()));
+      String path = one.path().replace('-', '_');
+      String text = one.text().strip();
+      one.length().ifPresent(mm -> figures.put(path, new Written(mm, text)));
     }
   }
 
@@ -49,9 +70,9 @@ final class ShapeFigures {
     return counts.getOrDefault(list, 0);
   }
 
-  /** A figure; empty where it is not written, or with a unit. */
+  /** A figure, mm where it is a length; empty where it is not written. */
   Optional<Double> figure(String path) {
-    return Optional.ofNullable(figures.get(path));
+    return Optional.ofNullable(figures.get(path)).map(Written::value);
   }
 
   /** The ways to all figures below a way that end with a key. */
@@ -67,14 +88,26 @@ final class ShapeFigures {
 
   /** The change of one figure that is written. */
   ShapeChange change(String path, double to) {
-    return ShapeChange.of(path, brief(figures.get(path)), brief(to));
+    Written now = figures.get(path);
+    return ShapeChange.of(path, now.text(), now.changed(to));
+  }
+
+  /**
+   * The change of a figure that need not be written.
+   *
+   * @param now what is taken where it is not written
+   */
+  ShapeChange change(String path, double now, double to) {
+    return figures.containsKey(path)
+        ? change(path, to)
+        : ShapeChange.of(path, brief(now), brief(to));
   }
 
   /** The change of several figures by the same. */
   ShapeChange changes(List<String> paths, double by) {
     return new ShapeChange(
         paths.stream()
-            .map(p -> new Setting(p, brief(figures.get(p)), brief(figures.get(p) + by)))
+            .flatMap(p -> change(p, figures.get(p).value() + by).settings().stream())
             .toList());
   }
 

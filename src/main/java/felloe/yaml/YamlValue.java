@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * A value of a YAML file with the place where it was written: a single value, a list, or a group of
@@ -29,6 +30,12 @@ public sealed interface YamlValue {
    *     whatever it looks like
    */
   record Scalar(Place place, ValuePath route, String text, boolean quoted) implements YamlValue {
+
+    /** The length that it is, mm, as a shape file's reader takes it; empty where it is none. */
+    public OptionalDouble length() {
+      Quantity.Reading reading = Quantity.LENGTH.read(this);
+      return reading.good() ? OptionalDouble.of(reading.value()) : OptionalDouble.empty();
+    }
 
     /** True when nothing was written, or {@code ~} or {@code null} without quotes. */
     public boolean isNull() {

@@ -218,7 +218,8 @@ class DrillCommandTest {
     assertEquals(
         "DO NOT DRILL YET: the plate FAILS 14 checks of its review.",
         run.out().lines().skip(1).findFirst().orElseThrow());
-    assertTrue(run.out().contains("hub holes stay where the hub has them"), run.out());
+    String words = run.out().replaceAll("\\s+", " ");
+    assertTrue(words.contains("hub holes stay where the hub has them"), words);
   }
 
   @Test

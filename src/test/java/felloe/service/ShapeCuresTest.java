@@ -23,7 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ShapeCuresTest {
 
   private static final Pattern CURE =
-      Pattern.compile("([\\w.\\[\\]]+): (\\[[^]]*\\]|\\{.*\\}|[\\w.]+) \\((?:now [^)]*|new)\\)");
+      Pattern.compile(
+          "([\\w.\\[\\]]+): (\\[[^]]*\\]|\\{.*\\}|[\\w.]+(?: mm)?) \\((?:now [^)]*|new)\\)");
 
   private static Studies studies() {
     return new Studies(Path.of(""), Optional.empty());
@@ -63,6 +64,15 @@ class ShapeCuresTest {
         "heron | joints[1]={holes: hub, into: {tapped: aluminium, depth: 12}, screw: {length: 25}}"
             + " | screw-bottoms | joints[1].screw.length",
         "heron | holes[2]={at: [24, 41.57], diameter: 5} | edge-distance | holes[2].at",
+        // Figures with a unit are tried too.
+        "bittern | bore=60 mm | narrowest-web | bore",
+        "bittern | windows[0].rectangle.height=3.15 in | finger-length"
+            + " | windows[0].rectangle.height",
+        "bittern | windows[0].rectangle.radius=0.2 cm | inside-corner |"
+            + " windows[0].rectangle.radius",
+        "bittern | stock.sheet.height=215 mm | sheet-fit | stock.sheet.width",
+        "heron | holes[0].edge.inset=5 mm | head-clearance | holes[0].edge.inset",
+        "heron | holes[2]={at: [24 mm, 41.57 mm], diameter: 5} | edge-distance | holes[2].at",
       })
   void eachAdvisedFigureMakesTheFindingGoAndNoOtherCome(
       String name, String set, String rule, String key) {
@@ -88,6 +98,16 @@ class ShapeCuresTest {
               <= before.count(verdict) + before.count(Verdict.FAIL),
           sets.toString());
     }
+  }
+
+  @Test
+  void aCureOfAFigureWithAUnitIsWrittenInMillimetres() {
+    Study study = studies().one(shape("bittern", "windows[0].rectangle.height=3.15 in"));
+    String advice = open(studies().advised(study), "finger-length").advice();
+    assertTrue(
+        advice.matches(
+            ".*windows\\[0]\\.rectangle\\.height: \\d+(\\.\\d)? mm \\(now 3.15 in\\) mends.*"),
+        advice);
   }
 
   @Test
