@@ -44,13 +44,21 @@ final class PageMap {
     }
     for (int r = 0; r < grid.rows(); r++) {
       for (int c = 0; c < grid.columns(); c++) {
-        page(moved(grid.seen(r, c), scale, shift), r, c, marks);
+        cell(moved(grid.seen(r, c), scale, shift), grid.has(r, c), marks);
       }
     }
     for (Contour contour : contours) {
       var small = Outlines.small(contour.segments(), scale, shift);
       if (small.size() > 2) {
         marks.add(new Mark.Stroke(small, true, LineType.THIN));
+      }
+    }
+    for (int r = 0; r < grid.rows(); r++) {
+      for (int c = 0; c < grid.columns(); c++) {
+        if (grid.has(r, c) && grid.count() > 1) {
+          boolean here = r == row && c == column;
+          name(moved(grid.seen(r, c), scale, shift), Grid.name(r, c), here ? THIS : 0, marks);
+        }
       }
     }
     if (words > 0) {
@@ -64,8 +72,7 @@ final class PageMap {
     return marks;
   }
 
-  private void page(Box cell, int row, int column, List<Mark> marks) {
-    boolean printed = grid.has(row, column);
+  private static void cell(Box cell, boolean printed, List<Mark> marks) {
     marks.add(Mark.Stroke.of(Contour.rectangle(cell), printed ? LineType.THIN : LineType.DASHED));
     if (!printed) {
       marks.add(
@@ -76,12 +83,17 @@ final class PageMap {
           Mark.Stroke.of(
               new Line(new Point(cell.minX(), cell.maxY()), new Point(cell.maxX(), cell.minY())),
               LineType.THIN));
-      return;
     }
+  }
+
+  /** A page's name, where its cell has room; the plate's lines break off round it. */
+  private static void name(Box cell, String name, double ground, List<Mark> marks) {
     double height = Math.min(2.5, Math.min(cell.height() / 2, cell.width() / 3));
-    if (height >= 0.9 && grid.rows() * grid.columns() > 1) {
+    if (height >= 0.9) {
       Point at = cell.centre().plus(new Point(0, -height / 2));
-      marks.add(Mark.Label.of(Grid.name(row, column), at, height, Anchor.MIDDLE));
+      Mark.Label label = Mark.Label.of(name, at, height, Anchor.MIDDLE);
+      marks.add(new Mark.Fill(List.of(Contour.rectangle(label.box())), ground));
+      marks.add(label);
     }
   }
 
