@@ -15,6 +15,7 @@ import felloe.plate.Requested;
 import felloe.report.LayupReport;
 import felloe.report.StackReport;
 import felloe.report.StripsReport;
+import felloe.report.Unfit;
 import felloe.service.LayupPlanning;
 import felloe.service.StackStudy;
 import felloe.service.StripsOutcome;
@@ -215,8 +216,10 @@ final class LayupCommand implements Command {
         });
     LayupPlanning.Request request =
         new LayupPlanning.Request(wish(call), Options.MATERIALS.in(call));
-    LayupPlan plan = LayupPlanning.of(Options.shape(call), request, studies, kit.folder());
-    Report report = LayupReport.of(plan);
+    LayupPlanning.Planned planned =
+        LayupPlanning.of(Options.shape(call), request, studies, kit.folder());
+    LayupPlan plan = planned.plan();
+    Report report = Unfit.warned(planned.study(), LayupReport.of(plan));
     Written files =
         Printing.pages(
             call,
@@ -233,7 +236,8 @@ final class LayupCommand implements Command {
               + CLOTH.name()
               + " NAME.");
     }
-    return plan.laidUp() && !plan.possible() ? Exit.FAILS : Exit.WELL;
+    boolean cannot = plan.laidUp() && !plan.possible();
+    return cannot || planned.study().fails() ? Exit.FAILS : Exit.WELL;
   }
 
   private static LayupWish wish(ParseResult call) {

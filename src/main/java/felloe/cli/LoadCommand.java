@@ -198,7 +198,7 @@ final class LoadCommand implements Command {
             paper -> LoadFiles.of(outcome, report, paper));
     Answers.show(call, screen, outcome, files, () -> report);
     screen.say("Reckoned in " + felloe.geometry.Numbers.fixed(outcome.seconds(), 1) + " s.");
-    return outcome.met() ? Exit.WELL : Exit.FAILS;
+    return outcome.met() && !outcome.study().fails() ? Exit.WELL : Exit.FAILS;
   }
 
   private static int proof(ParseResult call, Screen screen, Kit kit, LoadOutcome outcome)
@@ -214,7 +214,8 @@ final class LoadCommand implements Command {
             outcome.plate(),
             paper -> LoadFiles.proof(outcome, report, paper));
     Answers.show(call, screen, proof, files, () -> report);
-    return outcome.met() && !proof.hangs().isEmpty() ? Exit.WELL : Exit.FAILS;
+    boolean well = outcome.met() && !outcome.study().fails() && !proof.hangs().isEmpty();
+    return well ? Exit.WELL : Exit.FAILS;
   }
 
   private static int search(

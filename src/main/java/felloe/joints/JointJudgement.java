@@ -33,11 +33,14 @@ public record JointJudgement(List<JudgedScrew> screws, List<SourcedFigure> figur
     return verdict() != Verdict.FAIL;
   }
 
-  /** The screw with the least ratio of all. */
+  /** Of the screws with the worst verdict the one with the least ratio. */
   public Optional<JudgedScrew> worst() {
     return screws.stream()
         .filter(s -> s.worst().isPresent())
-        .min(Comparator.comparingDouble(s -> Math.rint(1e9 * s.worst().orElseThrow().ratio())));
+        .min(
+            Comparator.comparing(JudgedScrew::verdict)
+                .reversed()
+                .thenComparingDouble(s -> Math.rint(1e9 * s.worst().orElseThrow().ratio())));
   }
 
   /** The screw in a hole, if one is judged. */

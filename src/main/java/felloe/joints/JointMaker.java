@@ -66,14 +66,14 @@ final class JointMaker {
    * The joint, settled.
    *
    * @param problems takes what is wrong with a joint of the shape file
-   * @param unplanned takes what is wrong with one that nobody wrote
+   * @param unscrewed takes what is wrong with one that nobody wrote
    */
-  Optional<PlannedJoint> make(Problems problems, List<String> unplanned) {
+  Optional<PlannedJoint> make(Problems problems, List<Unscrewed> unscrewed) {
     Optional<PlannedJoint> made = make();
     if (joint.written()) {
       wrong.forEach(problems::addOnce);
     } else {
-      wrong.forEach(p -> unplanned.add(name + ": " + p.wanted() + "."));
+      wrong.forEach(p -> unscrewed.add(new Unscrewed(holes, name, p.wanted())));
     }
     return made.filter(m -> wrong.isEmpty());
   }

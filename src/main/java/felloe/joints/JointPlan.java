@@ -13,19 +13,19 @@ import java.util.Optional;
  * @param joints those of the shape file in its order, then the usual ones of hub and grips
  * @param load the hub screws under load; empty when none is planned or they cannot carry a torque
  * @param judgement of every hub and grip screw
- * @param unplanned what has no screw, and why
+ * @param unscrewed holes that have no screw, and why
  * @param cautions sentences that go with the plan wherever it is shown
  */
 public record JointPlan(
     List<PlannedJoint> joints,
     Optional<GroupLoad> load,
     JointJudgement judgement,
-    List<String> unplanned,
+    List<Unscrewed> unscrewed,
     List<String> cautions) {
 
   public JointPlan {
     joints = List.copyOf(joints);
-    unplanned = List.copyOf(unplanned);
+    unscrewed = List.copyOf(unscrewed);
     cautions = List.copyOf(cautions);
   }
 

@@ -27,7 +27,7 @@ final class JointPlanner {
   private final ThreadChoice threads;
   private final Problems problems = new Problems();
   private final List<PlannedJoint> planned = new ArrayList<>();
-  private final List<String> unplanned = new ArrayList<>();
+  private final List<Unscrewed> unscrewed = new ArrayList<>();
 
   /** Holes of one joint that take the same screw. */
   private record Alike(ScrewThread thread, List<Hole> holes) {}
@@ -70,7 +70,7 @@ final class JointPlanner {
         planned,
         load,
         JointJudging.of(plate, planned, load, List.of()),
-        unplanned,
+        unscrewed,
         planned.isEmpty() ? List.of() : JointCautions.of(plate.stock().material()));
   }
 
@@ -92,7 +92,7 @@ final class JointPlanner {
       String name = name(joint) + (number > 1 ? " " + number : "");
       number++;
       new JointMaker(plate, fasteners, joint, name, alike.thread(), alike.holes())
-          .make(problems, unplanned)
+          .make(problems, unscrewed)
           .ifPresent(planned::add);
     }
   }
@@ -144,13 +144,7 @@ final class JointPlanner {
               + JointWords.mm(hole.diameter()),
           "drill larger holes, or write a smaller thread");
     } else if (!enters) {
-      unplanned.add(
-          hole.label()
-              + ": "
-              + thread.name()
-              + " does not enter a hole of "
-              + JointWords.mm(hole.diameter())
-              + ".");
+      without(hole, thread.name() + " does not enter a hole of " + JointWords.mm(hole.diameter()));
     }
     return enters;
   }
@@ -160,8 +154,12 @@ final class JointPlanner {
     if (joint.written()) {
       report(joint, "holes", hole.label(), "needs a thread: " + why, "write screw.thread");
     } else {
-      unplanned.add(hole.label() + ": " + why + "; write a joint with screw.thread.");
+      without(hole, why + "; write a joint with screw.thread");
     }
+  }
+
+  private void without(Hole hole, String why) {
+    unscrewed.add(new Unscrewed(List.of(hole), hole.label(), why));
   }
 
   private void report(Joint joint, String key, String value, String wanted, String cure) {

@@ -40,9 +40,13 @@ public record JudgedScrew(
     return check(what.id());
   }
 
-  /** The check with the least ratio. */
+  /** Of the checks with the worst verdict the one with the least ratio. */
   public Optional<JointCheck> worst() {
-    return checks.stream().min(Comparator.comparingDouble(JointCheck::ratio));
+    return checks.stream()
+        .min(
+            Comparator.comparing(JointCheck::verdict)
+                .reversed()
+                .thenComparingDouble(JointCheck::ratio));
   }
 
   /** The worst verdict of all. */

@@ -3,6 +3,7 @@ package felloe.load;
 import felloe.joints.JointJudgement;
 import felloe.joints.JointPlan;
 import felloe.joints.ScrewDemand;
+import felloe.joints.Unscrewed;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,6 +15,13 @@ public final class ScrewUse {
   /** Every screw, judged under the study's cases and the plan's own loads, whichever is more. */
   public static JointJudgement of(LoadPlan plan, JointPlan joints) {
     return joints.judged(plan.plate(), demands(plan));
+  }
+
+  /** Holes that hold the plate to its hub by screws that nobody knows, so that none is judged. */
+  public static List<Unscrewed> unknown(LoadPlan plan, JointPlan joints) {
+    return joints.unscrewed().stream()
+        .filter(one -> one.holes().stream().anyMatch(plan.hold().holes()::contains))
+        .toList();
   }
 
   /** What each hub screw carries in each case, at limit load; falls are told and not judged. */

@@ -212,7 +212,7 @@ public final class JointReport {
       }
       own.forEach(note -> notes.add(joint.name() + ": " + note));
     }
-    notes.addAll(plan.unplanned());
+    plan.unscrewed().forEach(hole -> notes.add(hole.words()));
     return notes;
   }
 

@@ -90,7 +90,8 @@ public final class LoadReport {
     report.maps();
     report.sources();
     report.told.cautions(cautions(outcome.plate()));
-    return report.told.under(Words.title(outcome.plate(), "loads"), FOOT);
+    return Unfit.warned(
+        outcome.study(), report.told.under(Words.title(outcome.plate(), "loads"), FOOT));
   }
 
   /** A margin in words. */
@@ -124,6 +125,13 @@ public final class LoadReport {
                 : "As wanted, if figures that have NOT" + " settled are near enough (see the end):",
         least,
         most);
+    if (!outcome.unscrewed().isEmpty()) {
+      told.verdict(
+          Tone.FAIL,
+          "No screw is known in {} of its hub holes, so none is judged there. {}",
+          outcome.unscrewed().stream().mapToInt(one -> one.holes().size()).sum(),
+          Phrase.begin(outcome.unscrewed().get(0).words()));
+    }
     told.add(JointReport.cure(outcome.screws(), outcome.screwCures()));
     cure(outcome).ifPresent(cure -> told.verdict(Tone.FAIL, Phrase.sentence(cure)));
     outcome.widening().ifPresent(w -> told.verdict(Tone.FAIL, widened(w)));

@@ -61,7 +61,8 @@ public final class ProofReport {
             List.of(List.of(new Cell.Blank(), new Cell.Blank(), new Cell.Blank())),
             false));
     told.fold(Depth.SOURCES, new Telling().head("What this rests on").add(sources(proof)));
-    return told.under(Words.title(outcome.plate(), "proof load"), LoadReport.FOOT);
+    return Unfit.warned(
+        outcome.study(), told.under(Words.title(outcome.plate(), "proof load"), LoadReport.FOOT));
   }
 
   private static void verdict(LoadOutcome outcome, ProofLoad proof, Telling told) {
@@ -70,11 +71,10 @@ public final class ProofReport {
       told.verdict(
           Tone.FAIL,
           "No load case can be hung as a weight: it takes one hand, square to the plate.");
-    } else if (!outcome.met()) {
+    } else if (!outcome.met() || outcome.study().fails()) {
       told.verdict(
           Tone.FAIL,
-          "DO NOT PROVE IT YET: the plate is not as wanted under these loads, and may break. Change"
-              + " it first.");
+          "DO NOT PROVE IT YET: the plate is not as wanted, and may break. Change it first.");
     } else {
       told.verdict(
           Tone.WELL,

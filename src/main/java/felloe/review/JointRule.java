@@ -5,6 +5,7 @@ import felloe.joints.JointCheck;
 import felloe.joints.JointPlan;
 import felloe.joints.JudgedScrew;
 import felloe.joints.PlannedJoint;
+import felloe.joints.Unscrewed;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -15,11 +16,16 @@ import felloe.plate.Verdict;
 import felloe.yaml.Entry;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Rules about screws: their room, their hold, and the plate round them under the hands' loads. */
 enum JointRule implements Rule {
+  /** Holes for screws that no screw is planned for. */
+  SCREW_SUITS("screw-suits", "Where no screw is planned, nothing is judged.", "holes"),
   /** From head or washer to the nearest edge. */
   HEAD_CLEARANCE("head-clearance", "A head or washer must lie on the plate.", "mm"),
   /** From head to head. */
@@ -81,6 +87,7 @@ enum JointRule implements Rule {
   public List<Finding> check(Reviewed of, Limits limits) {
     JointPlan plan = of.joints();
     return switch (this) {
+      case SCREW_SUITS -> unscrewed(plan, limits);
       case HEAD_CLEARANCE -> headClearance(of.plate(), plan, limits);
       case HEAD_SPACING -> headSpacing(plan, limits);
       case BEARING,
@@ -94,6 +101,29 @@ enum JointRule implements Rule {
           judged(plan, limits);
       default -> plan.joints().stream().flatMap(joint -> hold(joint, limits).stream()).toList();
     };
+  }
+
+  private List<Finding> unscrewed(JointPlan plan, Limits limits) {
+    LimitPair bounds = limits.of(this, "any", Sense.AT_MOST, 1);
+    Map<String, List<Unscrewed>> alike =
+        plan.unscrewed().stream()
+            .collect(
+                Collectors.groupingBy(Unscrewed::why, LinkedHashMap::new, Collectors.toList()));
+    List<Finding> findings = new ArrayList<>();
+    alike.forEach(
+        (why, all) -> {
+          Hole first = all.get(0).holes().get(0);
+          findings.add(
+              bounds.finding(
+                  this,
+                  all.stream().map(Unscrewed::name).collect(Collectors.joining(", ")),
+                  "holes without a screw",
+                  all.stream().mapToInt(one -> one.holes().size()).sum(),
+                  Optional.of(first.centre()),
+                  first.place(),
+                  why));
+        });
+    return findings;
   }
 
   private List<Finding> headClearance(Plate plate, JointPlan plan, Limits limits) {

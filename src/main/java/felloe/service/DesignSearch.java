@@ -3,6 +3,7 @@ package felloe.service;
 import felloe.geometry.Numbers;
 import felloe.load.DesignSpace;
 import felloe.load.LoadPlan;
+import felloe.load.ScrewUse;
 import felloe.load.TriedDesign;
 import felloe.plate.BadInput;
 import felloe.plate.Finding;
@@ -189,13 +190,14 @@ public final class DesignSearch {
     }
     double mass = 0;
     try {
-      Study varied = Studies.of(ShapeSource.text(shape.name(), shape.text(), sets), hubs);
+      ShapeSource source = ShapeSource.text(shape.name(), shape.text(), sets);
+      Study varied = new Studies(hubs, Optional.empty()).study(source, study.hub());
       mass = varied.plate().mass();
       List<Finding> fails = varied.review().with(Verdict.FAIL);
       if (!fails.isEmpty()) {
         return new TriedDesign(values, mass, 0, 0, "review " + fails.get(0).rule());
       }
-      return loaded(values, PlateLoads.quick(varied, request, sources));
+      return loaded(values, varied, PlateLoads.quick(varied, request, sources));
     } catch (BadInput bad) {
       note(bad);
       String who = bad.problems().get(0).who();
@@ -211,10 +213,14 @@ public final class DesignSearch {
     undrawn = undrawn == null ? bad : undrawn;
   }
 
-  private static TriedDesign loaded(List<Double> values, LoadPlan plan) {
+  private static TriedDesign loaded(List<Double> values, Study study, LoadPlan plan) {
     double margin = plan.tightest().margin();
     String fault = "";
-    if (!plan.met()) {
+    if (!ScrewUse.unknown(plan, study.joints()).isEmpty()) {
+      fault = "screws are not known";
+    } else if (!ScrewUse.of(plan, study.joints()).met()) {
+      fault = "screws under load";
+    } else if (!plan.met()) {
       boolean weak = margin < plan.wanted().margin();
       fault = weak ? "margin in " + plan.tightest().field().load().name() : "deflection";
     }

@@ -4,6 +4,7 @@ import felloe.geometry.Numbers;
 import felloe.hub.HubSpec;
 import felloe.joints.JointPlan;
 import felloe.joints.PlannedJoint;
+import felloe.joints.Unscrewed;
 import felloe.measure.AsDrilledResult;
 import felloe.measure.DrilledHole;
 import felloe.plate.BadInput;
@@ -70,10 +71,14 @@ final class DrilledReview {
     return finding.rule() + " " + finding.subject();
   }
 
+  private static List<String> words(JointPlan joints) {
+    return joints.unscrewed().stream().map(Unscrewed::words).toList();
+  }
+
   private static List<Finding> reviewed(
       Plate plate, Plate as, HubSpec hub, AsDrilledResult drilled) {
     Optional<HubSpec> spec = Optional.of(hub);
-    List<String> drawn = JointPlan.of(plate, spec).unplanned();
+    List<String> drawn = words(JointPlan.of(plate, spec));
     List<Finding> findings = new ArrayList<>();
     JointPlan joints;
     Plate reviewed = as;
@@ -87,7 +92,7 @@ final class DrilledReview {
       joints = JointPlan.of(reviewed, spec);
     }
     if (findings.isEmpty()) {
-      joints.unplanned().stream()
+      words(joints).stream()
           .filter(words -> !drawn.contains(words))
           .forEach(words -> findings.add(bearing(drilled, words)));
     }

@@ -3,7 +3,6 @@ package felloe.service;
 import felloe.layup.LayupPlan;
 import felloe.layup.MaterialBook;
 import felloe.plate.LayupWish;
-import felloe.plate.Plate;
 import felloe.shape.Materials;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -26,16 +25,25 @@ public final class LayupPlanning {
   }
 
   /**
+   * The whole plan, and the plate that it is for.
+   *
+   * @param study the plate, judged
+   * @param plan how it is laid up
+   */
+  public record Planned(Study study, LayupPlan plan) {}
+
+  /**
    * The whole plan.
    *
    * @param studies what reads the shape; its problems and the request's are told together
    * @param folder where names of files start from
    * @throws felloe.plate.BadInput with everything that is wrong
    */
-  public static LayupPlan of(ShapeSource shape, Request request, Studies studies, Path folder) {
+  public static Planned of(ShapeSource shape, Request request, Studies studies, Path folder) {
     MaterialBook book = studies.with(() -> book(request.materials(), folder));
-    Plate plate = studies.plate(shape);
-    return LayupPlan.of(plate, request.wish(), book, Materials.builtIn()::find);
+    Study study = studies.one(shape);
+    LayupPlan plan = LayupPlan.of(study.plate(), request.wish(), book, Materials.builtIn()::find);
+    return new Planned(study, plan);
   }
 
   /**

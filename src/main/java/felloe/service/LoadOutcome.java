@@ -3,7 +3,9 @@ package felloe.service;
 import felloe.cure.Widening;
 import felloe.joints.JointCure;
 import felloe.joints.JointJudgement;
+import felloe.joints.Unscrewed;
 import felloe.load.LoadPlan;
+import felloe.load.ScrewUse;
 import felloe.plate.Plate;
 import java.util.Comparator;
 import java.util.List;
@@ -38,9 +40,14 @@ public record LoadOutcome(
     return whole ? plan.least() : Optional.empty();
   }
 
-  /** Whether all is as wanted. */
+  /** Whether all is as wanted; never where a hub screw is not known, and so not judged. */
   public boolean met() {
-    return plan.met() && screws.met();
+    return plan.met() && screws.met() && unscrewed().isEmpty();
+  }
+
+  /** Holes that hold it to the hub by screws that nobody knows. */
+  public List<Unscrewed> unscrewed() {
+    return ScrewUse.unknown(plan, study.joints());
   }
 
   /** The case with the least margin; a fall only where there is nothing else. */

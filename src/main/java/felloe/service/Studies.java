@@ -198,7 +198,7 @@ public final class Studies {
     return hub.map(h -> new HubCatalogue(folder).spec(h.value(), h.place())).orElse(null);
   }
 
-  private Study study(ShapeSource source, Optional<HubSpec> other) {
+  Study study(ShapeSource source, Optional<HubSpec> other) {
     Plate plate = plate(source, folder);
     Optional<HubSpec> spec =
         other.or(() -> plate.hub().map(name -> hubs(source, folder).spec(name, Place.BUILT_IN)));

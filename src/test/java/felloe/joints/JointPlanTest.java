@@ -21,7 +21,7 @@ class JointPlanTest {
   void withoutAWordHubAndGripsGetTheUsualJoints() {
     JointPlan plan = Shapes.plan("");
     assertEquals(List.of("hub", "grip"), plan.joints().stream().map(PlannedJoint::name).toList());
-    assertEquals(List.of(), plan.unplanned());
+    assertEquals(List.of(), plan.unscrewed());
     PlannedJoint hub = plan.joints().get(0);
     assertEquals("M5", hub.thread().name());
     assertEquals(List.of("plain washer 1.0", "plate 5.0"), parts(hub));
@@ -164,12 +164,12 @@ class JointPlanTest {
   @Test
   void holesThatNoScrewSuitsAreToldAndNotPlanned() {
     JointPlan plan = Shapes.plan("", "bolt-circles[0]={count: 4, pcd: 70, diameter: 7.5}");
-    assertEquals(4, plan.unplanned().size());
+    assertEquals(4, plan.unscrewed().size());
     assertEquals(
         "H1: no metric screw suits a hole of 7.5 mm; write a joint with screw.thread.",
-        plan.unplanned().get(0));
+        plan.unscrewed().get(0).words());
     JointPlan small = Shapes.plan("", "bolt-circles[0].diameter=4.8");
-    assertEquals("H1: M5 does not enter a hole of 4.8 mm.", small.unplanned().get(0));
+    assertEquals("H1: M5 does not enter a hole of 4.8 mm.", small.unscrewed().get(0).words());
     assertEquals(Optional.empty(), small.load());
   }
 

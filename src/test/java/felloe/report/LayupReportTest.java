@@ -33,10 +33,11 @@ class LayupReportTest {
       all.add(0, "stock.thickness=5");
     }
     return LayupPlanning.of(
-        ShapeSource.file(Path.of("shapes", shape + ".yaml"), all),
-        LayupPlanning.Request.USUAL,
-        new Studies(Path.of(""), Optional.empty()),
-        Path.of(""));
+            ShapeSource.file(Path.of("shapes", shape + ".yaml"), all),
+            LayupPlanning.Request.USUAL,
+            new Studies(Path.of(""), Optional.empty()),
+            Path.of(""))
+        .plan();
   }
 
   private static List<String> lines(LayupPlan plan) {

@@ -24,10 +24,11 @@ class LayupPlanningTest {
 
   private LayupPlan plan(String shape, LayupPlanning.Request request, String... sets) {
     return LayupPlanning.of(
-        ShapeSource.file(Path.of("shapes", shape + ".yaml"), List.of(sets)),
-        request,
-        new Studies(folder, Optional.empty()),
-        folder);
+            ShapeSource.file(Path.of("shapes", shape + ".yaml"), List.of(sets)),
+            request,
+            new Studies(folder, Optional.empty()),
+            folder)
+        .plan();
   }
 
   @Test
