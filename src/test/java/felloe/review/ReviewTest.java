@@ -132,6 +132,7 @@ class ReviewTest {
     report.findings().forEach(finding -> silent.remove(finding.rule()));
     assertEquals(
         Set.of(
+            "screw-suits",
             "outline-width",
             "stock-thickness",
             "countersink-land",
