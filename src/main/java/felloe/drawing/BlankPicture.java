@@ -54,7 +54,8 @@ public final class BlankPicture {
     sizes(blank, mould);
     words.add(label(view.title(), mould.minX(), mould.maxY() + 13 * unit, 1.3 * TEXT));
     double y = mould.minY() - 12 * unit;
-    double wide = mould.maxX();
+    double wide =
+        Math.max(mould.maxX(), mould.minX() + TextWidth.of(view.title(), 1.3 * TEXT * unit));
     for (String line : view.words()) {
       words.add(label(line, mould.minX(), y, TEXT));
       wide = Math.max(wide, mould.minX() + TextWidth.of(line, TEXT * unit));

@@ -55,7 +55,10 @@ public final class StackPicture {
     double head = Math.max(top, 60) + 16;
     words.add(label(view.title(), 0, head, 1.3 * TEXT));
     words.add(label(view.thickness() + ". " + view.properties() + ".", 0, head - 6, 0.9 * TEXT));
-    double wide = TextWidth.of(view.thickness() + ". " + view.properties() + ".", 0.9 * TEXT);
+    double wide =
+        Math.max(
+            TextWidth.of(view.title(), 1.3 * TEXT),
+            TextWidth.of(view.thickness() + ". " + view.properties() + ".", 0.9 * TEXT));
     Drawing drawing =
         new Drawing(List.of(new Drawing.Layer("plies", marks), new Drawing.Layer("words", words)));
     Box page = new Box(-16, -12, Math.max(right, wide) + 6, head + 8);

@@ -53,7 +53,10 @@ public final class ThicknessPlot {
   private Picture draw() {
     Box upper = new Box(0, HIGH + GAP, WIDE, 2 * HIGH + GAP);
     Box lower = new Box(0, 0, WIDE, HIGH);
-    label(view.title(), -14, upper.maxY() + 11, 1.3 * TEXT, Anchor.START);
+    double head = 1.3 * TEXT;
+    List<String> heading = Paragraph.wrap(view.title(), head, WIDE + 18);
+    double top = upper.maxY() + 11 + (heading.size() - 1) * 1.6 * head + head;
+    marks.addAll(Paragraph.labels(heading, -14, top, head, 1.6 * head));
     panel(
         upper,
         "greatest deflection at the hands, mm (equal steps are equal ratios)",
@@ -78,7 +81,7 @@ public final class ThicknessPlot {
       label(line, -14, y, TEXT, Anchor.START);
       y -= 1.6 * TEXT;
     }
-    Box page = new Box(-16, y, WIDE + 6, upper.maxY() + 16);
+    Box page = new Box(-16, y, WIDE + 6, top + 5 - head);
     return new Picture(Drawing.of("plot", marks), page, 1);
   }
 
