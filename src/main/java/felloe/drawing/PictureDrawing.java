@@ -243,8 +243,8 @@ public final class PictureDrawing {
                 p ->
                     p.stock().material().title()
                         + ", "
-                        + Numbers.brief(p.stock().thickness(), 2)
-                        + " mm \u00b7 "
+                        + p.stock().thicknessWords()
+                        + " \u00b7 "
                         + Numbers.brief(p.mass(), p.mass() < 10 ? 1 : 0)
                         + " g \u00b7 ")
             .orElse("");

@@ -23,6 +23,9 @@ public record Stock(
     Place place,
     Optional<LaidSheet> laid) {
 
+  /** A lay-up is told of when it is so much thinner or thicker than was asked for, mm. */
+  private static final double TOLD = 0.01;
+
   /** Stock for which nothing is asked of a lay-up. */
   public Stock(
       Material material, double thickness, Optional<Sheet> sheet, Face templateFace, Place place) {
@@ -54,6 +57,25 @@ public record Stock(
   /** What it measures when it is made, mm: what the stack comes to where one is planned. */
   public double asMade() {
     return laid.map(LaidSheet::thickness).orElse(thickness);
+  }
+
+  /** What the stack comes to, mm, where that is another thickness than was asked for. */
+  public Optional<Double> madeOtherwise() {
+    return laid.map(LaidSheet::thickness).filter(made -> Math.abs(made - thickness) >= TOLD);
+  }
+
+  /** The thickness that was asked for and, where it is another, what the stack comes to. */
+  public String thicknessWords() {
+    return mm(thickness) + laidUpWords();
+  }
+
+  /** What the stack comes to, behind a comma; empty where it is as thick as was asked for. */
+  public String laidUpWords() {
+    return madeOtherwise().map(made -> ", laid up " + mm(made)).orElse("");
+  }
+
+  private static String mm(double length) {
+    return Numbers.brief(length, 2) + " mm";
   }
 
   /** Mass of a piece of it, g: of the stack as planned where there is one. */

@@ -17,6 +17,7 @@ import felloe.geometry.Contour;
 import felloe.geometry.Segment;
 import felloe.plate.Face;
 import felloe.plate.Plate;
+import felloe.plate.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -82,7 +83,7 @@ public final class CutMap {
         Phrase.of(
             "Stock: {}, {}; below it {} of spoil board",
             machine.first().plate().stock().material().title(),
-            mm(depths.stock()),
+            thick(machine.first().plate().stock(), depths.stock()),
             mm(depths.bed())));
     int tabs = machine.tabs().size();
     lines.add(tabs == 0 ? "No tabs: hold the part down" : "Tabs: " + tabs);
@@ -150,6 +151,14 @@ public final class CutMap {
   /** A number of places. */
   static String places(int count) {
     return Phrase.count(count, "place");
+  }
+
+  /**
+   * The thickness that paths are made for; what the stack comes to beside it, unless the maker gave
+   * a thickness for this cut.
+   */
+  static String thick(Stock stock, double thick) {
+    return thick == stock.thickness() ? stock.thicknessWords() : mm(thick).text();
   }
 
   /** A length with at most three places. */

@@ -155,7 +155,11 @@ public final class CutReport {
             .map(deep -> Phrase.of(", on spoil board: cuts go {} into it", deep));
     List<String> steps = new ArrayList<>();
     steps.add(
-        Phrase.of("Clamp {}, {}{}.", plate.stock().material().title(), CutMap.mm(thick), bed));
+        Phrase.of(
+            "Clamp {}, {}{}.",
+            plate.stock().material().title(),
+            CutMap.thick(plate.stock(), thick),
+            bed));
     steps.add(Phrase.of("Set work zero: {}.", CutMap.zero(job)));
     router.ifPresent(machine -> router(machine, steps));
     if (!job.leftOvers().isEmpty()) {

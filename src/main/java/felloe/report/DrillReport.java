@@ -93,7 +93,7 @@ public final class DrillReport {
     told.say(
         "Stock: {}, {}. Drills and speeds for {}.{}{}",
         plate.stock().material().title(),
-        Quantity.mm(plate.stock().thickness()),
+        plate.stock().thicknessWords(),
         plan.material().title(),
         plan.hub().map(hub -> " Hub: " + hub + "."),
         plan.throughHub() ? " The hub holes are drilled THROUGH THE HUB." : "");

@@ -7,15 +7,11 @@ import felloe.document.Report;
 import felloe.document.Rows;
 import felloe.document.Telling;
 import felloe.drawing.PictureDrawing;
-import felloe.plate.LaidSheet;
 import felloe.plate.Plate;
 import felloe.service.ShowOutcome;
 
 /** A plate's key figures, told. */
 public final class ShowReport {
-
-  /** A lay-up is told of when it is so much thinner or thicker than the stock, mm. */
-  private static final double TOLD = 0.01;
 
   private ShowReport() {}
 
@@ -35,9 +31,7 @@ public final class ShowReport {
                 .figures("", f -> Words.fixed(f.value(), f.unit())));
     plate
         .stock()
-        .laid()
-        .map(LaidSheet::thickness)
-        .filter(laid -> Math.abs(laid - plate.stock().thickness()) >= TOLD)
+        .madeOtherwise()
         .ifPresent(
             laid ->
                 told.say(

@@ -22,7 +22,9 @@ final class TemplateWords {
       LaidShape shape, double turn, Optional<BarReading> bars, Stamp stamp, List<String> cautions) {
     Plate plate = shape.plate();
     List<String> facts = new ArrayList<>();
-    facts.add(plate.name() + "  rev " + plate.revision());
+    // The line of the stock has no room for it.
+    String laid = plate.stock().laidUpWords();
+    facts.add(plate.name() + "  rev " + plate.revision() + laid);
     facts.add(
         plate.stock().material().title()
             + ", "

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -54,6 +55,30 @@ class LayupPlanCommandTest {
     assertEquals("", run.err());
     String all = call(HERON + " --all").out();
     assertTrue(all.contains("Resin, both parts") && all.contains("Stack"), all);
+  }
+
+  /** A stack that comes out thinner than the file says is told of wherever the thickness is. */
+  @Test
+  void whatTheStackComesToStandsBesideTheThicknessInEveryAnswer() throws IOException {
+    String both = "5.6 mm, laid up 4.49 mm";
+    assertTrue(thin("drill").contains("laminate, " + both));
+    assertTrue(thin("cut", "--process", "router").contains(both));
+    String given = thin("cut", "--process", "router", "--thickness", "4.49");
+    assertTrue(given.contains("laminate, 4.49 mm, on spoil board"), given);
+    thin("template");
+    Path template = folder.resolve("heron/heron-template-A4.pdf");
+    try (PDDocument pages = Loader.loadPDF(template.toFile())) {
+      String text = new PDFTextStripper().getText(pages).replaceAll("\\s+", " ");
+      assertTrue(text.contains(", laid up 4.49 mm carbon and epoxy laminate, 5.6 mm"), text);
+    }
+    assertTrue(thin("show").contains("comes to 4.49 mm"));
+  }
+
+  private String thin(String command, String... more) {
+    List<String> words = new ArrayList<>(List.of(command, HERON));
+    words.addAll(List.of("--set", "stock.layup={plies: 16}", "--out", folder.toString()));
+    words.addAll(List.of(more));
+    return Run.of(words.toArray(String[]::new)).out().replaceAll("\\s+", " ");
   }
 
   @Test
