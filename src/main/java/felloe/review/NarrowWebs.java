@@ -1,5 +1,7 @@
 package felloe.review;
 
+import felloe.geometry.Contour;
+import felloe.geometry.LargestCircle;
 import felloe.geometry.NarrowestWeb;
 import felloe.geometry.NarrowestWeb.Web;
 import felloe.plate.Finding;
@@ -47,6 +49,7 @@ record NarrowWebs() implements Rule {
     }
     List<NamedContour> edges = NamedContour.all(plate);
     List<Finding> findings = new ArrayList<>();
+    sliver(plate, bounds, good).ifPresent(findings::add);
     for (Web web : webs) {
       Verdict verdict = bounds.judge(web.width());
       boolean told =
@@ -56,6 +59,30 @@ record NarrowWebs() implements Rule {
       }
     }
     return findings;
+  }
+
+  /**
+   * An outline that is too thin even where it is widest: it has no neck, since it only tapers to
+   * its tips. No circle within a shape is smaller than its area over its length.
+   */
+  private Optional<Finding> sliver(Plate plate, LimitPair bounds, double good) {
+    Contour outline = plate.outline();
+    if (2 * Math.abs(outline.area()) / outline.length() >= good) {
+      return Optional.empty();
+    }
+    LargestCircle widest = LargestCircle.inside(outline);
+    if (bounds.judge(2 * widest.radius()) == Verdict.PASS) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        bounds.finding(
+            this,
+            "outline at its widest",
+            "width of the plate",
+            2 * widest.radius(),
+            Optional.of(widest.centre()),
+            NamedContour.wholeFile(plate),
+            bounds.lacks(2 * widest.radius(), 1)));
   }
 
   private static boolean besideScrew(Web web, Plate plate, Limits limits) {

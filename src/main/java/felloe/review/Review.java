@@ -33,6 +33,8 @@ public final class Review {
                 new FingerRoom(FingerRoom.Measure.LENGTH),
                 new GripGirth(true),
                 new GripGirth(false),
+                FaceWork.ENGRAVING,
+                FaceWork.CHAMFER,
                 new SheetFit(),
                 Weight.MASS,
                 Weight.CENTROID_OFFSET,

@@ -44,12 +44,16 @@ class PlausibilityTest {
     Finding radius = only(wheel(140), "outline-width");
     assertEquals(Verdict.CAUTION, radius.verdict());
     assertTrue(radius.advice().contains("280 mm"), radius.advice());
+    // The commonest wheels are 300 to 340 mm wide.
+    for (double half : new double[] {150, 170}) {
+      assertTrue(only(wheel(half), "outline-width").advice().contains("it may be the radius"));
+    }
     assertEquals(Verdict.FAIL, only(wheel(1e-5), "outline-width").verdict());
   }
 
   @Test
   void aPlateOfUsualSizeIsToldNothingOfIt() {
-    for (double width : new double[] {150, 280, 380}) {
+    for (double width : new double[] {200, 280, 380}) {
       assertEquals(List.of(), wheel(width).thickness(1).findings("outline-width"));
       assertEquals(List.of(), wheel(width).thickness(1).findings("stock-thickness"));
     }

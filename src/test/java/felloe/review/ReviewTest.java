@@ -133,6 +133,8 @@ class ReviewTest {
     assertEquals(
         Set.of(
             "screw-suits",
+            "engraving-depth",
+            "chamfer-land",
             "outline-width",
             "stock-thickness",
             "countersink-land",
