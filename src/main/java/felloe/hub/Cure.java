@@ -79,8 +79,10 @@ public sealed interface Cure {
    * Make slots of holes.
    *
    * @param slots which ones, and how
+   * @param clearance room of the tightest screw then, mm
+   * @param worst the same at the worst of the tolerances, mm
    */
-  record Slots(List<SlottedHole> slots) implements Cure {
+  record Slots(List<SlottedHole> slots, double clearance, double worst) implements Cure {
 
     public Slots {
       slots = List.copyOf(slots);
@@ -104,8 +106,12 @@ public sealed interface Cure {
       String makes = slots.size() == 1 ? "Make a slot of " : "Make slots: ";
       return makes
           + each
-          + ". A slot holds by friction alone: use washers that cover it, and think of a new plate"
-          + " where the wheel must take a shock.";
+          + ": the tightest screw then has "
+          + Numbers.fixed(clearance, 2)
+          + " mm all round, "
+          + Numbers.fixed(worst, 2)
+          + " mm at the worst. A slot holds by friction alone: use washers that cover it, and think"
+          + " of a new plate where the wheel must take a shock.";
     }
   }
 

@@ -22,36 +22,80 @@ final class Cures {
   private final HubSurroundings around;
   private final HubPractice practice;
   private final double allowance;
+  private final double least;
+  private final Optional<ClearanceSeries> narrowest;
 
-  /**
-   * @param allowance what the tolerances may take from the room of a screw, mm
-   */
-  Cures(RingTrial trial, HubSurroundings around, HubPractice practice, double allowance) {
+  private Cures(
+      RingTrial trial,
+      HubSurroundings around,
+      HubPractice practice,
+      double allowance,
+      double least,
+      Optional<ClearanceSeries> narrowest) {
     this.trial = trial;
     this.around = around;
     this.practice = practice;
     this.allowance = allowance;
+    this.least = least;
+    this.narrowest = narrowest;
   }
 
   /**
-   * Cures for screws that do not enter as drawn, each proved by the fit of the plate with it.
+   * Of a plate as drawn: its screws must enter.
    *
-   * @param odd labels of holes that are known to be the odd ones out
+   * @param allowance what the tolerances may take from the room of a screw, mm
    */
-  List<Cure> all(List<String> odd) {
+  static Cures drawn(
+      RingTrial trial, HubSurroundings around, HubPractice practice, double allowance) {
+    return new Cures(trial, around, practice, allowance, 0, Optional.empty());
+  }
+
+  /**
+   * Of a drilled plate, whose slots are made but once: they are as wide as the fine series, and
+   * leave the tightest screw room.
+   *
+   * @param least room that a cure leaves, mm
+   */
+  static Cures drilled(
+      RingTrial trial,
+      HubSurroundings around,
+      HubPractice practice,
+      double allowance,
+      double least) {
+    return new Cures(trial, around, practice, allowance, least, Optional.of(ClearanceSeries.FINE));
+  }
+
+  /** Cures for screws that do not enter as drawn, each proved by the fit of the plate with it. */
+  List<Cure> all() {
     List<Cure> cures = new ArrayList<>();
     if (trial.fit().isPresent()) {
-      if (!odd.isEmpty()) {
-        without(odd).ifPresent(cures::add);
-      }
-      List<Cure.OpenHoles> openings = openings();
-      cures.addAll(openings);
-      if (openings.isEmpty() && cures.isEmpty()) {
+      cures.addAll(openings());
+      if (cures.isEmpty()) {
         slots().ifPresent(cures::add);
       }
     } else {
       missing().ifPresent(cures::add);
     }
+    return orNewHoles(cures);
+  }
+
+  /**
+   * Cures of a drilled plate beside opening its holes, proved as above: slots, of the odd holes
+   * alone where that does it; new holes where its screws do not enter otherwise.
+   *
+   * @param odd labels of holes that are known to be the odd ones out
+   */
+  List<Cure> besideOpening(List<String> odd) {
+    List<Cure> cures = new ArrayList<>();
+    if (trial.fit().isPresent()) {
+      (odd.isEmpty() ? slots() : without(odd).or(this::slots)).ifPresent(cures::add);
+    } else {
+      missing().ifPresent(cures::add);
+    }
+    return trial.clearance() < -HubFit.ROUNDING ? orNewHoles(cures) : cures;
+  }
+
+  private List<Cure> orNewHoles(List<Cure> cures) {
     if (cures.stream().noneMatch(Cure::works)) {
       cures.add(newRing());
     }
@@ -122,14 +166,14 @@ final class Cures {
     RigidFit fit = trial.fit().orElseThrow();
     for (int i = 0; i < screws.size(); i++) {
       if (fit.clearances().get(i) < -HubFit.ROUNDING) {
-        Optional<SlottedHole> slot = slot(screws.get(i), used.get(i), fit.placement());
+        Optional<SlottedHole> slot = slot(i, fit.placement());
         if (slot.isEmpty()) {
           return Optional.empty();
         }
         slots.add(slot.get());
       }
     }
-    return proved(slots);
+    return proved(slots, least);
   }
 
   /** Slots for some holes alone, where the others let their screws in. */
@@ -155,18 +199,19 @@ final class Cures {
     List<SlottedHole> slots = new ArrayList<>();
     for (int i = 0; i < screws.size(); i++) {
       if (labels.contains(used.get(i).label())) {
-        Optional<SlottedHole> slot = slot(screws.get(i), used.get(i), rest.placement());
+        Optional<SlottedHole> slot = slot(i, rest.placement());
         if (slot.isEmpty()) {
           return Optional.empty();
         }
         slots.add(slot.get());
       }
     }
-    return proved(slots);
+    // Where the other holes leave less than is wanted, no slot of these leaves more.
+    return proved(slots, Math.min(least, rest.clearance()));
   }
 
-  /** The slots, if the plate with them lets all screws in. */
-  private Optional<Cure> proved(List<SlottedHole> slots) {
+  /** The slots, if the plate with them leaves all screws the room that is wanted. */
+  private Optional<Cure> proved(List<SlottedHole> slots, double wanted) {
     if (slots.isEmpty()) {
       return Optional.empty();
     }
@@ -174,10 +219,10 @@ final class Cures {
     for (SlottedHole slot : slots) {
       cut.replaceAll(hole -> hole.label().equals(slot.hole()) ? slot.of(hole) : hole);
     }
-    RigidFit fit = SlottedFit.of(trial.screws(), cut);
+    double clearance = SlottedFit.of(trial.screws(), cut).clearance();
     slots.sort((a, b) -> LabelOrder.compare(a.hole(), b.hole()));
-    return fit.clearance() >= -HubFit.ROUNDING
-        ? Optional.of(new Cure.Slots(slots))
+    return clearance >= wanted - HubFit.ROUNDING
+        ? Optional.of(new Cure.Slots(slots, clearance, clearance - allowance))
         : Optional.empty();
   }
 
@@ -190,9 +235,12 @@ final class Cures {
     return true;
   }
 
-  /** The slot that brings a screw into a hole; none when it is too long or has no length. */
-  private Optional<SlottedHole> slot(Round screw, Hole hole, RigidTransform placement) {
-    double width = Math.max(hole.diameter(), screw.diameter());
+  /** The slot that brings a screw into its hole; none when it is too long or has no length. */
+  private Optional<SlottedHole> slot(int number, RigidTransform placement) {
+    Round screw = trial.screws().get(number);
+    Hole hole = trial.used().get(number);
+    double needed = narrowest.map(trial.threads().get(number)::hole).orElse(screw.diameter());
+    double width = Math.max(hole.diameter(), needed);
     SlottedHole slot =
         new SlottedHole(hole.label(), hole.centre(), placement.of(screw.centre()), width);
     boolean fits =

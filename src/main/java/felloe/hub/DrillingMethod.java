@@ -15,11 +15,21 @@ import felloe.plate.Basis;
 public record DrillingMethod(String name, String title, double zone, Basis basis) {
 
   /**
+   * The name of holes that are drilled and measured: their zone is what the readings leave open.
+   */
+  public static final String MEASURED = "measured";
+
+  /**
    * Refuses a zone below zero.
    *
    * @throws IllegalArgumentException naming the field
    */
   public DrillingMethod {
     Numbers.notNegative("zone", zone);
+  }
+
+  /** Whether the holes are drilled and measured, not drawn. */
+  boolean measured() {
+    return name.equals(MEASURED);
   }
 }

@@ -42,7 +42,7 @@ final class HubFindings {
       List<Cure> cures,
       HubSurroundings around) {
     List<Finding> findings = new ArrayList<>();
-    String off = whatIsOff(mismatches) + words(cures);
+    String off = (whatIsOff(mismatches) + words(cures)).strip();
     findings.add(count(trial, off));
     if (!screws.isEmpty()) {
       findings.add(drawn(screws, off));
@@ -121,7 +121,8 @@ final class HubFindings {
   /** How to be sure of a screw that may not enter at the worst, by the way of drilling. */
   private String surer(ScrewFit tight, List<Cure> cures) {
     return switch (fit.drilling().name()) {
-      case "measured" -> "Try the plate on the very hub, each screw by hand; force none.";
+      case DrillingMethod.MEASURED ->
+          "Try the plate on the very hub, each screw by hand; force none.";
       case "through-hub" ->
           "Holes drilled through a hub fit that very hub. " + larger(tight, cures);
       default -> JIG + " " + larger(tight, cures);

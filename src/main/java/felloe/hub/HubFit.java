@@ -76,10 +76,9 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
   /**
    * Fits a plate to a hub.
    *
-   * @param odd labels of holes that are known to be the odd ones out: curing them alone is tried
-   *     first
+   * @param odd holes that are known to be the odd ones out, with how far each is off
    */
-  public HubFitResult fit(Plate plate, HubSpec hub, List<String> odd) {
+  public HubFitResult fit(Plate plate, HubSpec hub, List<Mismatch> odd) {
     return fit(HubSurroundings.of(plate), hub, odd);
   }
 
@@ -93,11 +92,42 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
   }
 
   /** The same, with odd holes as above. */
-  public HubFitResult fit(List<Hole> holes, HubSpec hub, List<String> odd) {
+  public HubFitResult fit(List<Hole> holes, HubSpec hub, List<Mismatch> odd) {
     return fit(HubSurroundings.of(holes), hub, odd);
   }
 
-  private HubFitResult fit(HubSurroundings around, HubSpec hub, List<String> odd) {
+  private HubFitResult fit(HubSurroundings around, HubSpec hub, List<Mismatch> odd) {
+    return result(placed(around, hub), around, hub, odd);
+  }
+
+  /**
+   * What would mend a drilled plate beside opening its holes: slots, else new holes.
+   *
+   * @param plate as drilled
+   * @param odd labels of holes that are known to be the odd ones out: they alone are cured if that
+   *     does it
+   */
+  public List<Cure> besideOpening(Plate plate, HubSpec hub, List<String> odd) {
+    HubSurroundings around = HubSurroundings.of(plate);
+    double least = leastRoom(hub);
+    return Cures.drilled(placed(around, hub), around, practice, allowance(hub), least)
+        .besideOpening(odd);
+  }
+
+  /**
+   * Room that a cure of a drilled plate leaves the tightest screw, mm: what the hub's own tolerance
+   * may take of it. What the readings leave open can be measured again.
+   */
+  public static double leastRoom(HubSpec hub) {
+    return hub.positionTolerance() / 2;
+  }
+
+  /** What the tolerances of hub and plate may take from the room of a screw, mm. */
+  public double allowance(HubSpec hub) {
+    return (hub.positionTolerance() + drilling.zone()) / 2;
+  }
+
+  private static RingTrial placed(HubSurroundings around, HubSpec hub) {
     RingTrial trial = null;
     for (List<HubRing> rings : hub.choices()) {
       RingTrial next = RingTrial.of(rings, around.bolts());
@@ -108,7 +138,7 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     if (hub.pilot().isPresent()) {
       trial = withPilot(trial, around, hub.pilot().get());
     }
-    return result(trial, around, hub, odd);
+    return trial;
   }
 
   /**
@@ -140,8 +170,8 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
   }
 
   private HubFitResult result(
-      RingTrial trial, HubSurroundings around, HubSpec hub, List<String> odd) {
-    double allowance = (hub.positionTolerance() + drilling.zone()) / 2;
+      RingTrial trial, HubSurroundings around, HubSpec hub, List<Mismatch> odd) {
+    double allowance = allowance(hub);
     Optional<RigidFit> fit = trial.fit();
     Optional<PilotFit> pilot = Optional.empty();
     if (hub.pilot().isPresent()) {
@@ -150,11 +180,12 @@ public record HubFit(HubPractice practice, DrillingMethod drilling) {
     }
     List<Mismatch> mismatches = new ArrayList<>();
     List<Cure> cures = new ArrayList<>();
-    Cures possible = new Cures(trial, around, practice, allowance);
+    Cures possible = Cures.drawn(trial, around, practice, allowance);
+    boolean drawn = !drilling.measured();
     if (trial.clearance() < -ROUNDING) {
-      mismatches.addAll(Mismatches.of(trial));
-      cures.addAll(possible.all(odd));
-    } else if (trial.clearance() - allowance < -ROUNDING) {
+      mismatches.addAll(new Mismatches(trial, odd, drawn ? 0 : drilling.zone() / 2).all());
+      cures.addAll(drawn ? possible.all() : List.of());
+    } else if (drawn && trial.clearance() - allowance < -ROUNDING) {
       for (Cure.OpenHoles open : possible.openings()) {
         if (open.worst() >= -ROUNDING) {
           cures.add(open);

@@ -29,7 +29,9 @@ import java.util.Optional;
  * @param hubCalliper for each ring, what a calliper reads over screws put into the hub
  * @param plateCalliper what it reads on the plate's holes, when they are alike and evenly spaced
  * @param mismatches the figures that are off; empty when all enter
- * @param cures what would mend it, the simplest first; empty when nothing needs mending
+ * @param cures what would mend it, the simplest first; empty when nothing needs mending. Of a
+ *     drilled plate its bore alone: which drills and slots mend the rest is sought with the
+ *     readings
  * @param findings the same as findings of a review
  * @param complete false when there were too many holes to try every pairing
  */

@@ -7,20 +7,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Says which figures keep the screws of a trial out. */
-final class Mismatches {
+/**
+ * Says which figures keep the screws of a trial out.
+ *
+ * @param trial the screws in their holes
+ * @param odd holes that are known to be off their places, where all others are not
+ * @param unsure how far a hole may be off and not be told so, since readings alone place it, mm
+ */
+record Mismatches(RingTrial trial, List<Mismatch> odd, double unsure) {
 
   private static final double SAME_CIRCLE = 1e-3;
 
-  private Mismatches() {}
-
-  static List<Mismatch> of(RingTrial trial) {
+  List<Mismatch> all() {
     List<Mismatch> found = new ArrayList<>();
     List<Round> screws = trial.screws();
     if (trial.fit().isEmpty()) {
       found.add(
           new Mismatch(Mismatch.Kind.COUNT, "plate", trial.bolts().size(), screws.size(), ""));
-      found.addAll(allOnAnotherCircle(trial));
+      found.addAll(allOnAnotherCircle());
       return found;
     }
     List<Hole> used = trial.used();
@@ -36,8 +40,12 @@ final class Mismatches {
       }
     }
     double misplaced = misplaced(screws, used);
-    double room = room(screws, used);
-    if (misplaced <= Math.max(0, room) + HubFit.ROUNDING) {
+    double room = Math.max(0, room(screws, used)) + unsure + HubFit.ROUNDING;
+    if (!odd.isEmpty() && othersMisplaced(screws, used) <= room) {
+      found.addAll(odd);
+      return found;
+    }
+    if (misplaced <= room && !found.isEmpty()) {
       return found;
     }
     List<HubRing> scaled = new ArrayList<>();
@@ -60,7 +68,7 @@ final class Mismatches {
       // Another number of holes, and a screw far from any: the counts do not go together.
       found.add(
           new Mismatch(Mismatch.Kind.COUNT, "plate", trial.bolts().size(), screws.size(), ""));
-      found.addAll(allOnAnotherCircle(trial));
+      found.addAll(allOnAnotherCircle());
       return found;
     }
     if (rest < misplaced - HubFit.ROUNDING) {
@@ -72,14 +80,28 @@ final class Mismatches {
         }
       }
     }
-    if (rest > Math.max(0, room) + HubFit.ROUNDING || found.isEmpty()) {
-      found.add(worst(fitted, used));
+    if (rest > room || found.isEmpty()) {
+      found.addAll(odd.isEmpty() ? List.of(worst(fitted, used)) : odd);
     }
     return found;
   }
 
+  /** How far the worst centre is off when the odd holes are left out. */
+  private double othersMisplaced(List<Round> screws, List<Hole> used) {
+    List<Round> others = new ArrayList<>();
+    List<Hole> holes = new ArrayList<>();
+    for (int i = 0; i < screws.size(); i++) {
+      String label = used.get(i).label();
+      if (odd.stream().noneMatch(one -> one.subject().equals(label))) {
+        others.add(screws.get(i));
+        holes.add(used.get(i));
+      }
+    }
+    return misplaced(others, holes);
+  }
+
   /** When all bolt holes stand on one circle and it is not the hub's. */
-  private static List<Mismatch> allOnAnotherCircle(RingTrial trial) {
+  private List<Mismatch> allOnAnotherCircle() {
     double hub = trial.rings().get(0).pitchDiameter();
     return PatternFigures.of(trial.bolts().stream().map(Hole::centre).toList())
         .filter(p -> trial.rings().size() == 1 && p.roundness() < SAME_CIRCLE)

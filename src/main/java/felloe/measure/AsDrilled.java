@@ -10,6 +10,7 @@ import felloe.hub.HubFit;
 import felloe.hub.HubFitResult;
 import felloe.hub.HubPractice;
 import felloe.hub.HubSpec;
+import felloe.hub.Mismatch;
 import felloe.plate.BadInput;
 import felloe.plate.Basis;
 import felloe.plate.Finding;
@@ -100,23 +101,28 @@ public final class AsDrilled {
     double zone = zone(survey);
     DrillingMethod method =
         new DrillingMethod(
-            "measured",
+            DrillingMethod.MEASURED,
             "as measured; 95 % bounds of the readings counted in the worst case",
             zone,
             Basis.of("measured with a calliper").orElseThrow());
-    List<String> odd = odds.stream().map(OddHole::label).toList();
-    Placed placed = fit(new HubFit(hubPractice, method), holes, odd);
+    HubFit by = new HubFit(hubPractice, method);
+    Placed placed = fit(by, holes, odds);
     HubFitResult fit = placed.fit();
-    double allowance = (hub.positionTolerance() + zone) / 2;
-    List<HoleEnlargement> openings =
-        HoleEnlargement.of(fit, holes, odd, allowance, practice.drillStep());
+    // A plate that is broken out is not mended by larger holes.
+    DrilledCures cures =
+        placed
+            .plate()
+            .map(as -> DrilledCures.of(as, by, fit, holes, odds, practice.drillStep()))
+            .orElse(DrilledCures.NONE);
+    List<Cure> others = new ArrayList<>(cures.cures());
+    others.addAll(fit.cures());
     List<Finding> findings = new DrilledFindings(practice).of(holes, odds);
     return new AsDrilledResult(
         verdict(survey, holes, placed, findings),
         odds,
         fit,
-        openings,
-        cures(fit, openings, odd),
+        cures.openings(),
+        others,
         findings,
         holes,
         least(this::fixed),
@@ -124,7 +130,8 @@ public final class AsDrilled {
         bonus,
         survey,
         placed.plate(),
-        notes(survey, placed));
+        notes(
+            survey, placed, !cures.openings().isEmpty() || others.stream().anyMatch(Cure::works)));
   }
 
   /** Holes that lie elsewhere than the others have them; none when all keep their zones. */
@@ -155,21 +162,6 @@ public final class AsDrilled {
       }
     }
     return rest;
-  }
-
-  /**
-   * What else would mend it: a slot of the odd hole where no drill reaches it alone, or all that
-   * the fit offers where no drill does it at all.
-   */
-  private static List<Cure> cures(
-      HubFitResult fit, List<HoleEnlargement> openings, List<String> odd) {
-    if (openings.isEmpty()) {
-      return fit.cures();
-    }
-    boolean alone = odd.isEmpty() || openings.get(0).opensOnly(odd);
-    return alone || fit.enters()
-        ? List.of()
-        : fit.cures().stream().filter(Cure.Slots.class::isInstance).toList();
   }
 
   /**
@@ -248,7 +240,11 @@ public final class AsDrilled {
     return 2 * most;
   }
 
-  private Placed fit(HubFit fit, List<DrilledHole> drilled, List<String> odd) {
+  private Placed fit(HubFit fit, List<DrilledHole> drilled, List<OddHole> odds) {
+    List<Mismatch> odd =
+        odds.stream()
+            .map(one -> new Mismatch(Mismatch.Kind.SPACING, one.label(), one.off(), 0, "mm"))
+            .toList();
     List<Hole> holes = new ArrayList<>();
     for (Hole hole : plate.holes()) {
       Optional<Hole> one =
@@ -305,7 +301,12 @@ public final class AsDrilled {
         || !measured.revision().orElse(plate.revision()).equals(plate.revision());
   }
 
-  private List<String> notes(SurveyResult survey, Placed placed) {
+  /**
+   * What the maker should know.
+   *
+   * @param mended whether something lets the screws in
+   */
+  private List<String> notes(SurveyResult survey, Placed placed, boolean mended) {
     HubFitResult fit = placed.fit();
     List<String> notes = new ArrayList<>();
     placed
@@ -336,7 +337,7 @@ public final class AsDrilled {
     if (survey.scattered()) {
       notes.add("The readings differ more than their plus and minus allows.");
     }
-    if (!fit.enters() && fit.cures().stream().noneMatch(Cure::works)) {
+    if (!fit.enters() && !mended) {
       notes.add("Scrap: nothing mends it for this hub.");
     }
     return notes;

@@ -17,10 +17,9 @@ import java.util.Optional;
  * @param odd holes that are the odd ones out: without them all others lie in their places
  * @param fit the hub fit with holes where they are and as large as they are; its worst case counts
  *     how unsure the readings are in place of how true drilling is
- * @param openings ways to open holes: the least for all screws to enter as measured, and the least
- *     for them to enter at the worst too; empty when nothing needs it or no drill will do
- * @param cures what else would mend it: a slot of the odd hole, where no drill reaches it alone;
- *     everything that the fit offers, where there are no openings
+ * @param openings the holes to open; empty when nothing needs it or no drill will do
+ * @param cures what mends it where there are no openings: a slot of the odd hole, where no drill
+ *     reaches it alone; slots of others, or new holes
  * @param findings which holes lie elsewhere, which have another size
  * @param holes those that were measured, in the order of the plate
  * @param fixed the least zone that a hole of the plate may have by the formula for fixed fasteners,

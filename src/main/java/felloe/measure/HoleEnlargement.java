@@ -11,14 +11,17 @@ import felloe.hub.ScrewThread;
 import felloe.hub.SlottedFit;
 import felloe.plate.Hole;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * Which holes to open, to which drill, so that all screws enter: the odd ones alone if that does
- * it, else one hole alone, else two, else each step the one hole whose next drill helps most. None
- * is opened beyond its screw's coarse clearance hole. Each way is the fit run again with the holes
- * as large as it says.
+ * Which holes to open, to which drill, so that all screws have room: one hole alone if that does
+ * it, else two, else each step the one hole whose next drill helps most. A hole that is opened
+ * becomes no smaller than drawn and lies within the clearance series of its screw, fine to coarse.
+ * Each way is the fit run again with the holes as large as it says.
  *
  * @param all the holes that grow
  * @param clearance room of the tightest screw after that, as measured, mm
@@ -51,6 +54,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
     private final List<DrilledHole> holes;
     private final double[] sizes;
     private final double[] largest;
+    private final long[] least;
     private final double step;
 
     Bench(HubFitResult fit, List<DrilledHole> holes, double step) {
@@ -64,11 +68,39 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
       }
       sizes = this.holes.stream().mapToDouble(DrilledHole::diameter).toArray();
       largest = sizes.clone();
+      least = new long[sizes.length];
       RigidFit now = fit();
       for (int s = 0; s < screws.size(); s++) {
         int hole = now.holes().get(s);
-        largest[hole] = Math.max(sizes[hole], drill(drills(threads.get(s).coarse())));
+        long most = drills(threads.get(s).coarse());
+        largest[hole] = Math.max(sizes[hole], drill(most));
+        double meant = Math.max(this.holes.get(hole).meant().diameter(), threads.get(s).fine());
+        least[hole] = Math.min(drillsOver(meant), most);
       }
+    }
+
+    /** Room that holes without some leave the tightest screw, mm. */
+    double without(Map<Integer, Double> off) {
+      double[] before = sizes.clone();
+      double widest = Arrays.stream(sizes).max().orElseThrow();
+      // So wide that its own screw has more room than any other, wherever that stands.
+      off.forEach((hole, by) -> sizes[hole] = widest + 4 * by);
+      double room = fit().clearance();
+      System.arraycopy(before, 0, sizes, 0, sizes.length);
+      return room;
+    }
+
+    /** How far holes that are off are so, mm, by their number. */
+    Map<Integer, Double> odd(List<OddHole> odd) {
+      Map<Integer, Double> found = new LinkedHashMap<>();
+      for (int i = 0; i < holes.size(); i++) {
+        for (OddHole one : odd) {
+          if (one.label().equals(holes.get(i).meant().label())) {
+            found.put(i, one.off());
+          }
+        }
+      }
+      return found;
     }
 
     RigidFit fit() {
@@ -84,12 +116,18 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
       return (long) Math.floor(size / step + Tolerances.SAME_LENGTH);
     }
 
+    /** The number of the drill that is no smaller than this. */
+    private long drillsOver(double size) {
+      return -drills(-size);
+    }
+
     private double drill(long number) {
       return Math.rint(number * step * 1e6) / 1e6;
     }
 
-    double next(double size) {
-      return drill(drills(size) + 1);
+    /** The next drill for a hole. */
+    double next(int hole) {
+      return drill(Math.max(drills(sizes[hole]) + 1, least[hole]));
     }
 
     /** Opens these holes alone, as little as will do; false, and none opened, when that fails. */
@@ -103,7 +141,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
         return false;
       }
       for (int hole : which) {
-        long low = drills(before[hole]);
+        long low = Math.max(drills(before[hole]), least[hole] - 1);
         long high = drills(largest[hole]);
         while (high - low > 1) {
           long middle = (low + high) / 2;
@@ -173,8 +211,8 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
           int hole = fit.holes().get(s);
           double old = sizes[hole];
           boolean tight = fit.clearances().get(s) < fit.clearance() + step;
-          if (tight && next(old) <= largest[hole] + Tolerances.SAME_LENGTH) {
-            sizes[hole] = next(old);
+          if (tight && next(hole) <= largest[hole] + Tolerances.SAME_LENGTH) {
+            sizes[hole] = next(hole);
             double clearance = fit().clearance();
             if (clearance > most + Tolerances.SAME_LENGTH) {
               most = clearance;
@@ -186,7 +224,7 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
         if (best < 0) {
           return false;
         }
-        sizes[best] = next(sizes[best]);
+        sizes[best] = next(best);
       }
       return false;
     }
@@ -202,50 +240,53 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
   }
 
   /**
-   * The ways to open holes, the least first.
+   * Opens holes that are known to be off, and no others.
    *
-   * @param odd labels of the odd holes
-   * @param allowance what the worst case takes from the room, mm
+   * @param wanted room of the tightest screw, mm
    * @param step of the drills that are to be had, mm
    */
-  static List<HoleEnlargement> of(
-      HubFitResult fit, List<DrilledHole> holes, List<String> odd, double allowance, double step) {
-    List<HoleEnlargement> ways = new ArrayList<>();
-    if (fit.clearance().isEmpty()) {
-      return ways;
-    }
-    for (double wanted : new double[] {0, allowance}) {
-      if (fit.clearance().get() >= wanted - Tolerances.SAME_LENGTH) {
-        continue;
-      }
-      way(new Bench(fit, holes, step), odd, wanted, allowance)
-          .filter(way -> ways.stream().noneMatch(w -> w.all().equals(way.all())))
-          .ifPresent(ways::add);
-    }
-    return ways;
+  static Optional<HoleEnlargement> alone(
+      HubFitResult fit,
+      List<DrilledHole> holes,
+      List<OddHole> odd,
+      double wanted,
+      double allowance,
+      double step) {
+    Bench bench = new Bench(fit, holes, step);
+    List<Integer> which = new ArrayList<>(bench.odd(odd).keySet());
+    return bench.alone(which, wanted) ? Optional.of(of(bench, allowance)) : Optional.empty();
   }
 
-  private static Optional<HoleEnlargement> way(
-      Bench bench, List<String> odd, double wanted, double allowance) {
-    if (bench.hopeless(wanted)) {
-      return Optional.empty();
-    }
-    List<Integer> which = new ArrayList<>();
-    for (int i = 0; i < bench.holes.size(); i++) {
-      if (odd.contains(bench.holes.get(i).meant().label())) {
-        which.add(i);
-      }
-    }
+  /**
+   * Opens as few holes as will do, and those as little.
+   *
+   * @param most how many may be opened; more than two are not tried in every choice
+   */
+  static Optional<HoleEnlargement> upTo(
+      int most,
+      HubFitResult fit,
+      List<DrilledHole> holes,
+      double wanted,
+      double allowance,
+      double step) {
+    Bench bench = new Bench(fit, holes, step);
     boolean done =
-        (!which.isEmpty() && bench.alone(which, wanted))
-            || bench.few(1, wanted)
-            || (bench.screws.size() <= MOST_FOR_PAIRS && bench.few(2, wanted))
-            || bench.open(wanted);
-    if (!done) {
-      return Optional.empty();
-    }
+        !bench.hopeless(wanted)
+            && (bench.few(1, wanted)
+                || (bench.screws.size() <= MOST_FOR_PAIRS && bench.few(2, wanted))
+                || (most > 2 && bench.open(wanted)));
+    return done ? Optional.of(of(bench, allowance)) : Optional.empty();
+  }
+
+  /** Room that all holes but the odd ones leave the tightest screw, mm. */
+  static double without(HubFitResult fit, List<DrilledHole> holes, List<OddHole> odd, double step) {
+    Bench bench = new Bench(fit, holes, step);
+    return bench.without(bench.odd(odd));
+  }
+
+  private static HoleEnlargement of(Bench bench, double allowance) {
     double clearance = bench.fit().clearance();
-    return Optional.of(new HoleEnlargement(opened(bench), clearance, clearance - allowance));
+    return new HoleEnlargement(opened(bench), clearance, clearance - allowance);
   }
 
   private static List<Opening> opened(Bench bench) {
@@ -261,10 +302,5 @@ public record HoleEnlargement(List<Opening> all, double clearance, double worst)
       }
     }
     return all;
-  }
-
-  /** Whether it opens no other holes than these. */
-  boolean opensOnly(List<String> labels) {
-    return all.stream().allMatch(opening -> labels.contains(opening.hole()));
   }
 }
