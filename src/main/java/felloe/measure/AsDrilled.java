@@ -256,23 +256,7 @@ public final class AsDrilled {
       }
     }
     try {
-      Plate as =
-          new Plate(
-              plate.name(),
-              plate.title(),
-              plate.revision(),
-              plate.outline(),
-              plate.windows(),
-              holes,
-              plate.boltCircles(),
-              plate.hub(),
-              plate.stock(),
-              plate.making(),
-              plate.limits(),
-              plate.notes(),
-              plate.joints(),
-              plate.load(),
-              plate.engravings());
+      Plate as = plate.with(holes, plate.joints());
       return new Placed(fit.fit(as, hub, odd), Optional.of(as), Optional.empty());
     } catch (GeometryException overlap) {
       // Then there is no plate to look round in, but the screws can still be laid on the holes.

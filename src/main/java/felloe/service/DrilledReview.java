@@ -10,9 +10,12 @@ import felloe.measure.DrilledHole;
 import felloe.plate.BadInput;
 import felloe.plate.Figure;
 import felloe.plate.Finding;
+import felloe.plate.Hole;
 import felloe.plate.Limit;
 import felloe.plate.Plate;
+import felloe.plate.Problem;
 import felloe.plate.Verdict;
+import felloe.review.JointRule;
 import felloe.review.Review;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -87,19 +90,62 @@ final class DrilledReview {
     } catch (BadInput bad) {
       // A joint that the maker wrote does not go with the holes: told as a finding, and the rest
       // is reviewed without what he wrote.
-      bad.problems().forEach(p -> findings.add(bearing(drilled, p.wanted() + "; " + p.cure())));
-      reviewed = withoutJoints(as);
+      for (Problem p : bad.problems()) {
+        findings.add(bearing(blamed(p, as, spec, drilled), p.wanted() + "; " + p.cure()));
+      }
+      reviewed = as.with(as.holes(), List.of());
       joints = JointPlan.of(reviewed, spec);
     }
     if (findings.isEmpty()) {
-      words(joints).stream()
-          .filter(words -> !drawn.contains(words))
-          .forEach(words -> findings.add(bearing(drilled, words)));
+      joints.unscrewed().stream()
+          .filter(one -> !drawn.contains(one.words()))
+          .forEach(one -> findings.add(bearing(drilled(one.holes(), drilled), one.words())));
     }
-    for (Finding finding : Review.of(reviewed, joints, List.of()).findings()) {
-      findings.add(measured(finding));
-    }
+    Review.of(reviewed, joints, List.of()).findings().stream()
+        .filter(finding -> !finding.rule().equals(JointRule.SCREW_SUITS.id()))
+        .map(DrilledReview::measured)
+        .forEach(findings::add);
     return findings;
+  }
+
+  /** The holes that each by itself, the others being as large as drawn, make a joint wrong. */
+  private static List<DrilledHole> blamed(
+      Problem problem, Plate as, Optional<HubSpec> hub, AsDrilledResult drilled) {
+    List<DrilledHole> blamed =
+        drilled.holes().stream()
+            .filter(hole -> problems(only(hole, as, drilled), hub).contains(problem.wanted()))
+            .toList();
+    return blamed.isEmpty() ? drilled.holes() : blamed;
+  }
+
+  /** The plate with one hole as large as drilled, and the others as drawn. */
+  private static Plate only(DrilledHole one, Plate as, AsDrilledResult drilled) {
+    List<Hole> holes = new ArrayList<>(as.holes());
+    for (DrilledHole other : drilled.holes()) {
+      Hole meant = other.meant();
+      holes.replaceAll(
+          hole ->
+              other != one && hole.label().equals(meant.label())
+                  ? hole.withDiameter(Math.min(hole.diameter(), meant.diameter()))
+                  : hole);
+    }
+    return as.with(holes, as.joints());
+  }
+
+  private static List<String> problems(Plate plate, Optional<HubSpec> hub) {
+    try {
+      JointPlan.of(plate, hub);
+      return List.of();
+    } catch (BadInput bad) {
+      return bad.problems().stream().map(Problem::wanted).toList();
+    }
+  }
+
+  private static List<DrilledHole> drilled(List<Hole> holes, AsDrilledResult drilled) {
+    List<String> labels = holes.stream().map(Hole::label).toList();
+    return drilled.holes().stream()
+        .filter(hole -> labels.contains(hole.meant().label()))
+        .toList();
   }
 
   /**
@@ -130,39 +176,18 @@ final class DrilledReview {
             : "as drilled it is " + Numbers.brief(f.figure().value(), 2) + unit + limit + ".");
   }
 
-  private static Finding bearing(AsDrilledResult drilled, String words) {
-    DrilledHole largest =
-        drilled.holes().stream()
-            .max(Comparator.comparingDouble(DrilledHole::diameter))
-            .orElseThrow();
+  private static Finding bearing(List<DrilledHole> holes, String words) {
+    DrilledHole first = holes.get(0);
     return new Finding(
         "head-bearing",
         "a head or washer must bear on the plate round its hole",
         Verdict.FAIL,
-        largest.meant().label() + " as drilled",
-        new Figure("diameter as drilled", largest.diameter(), "mm"),
+        String.join(", ", holes.stream().map(hole -> hole.meant().label()).toList())
+            + " as drilled",
+        new Figure("diameter as drilled", first.diameter(), "mm"),
         Optional.empty(),
-        Optional.of(largest.at()),
-        largest.meant().place(),
+        Optional.of(first.at()),
+        first.meant().place(),
         words);
-  }
-
-  private static Plate withoutJoints(Plate as) {
-    return new Plate(
-        as.name(),
-        as.title(),
-        as.revision(),
-        as.outline(),
-        as.windows(),
-        as.holes(),
-        as.boltCircles(),
-        as.hub(),
-        as.stock(),
-        as.making(),
-        as.limits(),
-        as.notes(),
-        List.of(),
-        as.load(),
-        as.engravings());
   }
 }
