@@ -1,5 +1,6 @@
 package felloe.service;
 
+import felloe.geometry.GeometryException;
 import felloe.geometry.Numbers;
 import felloe.hub.HubSpec;
 import felloe.joints.JointPlan;
@@ -15,7 +16,6 @@ import felloe.plate.Limit;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
 import felloe.plate.Verdict;
-import felloe.review.JointRule;
 import felloe.review.Review;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,6 +29,9 @@ import java.util.Optional;
  * distance, pitch, webs, the screws under load. Told is what is worse than it was drawn.
  */
 final class DrilledReview {
+
+  /** The rule that tells of them on a drawn plate; here each is a fail with its own size. */
+  private static final String UNSCREWED = "screw-suits";
 
   private DrilledReview() {}
 
@@ -102,7 +105,7 @@ final class DrilledReview {
           .forEach(one -> findings.add(bearing(drilled(one.holes(), drilled), one.words())));
     }
     Review.of(reviewed, joints, List.of()).findings().stream()
-        .filter(finding -> !finding.rule().equals(JointRule.SCREW_SUITS.id()))
+        .filter(finding -> !finding.rule().equals(UNSCREWED))
         .map(DrilledReview::measured)
         .forEach(findings::add);
     return findings;
@@ -113,39 +116,38 @@ final class DrilledReview {
       Problem problem, Plate as, Optional<HubSpec> hub, AsDrilledResult drilled) {
     List<DrilledHole> blamed =
         drilled.holes().stream()
-            .filter(hole -> problems(only(hole, as, drilled), hub).contains(problem.wanted()))
+            .filter(hole -> problems(hole, as, hub, drilled).contains(problem.wanted()))
             .toList();
     return blamed.isEmpty() ? drilled.holes() : blamed;
   }
 
-  /** The plate with one hole as large as drilled, and the others as drawn. */
-  private static Plate only(DrilledHole one, Plate as, AsDrilledResult drilled) {
+  /**
+   * What is wrong with the joints when one hole is as large as drilled, and the others as drawn.
+   */
+  private static List<String> problems(
+      DrilledHole one, Plate as, Optional<HubSpec> hub, AsDrilledResult drilled) {
     List<Hole> holes = new ArrayList<>(as.holes());
     for (DrilledHole other : drilled.holes()) {
       Hole meant = other.meant();
-      holes.replaceAll(
-          hole ->
-              other != one && hole.label().equals(meant.label())
-                  ? hole.withDiameter(Math.min(hole.diameter(), meant.diameter()))
-                  : hole);
+      if (other != one) {
+        holes.replaceAll(
+            h -> h.label().equals(meant.label()) ? h.withDiameter(meant.diameter()) : h);
+      }
     }
-    return as.with(holes, as.joints());
-  }
-
-  private static List<String> problems(Plate plate, Optional<HubSpec> hub) {
     try {
-      JointPlan.of(plate, hub);
+      JointPlan.of(as.with(holes, as.joints()), hub);
       return List.of();
     } catch (BadInput bad) {
       return bad.problems().stream().map(Problem::wanted).toList();
+    } catch (GeometryException noRoom) {
+      // Drawn larger than there is room for where it was drilled: this way tells nothing.
+      return List.of();
     }
   }
 
   private static List<DrilledHole> drilled(List<Hole> holes, AsDrilledResult drilled) {
     List<String> labels = holes.stream().map(Hole::label).toList();
-    return drilled.holes().stream()
-        .filter(hole -> labels.contains(hole.meant().label()))
-        .toList();
+    return drilled.holes().stream().filter(hole -> labels.contains(hole.meant().label())).toList();
   }
 
   /**
