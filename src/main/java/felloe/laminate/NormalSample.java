@@ -14,10 +14,12 @@ import org.hipparchus.distribution.continuous.TDistribution;
  * @param mean of them
  * @param deviation standard deviation of the sample (n - 1); 0 for one figure
  * @param least the lowest
- * @param interval where the true mean lies with 95 % confidence (Student's t); from two figures on
+ * @param interval where the true mean lies with 95 % confidence (Student's t); from two figures on,
+ *     and not of copies of one figure
  * @param factor k of the lower bound; from two figures on
  * @param lower the bound above which 90 % of all lie, with 95 % confidence: mean less k deviations
- *     (MIL-HDBK-17 calls it a B-basis value); empty for one figure, or where it is not positive
+ *     (MIL-HDBK-17 calls it a B-basis value); empty for one figure, for copies of one, or where it
+ *     is not positive
  */
 public record NormalSample(
     int count,
@@ -27,6 +29,9 @@ public record NormalSample(
     Optional<Interval> interval,
     OptionalDouble factor,
     OptionalDouble lower) {
+
+  /** Figures that scatter less, as a part of their mean, are copies: then no bound is told. */
+  private static final double LEAST_SCATTER = 0.001;
 
   /** Share of the population that lies above the lower bound. */
   public static final double SHARE = 0.90;
@@ -68,14 +73,20 @@ public record NormalSample(
     double reach = t * deviation / Math.sqrt(n);
     double k = ToleranceFactor.of(n, SHARE, CONFIDENCE);
     double lower = mean - k * deviation;
+    boolean told = deviation >= LEAST_SCATTER * mean;
     return new NormalSample(
         n,
         mean,
         deviation,
         least,
-        Optional.of(new Interval(mean - reach, mean + reach)),
+        told ? Optional.of(new Interval(mean - reach, mean + reach)) : Optional.empty(),
         OptionalDouble.of(k),
-        lower > 0 ? OptionalDouble.of(lower) : OptionalDouble.empty());
+        told && lower > 0 ? OptionalDouble.of(lower) : OptionalDouble.empty());
+  }
+
+  /** Whether its figures scatter, and are not copies of one. */
+  public boolean scatters() {
+    return variation() >= LEAST_SCATTER;
   }
 
   /** Standard deviation over mean. */

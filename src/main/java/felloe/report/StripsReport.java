@@ -114,11 +114,17 @@ public final class StripsReport {
         .figures("lowest", one -> one.unit().apply(one.of().least()))
         .words("true mean, 95 %", StripsReport::interval)
         .figures("k", one -> Cell.fixed(one.of().factor(), 3, ""))
-        .figures("lower bound", one -> Cell.of(one.of().lower(), one.unit()));
+        .figures("lower bound", StripsReport::lower);
   }
 
   private static Cell deviation(NormalSample sample) {
     return sample.count() == 1 ? Cell.NONE : Quantity.percent(sample.variation(), 1);
+  }
+
+  /** Of copies of one figure no bound is known. */
+  private static Cell lower(All one) {
+    boolean copies = one.of().count() > 1 && !one.of().scatters();
+    return copies ? Cell.UNKNOWN : Cell.of(one.of().lower(), one.unit());
   }
 
   private static Optional<String> interval(All one) {
@@ -158,6 +164,11 @@ public final class StripsReport {
       notes.add(
           "Fewer than five strips broke, so the lower bound lies far down. Each more strip raises"
               + " it.");
+    }
+    if (tested.strength().filter(s -> s.count() > 1 && !s.scatters()).isPresent()) {
+      notes.add(
+          "These strips are copies of one figure, of which no bound is known. What is designed by"
+              + " counts their scatter as 6 %, as other panels would show.");
     }
     odd(tested.oddStrength(), "strength").ifPresent(notes::add);
     odd(tested.oddModulus(), "modulus").ifPresent(notes::add);

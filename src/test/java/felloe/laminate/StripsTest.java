@@ -156,8 +156,7 @@ class StripsTest {
     NormalSample two = NormalSample.of(List.of(450.0, 550.0));
     holds("20.581", two.factor().getAsDouble());
     assertTrue(two.lower().isEmpty());
-    NormalSample alike = NormalSample.of(List.of(500.0, 500.0));
-    assertEquals(500, alike.lower().getAsDouble(), 1e-9);
+    assertTrue(NormalSample.of(List.of(500.0, 500.0)).lower().isEmpty());
   }
 
   // Grubbs' two-sided limits at 5 % are 1.715 for five figures and 2.290 for ten (tables, from
@@ -324,5 +323,17 @@ class StripsTest {
     for (String word : words) {
       assertTrue(bad.getMessage().contains(word), bad.getMessage());
     }
+  }
+
+  /** Copies of one figure tell no scatter, so that no bound and no interval is told of them. */
+  @Test
+  void copiesOfOneFigureHaveNoBound() {
+    for (int n : new int[] {2, 5, 30}) {
+      NormalSample copies = NormalSample.of(java.util.Collections.nCopies(n, 518.4));
+      assertTrue(copies.lower().isEmpty(), "of " + n);
+      assertTrue(copies.interval().isEmpty(), "of " + n);
+    }
+    NormalSample real = NormalSample.of(java.util.List.of(500.0, 520.0, 540.0, 510.0, 530.0));
+    assertTrue(real.lower().getAsDouble() < 500);
   }
 }
