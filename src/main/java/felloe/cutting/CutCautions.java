@@ -12,7 +12,28 @@ import java.util.List;
  */
 public final class CutCautions {
 
+  /** Fewer tabs than these leave a part free to turn or to tilt; common practice. */
+  private static final int TABS = 3;
+
   private CutCautions() {}
+
+  /** What is said of few tabs round the outline; a step of the work tells of none at all. */
+  static List<String> tabs(CutSetup setup) {
+    int count = setup.tabs().count();
+    if (count == 0 || count >= TABS) {
+      return List.of();
+    }
+    String moves =
+        count == 1
+            ? "One tab does not hold a part: it turns about the tab and is thrown against the"
+                + " cutter when the slot closes"
+            : "Two tabs round the outline are few: the part can tilt about the line between them"
+                + " when the slot closes";
+    return List.of(
+        moves
+            + ". Ask for three or more, or hold the part itself with tape or with screws through"
+            + " its holes; who makes it decides.");
+  }
 
   /** The cautions for cutting a material by a process, the most pressing first. */
   public static List<String> of(CutProcess process, Material material) {

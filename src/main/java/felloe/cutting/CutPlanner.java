@@ -74,9 +74,12 @@ final class CutPlanner {
         tabs,
         figures(height),
         notes,
-        Stream.concat(
-                Stream.concat(StockAtHand.cautions(plate, setup, round).stream(), unusual.stream()),
-                CutCautions.of(setup.process(), plate.stock().material()).stream())
+        Stream.of(
+                CutCautions.tabs(setup),
+                StockAtHand.cautions(plate, setup, round),
+                unusual,
+                CutCautions.of(setup.process(), plate.stock().material()))
+            .flatMap(List::stream)
             .toList());
   }
 

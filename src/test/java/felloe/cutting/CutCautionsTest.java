@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.geometry.RandomShapes;
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
+import felloe.plate.Plate;
 import felloe.shape.Materials;
 import java.util.List;
 import java.util.Locale;
@@ -49,6 +51,19 @@ class CutCautionsTest {
       assertTrue(dusty.contains("glass fibre dust irritates lungs, eyes and skin"), dusty);
       assertFalse(dusty.contains("short"), dusty);
       says(all(process, carbon), "carbon dust", "shorts out electrics");
+    }
+  }
+
+  @Test
+  void oneOrTwoTabsAreToldFirstAndThreeAreNot() {
+    Plate plate = CutPlates.of(RandomShapes.roundedRectangle(294, 186, 50));
+    CutSetup setup = CutSetup.router(plate, 4, 1, FeedTable.standard());
+    for (int count = 0; count <= 4; count++) {
+      CutSetup held = setup.with(new CutSetup.Tabs(count, 5, 1));
+      String first = CutPlan.of(plate, held).cautions().get(0);
+      assertEquals(count == 1, first.startsWith("One tab does not hold a part"), first);
+      assertEquals(count == 2, first.startsWith("Two tabs round the outline are few"), first);
+      assertEquals(count == 1 || count == 2, first.contains("Ask for three or more"), first);
     }
   }
 
