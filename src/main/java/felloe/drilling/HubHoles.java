@@ -23,6 +23,7 @@ final class HubHoles {
 
   private final Plate plate;
   private final Optional<HubFitResult> fit;
+  private final boolean machine;
   private final DrillingMethod usual;
   private final DrillingMethod through;
 
@@ -30,12 +31,9 @@ final class HubHoles {
     HubPractice practice = HubPractice.standard();
     this.plate = plate;
     this.fit = fit;
-    Optional<HolePosition> position = plate.making().position();
-    this.usual =
-        position
-            .filter(p -> p == HolePosition.MACHINE)
-            .flatMap(p -> practice.drilling(p.word()))
-            .orElse(practice.drilling().get(0));
+    this.machine = plate.making().position().filter(p -> p == HolePosition.MACHINE).isPresent();
+    HolePosition first = machine ? HolePosition.MACHINE : HolePosition.TEMPLATE;
+    this.usual = practice.drilling(first.word()).orElseThrow();
     this.through = practice.drilling("through-hub").orElseThrow();
   }
 
@@ -44,12 +42,19 @@ final class HubHoles {
     return plate.making().position().filter(p -> p == HolePosition.THROUGH_HUB).isPresent();
   }
 
+  /** Whether a machine makes the holes, so that nothing is marked by hand. */
+  boolean machine() {
+    return machine;
+  }
+
+  /** Whether screws may not enter at the worst of the tolerances. */
+  boolean mayMiss() {
+    return fit.flatMap(HubFitResult::worst).filter(worst -> worst < 0).isPresent();
+  }
+
   /** Whether hub holes are drilled through the hub: by wish, or since the paper's may miss. */
   boolean throughHub() {
-    if (wished()) {
-      return fit.isPresent();
-    }
-    return fit.flatMap(HubFitResult::worst).filter(worst -> worst < 0).isPresent();
+    return wished() ? fit.isPresent() : !machine && mayMiss();
   }
 
   /**
@@ -64,11 +69,12 @@ final class HubHoles {
    * Where the centre of a hole may lie, about its place as drawn. From the paper: the usual zone of
    * that. For a hub's screw: what the fixed-fastener formula leaves, H - F - T1. Drilled through
    * the hub, a hole follows the hub's own, which stray as well, and its screw enters all the same.
+   * A machine is held to no less than it can do: that screws may miss then is told.
    */
   Zone zone(Hole hole) {
     Optional<ScrewFit> screw = screw(hole);
     if (screw.isEmpty()) {
-      return new Zone(usual.zone(), usual.title().replace("paper template", "paper"));
+      return asMade();
     }
     double hubs = fit.orElseThrow().hub().positionTolerance();
     double size = screw.get().thread().diameter();
@@ -83,6 +89,9 @@ final class HubHoles {
               + " about the hub's own holes, and these in a zone of "
               + Numbers.brief(hubs, 2));
     }
+    if (rest < usual.zone() && machine) {
+      return asMade();
+    }
     return new Zone(
         rest,
         "hole less screw less the hub's own zone: "
@@ -91,6 +100,11 @@ final class HubHoles {
             + Numbers.brief(size, 2)
             + " - "
             + Numbers.brief(hubs, 2));
+  }
+
+  /** What the way of making holes is good for, whatever a hub wants. */
+  private Zone asMade() {
+    return new Zone(usual.zone(), usual.title().replace("paper template", "paper"));
   }
 
   /** The tolerance grade of a hole's size: what ISO 273 has for the series that it belongs to. */

@@ -43,7 +43,7 @@ final class Planner {
     this.table = table;
     this.material = table.material(plate.stock().material());
     this.hub = new HubHoles(plate, fit);
-    this.maker = new StepMaker(table, material, plate.stock().thickness());
+    this.maker = new StepMaker(table, material, plate.stock().thickness(), !hub.machine());
   }
 
   DrillingPlan plan() {
@@ -122,6 +122,10 @@ final class Planner {
               + Numbers.brief(first.diameter(), 2)
               + " mm, screw the plate on by it."
               + further(labels));
+    } else if (hub.machine() && hub.mayMiss() && hub.screw(first).isPresent()) {
+      notes.add(
+          "At the worst of the tolerances these holes may miss the screws, though a machine makes"
+              + " them: lay the plate on the hub before windows and outline are cut.");
     }
     return new HoleGroup(
         first.role(),
@@ -315,6 +319,15 @@ final class Planner {
 
   private List<String> before(List<Hole> ring) {
     List<String> before = new ArrayList<>();
+    if (hub.machine()) {
+      before.add(
+          "The shape file says that a machine makes the holes (router, laser or waterjet): nothing"
+              + " is marked by hand. The drills and speeds below are for one that drills.");
+    } else if (hub.wished() && !hub.throughHub()) {
+      before.add(
+          "The shape file says that the hub holes are drilled through the hub, and names no hub:"
+              + " name it, and the steps are told for its thread.");
+    }
     before.add(
         "Drill all holes before windows and outline are cut: as long as the sheet is whole there is"
             + " something to clamp.");

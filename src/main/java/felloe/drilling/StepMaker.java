@@ -19,14 +19,17 @@ final class StepMaker {
   private final DrillTable table;
   private final DrillMaterial material;
   private final double thickness;
+  private final boolean marked;
 
   /**
    * @param thickness of the stock, mm
+   * @param marked whether centres are marked by hand; a machine finds them by itself
    */
-  StepMaker(DrillTable table, DrillMaterial material, double thickness) {
+  StepMaker(DrillTable table, DrillMaterial material, double thickness, boolean marked) {
     this.table = table;
     this.material = material;
     this.thickness = thickness;
+    this.marked = marked;
   }
 
   /**
@@ -126,11 +129,17 @@ final class StepMaker {
     return steps;
   }
 
+  private List<DrillStep> mark() {
+    return marked ? List.of(DrillStep.byHand(Stage.MARK, "", material.mark())) : List.of();
+  }
+
   /** Mark and seat, the same for every hole. */
   private List<DrillStep> seat() {
-    List<DrillStep> steps = new ArrayList<>();
-    steps.add(DrillStep.byHand(Stage.MARK, "", material.mark()));
-    material.spot().ifPresent(words -> steps.add(DrillStep.byHand(Stage.SPOT, "", words)));
+    List<DrillStep> steps = new ArrayList<>(mark());
+    material
+        .spot()
+        .filter(words -> marked)
+        .ifPresent(words -> steps.add(DrillStep.byHand(Stage.SPOT, "", words)));
     return steps;
   }
 
@@ -171,7 +180,7 @@ final class StepMaker {
         double pilot = opener.pilot();
         steps.add(drill(Stage.PILOT, pilot, material.drill(), "The saw's own guide runs in it."));
       } else {
-        steps.add(DrillStep.byHand(Stage.MARK, "", material.mark()));
+        steps.addAll(mark());
       }
       steps.add(
           new DrillStep(

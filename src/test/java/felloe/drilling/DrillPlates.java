@@ -70,9 +70,10 @@ final class DrillPlates {
         plate, Optional.of(HubFit.of(plate, HubCatalogue.here().spec(hub, Place.BUILT_IN))));
   }
 
-  /** The plan of a demo shape with the hub that it names. */
-  static DrillingPlan demo(String name) {
-    Plate plate = ShapeFile.read(Path.of("shapes", name + ".yaml"), List.of(), HubCatalogue.here());
+  /** The plan of a demo shape with the hub that it names, some values of it set. */
+  static DrillingPlan demo(String name, String... sets) {
+    Plate plate =
+        ShapeFile.read(Path.of("shapes", name + ".yaml"), List.of(sets), HubCatalogue.here());
     return DrillingPlan.of(
         plate,
         plate.hub().map(hub -> HubFit.of(plate, HubCatalogue.here().spec(hub, Place.BUILT_IN))));

@@ -113,7 +113,7 @@ class DrillStepsTest {
   @Test
   void whereTheNextDrillIsBeyondTheLimitsTheHoleIsReamed() {
     DrillTable table = DrillTable.standard();
-    StepMaker maker = new StepMaker(table, table.material(MATERIALS.get(2)), 5);
+    StepMaker maker = new StepMaker(table, table.material(MATERIALS.get(2)), 5, true);
     List<DrillStep> steps = maker.steps(5.35, new SizeLimits(5.35, 5.37), Optional.empty());
     assertEquals(
         "mark, spot, pilot 2@2800, final 5.3@2800, ream 5.35, countersink 5.85@1000", told(steps));
@@ -188,7 +188,7 @@ class DrillStepsTest {
       double diameter = Math.exp(random.nextDouble() * Math.log(400 / 0.4)) * 0.4;
       Material material = MATERIALS.get(random.nextInt(MATERIALS.size()));
       List<DrillStep> steps =
-          new StepMaker(table, table.material(material), 5)
+          new StepMaker(table, table.material(material), 5, true)
               .steps(diameter, table.limits(diameter, 13), Optional.empty());
       String told = SEED + ": " + diameter + " in " + material.name() + ": " + told(steps);
       Stage before = Stage.MARK;

@@ -77,6 +77,36 @@ class DrillingPlanTest {
     assertEquals(0.1 + 0.2, group.zone(), 1e-9);
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"heron", "bittern", "dunlin"})
+  void whatAMachineMakesIsNeitherMarkedNorDrilledThroughTheHub(String name) {
+    DrillingPlan plan = demo(name, "making.position=machine");
+    assertFalse(plan.throughHub());
+    assertTrue(plan.before().get(0).contains("a machine makes the holes"));
+    List<String> words = new ArrayList<>(plan.before());
+    for (HoleGroup group : plan.groups()) {
+      words.addAll(group.notes());
+      words.add(group.zoneFrom());
+      group.steps().forEach(step -> words.add(step.words()));
+      assertTrue(group.zone() >= 0.2, group.zone() + " mm");
+    }
+    String all = String.join(" ", words);
+    assertFalse(all.contains("through the paper") || all.contains("From the paper"), all);
+    assertFalse(all.contains("through the hub") || all.contains("in the mark"), all);
+    // Of the machine's zone of 0.2 mm: 5 mm holes leave M5 nothing, 5.5 and 6.4 mm leave 0.2 or
+    // more.
+    assertEquals(name.equals("heron"), all.contains("may miss the screws"), all);
+  }
+
+  @Test
+  void aWishToDrillThroughTheHubSaysNothingOfMissingFromThePaper() {
+    HoleGroup group = demo("heron", "making.position=through-hub").groups().get(0);
+    assertTrue(group.notes().get(0).startsWith("The shape file says"), group.notes().get(0));
+    String bare = demo("avocet", "making.position=through-hub").before().get(0);
+    assertTrue(bare.contains("names no hub"), bare);
+    assertFalse(demo("avocet").before().get(0).contains("names no hub"));
+  }
+
   @Test
   void theSecondHoleThroughTheHubStandsOppositeTheFirst() {
     assertEquals(
