@@ -39,9 +39,7 @@ final class KindSlips {
    */
   void refuse(MeasurePractice practice, double inPlace) {
     List<Slip> slips = slips();
-    if (slips.isEmpty()
-        || within(measured, practice, inPlace)
-        || !right(slips, practice, inPlace)) {
+    if (slips.isEmpty() || !right(slips, practice, inPlace)) {
       return;
     }
     List<Problem> problems = new ArrayList<>();

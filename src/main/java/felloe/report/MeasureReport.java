@@ -1,5 +1,6 @@
 package felloe.report;
 
+import felloe.document.Block;
 import felloe.document.Block.Depth;
 import felloe.document.Block.Tone;
 import felloe.document.Cell;
@@ -142,38 +143,39 @@ public final class MeasureReport {
     return Quantity.fixed((high - low) / 2, 2, "mm");
   }
 
-  /** Readings that look like slips. */
+  /** Readings that look like slips; those of which only one does so, behind the sure ones. */
   static Telling suspects(SurveyResult survey) {
-    List<Suspect> suspects = survey.suspects();
-    if (suspects.isEmpty()) {
-      return new Telling();
-    }
-    Measured measured = survey.measured();
-    boolean together = suspects.stream().anyMatch(s -> !s.alone());
+    List<Suspect> alone = survey.suspects().stream().filter(Suspect::alone).toList();
+    List<Suspect> several = survey.suspects().stream().filter(s -> !s.alone()).toList();
     Telling told = new Telling();
-    told.add(
-        Rows.of(suspects)
-            .words("reading", s -> measured.holes(s.reading()))
-            .words("over", s -> s.reading().over().words())
-            .fixed("reads", "mm", 2, s -> s.reading().reads())
-            .fixed("off by", "mm", 2, s -> s.off())
-            .wrapped(
-                "written in",
-                s ->
-                    Phrase.of(
-                        "{}{}{}",
-                        s.reading().place().toString(),
-                        s.hint().isEmpty() ? "" : "; " + s.hint(),
-                        s.ifEven() ? "; if the holes stand evenly" : ""))
-            .table()
-            .under(
-                together
-                    ? "One of these looks like a slip; measure them again:"
-                    : "Looks like a slip:"));
-    if (!together && suspects.stream().noneMatch(Suspect::ifEven)) {
-      told.say("The figures are without it. Measure it again.");
+    if (!alone.isEmpty()) {
+      told.add(slips(survey, alone, "Looks like a slip:"));
+      if (alone.stream().noneMatch(Suspect::ifEven)) {
+        told.say("The figures are without it. Measure it again.");
+      }
+    }
+    if (!several.isEmpty()) {
+      told.add(slips(survey, several, "One of these looks like a slip; measure them again:"));
     }
     return told;
+  }
+
+  private static Block.Table slips(SurveyResult survey, List<Suspect> suspects, String title) {
+    return Rows.of(suspects)
+        .words("reading", s -> survey.measured().holes(s.reading()))
+        .words("over", s -> s.reading().over().words())
+        .fixed("reads", "mm", 2, s -> s.reading().reads())
+        .fixed("off by", "mm", 2, s -> s.off())
+        .wrapped(
+            "written in",
+            s ->
+                Phrase.of(
+                    "{}{}{}",
+                    s.reading().place().toString(),
+                    s.hint().isEmpty() ? "" : "; " + s.hint(),
+                    s.ifEven() ? "; if the holes stand evenly" : ""))
+        .table()
+        .under(title);
   }
 
   private static Rows<FoundHole> holes(SurveyResult survey) {

@@ -395,6 +395,45 @@ class AsDrilledTest {
     assertEquals(1, result.survey().suspects().get(0).off(), 1e-6);
   }
 
+  /** The others would find the holes without it, but it is a word that is wrong: ask for it. */
+  @Test
+  void oneWrongWordAmongManyReadingsIsRefusedAtItsLine() {
+    List<Hole> holes = PLATE.holes(HoleRole.BOLT);
+    Measured right = sized(holes);
+    List<Reading> readings = new ArrayList<>(right.readings());
+    int one = 1;
+    while (!readings.get(one).isPair()) {
+      one++;
+    }
+    Reading wrong = readings.get(one);
+    double outside = wrong.reads() + holes.get(0).diameter();
+    readings.set(
+        one,
+        new Reading(
+            wrong.from(),
+            wrong.to(),
+            Optional.empty(),
+            ReadingKind.INSIDE,
+            outside,
+            0.05,
+            Place.of("plate.yaml", 77, 5)));
+    Measured slip =
+        new Measured(
+            right.file(),
+            right.labels(),
+            right.on(),
+            right.size(),
+            readings,
+            right.waiting(),
+            right.plate(),
+            right.revision(),
+            right.place());
+    BadInput bad = assertThrows(BadInput.class, () -> AsDrilled.of(PLATE, HUB, slip, false));
+    assertEquals(1, bad.problems().size(), bad.getMessage());
+    assertTrue(bad.getMessage().contains("plate.yaml:77:5"), bad.getMessage());
+    assertTrue(bad.getMessage().contains("reads like over outside"), bad.getMessage());
+  }
+
   private static Measured renamed(Measured m, List<String> labels) {
     return new Measured(
         m.file(),
