@@ -159,7 +159,11 @@ enum JointRule implements Rule {
   private List<Finding> headSpacing(JointPlan plan, Limits limits) {
     LimitPair bounds = limits.of(this, "any", Sense.AT_LEAST, 1);
     List<Seat> seats = new ArrayList<>();
-    plan.joints().forEach(j -> j.holes().forEach(h -> seats.add(new Seat(j, h))));
+    for (PlannedJoint joint : plan.joints()) {
+      double front = joint.frontDiameter() / 2;
+      double back = joint.backDiameter() / 2;
+      joint.holes().forEach(hole -> seats.add(new Seat(joint, hole, front, back)));
+    }
     List<Finding> findings = new ArrayList<>();
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < seats.size(); i++) {
@@ -186,12 +190,12 @@ enum JointRule implements Rule {
     return tightest(findings);
   }
 
-  private record Seat(PlannedJoint joint, Hole hole) {}
+  /** A screw in its hole, with the radii of what lies on either face. */
+  private record Seat(PlannedJoint joint, Hole hole, double front, double back) {}
 
   private static double room(Seat a, Seat b) {
-    double front = (a.joint().frontDiameter() + b.joint().frontDiameter()) / 2;
-    double back = (a.joint().backDiameter() + b.joint().backDiameter()) / 2;
-    return a.hole().centre().distance(b.hole().centre()) - Math.max(front, back);
+    double reach = Math.max(a.front + b.front, a.back + b.back);
+    return a.hole().centre().distance(b.hole().centre()) - reach;
   }
 
   /** The tightest finding, and every other one that is beyond a limit. */
