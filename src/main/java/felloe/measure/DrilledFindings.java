@@ -73,7 +73,10 @@ final class DrilledFindings {
             + way(odd.by().x(), "to the right", "to the left")
             + " and "
             + way(odd.by().y(), "up", "down")
-            + ", as the driver sees it.");
+            + ", as the driver sees it. Its position, the diameter of the zone that it just keeps,"
+            + " is "
+            + Numbers.fixed(hole.position(), 2)
+            + " mm.");
   }
 
   private static String way(double by, String more, String less) {

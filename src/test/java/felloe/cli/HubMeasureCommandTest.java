@@ -150,6 +150,9 @@ class HubMeasureCommandTest {
     String[] lines = run.out().split("\n");
     String first = String.join(" ", lines[0], lines[1], lines[2], lines[3]);
     assertTrue(first.contains("H3 is the odd one out"), run.out());
+    String told = run.out().replaceAll("\\s+", " ");
+    assertTrue(told.contains("H3 lies 0.58 mm from where"), told);
+    assertTrue(told.contains("the zone that it just keeps, is 1.16 mm."), told);
     // The coarse drill would leave it 0.03 mm, less than the hub's own tolerance may take.
     int cure = run.out().indexOf("Cure: Make a slot of H3");
     assertTrue(cure > 0 && cure < run.out().indexOf("As drawn"), run.out());
