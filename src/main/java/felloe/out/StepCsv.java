@@ -14,7 +14,7 @@ import java.util.Optional;
 public final class StepCsv {
 
   private static final String HEADER =
-      "group,holes,role,hole_mm,least_mm,most_mm,step,stage,tool,tool_mm,turns_per_min,"
+      "group,holes,role,hole_mm,length_mm,least_mm,most_mm,step,stage,tool,tool_mm,turns_per_min,"
           + "setting_per_min,feed_mm_per_turn,seconds,words\r\n";
 
   private StepCsv() {}
@@ -38,7 +38,9 @@ public final class StepCsv {
         .append(',')
         .append(HoleCsv.field(group.role().words()));
     for (double mm :
-        new double[] {group.diameter(), group.limits().least(), group.limits().most()}) {
+        new double[] {
+          group.diameter(), group.length(), group.limits().least(), group.limits().most()
+        }) {
       to.append(',').append(Numbers.fixed(mm, 3));
     }
     to.append(',')

@@ -113,6 +113,10 @@ class DrillCommandTest {
     String sheet = text("snipe-drill-A4.pdf");
     assertTrue(sheet.contains("1. Holes D1, D2, slot 3.2 \u00d7 7"), sheet);
     assertFalse(sheet.contains("D1  \u00d8"), sheet);
+    String steps = Files.readString(in("snipe-drill.csv"));
+    assertTrue(steps.startsWith("group,holes,role,hole_mm,length_mm,"), steps);
+    assertTrue(steps.contains("1,D1 D2,hole,3.200,7.000,"), steps);
+    assertTrue(steps.contains("2,D3,hole,3.200,3.200,"), steps);
   }
 
   @Test
