@@ -77,7 +77,7 @@ final class CornerKnobs {
               if (!f.bare() && found.figures().figure(f.path() + ".radius").isPresent()) {
                 found.add(f.path() + ".radius", 1, Gathered.FINE_GRAIN);
               } else {
-                String at = found.pair(f.at().x(), f.at().y());
+                String at = Gathered.pair(f.at().x(), f.at().y());
                 String to = "{at: " + at + ", radius: " + wanted + "}";
                 found.add(
                     Knob.choice(

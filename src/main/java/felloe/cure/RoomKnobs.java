@@ -103,8 +103,8 @@ final class RoomKnobs {
                 Optional.of(
                     ShapeChange.of(
                         path,
-                        found.pair(x.get(), y.get()),
-                        found.pair(x.get() + by * away.x(), y.get() + by * away.y())))));
+                        Gathered.pair(x.get(), y.get()),
+                        Gathered.pair(x.get() + by * away.x(), y.get() + by * away.y())))));
   }
 
   /** The point that a feature is too near to. */
