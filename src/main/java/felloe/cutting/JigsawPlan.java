@@ -2,6 +2,7 @@ package felloe.cutting;
 
 import felloe.geometry.Contour;
 import felloe.geometry.LargestCircle;
+import felloe.geometry.Numbers;
 import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
@@ -11,14 +12,18 @@ import felloe.plate.Note;
 import felloe.plate.Plate;
 import felloe.plate.Window;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What a jigsaw needs: rough lines outside the finish line in the waste, and the holes that a
  * person would drill first. A round opening that a hole saw makes is not sawn. Every other window
  * has a hole to start from; where the line turns more tightly than the blade, a hole as large as
- * the corner lets the saw turn, and serves to start from too. No two holes meet.
+ * the corner lets the saw turn, and serves to start from too. No two holes meet: the smaller gives
+ * way, of two as large that in the wider angle, so that mirrored windows have mirrored holes. Each
+ * turn that is left without a hole is told.
  *
  * <p>Only turns toward the waste need a hole. Where the line turns toward the part, the saw runs on
  * into the waste and starts again along the next stretch.
@@ -97,6 +102,25 @@ public record JigsawPlan(
   public static JigsawPlan of(
       Plate plate, JigsawBlade blade, double largestDrill, double largestSaw) {
     return new Planner(plate, blade, largestDrill, largestSaw).plan();
+  }
+
+  /** A turn, and the hole that it wants. */
+  private record Turning(TightTurn turn, WasteHole hole) {}
+
+  /**
+   * Which hole is kept first where two meet: the larger one, then that of the sharper angle; of
+   * equal ones the upper one, then that nearer to the middle line, so that a window and its mirror
+   * image agree.
+   */
+  private static final Comparator<Turning> FIRST =
+      Comparator.comparingDouble((Turning t) -> -t.hole().diameter())
+          .thenComparingDouble(t -> -rounded(t.turn().turning()))
+          .thenComparingDouble(t -> -rounded(t.hole().at().y()))
+          .thenComparingDouble(t -> rounded(Math.abs(t.hole().at().x())))
+          .thenComparingDouble(t -> t.hole().at().x());
+
+  private static double rounded(double value) {
+    return Math.rint(1e6 * value);
   }
 
   private static final class Planner {
@@ -182,21 +206,54 @@ public record JigsawPlan(
         narrow(line.feature());
         return;
       }
-      List<WasteHole> turns = new ArrayList<>();
+      List<Turning> wanted = new ArrayList<>();
+      List<TightTurn> bare = new ArrayList<>();
       for (TightTurn turn : TightTurn.of(line, blade.turn())) {
         Optional<WasteHole> hole = corner(line, turn);
-        if (hole.isEmpty() && turn.within() < least / 2) {
+        if (hole.isPresent()) {
+          wanted.add(new Turning(turn, hole.get()));
+        } else if (turn.within() < least / 2) {
           notes.add(
               new Note(
                   line.feature().place(),
                   line.feature().label() + ": a corner is too narrow for a hole; file it out"));
+        } else {
+          bare.add(turn);
         }
-        hole.ifPresent(found -> keep(turns, found));
       }
-      if (line.inside()) {
-        start(line, turns);
+      List<WasteHole> kept = new ArrayList<>();
+      wanted.stream().sorted(FIRST).map(Turning::hole).forEach(hole -> keep(kept, hole));
+      wanted.stream().filter(w -> !kept.contains(w.hole())).map(Turning::turn).forEach(bare::add);
+      bare(line.feature(), bare);
+      if (!line.inside()) {
+        holes.addAll(kept);
+      } else if (kept.isEmpty()) {
+        holes.add(start(line));
+      } else {
+        WasteHole first = kept.get(0);
+        kept.set(0, hole(line, first.at(), first.diameter(), Why.START_AND_TURN));
+        holes.addAll(kept);
       }
-      holes.addAll(turns);
+    }
+
+    /** Tells the turns that the blade does not follow and that have no hole. */
+    private void bare(CutFeature feature, List<TightTurn> turns) {
+      if (turns.isEmpty()) {
+        return;
+      }
+      String places =
+          turns.stream()
+              .map(TightTurn::deepest)
+              .map(p -> "(" + Numbers.fixed(p.x(), 1) + ", " + Numbers.fixed(p.y(), 1) + ")")
+              .collect(Collectors.joining(" and "));
+      notes.add(
+          new Note(
+              feature.place(),
+              feature.label()
+                  + ": the blade does not follow the rough line round "
+                  + places
+                  + ", and no hole has room there beside the others: saw up to it from both sides,"
+                  + " nibble away what is left, and file"));
     }
 
     /** The largest hole that reaches the deepest place of a turn, or the least that has room. */
@@ -245,11 +302,9 @@ public record JigsawPlan(
       return new WasteHole(line.feature(), at, diameter, why);
     }
 
-    /** Keeps a hole unless it meets a larger one; drops the smaller ones that it meets. */
+    /** Keeps a hole unless it meets one that is kept already. */
     private static void keep(List<WasteHole> holes, WasteHole hole) {
-      List<WasteHole> met = holes.stream().filter(other -> meets(other, hole)).toList();
-      if (met.stream().allMatch(other -> other.diameter() < hole.diameter())) {
-        holes.removeAll(met);
+      if (holes.stream().noneMatch(other -> meets(other, hole))) {
         holes.add(hole);
       }
     }
@@ -258,15 +313,8 @@ public record JigsawPlan(
       return a.at().distance(b.at()) < (a.diameter() + b.diameter()) / 2 + WALL;
     }
 
-    private void start(CutLine line, List<WasteHole> turns) {
-      if (!turns.isEmpty()) {
-        WasteHole largest =
-            turns.stream().reduce((a, b) -> b.diameter() > a.diameter() ? b : a).orElseThrow();
-        turns.set(
-            turns.indexOf(largest),
-            new WasteHole(largest.feature(), largest.at(), largest.diameter(), Why.START_AND_TURN));
-        return;
-      }
+    /** A hole to start from where the saw turns nowhere. */
+    private WasteHole start(CutLine line) {
       Contour path = line.path();
       Segment longest = path.segments().get(0);
       for (Segment segment : path.segments()) {
@@ -279,7 +327,7 @@ public record JigsawPlan(
       if (!path.contains(at) || path.distance(at) < radius - 1e-6) {
         at = LargestCircle.inside(path).centre();
       }
-      turns.add(hole(line, at, 2 * radius, Why.START));
+      return hole(line, at, 2 * radius, Why.START);
     }
   }
 }

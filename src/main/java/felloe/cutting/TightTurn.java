@@ -13,8 +13,9 @@ import java.util.List;
  * @param deepest where half the stretch's turning is done
  * @param toWaste from there into the waste, of length one
  * @param within the tightest radius of the stretch, mm; 0 in a sharp corner
+ * @param turning of the whole stretch, radians; the more, the sharper the corner's angle
  */
-record TightTurn(Point deepest, Point toWaste, double within) {
+record TightTurn(Point deepest, Point toWaste, double within, double turning) {
 
   /** A bend of less in all is followed by nibbling, radians; common practice. */
   private static final double SHALLOW = Math.toRadians(25);
@@ -117,7 +118,7 @@ record TightTurn(Point deepest, Point toWaste, double within) {
     for (Bend bend : run) {
       turned += bend.turning();
       if (turned >= half - 1e-9) {
-        return new TightTurn(bend.at(), bend.normal(), tightest);
+        return new TightTurn(bend.at(), bend.normal(), tightest, 2 * half);
       }
     }
     throw new IllegalStateException("a turn without bends");

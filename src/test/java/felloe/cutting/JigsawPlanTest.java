@@ -11,6 +11,7 @@ import felloe.geometry.RandomShapes;
 import felloe.geometry.SegmentIndex;
 import felloe.hub.HubCatalogue;
 import felloe.plate.DemoPlates;
+import felloe.plate.Note;
 import felloe.plate.Plate;
 import felloe.shape.ShapeFile;
 import java.nio.file.Path;
@@ -91,6 +92,40 @@ class JigsawPlanTest {
     JigsawPlan plan = plan(CutPlates.of(Contour.circle(Point.ORIGIN, 100), slot));
     assertEquals(2, plan.holes().size());
     assertTrue(plan.holes().stream().allMatch(hole -> hole.diameter() >= 16));
+  }
+
+  /** Two holes of 26 mm whose centres stand 20 mm apart. */
+  @Test
+  void anEndOfASlotThatHasNoRoomForItsHoleIsTold() {
+    Contour slot = RandomShapes.roundedRectangle(50, 30, 14.9);
+    JigsawPlan plan = plan(CutPlates.of(Contour.circle(Point.ORIGIN, 100), slot));
+    assertEquals(1, plan.holes().size());
+    assertEquals(1, plan.notes().size());
+    String told = plan.notes().get(0).text();
+    assertTrue(told.contains("from both sides, nibble away what is left, and file"), told);
+    double side = -Math.signum(plan.holes().get(0).at().x());
+    assertTrue(told.contains(side < 0 ? "(-23.0, " : "(23.0, "), told);
+  }
+
+  /** The lower windows of a round wheel to start from have five corners, two of them near. */
+  @Test
+  void mirroredWindowsHaveMirroredHolesAndTheWiderAngleGivesWay() {
+    Path file = Path.of("src", "main", "resources", "felloe", "new", "round.yaml");
+    JigsawPlan plan = plan(ShapeFile.read(file, List.of(), HubCatalogue.here()));
+    assertEquals(12, plan.holes().size());
+    for (JigsawPlan.WasteHole hole : plan.holes()) {
+      Point mirrored = new Point(-hole.at().x(), hole.at().y());
+      assertTrue(
+          plan.holes().stream()
+              .anyMatch(h -> h.at().near(mirrored, 1e-6) && h.diameter() == hole.diameter()),
+          hole.toString());
+    }
+    // The corner of 98 degrees keeps its hole, that above it on the spoke is told.
+    assertTrue(plan.holes().stream().anyMatch(h -> h.at().near(new Point(33.91, -77), 0.01)));
+    List<String> told = plan.notes().stream().map(Note::text).toList();
+    assertEquals(2, told.size(), told.toString());
+    assertTrue(told.get(0).contains("(28.6, -50.5)"), told.get(0));
+    assertTrue(told.get(1).contains("(-28.6, -50.5)"), told.get(1));
   }
 
   @Test
