@@ -241,7 +241,8 @@ final class CutCommand implements Command {
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
-    Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
+    String twice = "name it once; " + NEST.name() + " " + COPIES.name() + " 2 cuts two of it";
+    Studies studies = new Studies(kit.folder(), Options.HUB.requested(call), twice);
     CutProcess process = studies.with(() -> process(call));
     List<ShapeSource> shapes = studies.with(() -> Options.someShapes(call));
     if (process != null) {

@@ -24,7 +24,8 @@ import java.util.stream.IntStream;
  * layout with the lowest used strip wins, so that the same parts give the same layout.
  *
  * <p>Positions come from no-fit polygons ({@link NoFit}), which err to the safe side by at most
- * half a millimetre a pair, so parts never lie nearer than the spacing.
+ * half a millimetre a pair, and not between straight edges, so parts never lie nearer than the
+ * spacing, and what fits a sheet exactly finds its place.
  */
 public final class Nesting {
 
@@ -143,12 +144,25 @@ public final class Nesting {
       return new Layout(List.of(), parts, 0, 0);
     }
     Nesting nesting = new Nesting(room, spacing, parts);
-    List<Integer> order = bySize(parts);
-    Layout best = nesting.inOrder(order);
+    Box sheet = room.inner();
+    Layout best = nesting.best(sheet, tries);
+    if (best.left().isEmpty()) {
+      return best;
+    }
+    // What fits exactly wants a hair more.
+    Layout exact =
+        nesting.best(
+            new Box(sheet.minX(), sheet.minY(), sheet.maxX() + EXACT, sheet.maxY() + EXACT), tries);
+    return better(exact, best) ? exact : best;
+  }
+
+  private Layout best(Box sheet, int tries) {
+    List<Integer> order = bySize(ready.stream().map(Ready::part).toList());
+    Layout best = inOrder(order, sheet);
     Random random = new Random(SEED);
     for (int i = 1; i < tries; i++) {
       Collections.shuffle(order, random);
-      Layout layout = nesting.inOrder(order);
+      Layout layout = inOrder(order, sheet);
       best = better(layout, best) ? layout : best;
     }
     return best;
@@ -166,8 +180,7 @@ public final class Nesting {
         : a.used() < b.used() - 1e-9;
   }
 
-  private Layout inOrder(List<Integer> order) {
-    Box sheet = room.inner();
+  private Layout inOrder(List<Integer> order, Box sheet) {
     List<Spot> spots = new ArrayList<>();
     double used = 0;
     for (int part : order) {
@@ -204,18 +217,7 @@ public final class Nesting {
       taken.add(
           NoFit.between(NoFit.Shape.of(Region.of(Contour.rectangle(box)), spacing / 2, 0), shape));
     }
-    return NoFit.lowest(fitting(sheet, shape.box()), shape, taken);
-  }
-
-  /** The sheet, a hair larger where the part would fit it exactly. */
-  private static Box fitting(Box sheet, Box part) {
-    double x = exact(sheet.width() - part.width()) ? EXACT : 0;
-    double y = exact(sheet.height() - part.height()) ? EXACT : 0;
-    return new Box(sheet.minX() - x, sheet.minY() - y, sheet.maxX() + x, sheet.maxY() + y);
-  }
-
-  private static boolean exact(double room) {
-    return Math.abs(room) < EXACT;
+    return NoFit.lowest(sheet, shape, taken);
   }
 
   /** Kept in the standing part's own frame, for each turn of the one against the other. */

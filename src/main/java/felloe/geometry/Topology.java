@@ -145,6 +145,11 @@ final class Topology {
     }
   }
 
+  /** Whether no ring of a polygon crosses or touches itself or another. */
+  static boolean sound(Piece piece) {
+    return polygon(piece).isValid();
+  }
+
   /** The convex hull of some points, counter-clockwise. */
   static List<Point> hull(List<Point> points) {
     Coordinate[] coordinates =

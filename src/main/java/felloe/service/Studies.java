@@ -35,6 +35,7 @@ public final class Studies {
 
   private final Path folder;
   private final Optional<Requested<String>> hub;
+  private final String twice;
   private final Problems problems = new Problems();
 
   /**
@@ -42,8 +43,18 @@ public final class Studies {
    * @param hub the hub to compare with instead of the shape's own
    */
   public Studies(Path folder, Optional<Requested<String>> hub) {
+    this(folder, hub, "name it once");
+  }
+
+  /**
+   * @param folder where the names of files in texts, and of {@code hub}, start from
+   * @param hub the hub to compare with instead of the shape's own
+   * @param twice what to do instead of naming one file twice
+   */
+  public Studies(Path folder, Optional<Requested<String>> hub, String twice) {
     this.folder = folder;
     this.hub = hub;
+    this.twice = twice;
   }
 
   /**
@@ -218,16 +229,22 @@ public final class Studies {
       String name = Normalizer.normalize(one.plate().name(), Normalizer.Form.NFC);
       Study twin = byName.putIfAbsent(name.toLowerCase(Locale.ROOT), one);
       if (twin != null) {
+        boolean same = one.source().equals(twin.source());
         problems.add(
             new Problem(
                 Place.ofFile(name(one.source())),
                 "",
                 "",
-                "would have the same kit folder '"
-                    + one.plate().name()
-                    + "' as "
-                    + Place.ofFile(name(twin.source())),
-                "rename one of them, or make them one after the other into different folders"));
+                same
+                    ? "is named twice"
+                    : "would have the same kit folder '"
+                        + one.plate().name()
+                        + "' as "
+                        + Place.ofFile(name(twin.source())),
+                same
+                    ? twice
+                    : "rename one of them, or make them one after the other into different"
+                        + " folders"));
       }
     }
   }

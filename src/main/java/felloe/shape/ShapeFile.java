@@ -37,6 +37,22 @@ public final class ShapeFile {
 
   private static final int MOST_LIMITS = 200;
 
+  /** What is looked for at the top of a file, and where it stands. */
+  private static final Map<String, String> ELSEWHERE =
+      Map.ofEntries(
+          Map.entry("chamfer", "making.chamfer"),
+          Map.entry("edge", "making.edge_break"),
+          Map.entry("edges", "making.edge_break"),
+          Map.entry("edge_break", "making.edge_break"),
+          Map.entry("position", "making.position"),
+          Map.entry("cutter", "making.cutter"),
+          Map.entry("blade", "making.blade"),
+          Map.entry("text", "engravings"),
+          Map.entry("engrave", "engravings"),
+          Map.entry("material", "stock.material"),
+          Map.entry("thickness", "stock.thickness"),
+          Map.entry("sheet", "stock.sheet"));
+
   private final Problems problems = new Problems();
   private final YamlTree tree;
   private final Fields top;
@@ -124,6 +140,7 @@ public final class ShapeFile {
     Optional<LoadWish> load = LoadReader.read(top);
     EngravingReader engravingReader = new EngravingReader(reports, labels);
     List<Engraving> engravings = engravingReader.read(top, stock);
+    top.elsewhere(ELSEWHERE);
     top.done();
     outline.ifPresent(
         edge -> {

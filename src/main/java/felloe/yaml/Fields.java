@@ -8,6 +8,7 @@ import felloe.yaml.YamlValue.Mapping;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -36,6 +37,7 @@ public final class Fields {
   private final Scope scope;
   private final Set<String> known = new LinkedHashSet<>();
   private final Set<String> spelt = new LinkedHashSet<>();
+  private Map<String, String> elsewhere = Map.of();
   private boolean closed;
 
   Fields(Mapping group, Scope scope) {
@@ -77,6 +79,11 @@ public final class Fields {
   /** Counts keys as known without reading them. */
   public void allow(String... keys) {
     known.addAll(List.of(keys));
+  }
+
+  /** Tells of keys that are looked for here where they stand: each with the way to it. */
+  public void elsewhere(Map<String, String> ways) {
+    elsewhere = Map.copyOf(ways);
   }
 
   /** What stands behind a key, for values that may be written in several ways. */
@@ -276,7 +283,8 @@ public final class Fields {
     String allowed =
         names.isEmpty() ? "no key is allowed here" : "allowed here: " + String.join(", ", names);
     String cure =
-        Nearest.to(key, names)
+        Optional.ofNullable(elsewhere.get(key.toLowerCase(Locale.ROOT).replace('-', '_')))
+            .or(() -> Nearest.to(key, names))
             .map(near -> "did you mean '" + near + "'? " + allowed)
             .orElse(allowed);
     scope.report(

@@ -1,5 +1,6 @@
 package felloe.yaml;
 
+import felloe.geometry.Numbers;
 import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +17,17 @@ public final class NumberField {
 
   // Bounds are computed from other figures; their rounding must not refuse what equals them.
   private static final double SLACK = Tolerances.ROUNDING;
+
+  private static final double INCH = 25.4;
+  private static final double METRE = 1000;
+
+  /** From here to {@link #MOST_USUAL} lengths of a plate and its stock are usual, mm. */
+  private static final double LEAST_USUAL = 1;
+
+  private static final double MOST_USUAL = 5000;
+
+  /** A figure without a unit. */
+  private static final String BARE = "[-+.0-9eE]+";
 
   private final Entry entry;
   private final Quantity quantity;
@@ -131,6 +143,29 @@ public final class NumberField {
     return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
+  /** The unit that a length was meant in, where that would explain why it is far too small. */
+  private String unit(Bound refused, double value) {
+    if (refused.upper() || value <= 0 || value > refused.limit() / 2) {
+      return "";
+    }
+    if (usual(value * METRE)) {
+      return "it looks like metres: write "
+          + Numbers.brief(value * METRE, 2)
+          + " or put m after it";
+    }
+    return usual(value * INCH)
+        ? "it looks like inches: put in after it, which makes "
+            + Numbers.brief(value * INCH, 2)
+            + " mm"
+        : "";
+  }
+
+  private boolean usual(double length) {
+    return length >= LEAST_USUAL
+        && length <= MOST_USUAL
+        && bounds.stream().noneMatch(bound -> bound.refuses(length));
+  }
+
   private double read() {
     return entry
         .scalar("must be " + quantity.wanted())
@@ -143,7 +178,10 @@ public final class NumberField {
               }
               for (Bound bound : bounds) {
                 if (bound.refuses(reading.value())) {
-                  entry.problem(bound.words(), bound.cure());
+                  boolean bare = quantity == Quantity.LENGTH && scalar.text().matches(BARE);
+                  String cure =
+                      bound.cure().isEmpty() && bare ? unit(bound, reading.value()) : bound.cure();
+                  entry.problem(bound.words(), cure);
                   return Double.NaN;
                 }
               }

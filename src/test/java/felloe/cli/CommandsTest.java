@@ -195,6 +195,17 @@ class CommandsTest {
   }
 
   @Test
+  void oneShapeNamedTwiceIsToldHowToAskForCopies() {
+    Run make = make(HERON, HERON);
+    assertEquals(2, make.code());
+    assertTrue(make.err().contains("heron.yaml: is named twice; name it once"), make.err());
+    Run cut = Run.of("cut", HERON, HERON, "--process", "router", "--nest");
+    assertEquals(2, cut.code());
+    String cure = "is named twice; name it once; --nest --copies 2 cuts two of it";
+    assertTrue(cut.err().contains(cure), cut.err());
+  }
+
+  @Test
   void setChangesAValueAndTheRevision() throws IOException {
     JsonNode plain = json(Run.of("show", HERON, "--format", "json").out());
     JsonNode other =

@@ -15,6 +15,7 @@ import felloe.plate.Sheet;
 import felloe.shape.ShapeFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -57,7 +58,7 @@ class NestingTest {
             .outer()
             .gap(layout.placed().get(1).region().outer())
             .distance();
-    assertEquals(6, gap, 2 * 2 * 0.25 + 1e-9);
+    assertEquals(6, gap, 1e-5);
     assertTrue(gap >= 6);
     assertEquals(40, layout.used(), 1e-6);
   }
@@ -128,6 +129,28 @@ class NestingTest {
     checkClear(nested, 8);
     // Measured: 597 mm of the sheet against 702 mm, 15 % less.
     assertTrue(nested.used() < 0.9 * boxed.used(), nested.used() + " of " + boxed.used());
+  }
+
+  @Test
+  void whatFitsTheSheetExactlyFindsItsPlace() {
+    for (int across = 1; across <= 3; across++) {
+      for (int up = 1; up <= 2; up++) {
+        // A margin of 10 all round, and 6 between parts of 100 by 60 with rounded corners.
+        double width = 20 + across * 100 + (across - 1) * 6;
+        double height = 20 + up * 60 + (up - 1) * 6;
+        NestedPart part =
+            new NestedPart(
+                "p", Region.of(RandomShapes.roundedRectangle(100, 60, 6)), NestedPart.HELD);
+        List<NestedPart> parts = Collections.nCopies(across * up, part);
+        String who = across + " by " + up;
+        Nesting.Layout layout = Nesting.place(parts, sheet(width, height), 6, 3);
+        assertEquals(List.of(), layout.left(), who);
+        checkClear(layout, 6);
+        Nesting.Layout smaller = Nesting.place(parts, sheet(width - 0.1, height), 6, 3);
+        assertEquals(across * up, smaller.placed().size() + smaller.left().size());
+        assertTrue(!smaller.left().isEmpty(), who);
+      }
+    }
   }
 
   @Test

@@ -1,11 +1,16 @@
 package felloe.shape;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.geometry.Point;
+import felloe.plate.BadInput;
 import felloe.plate.Plate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Values from the command line in a whole shape file. */
 class SetTest {
@@ -19,6 +24,22 @@ class SetTest {
         - {circle: {diameter: 20}, at: [0, 80], label: A}
       stock: {material: birch-plywood, thickness: 9}
       """;
+
+  @ParameterizedTest
+  @CsvSource({
+    "chamfer, making.chamfer",
+    "edge, making.edge_break",
+    "edge_break, making.edge_break",
+    "edge-break, making.edge_break",
+    "text, engravings",
+    "engrave, engravings",
+    "thickness, stock.thickness"
+  })
+  void aKeyLookedForAtTheTopIsToldWhereItStands(String key, String way) {
+    String told = assertThrows(BadInput.class, () -> Corpus.read(FILE, key + "=0.5")).getMessage();
+    String wanted = key + ": is not a known key; did you mean '" + way + "'? allowed here: ";
+    assertTrue(told.contains(wanted), told);
+  }
 
   @Test
   void aValueIsReplacedWithItsUnit() {

@@ -28,6 +28,27 @@ class FieldsTest {
   }
 
   @Test
+  void aLengthThatIsFarTooSmallIsToldTheUnitThatExplainsIt() {
+    Fields f = fields("{metres: 0.0055, inches: 0.2, put: 0.005 mm, near: 1.7, tiny: 0.00001}");
+    f.length("metres").atLeast(0.1).required();
+    f.length("inches").atLeast(1.8).atMost(20).required();
+    f.length("put").atLeast(0.1).required();
+    f.length("near").atLeast(1.8).required();
+    f.length("tiny").atLeast(0.1).required();
+    assertFalse(f.done());
+    assertEquals(
+        List.of(
+            "it looks like metres: write 5.5 or put m after it",
+            "it looks like inches: put in after it, which makes 5.08 mm",
+            "",
+            "",
+            ""),
+        assertThrows(BadInput.class, problems::throwIfAny).problems().stream()
+            .map(Problem::cure)
+            .toList());
+  }
+
+  @Test
   void goodValuesAreReadAsWhatIsWanted() {
     Fields f =
         fields(
