@@ -1,5 +1,7 @@
 package felloe.cure;
 
+import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import felloe.joints.JointPlan;
 import felloe.plate.Finding;
 import felloe.plate.Plate;
@@ -48,6 +50,7 @@ public final class ShapeCures {
   private final ShapeFigures figures;
   private final Map<List<String>, Optional<Trial>> tried = new HashMap<>();
   private final Map<ShapeChange, List<Finding>> held = new LinkedHashMap<>();
+  private final Map<Finding, Finding> unmended = new LinkedHashMap<>();
 
   private ShapeCures(
       Plate plate,
@@ -99,6 +102,11 @@ public final class ShapeCures {
         return finding.advised(finding.advice() + "; " + one.getKey().words());
       }
     }
+    for (Map.Entry<Finding, Finding> one : unmended.entrySet()) {
+      if (mirrors(finding, one.getKey())) {
+        return finding.advised(one.getValue().advice());
+      }
+    }
     Set<String> keys = new LinkedHashSet<>();
     boolean all = true;
     for (Knob knob : Knobs.of(finding, plate, joints, figures)) {
@@ -113,7 +121,23 @@ public final class ShapeCures {
         all = false;
       }
     }
-    return finding.advised(finding.advice() + "; " + ShapeChange.none(List.copyOf(keys), all));
+    Finding told =
+        finding.advised(finding.advice() + "; " + ShapeChange.none(List.copyOf(keys), all));
+    unmended.put(finding, told);
+    return told;
+  }
+
+  /** Whether two findings are of one feature of the file and its mirror image. */
+  private static boolean mirrors(Finding a, Finding b) {
+    return a.rule().equals(b.rule())
+        && a.verdict() == b.verdict()
+        && a.place().equals(b.place())
+        && a.advice().equals(b.advice())
+        && Math.abs(a.figure().value() - b.figure().value()) < Tolerances.SAME_LENGTH
+        && a.at().isPresent()
+        && b.at()
+            .filter(p -> a.at().get().near(new Point(-p.x(), p.y()), Tolerances.SAME_LENGTH))
+            .isPresent();
   }
 
   /** The first setting of a figure by which a finding is gone, where it does no harm. */

@@ -63,6 +63,16 @@ public final class PictureDrawing {
    * @param findings of a review; cautions and fails are marked, passes are not; may be empty
    */
   public static Picture of(Plate plate, List<Finding> findings) {
+    return of(plate, findings, findings);
+  }
+
+  /**
+   * The picture of a plate.
+   *
+   * @param findings of a review: what fails is counted, as on screen
+   * @param told the same, those that are alike on both sides told once: these are marked
+   */
+  public static Picture of(Plate plate, List<Finding> findings, List<Finding> told) {
     Sketch lines =
         new Sketch(
             plate.name(),
@@ -74,7 +84,7 @@ public final class PictureDrawing {
             plate.holes(),
             List.of());
     return new PictureDrawing(lines, Optional.of(plate))
-        .draw(Entry.of(findings), Stamp.of(Stamp.Act.CUT, findings));
+        .draw(Entry.of(told), Stamp.of(Stamp.Act.CUT, findings));
   }
 
   /** The picture of what cannot be a plate, each clash marked. */

@@ -194,7 +194,9 @@ final class PictureFindings {
     List<String> body = new ArrayList<>();
     body.addAll(wrapped(finding.what(), room, WHAT));
     if (!finding.advice().isBlank()) {
-      body.addAll(wrapped(finding.advice(), room, ADVICE));
+      int first = shown.stream().map(Entry::advice).toList().indexOf(finding.advice()) + 1;
+      String advice = first < number ? "What to do: as for " + first + "." : finding.advice();
+      body.addAll(wrapped(advice, room, ADVICE));
     }
     Point next = new Point(x, y - PictureInk.LEADING * PictureInk.SMALL * unit);
     return ink.lines(body, next, PictureInk.SMALL, Anchor.START);

@@ -110,8 +110,9 @@ public sealed interface Cure {
           + Numbers.fixed(clearance, 2)
           + " mm all round, "
           + Numbers.fixed(worst, 2)
-          + " mm at the worst. A slot holds by friction alone: use washers that cover it, and think"
-          + " of a new plate where the wheel must take a shock.";
+          + " mm at the worst. In the shape file: slots of bolt_circles[] (of single holes: slot of"
+          + " holes[]), with length and toward. A slot holds by friction alone: use washers that"
+          + " cover it, and think of a new plate where the wheel must take a shock.";
     }
   }
 

@@ -10,6 +10,7 @@ import felloe.out.PngWriter;
 import felloe.plate.Finding;
 import felloe.plate.Plate;
 import felloe.plate.Sketch;
+import felloe.report.BothSides;
 import felloe.service.ShowOutcome;
 import java.util.List;
 
@@ -40,6 +41,8 @@ public final class PictureFiles {
     return new OutFile(
         plate.name() + ".png",
         PngWriter.write(
-            PictureDrawing.of(plate, findings), PIXELS, TemplateFiles.about(plate, "picture")));
+            PictureDrawing.of(plate, findings, BothSides.once(findings)),
+            PIXELS,
+            TemplateFiles.about(plate, "picture")));
   }
 }

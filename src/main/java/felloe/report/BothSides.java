@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Findings that a symmetric plate has left and right alike, told once. */
-final class BothSides {
+public final class BothSides {
 
   /** Places and figures that differ by less are the same, mm; less than a report shows. */
   private static final double SAME = 0.005;
@@ -18,7 +18,7 @@ final class BothSides {
   private BothSides() {}
 
   /** The findings in their order; the second of two that mirror each other goes with the first. */
-  static List<Finding> once(List<Finding> findings) {
+  public static List<Finding> once(List<Finding> findings) {
     List<Finding> left = new ArrayList<>(findings);
     List<Finding> told = new ArrayList<>();
     while (!left.isEmpty()) {

@@ -27,6 +27,14 @@ public final class CheckReport {
   static final String LOADS =
       "Whether it stands what hands do is not yet reckoned: felloe load tells.";
 
+  /** Units that are sizes of the part itself. */
+  private static final List<Map.Entry<String, String>> LETTERS =
+      List.of(
+          Map.entry("D", "hole diameters"),
+          Map.entry("d", "screw diameters"),
+          Map.entry("P", "thread pitches"),
+          Map.entry("t", "thicknesses of the stock"));
+
   private CheckReport() {}
 
   /** The review, told. */
@@ -88,7 +96,7 @@ public final class CheckReport {
 
   /** What fails or asks for a decision, each with what to do. */
   static Telling open(List<Finding> open) {
-    Telling told = new Telling().add(findings(BothSides.once(open)));
+    Telling told = findings(BothSides.once(open));
     advice(open, f -> Phrase.sentence(f.why()) + " " + Phrase.sentence(f.advice()), told);
     return told;
   }
@@ -106,14 +114,27 @@ public final class CheckReport {
     rules.forEach((advice, of) -> told.say("{}: {}", Phrase.list(of), advice));
   }
 
-  private static Rows<Finding> findings(List<Finding> findings) {
-    return Rows.of(findings)
-        .words("", f -> Words.verdict(f.verdict()))
-        .words("check", Finding::rule)
-        .wrapped("of", Finding::subject)
-        .figures("is", f -> Words.brief(f.figure()))
-        .words("should be", CheckReport::limit)
-        .words("written in", f -> name(f.place()));
+  private static Telling findings(List<Finding> findings) {
+    Rows<Finding> rows =
+        Rows.of(findings)
+            .words("", f -> Words.verdict(f.verdict()))
+            .words("check", Finding::rule)
+            .wrapped("of", Finding::subject)
+            .figures("is", f -> Words.brief(f.figure()))
+            .words("should be", CheckReport::limit)
+            .words("written in", f -> name(f.place()));
+    return new Telling().add(rows).add(letters(findings));
+  }
+
+  /** What the letters stand for that are units here; nothing where there are none. */
+  private static Telling letters(List<Finding> findings) {
+    List<String> units = findings.stream().map(f -> f.figure().unit()).toList();
+    List<String> words =
+        LETTERS.stream()
+            .filter(letter -> units.contains(letter.getKey()))
+            .map(letter -> letter.getKey() + " " + letter.getValue())
+            .toList();
+    return words.isEmpty() ? new Telling() : new Telling().say("{}.", String.join(", ", words));
   }
 
   /** Where it is written; all of a shape is in one file, whose folder the maker knows. */
@@ -148,7 +169,7 @@ public final class CheckReport {
             .figures("is", f -> Words.brief(f.figure()))
             .words("should be", CheckReport::limit);
     List<Finding> all = byRule.values().stream().flatMap(List::stream).toList();
-    told.head("What passed").add(nearest);
+    told.head("What passed").add(nearest).add(letters(passed));
     told.head("All that passed").add(findings(all));
   }
 

@@ -37,7 +37,9 @@ public final class ShowReport {
                 told.say(
                     "The mass is that of the lay-up, which comes to {}.",
                     Quantity.fixed(laid, 2, "mm")));
-    return told.add(new Figure(PictureDrawing.of(plate, outcome.findings())))
+    return told.add(
+            new Figure(
+                PictureDrawing.of(plate, outcome.findings(), BothSides.once(outcome.findings()))))
         .under(Words.title(plate));
   }
 }

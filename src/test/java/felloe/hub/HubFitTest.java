@@ -205,6 +205,7 @@ class HubFitTest {
     assertEquals(1, result.cures().size());
     Cure.Slots slots = assertInstanceOf(Cure.Slots.class, result.cures().get(0));
     assertEquals(6, slots.slots().size());
+    assertTrue(slots.words().contains("slots of bolt_circles[]"), slots.words());
     SlottedHole first = slots.slots().get(0);
     assertEquals(2, first.travel(), 1e-6);
     assertEquals(7, first.length(), 1e-6);
