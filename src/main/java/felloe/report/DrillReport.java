@@ -18,6 +18,7 @@ import felloe.drilling.HoleGroup;
 import felloe.drilling.SizeCheck;
 import felloe.plate.Finding;
 import felloe.plate.Hole;
+import felloe.plate.HolePosition;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import felloe.service.DrillOutcome;
@@ -198,6 +199,16 @@ public final class DrillReport {
     return String.join(" ", how).strip();
   }
 
+  private boolean machined() {
+    return outcome
+        .study()
+        .plate()
+        .making()
+        .position()
+        .filter(p -> p == HolePosition.MACHINE)
+        .isPresent();
+  }
+
   private void distances() {
     Telling told = new Telling();
     if (!plan.afterPilot().isEmpty()) {
@@ -209,7 +220,9 @@ public final class DrillReport {
               + " proves a hole out of place"
               + (plan.throughHub()
                   ? ", or the hub not as its data says: measure the hub before you go on."
-                  : ": draw it over with a round file now, or start again."));
+                  : machined()
+                      ? ": look at the machine's zero before it opens them."
+                      : ": draw it over with a round file now, or start again."));
       told.add(distances(plan.afterPilot().stream().map(c -> Line.of("", c)).toList()));
     }
     if (!plan.readings().isEmpty()) {

@@ -5,6 +5,7 @@ import felloe.geometry.Box;
 import felloe.geometry.Numbers;
 import felloe.plate.Engraving;
 import felloe.plate.Face;
+import felloe.plate.HolePosition;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,11 +39,20 @@ final class TemplateWords {
     return new StripText(
         plate.title(),
         facts,
-        (stamp.isNone()
-                ? shape.markOut().instruction() + waste(shape) + engraving(shape)
-                : stamp.sentence())
+        (stamp.isNone() ? instruction(shape) + waste(shape) + engraving(shape) : stamp.sentence())
             + " "
             + String.join(" ", cautions));
+  }
+
+  /** Of a plate whose holes a machine makes no centre is marked by the paper. */
+  private static String instruction(LaidShape shape) {
+    return machined(shape.plate()) && shape.markOut().method() == MarkOut.Method.CENTRES
+        ? "A machine makes these holes: lay the sheet on to compare, neither mark nor drill by it."
+        : shape.markOut().instruction();
+  }
+
+  private static boolean machined(Plate plate) {
+    return plate.making().position().filter(p -> p == HolePosition.MACHINE).isPresent();
   }
 
   /** What the marks of holes in the waste mean. */
@@ -105,8 +115,11 @@ final class TemplateWords {
             + " mm high at the most.");
     if (stamp.isNone()) {
       steps.add(
-          "Mark out and prick all hole centres before anything is cut; try the pattern on the hub"
-              + " in card or scrap first.");
+          machined(plate)
+              ? "A machine makes the holes: mark none by this sheet. Try the pattern on the hub in"
+                  + " card or scrap first."
+              : "Mark out and prick all hole centres before anything is cut; try the pattern on the"
+                  + " hub in card or scrap first.");
       if (!shape.waste().isEmpty()) {
         steps.add(
             "Then drill the dashed circles marked \u201cwaste\u201d: the saw starts and turns"

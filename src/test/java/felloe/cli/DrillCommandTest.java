@@ -90,6 +90,17 @@ class DrillCommandTest {
     assertTrue(pages(name + "-drill-A4.pdf") <= 9);
   }
 
+  /** A machine finds its own centres: no page tells to mark or file them by hand. */
+  @Test
+  void noPageOfWhatAMachineDrillsTellsToMarkByIt() throws IOException {
+    Run run = drill(HERON, "--set", "making.position=machine");
+    assertEquals(0, run.code(), run.err());
+    String sheet = text("heron-drill-A4.pdf");
+    assertTrue(sheet.contains("neither mark nor drill by it"), sheet);
+    assertFalse(sheet.contains("prick"), sheet);
+    assertFalse(sheet.contains("over with a round file"), sheet);
+  }
+
   @Test
   void aSlotIsToldAsOneOnScreenAndSheet() throws IOException {
     Path file =
