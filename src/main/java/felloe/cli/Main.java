@@ -58,12 +58,9 @@ public final class Main {
       bad.lines().forEach(screen::say);
       code = Exit.WRONG;
     } catch (CannotWrite refused) {
-      String named = " with " + Options.FOLDER;
-      screen.say(refused.getMessage() + (refused.elsewhere() ? named : ""));
-      code = Exit.TROUBLE;
-    } catch (DesignFile.CannotKeep refused) {
-      screen.say(refused.getMessage());
-      code = Exit.TROUBLE;
+      code = cannot(refused);
+    } catch (DesignFile.CannotKeep kept) {
+      code = cannot(kept.refused());
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
       fault(fault);
       code = Exit.TROUBLE;
@@ -74,6 +71,12 @@ public final class Main {
     }
     screen.err().flush();
     return code;
+  }
+
+  private int cannot(CannotWrite refused) {
+    String named = refused.elsewhere() ? " with " + Options.FOLDER : "";
+    screen.say(refused.getMessage() + named);
+    return Exit.TROUBLE;
   }
 
   private int answer(String[] args) throws CannotWrite {

@@ -1,7 +1,5 @@
 package felloe.cure;
 
-import felloe.geometry.Point;
-import felloe.geometry.Tolerances;
 import felloe.joints.JointPlan;
 import felloe.plate.Finding;
 import felloe.plate.Plate;
@@ -103,7 +101,8 @@ public final class ShapeCures {
       }
     }
     for (Map.Entry<Finding, Finding> one : unmended.entrySet()) {
-      if (mirrors(finding, one.getKey())) {
+      // Of one feature of the file and its mirror image.
+      if (finding.mirrors(one.getKey()) && finding.place().equals(one.getKey().place())) {
         return finding.advised(one.getValue().advice());
       }
     }
@@ -125,19 +124,6 @@ public final class ShapeCures {
         finding.advised(finding.advice() + "; " + ShapeChange.none(List.copyOf(keys), all));
     unmended.put(finding, told);
     return told;
-  }
-
-  /** Whether two findings are of one feature of the file and its mirror image. */
-  private static boolean mirrors(Finding a, Finding b) {
-    return a.rule().equals(b.rule())
-        && a.verdict() == b.verdict()
-        && a.place().equals(b.place())
-        && a.advice().equals(b.advice())
-        && Math.abs(a.figure().value() - b.figure().value()) < Tolerances.SAME_LENGTH
-        && a.at().isPresent()
-        && b.at()
-            .filter(p -> a.at().get().near(new Point(-p.x(), p.y()), Tolerances.SAME_LENGTH))
-            .isPresent();
   }
 
   /** The first setting of a figure by which a finding is gone, where it does no harm. */

@@ -31,7 +31,7 @@ final class HubHoles {
     HubPractice practice = HubPractice.standard();
     this.plate = plate;
     this.fit = fit;
-    this.machine = plate.making().position().filter(p -> p == HolePosition.MACHINE).isPresent();
+    this.machine = plate.making().places(HolePosition.MACHINE);
     HolePosition first = machine ? HolePosition.MACHINE : HolePosition.TEMPLATE;
     this.usual = practice.drilling(first.word()).orElseThrow();
     this.through = practice.drilling("through-hub").orElseThrow();
@@ -39,7 +39,7 @@ final class HubHoles {
 
   /** Whether the shape file says that hub holes are drilled through the hub. */
   boolean wished() {
-    return plate.making().position().filter(p -> p == HolePosition.THROUGH_HUB).isPresent();
+    return plate.making().places(HolePosition.THROUGH_HUB);
   }
 
   /** Whether a machine makes the holes, so that nothing is marked by hand. */

@@ -162,8 +162,16 @@ public final class DesignFile implements DesignSearch.Keeper {
 
     private static final long serialVersionUID = 1L;
 
+    private final transient CannotWrite refused;
+
     CannotKeep(CannotWrite refused) {
       super(refused.getMessage(), refused);
+      this.refused = refused;
+    }
+
+    /** What could not be written, and why. */
+    public CannotWrite refused() {
+      return refused;
     }
   }
 }

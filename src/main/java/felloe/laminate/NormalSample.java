@@ -84,11 +84,6 @@ public record NormalSample(
         told && lower > 0 ? OptionalDouble.of(lower) : OptionalDouble.empty());
   }
 
-  /** Whether its figures scatter, and are not copies of one. */
-  public boolean scatters() {
-    return variation() >= LEAST_SCATTER;
-  }
-
   /** Standard deviation over mean. */
   public double variation() {
     return deviation / mean;

@@ -59,7 +59,8 @@ public record TestedStrips(
     if (broken > 1 && strength.orElseThrow().variation() < LEAST_SCATTER) {
       words.add(
           "strips that scatter by less than 1 % are copies of one figure or of one panel: their"
-              + " scatter is counted as 6 %, as other panels would show");
+              + " scatter is counted as 6 %, as other panels would show; of mere copies no bound is"
+              + " told");
     }
     return words;
   }

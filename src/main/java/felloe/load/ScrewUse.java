@@ -4,6 +4,7 @@ import felloe.joints.JointJudgement;
 import felloe.joints.JointPlan;
 import felloe.joints.ScrewDemand;
 import felloe.joints.Unscrewed;
+import felloe.plate.Hole;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,10 +18,14 @@ public final class ScrewUse {
     return joints.judged(plan.plate(), demands(plan));
   }
 
-  /** Holes that hold the plate to its hub by screws that nobody knows, so that none is judged. */
-  public static List<Unscrewed> unknown(LoadPlan plan, JointPlan joints) {
+  /**
+   * Holes that hold the plate to its hub by screws that nobody knows, so that none is judged.
+   *
+   * @param hub the hub holes that have screws
+   */
+  public static List<Unscrewed> unknown(List<Hole> hub, JointPlan joints) {
     return joints.unscrewed().stream()
-        .filter(one -> one.holes().stream().anyMatch(plan.hold().holes()::contains))
+        .filter(one -> one.holes().stream().anyMatch(hub::contains))
         .toList();
   }
 

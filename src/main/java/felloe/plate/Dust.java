@@ -4,8 +4,8 @@ package felloe.plate;
 public final class Dust {
 
   private static final String WEAR =
-      ": respirator P100 or FFP3, extraction at the tool or wet work, long sleeves, gloves but at a"
-          + " turning spindle.";
+      ": eye protection, respirator P100 or FFP3, extraction at the tool or wet work, long sleeves,"
+          + " gloves but at a turning spindle.";
 
   private Dust() {}
 
@@ -14,12 +14,14 @@ public final class Dust {
     return switch (material.kind()) {
       case LAMINATE -> of(material.fibre().orElse(FibreKind.OTHER));
       case METAL ->
-          "Swarf and fresh edges cut: brush them off, never by hand or air; no gloves at the"
-              + " drill; break all edges.";
-      case WOOD -> "Wood dust harms the lungs and burns: mask FFP2 or better, extraction.";
+          "Swarf and fresh edges cut, thrown chips blind: eye protection; brush swarf off when the"
+              + " tool stands still, never by hand or air; no gloves at a turning spindle; break"
+              + " all edges.";
+      case WOOD ->
+          "Wood dust harms the lungs and burns: eye protection, mask FFP2 or better, extraction.";
       case PLASTIC ->
-          "Plastic dust and fumes harm the lungs: mask, extraction, sharp tools that do not melt"
-              + " it.";
+          "Plastic dust and fumes harm the lungs: eye protection, mask, extraction, sharp tools"
+              + " that do not melt it.";
     };
   }
 

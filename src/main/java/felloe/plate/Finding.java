@@ -38,6 +38,24 @@ public record Finding(
     return new Finding(rule, why, verdict, subject, figure, limit, at, place, other);
   }
 
+  /** Places and figures that differ by less are the same, mm; less than a report shows. */
+  private static final double SAME = 0.005;
+
+  /** Whether it says of the mirror image of a place what another says of that place. */
+  public boolean mirrors(Finding other) {
+    if (at.isEmpty() || other.at.isEmpty()) {
+      return false;
+    }
+    Point here = at.get();
+    return rule.equals(other.rule)
+        && verdict == other.verdict
+        && limit.equals(other.limit)
+        && advice.equals(other.advice)
+        && Math.abs(figure.value() - other.figure.value()) < SAME
+        && Math.abs(here.x()) > SAME
+        && new Point(-here.x(), here.y()).distance(other.at.get()) < SAME;
+  }
+
   /** Whether something is to be done or decided. */
   public boolean isOpen() {
     return verdict != Verdict.PASS;

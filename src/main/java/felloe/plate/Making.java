@@ -40,6 +40,11 @@ public record Making(
     Objects.requireNonNull(blade, "blade");
   }
 
+  /** Whether the shape file says that the hub holes get their position so. */
+  public boolean places(HolePosition way) {
+    return position.filter(p -> p == way).isPresent();
+  }
+
   /** Work of which nothing is said about hole positions, edges and saw. */
   public Making(double cutterDiameter, double roughAllowance, double gripScale) {
     this(

@@ -1,16 +1,12 @@
 package felloe.report;
 
 import felloe.document.Phrase;
-import felloe.geometry.Point;
 import felloe.plate.Finding;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Findings that a symmetric plate has left and right alike, told once. */
 public final class BothSides {
-
-  /** Places and figures that differ by less are the same, mm; less than a report shows. */
-  private static final double SAME = 0.005;
 
   /** Before each space and each comma. */
   private static final String WORDS = "(?=[ ,])";
@@ -23,26 +19,11 @@ public final class BothSides {
     List<Finding> told = new ArrayList<>();
     while (!left.isEmpty()) {
       Finding one = left.remove(0);
-      Finding other = left.stream().filter(f -> mirrors(one, f)).findFirst().orElse(null);
+      Finding other = left.stream().filter(one::mirrors).findFirst().orElse(null);
       left.remove(other);
       told.add(other == null ? one : both(one, other));
     }
     return told;
-  }
-
-  private static boolean mirrors(Finding a, Finding b) {
-    if (a.at().isEmpty() || b.at().isEmpty()) {
-      return false;
-    }
-    Point here = a.at().get();
-    Point there = b.at().get();
-    return a.rule().equals(b.rule())
-        && a.verdict() == b.verdict()
-        && a.limit().equals(b.limit())
-        && a.advice().equals(b.advice())
-        && Math.abs(a.figure().value() - b.figure().value()) < SAME
-        && Math.abs(here.x()) > SAME
-        && new Point(-here.x(), here.y()).distance(there) < SAME;
   }
 
   private static Finding both(Finding a, Finding b) {

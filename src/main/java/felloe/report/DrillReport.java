@@ -199,16 +199,6 @@ public final class DrillReport {
     return String.join(" ", how).strip();
   }
 
-  private boolean machined() {
-    return outcome
-        .study()
-        .plate()
-        .making()
-        .position()
-        .filter(p -> p == HolePosition.MACHINE)
-        .isPresent();
-  }
-
   private void distances() {
     Telling told = new Telling();
     if (!plan.afterPilot().isEmpty()) {
@@ -220,7 +210,7 @@ public final class DrillReport {
               + " proves a hole out of place"
               + (plan.throughHub()
                   ? ", or the hub not as its data says: measure the hub before you go on."
-                  : machined()
+                  : outcome.plate().making().places(HolePosition.MACHINE)
                       ? ": look at the machine's zero before it opens them."
                       : ": draw it over with a round file now, or start again."));
       told.add(distances(plan.afterPilot().stream().map(c -> Line.of("", c)).toList()));

@@ -42,9 +42,6 @@ public final class StripsReport {
   /** A span that is a twentieth short of the standard's changes nothing that matters. */
   private static final double NEARLY = 0.95;
 
-  /** Fewest strips of ISO 14125. */
-  private static final int FEW = 5;
-
   private static final double SOFT = 500;
   private static final double STIFF = 300_000;
 
@@ -123,7 +120,7 @@ public final class StripsReport {
 
   /** Of copies of one figure no bound is known. */
   private static Cell lower(All one) {
-    boolean copies = one.of().count() > 1 && !one.of().scatters();
+    boolean copies = one.of().count() > 1 && one.of().interval().isEmpty();
     return copies ? Cell.UNKNOWN : Cell.of(one.of().lower(), one.unit());
   }
 
@@ -160,16 +157,8 @@ public final class StripsReport {
       notes.add(
           "There is no strength to design by: too few strips broke, or they scatter too much."
               + " Break more; five is the least that ISO 14125 asks for.");
-    } else if (tested.strength().get().count() < FEW) {
-      notes.add(
-          "Fewer than five strips broke, so the lower bound lies far down. Each more strip raises"
-              + " it.");
     }
-    if (tested.strength().filter(s -> s.count() > 1 && !s.scatters()).isPresent()) {
-      notes.add(
-          "These strips are copies of one figure, of which no bound is known. What is designed by"
-              + " counts their scatter as 6 %, as other panels would show.");
-    }
+    tested.worth().forEach(words -> notes.add(Phrase.sentence(words)));
     odd(tested.oddStrength(), "strength").ifPresent(notes::add);
     odd(tested.oddModulus(), "modulus").ifPresent(notes::add);
     long read = tested.strips().stream().filter(s -> !s.readings().isEmpty()).count();

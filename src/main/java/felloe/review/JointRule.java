@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
 /** Rules about screws: their room, their hold, and the plate round them under the hands' loads. */
 enum JointRule implements Rule {
   /** Holes for screws that no screw is planned for. */
-  SCREW_SUITS("screw-suits", "Where no screw is planned, nothing is judged.", "holes"),
+  SCREW_SUITS("screw-suits", "Where no screw is planned, nothing is judged.", ""),
   /** From head or washer to the nearest edge. */
   HEAD_CLEARANCE("head-clearance", "A head or washer must lie on the plate.", "mm"),
   /** From head to head. */

@@ -63,7 +63,8 @@ record NarrowWebs() implements Rule {
 
   /**
    * An outline that is too thin even where it is widest: it has no neck, since it only tapers to
-   * its tips. No circle within a shape is smaller than its area over its length.
+   * its tips. The largest circle in a shape is at least as wide as twice its area over its length
+   * (Bonnesen), so that most outlines need no search.
    */
   private Optional<Finding> sliver(Plate plate, LimitPair bounds, double good) {
     Contour outline = plate.outline();

@@ -6,6 +6,7 @@ import felloe.plate.Limit.Sense;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
+import felloe.yaml.UnitSlip;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,9 +20,6 @@ enum PlausibleSize implements Rule {
   WIDTH("outline-width", "width of the outline", 250, 400),
   /** Thickness of the stock. */
   THICKNESS("stock-thickness", "thickness of the stock", 2, 20);
-
-  private static final double INCH = 25.4;
-  private static final double METRE = 1000;
 
   private final String id;
   private final String figure;
@@ -74,18 +72,14 @@ enum PlausibleSize implements Rule {
   }
 
   private String advice(double size) {
-    if (usual(size * METRE)) {
-      return "it looks like metres: write " + Numbers.brief(size * METRE, 2) + " or put m after it";
-    }
-    if (usual(size * INCH)) {
-      return "it looks like inches: put in after it, which makes "
-          + Numbers.brief(size * INCH, 2)
-          + " mm";
-    }
-    if (this == WIDTH && usual(size * 2)) {
-      return "it may be the radius: a diameter is wanted, " + Numbers.brief(size * 2, 2) + " mm";
-    }
-    return "check the figure and its unit";
+    boolean half = this == WIDTH && usual(size * 2);
+    return UnitSlip.of(size, this::usual)
+        .orElse(
+            half
+                ? "it may be the radius: a diameter is wanted, "
+                    + Numbers.brief(size * 2, 2)
+                    + " mm"
+                : "check the figure and its unit");
   }
 
   private boolean usual(double size) {

@@ -216,7 +216,7 @@ public final class DesignSearch {
   private static TriedDesign loaded(List<Double> values, Study study, LoadPlan plan) {
     double margin = plan.tightest().margin();
     String fault = "";
-    if (!ScrewUse.unknown(plan, study.joints()).isEmpty()) {
+    if (!ScrewUse.unknown(plan.hold().holes(), study.joints()).isEmpty()) {
       fault = "screws are not known";
     } else if (!ScrewUse.of(plan, study.joints()).met()) {
       fault = "screws under load";

@@ -47,7 +47,7 @@ public record LoadOutcome(
 
   /** Holes that hold it to the hub by screws that nobody knows. */
   public List<Unscrewed> unscrewed() {
-    return ScrewUse.unknown(plan, study.joints());
+    return ScrewUse.unknown(plan.hold().holes(), study.joints());
   }
 
   /** The case with the least margin; a fall only where there is nothing else. */

@@ -324,7 +324,9 @@ public final class PlateLoads {
   private static boolean hold(Study study, Gauge gauge, List<ScrewDemand> demands) {
     Plate other = study.plate().with(study.plate().stock().thick(gauge.thickness()));
     try {
-      return JointPlan.of(other, study.hub()).judged(other, demands).met();
+      JointPlan joints = JointPlan.of(other, study.hub());
+      return joints.judged(other, demands).met()
+          && ScrewUse.unknown(screwed(study), joints).isEmpty();
     } catch (BadInput unsuited) {
       return false;
     }

@@ -46,13 +46,10 @@ final class TemplateWords {
 
   /** Of a plate whose holes a machine makes no centre is marked by the paper. */
   private static String instruction(LaidShape shape) {
-    return machined(shape.plate()) && shape.markOut().method() == MarkOut.Method.CENTRES
+    return shape.plate().making().places(HolePosition.MACHINE)
+            && shape.markOut().method() == MarkOut.Method.CENTRES
         ? "A machine makes these holes: lay the sheet on to compare, neither mark nor drill by it."
         : shape.markOut().instruction();
-  }
-
-  private static boolean machined(Plate plate) {
-    return plate.making().position().filter(p -> p == HolePosition.MACHINE).isPresent();
   }
 
   /** What the marks of holes in the waste mean. */
@@ -115,7 +112,7 @@ final class TemplateWords {
             + " mm high at the most.");
     if (stamp.isNone()) {
       steps.add(
-          machined(plate)
+          plate.making().places(HolePosition.MACHINE)
               ? "A machine makes the holes: mark none by this sheet. Try the pattern on the hub in"
                   + " card or scrap first."
               : "Mark out and prick all hole centres before anything is cut; try the pattern on the"

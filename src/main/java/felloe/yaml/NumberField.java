@@ -1,6 +1,5 @@
 package felloe.yaml;
 
-import felloe.geometry.Numbers;
 import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,10 +17,10 @@ public final class NumberField {
   // Bounds are computed from other figures; their rounding must not refuse what equals them.
   private static final double SLACK = Tolerances.ROUNDING;
 
-  private static final double INCH = 25.4;
-  private static final double METRE = 1000;
-
-  /** From here to {@link #MOST_USUAL} lengths of a plate and its stock are usual, mm. */
+  /**
+   * From here to {@link #MOST_USUAL} lengths of a plate and its stock are usual, mm; common
+   * practice.
+   */
   private static final double LEAST_USUAL = 1;
 
   private static final double MOST_USUAL = 5000;
@@ -148,16 +147,7 @@ public final class NumberField {
     if (refused.upper() || value <= 0 || value > refused.limit() / 2) {
       return "";
     }
-    if (usual(value * METRE)) {
-      return "it looks like metres: write "
-          + Numbers.brief(value * METRE, 2)
-          + " or put m after it";
-    }
-    return usual(value * INCH)
-        ? "it looks like inches: put in after it, which makes "
-            + Numbers.brief(value * INCH, 2)
-            + " mm"
-        : "";
+    return UnitSlip.of(value, this::usual).orElse("");
   }
 
   private boolean usual(double length) {

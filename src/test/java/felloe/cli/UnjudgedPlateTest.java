@@ -47,6 +47,10 @@ class UnjudgedPlateTest {
     assertEquals(1, load.code());
     assertTrue(words(load).contains("NOT AS WANTED"), load.out());
     assertTrue(words(load).contains("No screw is known in 6 of its hub holes"), load.out());
+    // Nor does any other thickness do, whose screws are no better known.
+    Run all = Run.of("load", shape, "--thicknesses", "5,10");
+    assertTrue(words(all).contains("None of these does."), all.out());
+    assertFalse(words(all).contains("The least of these that does"), all.out());
   }
 
   @Test

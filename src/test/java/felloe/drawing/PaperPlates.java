@@ -6,6 +6,7 @@ import felloe.geometry.Line;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import felloe.plate.BoltCircle;
+import felloe.plate.Engraving;
 import felloe.plate.Face;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -256,5 +257,25 @@ public final class PaperPlates {
       case 2 -> new Point(-1, 0);
       default -> new Point(0, -1);
     };
+  }
+
+  /** The same plate with another title and other engravings. */
+  public static Plate with(Plate p, String title, List<Engraving> engravings) {
+    return new Plate(
+        p.name(),
+        title,
+        p.revision(),
+        p.outline(),
+        p.windows(),
+        p.holes(),
+        p.boltCircles(),
+        p.hub(),
+        p.stock(),
+        p.making(),
+        p.limits(),
+        p.notes(),
+        p.joints(),
+        p.load(),
+        engravings);
   }
 }

@@ -22,26 +22,11 @@ import org.junit.jupiter.api.Test;
 /** Texts and marks that hands cut stand on the paper of their own face, and are told as shallow. */
 class EngravedTemplateTest {
 
-  private static final Plate PLATE = engraved(PaperPlates.bittern());
-
-  private static Plate engraved(Plate p) {
-    return new Plate(
-        p.name(),
-        p.title(),
-        p.revision(),
-        p.outline(),
-        p.windows(),
-        p.holes(),
-        p.boltCircles(),
-        p.hub(),
-        p.stock(),
-        p.making(),
-        p.limits(),
-        p.notes(),
-        p.joints(),
-        p.load(),
-        List.of(line(Face.FRONT, 40), line(Face.BACK, 44)));
-  }
+  private static final Plate PLATE =
+      PaperPlates.with(
+          PaperPlates.bittern(),
+          PaperPlates.bittern().title(),
+          List.of(line(Face.FRONT, 40), line(Face.BACK, 44)));
 
   private static Engraving line(Face face, double y) {
     Line line = new Line(new Point(10, y), new Point(20, y));

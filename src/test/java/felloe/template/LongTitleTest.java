@@ -23,31 +23,14 @@ class LongTitleTest {
 
   private static final List<Paper> PAPERS = List.of(Paper.A5, Paper.A4, Paper.LETTER, Paper.A3);
 
-  private static Plate titled(Plate p, String title) {
-    return new Plate(
-        p.name(),
-        title,
-        p.revision(),
-        p.outline(),
-        p.windows(),
-        p.holes(),
-        p.boltCircles(),
-        p.hub(),
-        p.stock(),
-        p.making(),
-        p.limits(),
-        p.notes(),
-        p.joints(),
-        p.load(),
-        p.engravings());
-  }
-
   private static List<PageSet> sets(String title) {
     List<PageSet> sets = new ArrayList<>();
     for (Plate plate : List.of(PaperPlates.bittern(), PaperPlates.dunlin())) {
       for (Paper paper : PAPERS) {
         TemplateOptions options = TemplateOptions.on(paper).withFace(Face.BACK);
-        Template template = Template.of(titled(plate, title), List.of(), options, Stamp.NONE);
+        Template template =
+            Template.of(
+                PaperPlates.with(plate, title, plate.engravings()), List.of(), options, Stamp.NONE);
         sets.add(template.pages());
         sets.add(template.fullSize());
       }
