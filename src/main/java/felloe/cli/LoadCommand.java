@@ -163,18 +163,15 @@ final class LoadCommand implements Command {
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
     ShapeSource shape = Options.shape(call);
     if (LEAST_MASS.given(call)) {
-      Options.refuse(
-          call, "does not go with " + LEAST_MASS.name(), "prove the plate you choose", PROOF);
+      refuse(
+          studies, call, "does not go with " + LEAST_MASS.name(), "prove what you choose", PROOF);
       return search(call, screen, kit, studies, shape, request);
     }
-    Options.refuse(
-        call,
-        "only counts with " + LEAST_MASS.name(),
-        "add it, or take this out",
-        VARY,
-        STEPS_EACH);
+    String wanted = "only counts with " + LEAST_MASS.name();
+    refuse(studies, call, wanted, "add it, or take this out", VARY, STEPS_EACH);
     if (PROOF.given(call)) {
-      Options.refuse(
+      refuse(
+          studies,
           call,
           "does not go with " + PROOF.name(),
           "a proof load is of the plate as it is made: leave it out",
@@ -199,6 +196,16 @@ final class LoadCommand implements Command {
     Answers.show(call, screen, outcome, files, () -> report);
     screen.say("Reckoned in " + felloe.geometry.Numbers.fixed(outcome.seconds(), 1) + " s.");
     return outcome.met() && !outcome.study().fails() ? Exit.WELL : Exit.FAILS;
+  }
+
+  /** Refuses options; told with what is wrong with the shape. */
+  private static void refuse(
+      Studies studies, ParseResult call, String wanted, String cure, Opt<?>... options) {
+    studies.with(
+        () -> {
+          Options.refuse(call, wanted, cure, options);
+          return call;
+        });
   }
 
   private static int proof(ParseResult call, Screen screen, Kit kit, LoadOutcome outcome)

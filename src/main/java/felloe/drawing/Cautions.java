@@ -20,8 +20,7 @@ public final class Cautions {
   /** Cutting and drilling a plate of a material, in sentences. */
   public static List<String> cutting(Material material) {
     return List.of(
-        "Clamp the work, keep hands clear of blade and drill, guards on, eye protection on.",
-        Dust.of(material));
+        "Clamp the work, keep hands clear of blade and drill, guards on.", Dust.of(material));
   }
 
   /** Everything in one line of running text. */

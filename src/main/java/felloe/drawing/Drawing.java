@@ -4,6 +4,7 @@ import felloe.geometry.Box;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Marks in named layers, drawn in order. Millimetres, x to the right, y up.
@@ -47,9 +48,14 @@ public record Drawing(List<Layer> layers) {
 
   /** This drawing without the marks that have no ink in a box. Layers left empty go too. */
   public Drawing within(Box box) {
+    return only(mark -> mark.box().touches(box));
+  }
+
+  /** This drawing with some of its marks. Layers left empty go. */
+  public Drawing only(Predicate<Mark> some) {
     List<Layer> kept = new ArrayList<>();
     for (Layer layer : layers) {
-      List<Mark> marks = layer.marks().stream().filter(m -> m.box().touches(box)).toList();
+      List<Mark> marks = layer.marks().stream().filter(some).toList();
       if (!marks.isEmpty()) {
         kept.add(new Layer(layer.name(), marks));
       }

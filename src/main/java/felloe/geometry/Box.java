@@ -49,6 +49,11 @@ public record Box(double minX, double minY, double maxX, double maxY) {
     return minX <= other.maxX && other.minX <= maxX && minY <= other.maxY && other.minY <= maxY;
   }
 
+  /** Whether another box lies in this one, sides counted. */
+  public boolean contains(Box other) {
+    return minX <= other.minX && minY <= other.minY && maxX >= other.maxX && maxY >= other.maxY;
+  }
+
   /** Whether a point lies in the box or on its side. */
   public boolean contains(Point p) {
     return p.x() >= minX && p.x() <= maxX && p.y() >= minY && p.y() <= maxY;

@@ -167,7 +167,7 @@ final class FreeSpace {
         }
       }
     }
-    return lines * cell + 0.3 * waste * cell * cell + (inside(box) ? 0 : 10 * TAKEN);
+    return lines * cell + 0.3 * waste * cell * cell + (area.contains(box) ? 0 : 10 * TAKEN);
   }
 
   /** What a box would cover of lines and texts alone, weight times millimetres of line. */
@@ -220,7 +220,7 @@ final class FreeSpace {
     /** Whether a box covers neither line nor text, and lies in the area where it must. */
     boolean is(Box box) {
       return beyond && !box.touches(area)
-          || (beyond || inside(box))
+          || (beyond || area.contains(box))
               && taken(
                       column(box.minX()),
                       column(box.maxX()) + 1,
@@ -253,12 +253,5 @@ final class FreeSpace {
       int above = high * (columns + 1);
       return sums[above + to] - sums[below + to] - sums[above + from] + sums[below + from];
     }
-  }
-
-  private boolean inside(Box box) {
-    return box.minX() >= area.minX()
-        && box.maxX() <= area.maxX()
-        && box.minY() >= area.minY()
-        && box.maxY() <= area.maxY();
   }
 }

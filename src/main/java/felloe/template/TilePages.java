@@ -21,6 +21,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** Draws the pages once it is settled which part of the template each one carries. */
 final class TilePages {
@@ -121,6 +123,7 @@ final class TilePages {
               row,
               column,
               drawing
+                  .only(legible(grid, grid.tile(row, column)))
                   .and(seams.of(row, column))
                   .and(Drawing.of("table", extra))
                   .and(Drawing.of(STAMP, large.get(row * grid.columns() + column))),
@@ -147,6 +150,19 @@ final class TilePages {
         frame.bar(),
         choice.cut(),
         choice.distance());
+  }
+
+  /** No word is cut off by a tile's edge that stands whole on another tile. */
+  private static Predicate<Mark> legible(Grid grid, Box tile) {
+    List<Box> tiles =
+        IntStream.range(0, grid.rows() * grid.columns())
+            .filter(i -> grid.has(i / grid.columns(), i % grid.columns()))
+            .mapToObj(i -> grid.tile(i / grid.columns(), i % grid.columns()))
+            .toList();
+    return mark ->
+        !(mark instanceof Mark.Label)
+            || tile.contains(mark.box())
+            || tiles.stream().noneMatch(other -> other.contains(mark.box()));
   }
 
   /** A report under its title. */

@@ -270,6 +270,37 @@ class SeamTest {
     assertEquals(trims.size(), glues.size());
   }
 
+  /** What a tile's edge cuts off is read on a neighbour, and is not there in part. */
+  @Test
+  void noWordIsCutOffThatStandsWholeOnAnotherPage() {
+    int left = 0;
+    for (Plate plate : plates()) {
+      for (Paper paper : PAPERS) {
+        PageSet set = Template.of(plate, List.of(), TemplateOptions.on(paper), Stamp.NONE).pages();
+        Grid grid = set.grid();
+        List<Box> tiles = new ArrayList<>();
+        for (int i = 0; i < grid.rows() * grid.columns(); i++) {
+          if (grid.has(i / grid.columns(), i % grid.columns())) {
+            tiles.add(grid.tile(i / grid.columns(), i % grid.columns()));
+          }
+        }
+        for (int i = 0; i < tiles.size(); i++) {
+          Box tile = tiles.get(i);
+          List<Mark> there = set.tiles().get(i).parts().get(0).drawing().marks();
+          for (Mark mark : set.drawing().marks()) {
+            boolean whole = tiles.stream().anyMatch(other -> other.contains(mark.box()));
+            boolean cut = mark.box().touches(tile) && !tile.contains(mark.box());
+            if (mark instanceof Mark.Label && whole && cut) {
+              assertFalse(there.contains(mark), mark.toString());
+              left++;
+            }
+          }
+        }
+      }
+    }
+    assertTrue(left > 0, "no word of these plates lies on a tile's edge");
+  }
+
   @Test
   void pagesAreNamedByRowAndColumn() {
     assertEquals("A1", Grid.name(0, 0));
