@@ -354,7 +354,8 @@ class CommandsTest {
       assertTrue(text.out().contains(row[0] + " "), row[0]);
     }
     assertTrue(csv.out().endsWith("\r\n"));
-    assertTrue(text.out().contains("eye protection"), text.out());
+    String unwrapped = text.out().replaceAll("\\s+", " ");
+    assertTrue(unwrapped.contains("eye protection"), text.out());
   }
 
   @Test
