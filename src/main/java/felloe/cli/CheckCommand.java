@@ -55,7 +55,13 @@ final class CheckCommand implements Command {
           BONUS.name(), "needs " + MEASURED.name() + " FILE", "name the measured file");
     }
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
-    Study study = studies.advised(studies.one(Options.shape(call)));
+    Study read = studies.one(Options.shape(call));
+    Study study;
+    try {
+      study = studies.advised(read, screen::progress);
+    } finally {
+      screen.progressEnds();
+    }
     Answers.show(call, screen, study, () -> CheckReport.of(study));
     if (study.hub().isEmpty()) {
       screen.say("To compare it with a hub, add " + Options.HUB.name() + " HUB.");

@@ -7,9 +7,11 @@ import felloe.plate.HoleRole;
 import felloe.plate.Plate;
 import felloe.plate.Window;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** What a finding names, where that is written, and the figures that were found to try. */
 final class Gathered {
@@ -25,10 +27,15 @@ final class Gathered {
   private final ShapeFigures figures;
   private final List<Knob> knobs = new ArrayList<>();
 
+  private final String padded;
+  private final Set<String> words;
+
   Gathered(Finding finding, Plate plate, ShapeFigures figures) {
     this.finding = finding;
     this.plate = plate;
     this.figures = figures;
+    this.padded = " " + finding.subject().replace(",", " ,") + " ";
+    this.words = Set.copyOf(Arrays.asList(padded.split(" ")));
   }
 
   Finding finding() {
@@ -105,7 +112,7 @@ final class Gathered {
   }
 
   boolean isNamed(String label) {
-    return (" " + finding.subject().replace(",", " ,") + " ").contains(" " + label + " ");
+    return label.indexOf(' ') < 0 ? words.contains(label) : padded.contains(" " + label + " ");
   }
 
   boolean besideOutline() {

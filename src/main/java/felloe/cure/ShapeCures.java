@@ -2,12 +2,14 @@ package felloe.cure;
 
 import felloe.joints.JointPlan;
 import felloe.plate.Finding;
+import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import felloe.review.ReviewReport;
 import felloe.yaml.YamlTree;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,7 +29,7 @@ import java.util.function.Supplier;
 public final class ShapeCures {
 
   /** Shapes that are read again for one review at most: about as long as the review itself. */
-  static final int TRIALS = 12;
+  public static final int TRIALS = 12;
 
   /** How often one figure is set anew before it is given up. */
   private static final int STEPS = 4;
@@ -43,12 +45,45 @@ public final class ShapeCures {
 
   private final Plate plate;
   private final JointPlan joints;
-  private final ReviewReport review;
   private final Function<List<String>, Optional<Trial>> reading;
   private final ShapeFigures figures;
   private final Map<List<String>, Optional<Trial>> tried = new HashMap<>();
-  private final Map<ShapeChange, List<Finding>> held = new LinkedHashMap<>();
-  private final Map<Finding, Finding> unmended = new LinkedHashMap<>();
+  private final Open before;
+  private final Map<ShapeChange, Open> held = new LinkedHashMap<>();
+  private final Map<Place, Map<Finding, Finding>> unmended = new HashMap<>();
+
+  /** What is open of a review, looked up quickly: a shape of many holes has thousands. */
+  private static final class Open {
+    private final Set<List<String>> named = new HashSet<>();
+    private final Map<String, Integer> fails = new HashMap<>();
+    private final Map<String, Integer> all = new HashMap<>();
+
+    Open(List<Finding> findings) {
+      for (Finding one : findings) {
+        if (one.isOpen()) {
+          named.add(List.of(one.rule(), one.subject()));
+          all.merge(one.rule(), 1, Integer::sum);
+          fails.merge(one.rule(), one.verdict() == Verdict.FAIL ? 1 : 0, Integer::sum);
+        }
+      }
+    }
+
+    /** Whether a finding that was open before is gone, and its rule has fewer. */
+    boolean mends(Finding finding, Open before) {
+      String rule = finding.rule();
+      return !named.contains(List.of(rule, finding.subject()))
+          && all.getOrDefault(rule, 0) < before.all.getOrDefault(rule, 0);
+    }
+
+    /** Whether no rule has more fails, or more cautions and fails, than before. */
+    boolean isHarmless(Open before) {
+      return all.keySet().stream()
+          .allMatch(
+              rule ->
+                  all.get(rule) <= before.all.getOrDefault(rule, 0)
+                      && fails.get(rule) <= before.fails.getOrDefault(rule, 0));
+    }
+  }
 
   private ShapeCures(
       Plate plate,
@@ -58,7 +93,7 @@ public final class ShapeCures {
       Function<List<String>, Optional<Trial>> reading) {
     this.plate = plate;
     this.joints = joints;
-    this.review = review;
+    this.before = new Open(review.findings());
     this.figures = figures;
     this.reading = reading;
   }
@@ -95,26 +130,28 @@ public final class ShapeCures {
   }
 
   private Finding advised(Finding finding) {
-    for (Map.Entry<ShapeChange, List<Finding>> one : held.entrySet()) {
-      if (isGone(finding, one.getValue())) {
+    for (Map.Entry<ShapeChange, Open> one : held.entrySet()) {
+      if (one.getValue().mends(finding, before)) {
         return finding.advised(finding.advice() + "; " + one.getKey().words());
       }
     }
-    for (Map.Entry<Finding, Finding> one : unmended.entrySet()) {
-      // Of one feature of the file and its mirror image.
-      if (finding.mirrors(one.getKey()) && finding.place().equals(one.getKey().place())) {
+    // Of one feature of the file and its mirror image.
+    Map<Finding, Finding> sameFeature =
+        unmended.computeIfAbsent(finding.place(), place -> new LinkedHashMap<>());
+    for (Map.Entry<Finding, Finding> one : sameFeature.entrySet()) {
+      if (finding.mirrors(one.getKey())) {
         return finding.advised(one.getValue().advice());
       }
     }
     Set<String> keys = new LinkedHashSet<>();
     boolean all = true;
     for (Knob knob : Knobs.of(finding, plate, joints, figures)) {
-      int before = tried.size();
+      int triedBefore = tried.size();
       Optional<ShapeChange> cure = cure(finding, knob);
       if (cure.isPresent()) {
         return finding.advised(finding.advice() + "; " + cure.get().words());
       }
-      if (before < TRIALS) {
+      if (triedBefore < TRIALS) {
         keys.add(knob.keys());
       } else {
         all = false;
@@ -122,7 +159,7 @@ public final class ShapeCures {
     }
     Finding told =
         finding.advised(finding.advice() + "; " + ShapeChange.none(List.copyOf(keys), all));
-    unmended.put(finding, told);
+    sameFeature.put(finding, told);
     return told;
   }
 
@@ -139,7 +176,7 @@ public final class ShapeCures {
         return Optional.empty();
       }
       List<Finding> now = trial.get().of(finding.rule());
-      if (isGone(finding, now)) {
+      if (new Open(now).mends(finding, before)) {
         return change.filter(c -> isHarmless(c, trial.get().all()));
       }
       OptionalDouble next = next(finding, knob, now, to);
@@ -182,34 +219,13 @@ public final class ShapeCures {
     return tried.computeIfAbsent(sets, reading);
   }
 
-  private boolean isGone(Finding finding, List<Finding> now) {
-    return now.stream().noneMatch(f -> f.isOpen() && same(f, finding))
-        && count(now, finding.rule(), Verdict.CAUTION)
-            < count(review.findings(), finding.rule(), Verdict.CAUTION);
-  }
-
-  /** Whether no rule has more fails, or more cautions and fails, than before. */
   private boolean isHarmless(ShapeChange change, List<Finding> now) {
-    boolean harmless =
-        now.stream()
-            .map(Finding::rule)
-            .distinct()
-            .allMatch(
-                rule ->
-                    count(now, rule, Verdict.FAIL) <= count(review.findings(), rule, Verdict.FAIL)
-                        && count(now, rule, Verdict.CAUTION)
-                            <= count(review.findings(), rule, Verdict.CAUTION));
+    Open after = new Open(now);
+    boolean harmless = after.isHarmless(before);
     if (harmless) {
-      held.put(change, now);
+      held.put(change, after);
     }
     return harmless;
-  }
-
-  /** How many findings of a rule are at least as bad. */
-  private static long count(List<Finding> findings, String rule, Verdict verdict) {
-    return findings.stream()
-        .filter(f -> f.rule().equals(rule) && f.verdict().compareTo(verdict) >= 0)
-        .count();
   }
 
   private static boolean same(Finding a, Finding b) {

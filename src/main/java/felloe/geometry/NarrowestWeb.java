@@ -46,8 +46,17 @@ public final class NarrowestWeb {
   /** What rounding and {@link #SLANT} may turn, radians. */
   private static final double FAN_ROUNDED = 1e-5;
 
+  /** How many pieces away a point is still looked at that may lie between two others. */
+  private static final int FAR = 256;
+
+  /** How many corners to either side of a segment are looked at before the index is asked. */
+  private static final int NEXT = 2;
+
+  /** A point this far inside, as a share of the size, is no rounding. */
+  private static final double INSIDE = 10 * Tolerances.SAME_POINT;
+
   /** The widest search for the narrowest web, in pairs of segments: about a second. */
-  private static final long MOST_PAIRS = 1_000_000;
+  private static final long MOST_PAIRS = 5_000_000;
 
   /**
    * A web.
@@ -86,6 +95,18 @@ public final class NarrowestWeb {
   /** How far directions at a segment's points, its corners counted, turn from that, radians. */
   private final double[] fan;
 
+  /** The middle of each segment's box. */
+  private final Point[] middle;
+
+  /** Half the diagonal of each segment's box, mm. */
+  private final double[] radius;
+
+  /** The number of the first segment of each segment's contour. */
+  private final int[] firstOf;
+
+  /** How many segments each segment's contour has. */
+  private final int[] count;
+
   /** Prepares a region for searching. */
   public NarrowestWeb(Region region) {
     this.region = region;
@@ -104,6 +125,18 @@ public final class NarrowestWeb {
       double before = turn(segments.get(previous.get(i)).tangent(1), here.tangent(0));
       double after = turn(here.tangent(1), segments.get(next.get(i)).tangent(0));
       fan[i] = own + Math.max(before, after) + FAN_ROUNDED;
+    }
+    middle = new Point[segments.size()];
+    radius = new double[segments.size()];
+    firstOf = new int[segments.size()];
+    count = new int[segments.size()];
+    for (int i = 0, first = 0; i < segments.size(); i++) {
+      Box box = boxes.get(i);
+      middle[i] = box.centre();
+      radius[i] = Math.hypot(box.width(), box.height()) / 2;
+      first = i == 0 || owner.get(i).equals(owner.get(i - 1)) ? first : i;
+      firstOf[i] = first;
+      count[i] = contours.get(owner.get(i)).segments().size();
     }
     this.index = new SegmentIndex(segments);
     Box all = region.outer().box();
@@ -131,6 +164,42 @@ public final class NarrowestWeb {
     return Math.abs(off) <= fan[a] + fan[b];
   }
 
+  /**
+   * Whether an edge point near one of them lies inside each disc over a way from one to the other,
+   * so that no way is open. With the way's ends p and q, a point v lies inside where {@code (v - p)
+   * . (q - v) > 0}; taken at the middles of both boxes, that is less by no more than what half
+   * their diagonals allow. Most pairs of a line with many short pieces end here.
+   */
+  private boolean edgeBetween(int a, int b) {
+    Point from = middle[a];
+    Point to = middle[b];
+    int n = count[a];
+    for (int step = 1; step < n && step <= FAR; step *= 2) {
+      for (int way = -1; way <= 1; way += 2) {
+        if (inside(from, radius[a], to, radius[b], neighbour(a, way * step))
+            || inside(from, radius[a], to, radius[b], neighbour(b, way * step))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private boolean inside(Point from, double nearFrom, Point to, double nearTo, Point v) {
+    double ax = v.x() - from.x();
+    double ay = v.y() - from.y();
+    double bx = to.x() - v.x();
+    double by = to.y() - v.y();
+    double least = ax * bx + ay * by - nearFrom * nearTo - size * INSIDE;
+    return least > 0 && least > nearFrom * Math.hypot(bx, by) + nearTo * Math.hypot(ax, ay);
+  }
+
+  /** The start of a segment of the same contour, so many further on. */
+  private Point neighbour(int segment, int further) {
+    int start = firstOf[segment];
+    return segments.get(start + Math.floorMod(segment - start + further, count[segment])).from();
+  }
+
   /** The narrowest web of a region; none where one contour has no neck, such as a plain disc. */
   public static Optional<Web> of(Region region) {
     return new NarrowestWeb(region).narrowest();
@@ -151,11 +220,13 @@ public final class NarrowestWeb {
   }
 
   private Optional<Web> narrowest(boolean necks) {
+    double seen = 0;
     for (double reach = size / 64; ; reach *= 2) {
       if (pairs(reach) > MOST_PAIRS) {
         return Optional.empty();
       }
-      List<Web> found = upTo(reach, necks);
+      List<Web> found = within(seen, reach, necks);
+      seen = reach;
       if (!found.isEmpty()) {
         return Optional.of(found.get(0));
       }
@@ -181,7 +252,7 @@ public final class NarrowestWeb {
    * @param widest mm
    */
   public List<Web> upTo(double widest) {
-    return upTo(widest, true);
+    return within(0, widest, true);
   }
 
   /** How many pairs of segments lie within reach, counted up to a little beyond the most. */
@@ -193,14 +264,21 @@ public final class NarrowestWeb {
     return count[0] / 2;
   }
 
-  private List<Web> upTo(double widest, boolean necks) {
+  /**
+   * Webs up to a width.
+   *
+   * @param seen a width up to which there is none, mm
+   */
+  private List<Web> within(double seen, double widest, boolean necks) {
     Map<Long, Web> best = new TreeMap<>();
     for (int i = 0; i < segments.size(); i++) {
       int a = i;
       index.touching(
           boxes.get(i).grown(widest),
           b -> {
-            if (b > a && (necks || !owner.get(a).equals(owner.get(b)))) {
+            if (b > a
+                && (necks || !owner.get(a).equals(owner.get(b)))
+                && middle[a].distance(middle[b]) + radius[a] + radius[b] > seen) {
               look(a, b, widest, best);
             }
           });
@@ -224,7 +302,7 @@ public final class NarrowestWeb {
     if (first != second) {
       Gap gap = Gap.between(segments.get(a), segments.get(b));
       found = Optional.of(new Web(gap.from(), gap.to(), gap.distance(), first, second));
-    } else if (!opposed(a, b)) {
+    } else if (!opposed(a, b) || edgeBetween(a, b)) {
       // The way across a neck is square to both sides, so that they run opposite ways.
       return;
     } else {
@@ -343,9 +421,23 @@ public final class NarrowestWeb {
         return;
       }
       Point middle = p.middle(q);
+      if (cornerWithin(middle, width / 2 - Tolerances.SAME_POINT)) {
+        return;
+      }
       if (index.distance(middle) >= width / 2 - Tolerances.SAME_POINT && region.contains(middle)) {
         best = new Web(p, q, width, owner.get(a), owner.get(b));
       }
+    }
+
+    /** Whether a corner next to either segment lies in a disc: quicker to see than by the index. */
+    private boolean cornerWithin(Point middle, double radius) {
+      for (int step = -NEXT; step <= NEXT + 1; step++) {
+        if (neighbour(a, step).distance(middle) < radius
+            || neighbour(b, step).distance(middle) < radius) {
+          return true;
+        }
+      }
+      return false;
     }
   }
 

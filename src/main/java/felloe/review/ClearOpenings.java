@@ -46,7 +46,7 @@ record ClearOpenings() implements Rule {
                   Optional.of(web.middle()),
                   opening.place(),
                   NamedContour.apart(
-                      plate, edges.get(web.first()), opening, bounds.lacks(web.width(), 1)));
+                      edges.get(web.first()), opening, bounds.lacks(web.width(), 1)));
             })
         .stream()
         .toList();

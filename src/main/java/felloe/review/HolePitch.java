@@ -18,8 +18,20 @@ import java.util.Optional;
  */
 record HolePitch() implements Rule {
 
-  private record Pair(Hole a, Hole b) {
-    double pitch() {
+  /**
+   * Two holes.
+   *
+   * @param pitch from centre to centre, mm
+   * @param ratio the pitch in diameters of the larger one
+   */
+  private record Pair(Hole a, Hole b, double pitch, double ratio) {
+
+    static Pair of(Hole a, Hole b) {
+      double pitch = pitch(a, b);
+      return new Pair(a, b, pitch, LimitPair.rounded(pitch / diameter(a, b)));
+    }
+
+    private static double pitch(Hole a, Hole b) {
       if (!a.isSlotted() && !b.isSlotted()) {
         return LimitPair.rounded(a.centre().distance(b.centre()));
       }
@@ -28,16 +40,12 @@ record HolePitch() implements Rule {
       return LimitPair.rounded(web + (a.diameter() + b.diameter()) / 2);
     }
 
-    double diameter() {
+    private static double diameter(Hole a, Hole b) {
       return Math.max(a.diameter(), b.diameter());
     }
 
-    double ratio() {
-      return LimitPair.rounded(pitch() / diameter());
-    }
-
-    boolean bolted() {
-      return a.role() == HoleRole.BOLT || b.role() == HoleRole.BOLT;
+    double diameter() {
+      return diameter(a, b);
     }
   }
 
@@ -65,16 +73,17 @@ record HolePitch() implements Rule {
     for (boolean bolted : new boolean[] {true, false}) {
       String row = NamedContour.row(plate, bolted ? HoleRole.BOLT : HoleRole.GRIP);
       LimitPair bounds = limits.of(this, row, Sense.AT_LEAST, 1);
-      List<Pair> pairs = pairs(holes, bolted);
       Pair closest = null;
-      for (Pair pair : pairs) {
+      List<Pair> open = new ArrayList<>();
+      for (Pair pair : pairs(holes, bolted)) {
         closest = closest == null || pair.ratio() < closest.ratio() ? pair : closest;
-      }
-      for (Pair pair : pairs) {
-        if (pair == closest || bounds.judge(pair.ratio()) != Verdict.PASS) {
-          findings.add(finding(pair, bounds));
+        if (bounds.judge(pair.ratio()) != Verdict.PASS) {
+          open.add(pair);
         }
       }
+      // Where none is open, the closest still tells how much room there is.
+      List<Pair> told = closest == null || !open.isEmpty() ? open : List.of(closest);
+      told.forEach(pair -> findings.add(finding(pair, bounds)));
     }
     return findings;
   }
@@ -83,13 +92,16 @@ record HolePitch() implements Rule {
     List<Pair> pairs = new ArrayList<>();
     for (int i = 0; i < holes.size(); i++) {
       for (int j = i + 1; j < holes.size(); j++) {
-        Pair pair = new Pair(holes.get(i), holes.get(j));
-        if (pair.bolted() == bolted) {
-          pairs.add(pair);
+        if (isBolted(holes.get(i), holes.get(j)) == bolted) {
+          pairs.add(Pair.of(holes.get(i), holes.get(j)));
         }
       }
     }
     return pairs;
+  }
+
+  private static boolean isBolted(Hole a, Hole b) {
+    return a.role() == HoleRole.BOLT || b.role() == HoleRole.BOLT;
   }
 
   private Finding finding(Pair pair, LimitPair bounds) {

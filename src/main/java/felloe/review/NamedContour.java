@@ -15,19 +15,21 @@ import java.util.List;
  * @param label the window's or hole's label, or {@code outline}
  * @param contour its line
  * @param place where the maker wrote it; the file as a whole for the outline
+ * @param isHubHole whether it stands where the hub has it
  */
-record NamedContour(String label, Contour contour, Place place) {
+record NamedContour(String label, Contour contour, Place place, boolean isHubHole) {
 
   static NamedContour outline(Plate plate) {
-    return new NamedContour("outline", plate.outline(), wholeFile(plate));
+    return new NamedContour("outline", plate.outline(), wholeFile(plate), false);
   }
 
   static NamedContour of(Window window) {
-    return new NamedContour(window.label(), window.contour(), window.place());
+    return new NamedContour(window.label(), window.contour(), window.place(), false);
   }
 
   static NamedContour of(Hole hole) {
-    return new NamedContour(hole.label(), hole.contour(), hole.place());
+    return new NamedContour(
+        hole.label(), hole.contour(), hole.place(), hole.role() == HoleRole.BOLT);
   }
 
   /** All edges in the order of the region's contours: outline, windows, holes. */
@@ -44,20 +46,16 @@ record NamedContour(String label, Contour contour, Place place) {
    *
    * @param lacks how much that is, in words
    */
-  static String apart(Plate plate, NamedContour first, NamedContour second, String lacks) {
-    if (first.isHubHole(plate) && second.isHubHole(plate)) {
+  static String apart(NamedContour first, NamedContour second, String lacks) {
+    if (first.isHubHole() && second.isHubHole()) {
       return lacks
           + "; hub holes stay where the hub has them: another hub has a wider circle, fewer or"
           + " smaller screws";
     }
-    if (first.isHubHole(plate) || second.isHubHole(plate)) {
+    if (first.isHubHole() || second.isHubHole()) {
       return lacks + "; hub holes stay where the hub has them";
     }
     return lacks;
-  }
-
-  private boolean isHubHole(Plate plate) {
-    return plate.holes(HoleRole.BOLT).stream().anyMatch(hole -> hole.label().equals(label));
   }
 
   /** What is to be said of the plate as a whole points at its file. */

@@ -107,6 +107,6 @@ record NarrowWebs() implements Rule {
         web.width(),
         Optional.of(web.middle()),
         second.place(),
-        web.isNeck() ? lacks : NamedContour.apart(plate, first, second, lacks));
+        web.isNeck() ? lacks : NamedContour.apart(first, second, lacks));
   }
 }

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -152,13 +153,22 @@ public final class Studies {
 
   /** The same study with advice that was tried; see {@link ShapeCures}. */
   public Study advised(Study study) {
+    return advised(study, Progress.SILENT);
+  }
+
+  /** The same, telling how far it has come: each trial takes as long as the review. */
+  public Study advised(Study study, Progress progress) {
+    AtomicInteger tried = new AtomicInteger();
     ReviewReport review =
         ShapeCures.advised(
             study.plate(),
             study.joints(),
             study.review(),
             study.source()::tree,
-            sets -> trial(study, sets));
+            sets -> {
+              progress.at("cures tried", tried.getAndIncrement(), ShapeCures.TRIALS);
+              return trial(study, sets);
+            });
     return new Study(
         study.source(), study.plate(), study.hub(), study.fit(), study.joints(), review);
   }
