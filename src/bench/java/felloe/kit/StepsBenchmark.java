@@ -6,11 +6,12 @@ import felloe.hub.HubFit;
 import felloe.hub.HubSpec;
 import felloe.drawing.Paper;
 import felloe.template.Template;
-import felloe.template.TemplateOptions;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.review.Review;
 import felloe.shape.ShapeFile;
+import felloe.template.UsualPrint;
+import felloe.yaml.Sets;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,7 +58,7 @@ public class StepsBenchmark {
   /** From the text to exact geometry, all checks of the reader included. Aim: under 5 ms. */
   @Benchmark
   public Plate resolve() {
-    return ShapeFile.parse(shape, text, List.of(), hubs);
+    return ShapeFile.parse(shape, text, Sets.of(), hubs);
   }
 
   /** All rules but the hub fit. Aim: under 20 ms. */
@@ -75,6 +76,6 @@ public class StepsBenchmark {
   /** The best layout on A4, and what is drawn on each page. Aim: under 50 ms. */
   @Benchmark
   public Object tile() {
-    return Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
+    return Template.of(plate, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
   }
 }

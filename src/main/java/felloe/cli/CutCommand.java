@@ -79,7 +79,7 @@ final class CutCommand implements Command {
       Opt.one(
           "--dialect",
           "NAME",
-          (option, text) -> DialectCatalogue.named(text, Path.of(""), Place.ofOption(option, "")),
+          (option, text) -> DialectCatalogue.named(text, Path.of(""), Place.ofOption(option)),
           "How the controller wants its words: plain-rs274 (usual), numbered-lines,"
               + " no-drill-cycles, or a file of your own.");
   private static final Opt<Boolean> COOLANT =
@@ -318,7 +318,7 @@ final class CutCommand implements Command {
 
   /** The option by which a figure is asked for bears its name. */
   private static Place place(CutFigure figure) {
-    return Place.ofOption("--" + figure.name().toLowerCase(Locale.ROOT).replace('_', '-'), "");
+    return Place.ofOption("--" + figure.name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 
   private static SheetRequest sheet(ParseResult call) {

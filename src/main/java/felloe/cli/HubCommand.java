@@ -163,7 +163,7 @@ final class HubCommand implements Command {
       throws CannotWrite {
     Optional<Path> out = OUT.in(sub);
     Optional<MeasuredHub.Written> found =
-        out.map(path -> hub.written(THREAD.requested(sub), Place.ofOption(THREAD.name(), "")));
+        out.map(path -> hub.written(THREAD.requested(sub), THREAD.place()));
     Answers.show(sub, screen, hub, () -> MeasureReport.of(hub));
     if (out.isPresent()) {
       String text = found.orElseThrow().text();

@@ -20,6 +20,7 @@ import felloe.service.LayupPlanning;
 import felloe.service.StackStudy;
 import felloe.service.StripsOutcome;
 import felloe.service.Studies;
+import felloe.yaml.Overrides;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -189,12 +190,12 @@ final class LayupCommand implements Command {
     Options.refuse(call, wanted, cure, WISHES);
     Options.refuse(call, wanted, cure, SHOP);
     Options.refuse(call, wanted, cure, OUT, Answers.SOURCES);
-    List<String> sets = SETS.all(call);
+    Overrides overrides = new Overrides(SETS.place(), SETS.all(call));
     if (tested) {
-      StripsOutcome outcome = StripsOutcome.of(TESTED.in(call).orElseThrow(), sets);
+      StripsOutcome outcome = StripsOutcome.of(TESTED.in(call).orElseThrow(), overrides);
       Answers.show(call, screen, outcome, () -> StripsReport.of(outcome));
     } else {
-      StackResult result = StackStudy.of(STACK.in(call).orElseThrow(), sets);
+      StackResult result = StackStudy.of(STACK.in(call).orElseThrow(), overrides);
       Answers.show(call, screen, result, () -> StackReport.of(result));
     }
     return Exit.WELL;

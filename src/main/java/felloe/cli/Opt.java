@@ -155,7 +155,7 @@ record Opt<T>(String name, String label, Reader<T> reads, String arity, String h
 
   /** The option as a place. */
   Place place() {
-    return Place.ofOption(name, "");
+    return Place.ofOption(name);
   }
 
   private Object value(ParseResult call) {

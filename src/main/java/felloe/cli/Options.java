@@ -4,6 +4,7 @@ import felloe.plate.BadInput;
 import felloe.service.LayupPlanning;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
+import felloe.yaml.Overrides;
 import felloe.yaml.Problems;
 import java.nio.file.Path;
 import java.util.List;
@@ -129,8 +130,8 @@ final class Options {
 
   /** The shapes of a call. */
   static List<ShapeSource> shapes(ParseResult call) {
-    List<String> sets = SETS.all(call);
-    return SHAPES.all(call).stream().map(file -> ShapeSource.file(file, sets)).toList();
+    Overrides overrides = new Overrides(SETS.place(), SETS.all(call));
+    return SHAPES.all(call).stream().map(file -> ShapeSource.file(file, overrides)).toList();
   }
 
   /** The shapes of a call that needs one at least. */

@@ -7,6 +7,7 @@ import felloe.files.Written;
 import felloe.kit.Kit;
 import felloe.plate.Face;
 import felloe.plate.Plate;
+import felloe.template.AskedAt;
 import felloe.template.BarReading;
 import felloe.template.MarkOut;
 import felloe.template.MarkOut.InkEdge;
@@ -143,7 +144,7 @@ final class Printing {
         FACE.in(call),
         TURN.given(call),
         BARS.in(call),
-        BARS.place());
+        new AskedAt(PAPER.place(), BARS.place()));
   }
 
   private static MarkOut markOut(ParseResult call) {

@@ -169,7 +169,7 @@ final class Read {
 
   /** A value of an option that is not allowed. */
   static BadInput wrong(String option, String value, String wanted, String cure) {
-    return new BadInput(new Problem(Place.ofOption(option, ""), "", value, wanted, cure));
+    return new BadInput(new Problem(Place.ofOption(option), "", value, wanted, cure));
   }
 
   /** A call that is wrong as a whole, or for want of something. */

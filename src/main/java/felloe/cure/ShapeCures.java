@@ -103,8 +103,7 @@ public final class ShapeCures {
    *
    * @param shape reads the shape file with its overrides; asked only where there is something to
    *     mend
-   * @param reading reads the shape with overrides, as for {@code --set}; empty when that makes no
-   *     plate
+   * @param reading reads the shape with overrides; empty when that makes no plate
    */
   public static ReviewReport advised(
       Plate plate,

@@ -40,7 +40,7 @@ public final class TemplateFiles {
   public static Transaction printCheck(Transaction files, TemplateOptions options) {
     String paper = options.paper().title();
     Page sheet =
-        CheckSheet.of(options.paper(), options.margin(), options.bars(), options.barsPlace());
+        CheckSheet.of(options.paper(), options.margin(), options.bars(), options.asked().bars());
     String name = "print-check-" + paper + ".pdf";
     byte[] pdf = PdfWriter.write(List.of(sheet), "Print check, " + paper);
     return files.here(new FileSet(name, "", List.of(new OutFile(name, pdf))));

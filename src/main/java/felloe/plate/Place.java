@@ -7,13 +7,16 @@ import java.util.Objects;
  * line. It rides from the text into every feature, so that a check that fails later can still point
  * at what the maker wrote.
  *
- * @param file the file's name as the user gave it, or the option with its path such as {@code --set
- *     outline.width}
+ * @param file the file's name as the user gave it, or an option of the command line, with what it
+ *     names
  * @param line the line, counted from 1; 0 when the whole file or an option is meant
  * @param column the column in characters (Unicode code points), counted from 1; 0 when {@code line}
  *     is 0
  */
 public record Place(String file, int line, int column) implements Comparable<Place> {
+
+  /** How every option begins. */
+  private static final String HYPHENS = "--";
 
   /** A value that nobody wrote: a default of the program. */
   public static final Place BUILT_IN = new Place("built-in", 0, 0);
@@ -43,11 +46,15 @@ public record Place(String file, int line, int column) implements Comparable<Pla
   /**
    * A value given on the command line.
    *
-   * @param option the option, such as {@code --set}
-   * @param what the path or value it names, such as {@code outline.width}; may be empty
+   * @param option the option, with its hyphens
    */
-  public static Place ofOption(String option, String what) {
-    return new Place(what.isEmpty() ? option : option + " " + what, 0, 0);
+  public static Place ofOption(String option) {
+    return new Place(option, 0, 0);
+  }
+
+  /** An option with the path or value that it names, such as {@code outline.width}. */
+  public Place naming(String what) {
+    return new Place(file + " " + what, 0, 0);
   }
 
   /** The same without the folders before the file's name; an option stays as it is. */
@@ -58,7 +65,12 @@ public record Place(String file, int line, int column) implements Comparable<Pla
 
   /** True when the value came from the command line and not from a file. */
   public boolean isOption() {
-    return line == 0 && file.startsWith("--");
+    return line == 0 && file.startsWith(HYPHENS);
+  }
+
+  /** Whether it is an option that is called so, or that names this. */
+  boolean names(String what) {
+    return isOption() && (file.equals(HYPHENS + what) || file.endsWith(" " + what));
   }
 
   /** Orders files by name, then by line and column; the command line comes last. */
@@ -70,7 +82,7 @@ public record Place(String file, int line, int column) implements Comparable<Pla
     return order != 0 ? order : Integer.compare(column, other.column);
   }
 
-  /** {@code heron.yaml:14:9}, {@code heron.yaml} or {@code --set outline.width}. */
+  /** {@code heron.yaml:14:9}, {@code heron.yaml}, or an option with what it names. */
   @Override
   public String toString() {
     String name = Problem.shown(file, 300);

@@ -36,9 +36,7 @@ public record Problem(Place place, String who, String value, String wanted, Stri
    */
   public String line() {
     StringBuilder text = new StringBuilder(place.toString());
-    boolean placeNamesIt =
-        place.isOption() && place.file().endsWith(" " + who) || place.file().equals("--" + who);
-    if (!who.isEmpty() && !placeNamesIt) {
+    if (!who.isEmpty() && !place.names(who)) {
       text.append(' ').append(who);
     }
     text.append(": ");

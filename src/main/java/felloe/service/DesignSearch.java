@@ -38,7 +38,7 @@ public final class DesignSearch {
   private static final long OFTEN = 2_000_000_000L;
 
   private final Study study;
-  private final ShapeSource.OfText shape;
+  private final ShapeSource shape;
   private final Path hubs;
   private final PlateLoads.Request request;
   private final PlateLoads.Sources sources;
@@ -103,14 +103,13 @@ public final class DesignSearch {
   }
 
   /** The shape's text, as it is now. */
-  private static ShapeSource.OfText once(ShapeSource source) {
-    if (source instanceof ShapeSource.OfText text) {
-      return text;
+  private static ShapeSource once(ShapeSource source) {
+    if (!(source instanceof ShapeSource.OfFile file)) {
+      return source;
     }
-    ShapeSource.OfFile file = (ShapeSource.OfFile) source;
     try {
       return new ShapeSource.OfText(
-          file.file().toString(), Files.readString(file.file()), file.sets());
+          file.file().toString(), Files.readString(file.file()), file.overrides());
     } catch (IOException gone) {
       throw new BadInput(
           new Problem(Place.ofFile(file.file().toString()), "", "", "cannot be read any more", ""));
@@ -184,14 +183,13 @@ public final class DesignSearch {
 
   /** One design; what cannot be drawn or reckoned is told as that and does not end the search. */
   private TriedDesign tried(List<Double> values) {
-    List<String> sets = new ArrayList<>(shape.sets());
+    List<String> sets = new ArrayList<>();
     for (int i = 0; i < values.size(); i++) {
       sets.add(space.spans().get(i).path() + "=" + Numbers.brief(values.get(i), 6));
     }
     double mass = 0;
     try {
-      ShapeSource source = ShapeSource.text(shape.name(), shape.text(), sets);
-      Study varied = new Studies(hubs, Optional.empty()).study(source, study.hub());
+      Study varied = new Studies(hubs, Optional.empty()).study(shape.with(sets), study.hub());
       mass = varied.plate().mass();
       List<Finding> fails = varied.review().with(Verdict.FAIL);
       if (!fails.isEmpty()) {

@@ -1,28 +1,27 @@
 package felloe.service;
 
+import felloe.yaml.Overrides;
 import felloe.yaml.YamlTree;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
 /** Where a shape comes from: a file, or a text that was never saved. */
 public sealed interface ShapeSource {
 
-  /** Overrides such as {@code outline.round.diameter=280}, in order. */
-  List<String> sets();
+  /** What is taken instead of its own values. */
+  Overrides overrides();
 
   /**
    * A shape file.
    *
    * @param file its path; the plate is named after it
-   * @param sets overrides, in order
    */
-  record OfFile(Path file, List<String> sets) implements ShapeSource {
+  record OfFile(Path file, Overrides overrides) implements ShapeSource {
 
     public OfFile {
       Objects.requireNonNull(file, "file");
-      sets = List.copyOf(sets);
+      Objects.requireNonNull(overrides, "overrides");
     }
   }
 
@@ -32,14 +31,13 @@ public sealed interface ShapeSource {
    * @param name the name to show in messages and to name the plate after, such as {@code
    *     heron.yaml}
    * @param text the whole text
-   * @param sets overrides, in order
    */
-  record OfText(String name, String text, List<String> sets) implements ShapeSource {
+  record OfText(String name, String text, Overrides overrides) implements ShapeSource {
 
     public OfText {
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(text, "text");
-      sets = List.copyOf(sets);
+      Objects.requireNonNull(overrides, "overrides");
     }
   }
 
@@ -48,25 +46,19 @@ public sealed interface ShapeSource {
     return (this instanceof OfFile file
             ? YamlTree.read(file.file())
             : YamlTree.parse(((OfText) this).name(), ((OfText) this).text()))
-        .with(sets());
+        .with(overrides());
   }
 
   /** The same with more overrides. */
   default ShapeSource with(List<String> more) {
-    List<String> all = new ArrayList<>(sets());
-    all.addAll(more);
+    Overrides all = overrides().and(more);
     return this instanceof OfFile file
         ? new OfFile(file.file(), all)
         : new OfText(((OfText) this).name(), ((OfText) this).text(), all);
   }
 
   /** A shape file with overrides. */
-  static ShapeSource file(Path file, List<String> sets) {
-    return new OfFile(file, sets);
-  }
-
-  /** A text with overrides. */
-  static ShapeSource text(String name, String text, List<String> sets) {
-    return new OfText(name, text, sets);
+  static ShapeSource file(Path file, Overrides overrides) {
+    return new OfFile(file, overrides);
   }
 }

@@ -2,9 +2,9 @@ package felloe.service;
 
 import felloe.laminate.StripsFile;
 import felloe.laminate.TestedStrips;
+import felloe.yaml.Overrides;
 import felloe.yaml.YamlTree;
 import java.nio.file.Path;
-import java.util.List;
 
 /**
  * What broken strips tell of their laminate.
@@ -16,10 +16,9 @@ public record StripsOutcome(TestedStrips tested) {
   /**
    * Reads a file of strips.
    *
-   * @param sets values to take instead of the file's
    * @throws felloe.plate.BadInput with every problem of the file
    */
-  public static StripsOutcome of(Path file, List<String> sets) {
-    return new StripsOutcome(StripsFile.read(YamlTree.read(file).with(sets)));
+  public static StripsOutcome of(Path file, Overrides overrides) {
+    return new StripsOutcome(StripsFile.read(YamlTree.read(file).with(overrides)));
   }
 }

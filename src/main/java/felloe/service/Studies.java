@@ -70,10 +70,11 @@ public final class Studies {
   /** The plate of a shape, not judged. */
   public static Plate plate(ShapeSource source, Path folder) {
     if (source instanceof ShapeSource.OfFile file) {
-      return LaidUp.of(ShapeFile.read(file.file(), file.sets(), hubs(source, folder)));
+      return LaidUp.of(ShapeFile.read(file.file(), file.overrides(), hubs(source, folder)));
     }
     ShapeSource.OfText text = (ShapeSource.OfText) source;
-    return LaidUp.of(ShapeFile.parse(text.name(), text.text(), text.sets(), hubs(source, folder)));
+    return LaidUp.of(
+        ShapeFile.parse(text.name(), text.text(), text.overrides(), hubs(source, folder)));
   }
 
   /**
@@ -83,10 +84,10 @@ public final class Studies {
    */
   public static Optional<Sketch> sketch(ShapeSource source, Path folder) {
     if (source instanceof ShapeSource.OfFile file) {
-      return ShapeFile.sketch(file.file(), file.sets(), hubs(source, folder));
+      return ShapeFile.sketch(file.file(), file.overrides(), hubs(source, folder));
     }
     ShapeSource.OfText text = (ShapeSource.OfText) source;
-    return ShapeFile.sketch(text.name(), text.text(), text.sets(), hubs(source, folder));
+    return ShapeFile.sketch(text.name(), text.text(), text.overrides(), hubs(source, folder));
   }
 
   /** A hub file that a shape file names lies beside it. */

@@ -18,6 +18,7 @@ import felloe.plate.Stock;
 import felloe.plate.Window;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
+import felloe.yaml.Overrides;
 import felloe.yaml.Problems;
 import felloe.yaml.YamlTree;
 import java.nio.file.Path;
@@ -78,12 +79,11 @@ public final class ShapeFile {
    * Reads a shape file.
    *
    * @param file the file; the plate is named after it
-   * @param sets overrides such as {@code outline.round.diameter=280}, in order
    * @param hubs the hubs it may name
    * @throws BadInput with every problem found
    */
-  public static Plate read(Path file, List<String> sets, HubPatterns hubs) {
-    return new ShapeFile(YamlTree.read(file).with(sets), hubs).plate();
+  public static Plate read(Path file, Overrides overrides, HubPatterns hubs) {
+    return new ShapeFile(YamlTree.read(file).with(overrides), hubs).plate();
   }
 
   /**
@@ -92,19 +92,19 @@ public final class ShapeFile {
    * @param name the file name to show in messages and to name the plate after
    * @throws BadInput with every problem found
    */
-  public static Plate parse(String name, String text, List<String> sets, HubPatterns hubs) {
-    return new ShapeFile(YamlTree.parse(name, text).with(sets), hubs).plate();
+  public static Plate parse(String name, String text, Overrides overrides, HubPatterns hubs) {
+    return new ShapeFile(YamlTree.parse(name, text).with(overrides), hubs).plate();
   }
 
   /** What the file of a plate draws whose features clash; empty where nothing does. */
-  public static Optional<Sketch> sketch(Path file, List<String> sets, HubPatterns hubs) {
-    return new ShapeFile(YamlTree.read(file).with(sets), hubs).sketch();
+  public static Optional<Sketch> sketch(Path file, Overrides overrides, HubPatterns hubs) {
+    return new ShapeFile(YamlTree.read(file).with(overrides), hubs).sketch();
   }
 
   /** The same of a text. */
   public static Optional<Sketch> sketch(
-      String name, String text, List<String> sets, HubPatterns hubs) {
-    return new ShapeFile(YamlTree.parse(name, text).with(sets), hubs).sketch();
+      String name, String text, Overrides overrides, HubPatterns hubs) {
+    return new ShapeFile(YamlTree.parse(name, text).with(overrides), hubs).sketch();
   }
 
   private Optional<Sketch> sketch() {

@@ -1,14 +1,19 @@
 package felloe.template;
 
 import felloe.geometry.Numbers;
+import felloe.plate.Place;
+import java.util.Optional;
 
-/** What is said of the check bars, in one wording for all papers and pages. */
-final class BarWords {
+/**
+ * What is said of the check bars, in one wording for all papers and pages.
+ *
+ * @param reading what pages are corrected for
+ * @param place where a reading is given
+ */
+record BarWords(Optional<BarReading> reading, Place place) {
 
   /** A bar may be off by this share before its reading is worth giving back. */
   private static final double GOOD = 0.003;
-
-  private BarWords() {}
 
   /** Length of the bars, such as {@code 100 mm}. */
   static String length(double bar) {
@@ -26,36 +31,46 @@ final class BarWords {
         .text();
   }
 
-  /** On pages that are not corrected. */
-  static String uncorrected(double bar) {
+  /** On pages of the maker's own printer. */
+  String printed(double bar) {
+    return reading.map(read -> corrected(bar, read)).orElse(uncorrected(bar));
+  }
+
+  private String uncorrected(double bar) {
     return "Measure both check bars between the end ticks with a steel rule or calliper: "
         + length(bar)
         + " across and up. If one is more than "
         + good(bar)
-        + " off, give both readings back as --bars ACROSSxUP (such as "
+        + " off, give both readings back as "
+        + place
+        + " ACROSSxUP (such as "
         + example(bar)
         + ") and print again: the pages are then corrected.";
   }
 
-  /** On pages that are corrected already. */
-  static String corrected(double bar, BarReading reading) {
-    return "Corrected for --bars "
-        + reading.text()
+  private String corrected(double bar, BarReading read) {
+    return "Corrected for "
+        + place
+        + " "
+        + read.text()
         + ": both check bars must now read "
         + length(bar)
         + ", within "
         + good(bar)
-        + ". If they do not, give no reading of these pages: print the check sheet without --bars"
+        + ". If they do not, give no reading of these pages: print the check sheet without "
+        + place
         + " and measure that.";
   }
 
   /** On a page that another machine plots, which is never corrected. */
-  static String plotted(double bar) {
+  String plotted(double bar) {
     return "Measure both check bars between the end ticks: "
         + length(bar)
         + " across and up. If one is more than "
         + good(bar)
         + " off, the plot is not at scale: do not use it, have it plotted again at 100 %. It cannot"
-        + " be corrected with --bars.";
+        + " be corrected with "
+        + place
+        + ".";
   }
 }

@@ -49,7 +49,7 @@ public final class CheckSheet {
    *
    * @param margin of the templates that are to follow, mm; the check bars have the length of theirs
    * @param reading what an earlier print measured, to try the correction with
-   * @param place where that reading was given
+   * @param place where a reading is given
    * @throws BadInput when the reading is more than 5 % off
    */
   public static Page of(Paper paper, double margin, Optional<BarReading> reading, Place place) {
@@ -58,7 +58,7 @@ public final class CheckSheet {
     CheckSheet sheet = new CheckSheet(paper, bar);
     sheet.rulers();
     sheet.bars();
-    sheet.figures(sheet.words(reading));
+    sheet.figures(sheet.words(new BarWords(reading, place)));
     Drawing drawing =
         new Drawing(
             List.of(
@@ -79,7 +79,7 @@ public final class CheckSheet {
   }
 
   /** Title and steps along the upper edge; returns the height at which they end. */
-  private double words(Optional<BarReading> reading) {
+  private double words(BarWords told) {
     double left = EDGE + 10;
     double top = paper.height() - EDGE - 1;
     words.add(
@@ -92,11 +92,12 @@ public final class CheckSheet {
         List.of(
             "Print at 100 % (actual size), no \u201cfit to page\u201d. More than 5 % off: the print"
                 + " was scaled.",
-            reading.map(r -> BarWords.corrected(bar, r)).orElse(BarWords.uncorrected(bar)),
+            told.printed(bar),
             "Both diagonals of the square 141.4 mm: the paper is fed square.",
             "Count the lines that are missing at the four edges: so many mm is the printer's"
                 + " margin.");
-    String title = reading.map(r -> "Corrected for bars " + r.text()).orElse("Not corrected");
+    String title =
+        told.reading().map(r -> "Corrected for bars " + r.text()).orElse("Not corrected");
     BenchPiece piece =
         BenchPages.column(
             List.of(new Block.Heading(title), Block.Steps.of(steps)),

@@ -10,7 +10,6 @@ import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
 import felloe.plate.BadInput;
 import felloe.plate.Face;
-import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
 import java.util.ArrayList;
@@ -149,10 +148,14 @@ public final class Template {
     return TemplateWords.strip(shape, turn, options.bars(), stamp, cautions);
   }
 
+  private BarWords bars() {
+    return new BarWords(options.bars(), options.asked().bars());
+  }
+
   private Correction correction(double bar) {
     return options
         .bars()
-        .map(reading -> reading.against(bar, options.barsPlace()))
+        .map(reading -> reading.against(bar, options.asked().bars()))
         .orElse(Correction.NONE);
   }
 
@@ -163,14 +166,7 @@ public final class Template {
     GridChoice choice = choice(correction, bar);
     LaidShape turned = choice.turn() == 0 ? shape : shape.moved(RigidTransform.turn(choice.turn()));
     return new TilePages(
-            turned,
-            choice,
-            text(choice.turn()),
-            correction,
-            paper.title(),
-            options.bars(),
-            work,
-            stamp)
+            turned, choice, text(choice.turn()), correction, paper.title(), bars(), work, stamp)
         .set();
   }
 
@@ -206,7 +202,7 @@ public final class Template {
     if (pages > MOST_PAGES) {
       throw new BadInput(
           new Problem(
-              Place.ofOption("--paper", ""),
+              options.asked().paper(),
               "",
               options.paper().title(),
               "would take " + pages + " pages; at most " + MOST_PAGES + " are laid out",
@@ -216,8 +212,7 @@ public final class Template {
 
   private PageSet onePage() {
     PageSet set = onePage(0);
-    for (double below :
-        TilePages.notesHeights(shape, set.grid(), PageSet.FULL_SIZE, set.bar(), stamp)) {
+    for (double below : TilePages.notesHeights(shape, set.grid(), bars(), set.bar(), stamp)) {
       if (set.pages().size() > 1) {
         set = onePage(below);
       }
@@ -258,7 +253,7 @@ public final class Template {
             text,
             Correction.NONE,
             PageSet.FULL_SIZE,
-            Optional.empty(),
+            bars(),
             Optional.empty(),
             stamp)
         .set();

@@ -3,7 +3,6 @@ package felloe.template;
 import felloe.drawing.Paper;
 import felloe.geometry.Numbers;
 import felloe.plate.Face;
-import felloe.plate.Place;
 import java.util.Optional;
 
 /**
@@ -16,7 +15,7 @@ import java.util.Optional;
  * @param face the face it goes on, where that differs from the plate's own
  * @param turning whether the plate may be turned to save pages
  * @param bars what was measured on the check bars of an earlier print
- * @param barsPlace where that reading was given, for messages
+ * @param asked where paper and reading are asked for
  */
 public record TemplateOptions(
     Paper paper,
@@ -26,7 +25,7 @@ public record TemplateOptions(
     Optional<Face> face,
     boolean turning,
     Optional<BarReading> bars,
-    Place barsPlace) {
+    AskedAt asked) {
 
   /** Usual margin: what desktop printers surely print within (common practice), mm. */
   public static final double MARGIN = 10;
@@ -66,59 +65,46 @@ public record TemplateOptions(
     }
   }
 
-  /** The usual options: stuck on, 10 mm margin and overlap, not turned, not corrected. */
-  public static TemplateOptions on(Paper paper) {
-    return new TemplateOptions(
-        paper,
-        MARGIN,
-        OVERLAP,
-        MarkOut.STUCK_ON,
-        Optional.empty(),
-        false,
-        Optional.empty(),
-        Place.ofOption("--bars", ""));
-  }
-
   /** The same on another paper. */
   public TemplateOptions withPaper(Paper other) {
-    return new TemplateOptions(other, margin, overlap, markOut, face, turning, bars, barsPlace);
+    return new TemplateOptions(other, margin, overlap, markOut, face, turning, bars, asked);
   }
 
   /** The same for a printer that was not measured. */
   public TemplateOptions withoutBars() {
     return new TemplateOptions(
-        paper, margin, overlap, markOut, face, turning, Optional.empty(), barsPlace);
+        paper, margin, overlap, markOut, face, turning, Optional.empty(), asked);
   }
 
   /** The same with another margin, mm. */
   public TemplateOptions withMargin(double other) {
-    return new TemplateOptions(paper, other, overlap, markOut, face, turning, bars, barsPlace);
+    return new TemplateOptions(paper, other, overlap, markOut, face, turning, bars, asked);
   }
 
   /** The same with another overlap, mm. */
   public TemplateOptions withOverlap(double other) {
-    return new TemplateOptions(paper, margin, other, markOut, face, turning, bars, barsPlace);
+    return new TemplateOptions(paper, margin, other, markOut, face, turning, bars, asked);
   }
 
   /** The same with another way of marking out. */
   public TemplateOptions withMarkOut(MarkOut other) {
-    return new TemplateOptions(paper, margin, overlap, other, face, turning, bars, barsPlace);
+    return new TemplateOptions(paper, margin, overlap, other, face, turning, bars, asked);
   }
 
   /** The same for a face. */
   public TemplateOptions withFace(Face other) {
     return new TemplateOptions(
-        paper, margin, overlap, markOut, Optional.of(other), turning, bars, barsPlace);
+        paper, margin, overlap, markOut, Optional.of(other), turning, bars, asked);
   }
 
   /** The same with the plate turned where that saves pages. */
   public TemplateOptions withTurning(boolean other) {
-    return new TemplateOptions(paper, margin, overlap, markOut, face, other, bars, barsPlace);
+    return new TemplateOptions(paper, margin, overlap, markOut, face, other, bars, asked);
   }
 
   /** The same, corrected for a reading of the check bars. */
-  public TemplateOptions withBars(BarReading reading, Place place) {
+  public TemplateOptions withBars(BarReading reading) {
     return new TemplateOptions(
-        paper, margin, overlap, markOut, face, turning, Optional.of(reading), place);
+        paper, margin, overlap, markOut, face, turning, Optional.of(reading), asked);
   }
 }

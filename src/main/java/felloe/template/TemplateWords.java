@@ -73,12 +73,7 @@ final class TemplateWords {
 
   /** Numbered steps of printing, joining and checking. */
   static List<String> steps(
-      LaidShape shape,
-      Grid grid,
-      String paper,
-      double bar,
-      Optional<BarReading> bars,
-      Stamp stamp) {
+      LaidShape shape, Grid grid, String paper, double bar, BarWords bars, Stamp stamp) {
     Plate plate = shape.plate();
     MarkOut markOut = shape.markOut();
     List<String> steps = new ArrayList<>();
@@ -89,11 +84,7 @@ final class TemplateWords {
     steps.add(
         (plotted ? "Plot or print" : "Print on " + paper)
             + " at 100 % (actual size), never \u201cfit to page\u201d.");
-    String words =
-        plotted
-            ? BarWords.plotted(bar)
-            : bars.map(r -> BarWords.corrected(bar, r)).orElse(BarWords.uncorrected(bar));
-    steps.add((plotted ? "" : "On every page: ") + words);
+    steps.add(plotted ? bars.plotted(bar) : "On every page: " + bars.printed(bar));
     if (grid.count() > 1) {
       steps.add(
           "Where a page has a line \u201ctrim here\u201d on its left or upper side, cut along it.");

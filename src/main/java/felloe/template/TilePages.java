@@ -41,7 +41,7 @@ final class TilePages {
   private final Correction correction;
   private final String paper;
   private final Optional<Report> work;
-  private final Optional<BarReading> bars;
+  private final BarWords bars;
   private final Stamp stamp;
   private final List<Page> pages = new ArrayList<>();
 
@@ -51,7 +51,7 @@ final class TilePages {
       StripText text,
       Correction correction,
       String paper,
-      Optional<BarReading> bars,
+      BarWords bars,
       Optional<Report> work,
       Stamp stamp) {
     this.bars = bars;
@@ -65,10 +65,12 @@ final class TilePages {
     this.work = work;
   }
 
-  /** Heights that steps and table take side by side, and one above the other. */
+  /**
+   * Heights that steps and table of the full-size page take side by side, and one above the other.
+   */
   static List<Double> notesHeights(
-      LaidShape shape, Grid grid, String paper, double bar, Stamp stamp) {
-    List<Block> steps = steps(shape, grid, paper, bar, Optional.empty(), stamp);
+      LaidShape shape, Grid grid, BarWords bars, double bar, Stamp stamp) {
+    List<Block> steps = steps(shape, grid, PageSet.FULL_SIZE, bar, bars, stamp);
     double words = BenchPages.column(steps, stepsWidth(grid)).height();
     double table = BenchPages.column(table(shape), tableWidth(shape.plate())).height();
     double space = 3 * CLEAR + STEP;
@@ -200,12 +202,7 @@ final class TilePages {
   }
 
   private static List<Block> steps(
-      LaidShape shape,
-      Grid grid,
-      String paper,
-      double bar,
-      Optional<BarReading> bars,
-      Stamp stamp) {
+      LaidShape shape, Grid grid, String paper, double bar, BarWords bars, Stamp stamp) {
     String title = grid.count() > 1 ? "Print, join, check" : "Print and check";
     return List.of(
         new Block.Heading(title),

@@ -8,7 +8,6 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Objects;
 
 /**
@@ -93,19 +92,14 @@ public final class YamlTree {
   }
 
   /**
-   * The tree with values replaced or added from the command line.
+   * The tree with values replaced or added.
    *
-   * <p>Each override is {@code path=value}. The path is written as messages show it: {@code
-   * outline.width}, {@code windows[1].radius}, lists counted from 0. Missing groups on the way are
-   * made; a position just past the end of a list adds to it. The value is YAML: a single value,
-   * {@code [x, y]} or {@code {key: value}}. Later overrides see the earlier ones.
-   *
-   * @param sets the overrides in the order given
    * @throws BadInput if any of them cannot be read or has no place to go; all problems found
    */
-  public YamlTree with(List<String> sets) {
+  public YamlTree with(Overrides overrides) {
     Problems problems = new Problems();
-    YamlValue changed = new Overrides(problems).apply(root, sets);
+    YamlValue changed =
+        new OverrideReader(overrides.place(), problems).apply(root, overrides.values());
     problems.throwIfAny();
     return new YamlTree(name, changed);
   }

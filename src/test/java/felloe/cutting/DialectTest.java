@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class DialectTest {
 
-  private static final Place ASKED = Place.ofOption("--dialect", "");
+  private static final Place ASKED = Place.ofOption("--dialect");
 
   @TempDir Path folder;
 

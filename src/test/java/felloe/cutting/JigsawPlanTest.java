@@ -14,6 +14,7 @@ import felloe.plate.DemoPlates;
 import felloe.plate.Note;
 import felloe.plate.Plate;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -111,7 +112,7 @@ class JigsawPlanTest {
   @Test
   void mirroredWindowsHaveMirroredHolesAndTheWiderAngleGivesWay() {
     Path file = Path.of("src", "main", "resources", "felloe", "new", "round.yaml");
-    JigsawPlan plan = plan(ShapeFile.read(file, List.of(), HubCatalogue.here()));
+    JigsawPlan plan = plan(ShapeFile.read(file, Sets.of(), HubCatalogue.here()));
     assertEquals(12, plan.holes().size());
     for (JigsawPlan.WasteHole hole : plan.holes()) {
       Point mirrored = new Point(-hole.at().x(), hole.at().y());
@@ -145,7 +146,7 @@ class JigsawPlanTest {
 
   @Test
   void aDemoOfFreeCurvesGetsAPlanThatAPersonWouldFollow() {
-    Plate avocet = ShapeFile.read(Path.of("shapes", "avocet.yaml"), List.of(), HubCatalogue.here());
+    Plate avocet = ShapeFile.read(Path.of("shapes", "avocet.yaml"), Sets.of(), HubCatalogue.here());
     JigsawPlan plan = JigsawPlan.of(avocet, BLADE, 13, 64);
     assertTrue(plan.holes().size() <= 6, "holes " + plan.holes().size());
     noneMeet(plan, "avocet");

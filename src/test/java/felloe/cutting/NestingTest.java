@@ -13,6 +13,7 @@ import felloe.hub.HubCatalogue;
 import felloe.plate.Plate;
 import felloe.plate.Sheet;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -115,7 +116,7 @@ class NestingTest {
     List<NestedPart> boxes = new ArrayList<>();
     for (String name : List.of("heron", "bittern", "dunlin", "avocet")) {
       Plate plate =
-          ShapeFile.read(Path.of("shapes", name + ".yaml"), List.of(), HubCatalogue.here());
+          ShapeFile.read(Path.of("shapes", name + ".yaml"), Sets.of(), HubCatalogue.here());
       parts.add(new NestedPart(name, plate.region(), NestedPart.HELD));
       Box box = plate.box();
       boxes.add(rectangle(box.width(), box.height()));

@@ -42,7 +42,7 @@ class SetupCheckTest {
 
   private static List<String> refused(Plate plate, CutSetup setup) {
     return assertThrows(CutRefused.class, () -> CutPlan.of(plate, setup)).faults().stream()
-        .map(fault -> fault.problem(figure -> Place.ofOption("--" + name(figure), "")).line())
+        .map(fault -> fault.problem(figure -> Place.ofOption("--" + name(figure))).line())
         .toList();
   }
 

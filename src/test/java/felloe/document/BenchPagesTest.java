@@ -19,6 +19,7 @@ import felloe.geometry.Point;
 import felloe.template.PageSet;
 import felloe.template.Template;
 import felloe.template.TemplateOptions;
+import felloe.template.UsualPrint;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -430,7 +431,7 @@ class BenchPagesTest {
   @Test
   void centreMarksLieOnTheTemplatesTilesInThinLinesOnly() {
     for (Paper paper : List.of(Paper.A4, Paper.A5, Paper.LETTER)) {
-      TemplateOptions options = TemplateOptions.on(paper);
+      TemplateOptions options = UsualPrint.on(paper);
       PageSet template = Template.of(PaperPlates.bittern(), List.of(), options, Stamp.NONE).pages();
       Report work = new Report("drilling sheet", List.of(new Block.Paragraph("Drill.")));
       PageSet sheet =

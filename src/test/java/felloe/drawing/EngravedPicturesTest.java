@@ -14,6 +14,7 @@ import felloe.plate.Face;
 import felloe.plate.Plate;
 import felloe.report.CutMap;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -24,7 +25,7 @@ class EngravedPicturesTest {
   private static final String ON_THE_BACK = "dashes: engraved on the back";
 
   private static Plate plate(String... sets) {
-    return ShapeFile.read(Path.of("shapes", "heron.yaml"), List.of(sets), HubCatalogue.here());
+    return ShapeFile.read(Path.of("shapes", "heron.yaml"), Sets.of(sets), HubCatalogue.here());
   }
 
   private static Plate engraved() {

@@ -25,6 +25,7 @@ import felloe.plate.WindowUse;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import felloe.service.Study;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,7 +90,7 @@ class PictureDrawingTest {
         boolean wide = !set.isEmpty();
         if (!wide || name.equals("heron") || name.equals("dunlin")) {
           ShapeSource shape =
-              ShapeSource.file(Path.of("shapes", name + ".yaml"), wide ? List.of(set) : List.of());
+              ShapeSource.file(Path.of("shapes", name + ".yaml"), wide ? Sets.of(set) : Sets.of());
           Study study = Studies.of(shape, Path.of(""));
           Picture picture = PictureDrawing.of(study.plate(), study.findings());
           assertReadable(picture, name + " " + set);

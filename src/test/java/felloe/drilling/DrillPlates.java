@@ -15,6 +15,7 @@ import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Stock;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +74,7 @@ final class DrillPlates {
   /** The plan of a demo shape with the hub that it names, some values of it set. */
   static DrillingPlan demo(String name, String... sets) {
     Plate plate =
-        ShapeFile.read(Path.of("shapes", name + ".yaml"), List.of(sets), HubCatalogue.here());
+        ShapeFile.read(Path.of("shapes", name + ".yaml"), Sets.of(sets), HubCatalogue.here());
     return DrillingPlan.of(
         plate,
         plate.hub().map(hub -> HubFit.of(plate, HubCatalogue.here().spec(hub, Place.BUILT_IN))));

@@ -69,7 +69,7 @@ class HubCatalogueTest {
     BadInput bad =
         assertThrows(
             BadInput.class,
-            () -> HubCatalogue.here().spec("6x70m5", Place.ofOption("--hub", "6x70m5")));
+            () -> HubCatalogue.here().spec("6x70m5", Place.ofOption("--hub").naming("6x70m5")));
     assertTrue(
         bad.getMessage()
             .startsWith(

@@ -8,8 +8,8 @@ import felloe.plate.LaidSheet;
 import felloe.plate.Plate;
 import felloe.plate.Stock;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A lay-up that comes out thinner than the shape file says is judged as thin as it is. */
@@ -17,7 +17,7 @@ class AsMadeTest {
 
   @Test
   void screwsBearOnThePlateAsItIsMade() {
-    Plate plate = ShapeFile.read(Path.of("shapes", "heron.yaml"), List.of(), HubCatalogue.here());
+    Plate plate = ShapeFile.read(Path.of("shapes", "heron.yaml"), Sets.of(), HubCatalogue.here());
     Stock stock = plate.stock();
     Plate thin = plate.with(stock.laid(new LaidSheet(0.9 * stock.thickness(), 1.5)));
     JudgedScrew drawn = JointPlan.of(plate).judgement().screws().get(0);

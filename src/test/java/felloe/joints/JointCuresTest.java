@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.joints.JointCure.Figure;
 import felloe.plate.Plate;
+import felloe.yaml.Sets;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +37,7 @@ class JointCuresTest {
     return felloe.shape.ShapeFile.parse(
         "redshank.yaml",
         FREE.formatted(material, stock, into, depth, loads),
-        List.of(),
+        Sets.of(),
         felloe.hub.HubCatalogue.here());
   }
 
@@ -44,7 +45,7 @@ class JointCuresTest {
     return felloe.shape.ShapeFile.parse(
         "redshank.yaml",
         FREE.formatted("carbon-laminate", "5", "aluminium", "14", loads),
-        List.of(sets),
+        Sets.of(sets),
         felloe.hub.HubCatalogue.here());
   }
 

@@ -4,7 +4,7 @@ import felloe.hub.HubCatalogue;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.shape.ShapeFile;
-import java.util.List;
+import felloe.yaml.Sets;
 import java.util.Optional;
 
 /** Plates with joints, from shape files that a maker could write. */
@@ -29,7 +29,7 @@ final class Shapes {
 
   /** A plate with so many lines more; {@code sets} override. */
   static Plate plate(String more, String... sets) {
-    return ShapeFile.parse("redshank.yaml", START + more, List.of(sets), HubCatalogue.here());
+    return ShapeFile.parse("redshank.yaml", START + more, Sets.of(sets), HubCatalogue.here());
   }
 
   /** The plan for the plate's own hub. */

@@ -18,6 +18,7 @@ import felloe.service.SearchOutcome;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import felloe.service.Study;
+import felloe.yaml.Sets;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,7 +54,7 @@ class LeastMassTest {
   private static PlateLoads.Request request(Optional<Path> materials) {
     return new PlateLoads.Request(
         Optional.empty(),
-        Optional.of(new Requested<>(List.of("pull"), Place.ofOption("--case", ""))),
+        Optional.of(new Requested<>(List.of("pull"), Place.ofOption("--case"))),
         Optional.empty(),
         materials,
         Optional.empty());
@@ -66,7 +67,7 @@ class LeastMassTest {
   private SearchOutcome search(
       String text, Optional<Path> out, PlateLoads.Request request, FigureRange... vary) {
     Kit kit = new Kit(folder);
-    ShapeSource shape = ShapeSource.text("ring.yaml", text, List.of());
+    ShapeSource shape = new ShapeSource.OfText("ring.yaml", text, Sets.of());
     Study study = Studies.of(shape, folder);
     DesignSpace space = new DesignSpace(List.of(vary), 3);
     DesignSearch.Keeper keeper =
@@ -98,7 +99,7 @@ class LeastMassTest {
     assertTrue(best.values().get(0) >= exact && best.values().get(0) - 0.5 < exact);
     // The closed form is a thin plate's; what shear adds is told by the same plan.
     Study six =
-        Studies.of(ShapeSource.text("ring.yaml", RING, List.of("stock.thickness=6")), folder);
+        Studies.of(new ShapeSource.OfText("ring.yaml", RING, Sets.of("stock.thickness=6")), folder);
     double share =
         PlateLoads.quick(six, PULL, PlateLoads.Sources.of(PULL, folder))
             .cases()

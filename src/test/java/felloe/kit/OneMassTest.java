@@ -10,8 +10,8 @@ import felloe.plate.Plate;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import felloe.shape.Materials;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +20,7 @@ class OneMassTest {
 
   private static Plate plate(String... sets) {
     Path file = Path.of("shapes/heron.yaml");
-    return Studies.plate(new ShapeSource.OfFile(file, List.of(sets)), Path.of(""));
+    return Studies.plate(new ShapeSource.OfFile(file, Sets.of(sets)), Path.of(""));
   }
 
   private static double layup(Plate plate) {

@@ -10,8 +10,8 @@ import felloe.plate.BadInput;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,7 +22,7 @@ class HubHoldTest {
 
   private static HubHold hold(String... sets) {
     Plate plate =
-        ShapeFile.read(Path.of("shapes", "heron.yaml"), List.of(sets), HubCatalogue.here());
+        ShapeFile.read(Path.of("shapes", "heron.yaml"), Sets.of(sets), HubCatalogue.here());
     JointPlan joints = JointPlan.of(plate, Optional.empty());
     return HubHold.of(plate, Optional.empty(), joints, plate.holes(HoleRole.BOLT));
   }

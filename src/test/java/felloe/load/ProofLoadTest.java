@@ -14,6 +14,7 @@ import felloe.service.PlateLoads;
 import felloe.service.Progress;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -33,7 +34,7 @@ class ProofLoadTest {
             Optional.empty(),
             Optional.empty());
     ShapeSource shape =
-        ShapeSource.file(folder.resolve("dunlin.yaml"), List.of("stock.thickness=" + thickness));
+        ShapeSource.file(folder.resolve("dunlin.yaml"), Sets.of("stock.thickness=" + thickness));
     return PlateLoads.of(
         shape, request, new Studies(folder, Optional.empty()), folder, Progress.SILENT);
   }

@@ -16,6 +16,7 @@ import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -50,7 +51,7 @@ class ShearPlateTest {
   }
 
   private static Plate plate(String shape) {
-    return ShapeFile.read(Path.of("shapes", shape + ".yaml"), List.of(), HubCatalogue.here());
+    return ShapeFile.read(Path.of("shapes", shape + ".yaml"), Sets.of(), HubCatalogue.here());
   }
 
   /** A plate's, or a plain ring's. */

@@ -21,6 +21,7 @@ import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +36,7 @@ class AsDrilledTest {
   private static final Plate PLATE = plate("heron", "bolt-circles[0].diameter=5.5");
 
   private static Plate plate(String name, String... sets) {
-    return ShapeFile.read(Path.of("shapes/" + name + ".yaml"), List.of(sets), HUBS);
+    return ShapeFile.read(Path.of("shapes/" + name + ".yaml"), Sets.of(sets), HUBS);
   }
 
   private static List<Point> meant() {

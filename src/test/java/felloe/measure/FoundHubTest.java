@@ -19,12 +19,12 @@ import org.junit.jupiter.api.Test;
 
 class FoundHubTest {
 
-  private static final Place OPTION = Place.ofOption("--thread", "");
+  private static final Place OPTION = Place.ofOption("--thread");
 
   private static final long SEED = 77_2026L;
 
   private static Requested<String> thread(String name) {
-    return new Requested<>(name, Place.ofOption("--thread", ""));
+    return new Requested<>(name, Place.ofOption("--thread"));
   }
 
   @Test

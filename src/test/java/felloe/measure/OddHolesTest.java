@@ -18,6 +18,7 @@ import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +33,7 @@ class OddHolesTest {
 
   private static Plate plate(double hole) {
     return ShapeFile.read(
-        Path.of("shapes/heron.yaml"), List.of("bolt-circles[0].diameter=" + hole), HUBS);
+        Path.of("shapes/heron.yaml"), Sets.of("bolt-circles[0].diameter=" + hole), HUBS);
   }
 
   private static List<Point> seen(List<Point> holes, double turn) {

@@ -13,12 +13,12 @@ import felloe.drawing.Stamp;
 import felloe.geometry.Point;
 import felloe.plate.Face;
 import felloe.plate.Hole;
-import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.template.BarReading;
 import felloe.template.PageSet;
 import felloe.template.Template;
 import felloe.template.TemplateOptions;
+import felloe.template.UsualPrint;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -51,7 +51,7 @@ class DrillingSheetTest {
     PageSet set =
         Template.drilling(
             plate,
-            TemplateOptions.on(Paper.A4).withFace(Face.BACK),
+            UsualPrint.on(Paper.A4).withFace(Face.BACK),
             WORK,
             List.of(Cautions.USE),
             Stamp.NONE);
@@ -69,8 +69,7 @@ class DrillingSheetTest {
     Plate plate = PaperPlates.withHoles(260, 190, new Random(SEED + 1));
     double bar = Template.bar(Paper.LETTER, TemplateOptions.MARGIN);
     TemplateOptions options =
-        TemplateOptions.on(Paper.LETTER)
-            .withBars(new BarReading(bar * 0.97, bar * 1.02), Place.BUILT_IN);
+        UsualPrint.on(Paper.LETTER).withBars(new BarReading(bar * 0.97, bar * 1.02));
     PageSet set = Template.drilling(plate, options, WORK, List.of(Cautions.USE), Stamp.NONE);
     byte[] pdf = PdfWriter.write(set);
     Set<String> found = new HashSet<>();

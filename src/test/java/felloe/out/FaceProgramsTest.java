@@ -20,6 +20,7 @@ import felloe.plate.Engraving;
 import felloe.plate.Face;
 import felloe.plate.Plate;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +39,7 @@ class FaceProgramsTest {
   private static final double TIP = 0.2;
 
   private static Plate plate(String... sets) {
-    return ShapeFile.read(Path.of("shapes", "heron.yaml"), List.of(sets), HubCatalogue.here());
+    return ShapeFile.read(Path.of("shapes", "heron.yaml"), Sets.of(sets), HubCatalogue.here());
   }
 
   private static CutJob job(Plate plate, double degrees) {

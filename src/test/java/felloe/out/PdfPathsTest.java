@@ -17,7 +17,7 @@ import felloe.plate.Plate;
 import felloe.template.MarkOut;
 import felloe.template.PageSet;
 import felloe.template.Template;
-import felloe.template.TemplateOptions;
+import felloe.template.UsualPrint;
 import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -48,8 +48,7 @@ class PdfPathsTest {
             PaperPlates.rail(400),
             PaperPlates.bittern(1200, 700, MaterialKind.METAL))) {
       Printed set =
-          Printed.of(
-              Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).fullSize());
+          Printed.of(Template.of(plate, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).fullSize());
       assertLines(plate.outline(), set, CONTOUR);
       plate.windows().forEach(window -> assertLines(window.contour(), set, CONTOUR));
       plate.holes().forEach(hole -> assertLines(hole.contour(), set, HOLE));
@@ -61,8 +60,7 @@ class PdfPathsTest {
     Plate plate = PaperPlates.heron();
     Printed set =
         Printed.of(
-            Template.of(
-                    plate, List.of(), TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE)
+            Template.of(plate, List.of(), UsualPrint.on(Paper.A4).withFace(Face.BACK), Stamp.NONE)
                 .fullSize());
     assertEquals(RigidTransform.MIRROR, set.set.motion());
     assertLines(plate.outline(), set, CONTOUR);
@@ -76,8 +74,7 @@ class PdfPathsTest {
       MarkOut pen = MarkOut.traced(0.7, edge);
       Printed set =
           Printed.of(
-              Template.of(
-                      plate, List.of(), TemplateOptions.on(Paper.A4).withMarkOut(pen), Stamp.NONE)
+              Template.of(plate, List.of(), UsualPrint.on(Paper.A4).withMarkOut(pen), Stamp.NONE)
                   .fullSize());
       double out = edge == MarkOut.InkEdge.PLATE_SIDE ? 0.35 : -0.35;
       assertLines(Offset.of(plate.outline(), out).get(0).outer(), set, CONTOUR);

@@ -16,7 +16,7 @@ import felloe.drawing.Stamp;
 import felloe.geometry.Point;
 import felloe.template.PageSet;
 import felloe.template.Template;
-import felloe.template.TemplateOptions;
+import felloe.template.UsualPrint;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -46,8 +46,7 @@ class PdfWriterTest {
 
   private static void assertBoxes(Paper paper, double width, double height) throws IOException {
     PageSet set =
-        Template.of(PaperPlates.bittern(), List.of(), TemplateOptions.on(paper), Stamp.NONE)
-            .pages();
+        Template.of(PaperPlates.bittern(), List.of(), UsualPrint.on(paper), Stamp.NONE).pages();
     try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(set))) {
       assertEquals(set.pages().size(), pdf.getNumberOfPages());
       for (PDPage page : pdf.getPages()) {
@@ -150,7 +149,6 @@ class PdfWriterTest {
 
   private static byte[] bittern() {
     return PdfWriter.write(
-        Template.of(PaperPlates.bittern(), List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE)
-            .pages());
+        Template.of(PaperPlates.bittern(), List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages());
   }
 }

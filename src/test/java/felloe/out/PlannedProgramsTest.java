@@ -15,6 +15,7 @@ import felloe.hub.HubCatalogue;
 import felloe.plate.DemoPlates;
 import felloe.plate.Plate;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -65,7 +66,7 @@ class PlannedProgramsTest {
     return Stream.of("avocet", "bittern", "dunlin", "heron")
         .map(
             name ->
-                ShapeFile.read(Path.of("shapes", name + ".yaml"), List.of(), HubCatalogue.here()))
+                ShapeFile.read(Path.of("shapes", name + ".yaml"), Sets.of(), HubCatalogue.here()))
         .toList();
   }
 

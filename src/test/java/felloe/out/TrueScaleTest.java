@@ -14,13 +14,13 @@ import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
 import felloe.plate.Face;
-import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.template.BarReading;
 import felloe.template.PageSet;
 import felloe.template.Registration;
 import felloe.template.Template;
 import felloe.template.TemplateOptions;
+import felloe.template.UsualPrint;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -44,7 +44,7 @@ class TrueScaleTest {
   @Test
   void outlineWindowsAndHolesLieWithinADotWhenPdfBoxDrawsThem() throws IOException {
     Plate plate = PaperPlates.heron();
-    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
+    PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     int measured = 0;
@@ -60,8 +60,7 @@ class TrueScaleTest {
     needPoppler();
     Plate plate = PaperPlates.bittern();
     PageSet set =
-        Template.of(
-                plate, List.of(), TemplateOptions.on(Paper.LETTER).withFace(Face.BACK), Stamp.NONE)
+        Template.of(plate, List.of(), UsualPrint.on(Paper.LETTER).withFace(Face.BACK), Stamp.NONE)
             .pages();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
@@ -76,8 +75,7 @@ class TrueScaleTest {
   @Test
   void aSmallPlateOnOnePageOfItsOwnSizeIsTrue() throws IOException {
     Plate plate = PaperPlates.dunlin();
-    PageSet set =
-        Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).fullSize();
+    PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).fullSize();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertEquals(1, set.pages().size());
@@ -88,7 +86,7 @@ class TrueScaleTest {
   @Test
   void aPlateOfMoreThanAMetreIsTrueOnAllItsPages() throws IOException {
     Plate plate = PaperPlates.bittern(1400, 800, felloe.plate.MaterialKind.WOOD);
-    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
+    PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertTrue(set.tiles().size() > 20);
@@ -102,11 +100,10 @@ class TrueScaleTest {
   @Test
   void aCorrectedPageIsTrueOnThePrinterThatItWasCorrectedFor() throws IOException {
     Plate plate = PaperPlates.heron();
-    TemplateOptions plain = TemplateOptions.on(Paper.A4);
+    TemplateOptions plain = UsualPrint.on(Paper.A4);
     double bar = Template.bar(Paper.A4, plain.margin());
     BarReading reading = new BarReading(bar * 0.962, bar * 1.03);
-    PageSet set =
-        Template.of(plate, List.of(), plain.withBars(reading, Place.BUILT_IN), Stamp.NONE).pages();
+    PageSet set = Template.of(plate, List.of(), plain.withBars(reading), Stamp.NONE).pages();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertTrue(measure(samples, set, 0, PrintedPage.byPdfBox(pdf, 0, DPI, 0.962, 1.03)) > 100);
@@ -115,7 +112,7 @@ class TrueScaleTest {
   @Test
   void tilesPutTogetherByTheirPrintedMarksGiveTheOutlineBack() throws IOException {
     Plate plate = PaperPlates.bittern();
-    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages();
+    PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A5), Stamp.NONE).pages();
     byte[] pdf = PdfWriter.write(set);
     List<Sample> samples = samples(plate, set);
     assertEquals(6, set.tiles().size());

@@ -15,8 +15,8 @@ class InputErrorTest {
   void aPlaceReadsAsFileLineAndColumn() {
     assertEquals("heron.yaml:14:9", Place.of("heron.yaml", 14, 9).toString());
     assertEquals("heron.yaml", Place.ofFile("heron.yaml").toString());
-    assertEquals("--set outline.width", Place.ofOption("--set", "outline.width").toString());
-    assertEquals("--set", Place.ofOption("--set", "").toString());
+    assertEquals("--set outline.width", Place.ofOption("--set").naming("outline.width").toString());
+    assertEquals("--set", Place.ofOption("--set").toString());
     assertEquals("built-in", Place.BUILT_IN.toString());
   }
 
@@ -37,8 +37,8 @@ class InputErrorTest {
             Place.of("a.yaml", 10, 1),
             Place.of("a.yaml", 10, 2),
             Place.of("b.yaml", 1, 1),
-            Place.ofOption("--set", "a"),
-            Place.ofOption("--set", "b"));
+            Place.ofOption("--set").naming("a"),
+            Place.ofOption("--set").naming("b"));
     List<Place> mixed = new ArrayList<>(sorted);
     Collections.reverse(mixed);
     Collections.sort(mixed);
@@ -63,7 +63,7 @@ class InputErrorTest {
 
   @Test
   void anOverrideDoesNotNameItsPathTwice() {
-    Place place = Place.ofOption("--set", "outline.width");
+    Place place = Place.ofOption("--set").naming("outline.width");
     assertEquals(
         "--set outline.width: 'x' is odd",
         new Problem(place, "outline.width", "x", "is odd", "").line());

@@ -14,6 +14,7 @@ import felloe.plate.Plate;
 import felloe.report.LayupReport;
 import felloe.shape.Materials;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.Test;
 class LayupPagesTest {
 
   private static LayupPlan plan(String shape, String... sets) {
-    Plate plate = ShapeFile.read(Path.of("shapes", shape), List.of(sets), HubCatalogue.here());
+    Plate plate = ShapeFile.read(Path.of("shapes", shape), Sets.of(sets), HubCatalogue.here());
     return LayupPlan.of(plate, LayupWish.NONE, MaterialBook.builtIn(), Materials.builtIn()::find);
   }
 

@@ -15,6 +15,7 @@ import felloe.render.TextRenderer;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import felloe.service.Study;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -29,7 +30,7 @@ class CheckReportTest {
 
   private static Study study(String name, String... sets) {
     return Studies.of(
-        ShapeSource.file(Path.of("shapes", name + ".yaml"), List.of(sets)), Path.of(""));
+        ShapeSource.file(Path.of("shapes", name + ".yaml"), Sets.of(sets)), Path.of(""));
   }
 
   private static List<String> lines(Study study, int width) {
@@ -48,8 +49,8 @@ class CheckReportTest {
 
   @Test
   void aFailIsTheFirstThingTold() {
-    Requested<String> other = new Requested<>("6x74-m5", Place.ofOption("--hub", ""));
-    ShapeSource heron = ShapeSource.file(Path.of("shapes", "heron.yaml"), List.of());
+    Requested<String> other = new Requested<>("6x74-m5", Place.ofOption("--hub"));
+    ShapeSource heron = ShapeSource.file(Path.of("shapes", "heron.yaml"), Sets.of());
     Study study = new Studies(Path.of(""), Optional.of(other)).one(heron);
     List<String> lines = lines(study, 80);
     assertTrue(lines.get(1).startsWith("FAILS: "), lines.get(1));

@@ -15,6 +15,7 @@ import felloe.service.DrillOutcome;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import felloe.service.Study;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +28,7 @@ class DrillReportTest {
 
   private static Study study(String shape, String... sets) {
     Path file = Path.of("shapes/" + shape + ".yaml");
-    return Studies.of(ShapeSource.file(file, List.of(sets)), Path.of(""));
+    return Studies.of(ShapeSource.file(file, Sets.of(sets)), Path.of(""));
   }
 
   private static Report report(String shape, String... sets) {
@@ -97,7 +98,7 @@ class DrillReportTest {
     String disc =
         "felloe: 1\noutline: {round: {diameter: 280}}\n"
             + "stock: {material: birch-plywood, thickness: 9}\n";
-    ShapeSource source = ShapeSource.text("disc.yaml", disc, List.of());
+    ShapeSource source = new ShapeSource.OfText("disc.yaml", disc, Sets.of());
     Report report = DrillReport.of(DrillOutcome.of(Studies.of(source, Path.of(""))));
     Block.Callout first = (Block.Callout) report.blocks().get(0);
     assertEquals("Nothing to drill: the plate has no holes.", first.texts().get(0));

@@ -16,6 +16,8 @@ import felloe.service.Studies;
 import felloe.service.Study;
 import felloe.service.TemplateOutcome;
 import felloe.template.TemplateOptions;
+import felloe.template.UsualPrint;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -25,12 +27,12 @@ import org.junit.jupiter.api.Test;
 /** Kits, templates and key figures, told. */
 class KitReportTest {
 
-  private static final TemplateOptions A4 = TemplateOptions.on(Paper.A4);
+  private static final TemplateOptions A4 = UsualPrint.on(Paper.A4);
   private static final String FAILING = "windows[0].derived.hub-disc=76";
 
   private static Study study(String shape, String... sets) {
     Path file = Path.of("shapes/" + shape + ".yaml");
-    return Studies.of(ShapeSource.file(file, List.of(sets)), Path.of(""));
+    return Studies.of(ShapeSource.file(file, Sets.of(sets)), Path.of(""));
   }
 
   private static List<String> lines(Report report) {

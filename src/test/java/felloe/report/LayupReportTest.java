@@ -12,6 +12,7 @@ import felloe.render.TextRenderer;
 import felloe.service.LayupPlanning;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -33,7 +34,7 @@ class LayupReportTest {
       all.add(0, "stock.thickness=5");
     }
     return LayupPlanning.of(
-            ShapeSource.file(Path.of("shapes", shape + ".yaml"), all),
+            ShapeSource.file(Path.of("shapes", shape + ".yaml"), Sets.of(all)),
             LayupPlanning.Request.USUAL,
             new Studies(Path.of(""), Optional.empty()),
             Path.of(""))

@@ -7,6 +7,7 @@ import felloe.hub.HubCatalogue;
 import felloe.plate.Finding;
 import felloe.plate.Verdict;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +25,7 @@ class FaceWorkTest {
       """;
 
   private static List<Finding> of(String rule, String shape, String... sets) {
-    return Review.of(ShapeFile.parse("dabchick", shape, List.of(sets), HubCatalogue.here()))
+    return Review.of(ShapeFile.parse("dabchick", shape, Sets.of(sets), HubCatalogue.here()))
         .findings()
         .stream()
         .filter(f -> f.rule().equals(rule))

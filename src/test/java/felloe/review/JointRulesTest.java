@@ -13,6 +13,7 @@ import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -38,7 +39,7 @@ class JointRulesTest {
       """;
 
   private static ReviewReport review(String... sets) {
-    Plate plate = ShapeFile.parse("knot.yaml", START, List.of(sets), HubCatalogue.here());
+    Plate plate = ShapeFile.parse("knot.yaml", START, Sets.of(sets), HubCatalogue.here());
     HubCatalogue hubs = HubCatalogue.here();
     return Review.of(
         plate,

@@ -11,6 +11,7 @@ import felloe.plate.Finding;
 import felloe.plate.HoleRole;
 import felloe.plate.Verdict;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.lang.management.ManagementFactory;
 import java.util.List;
 import org.junit.jupiter.api.Assertions;
@@ -94,7 +95,7 @@ class PlausibilityTest {
                         + more
                         + "outline: {round: {diameter: 280}}\n"
                         + "stock: {material: birch-plywood, thickness: 9}\n",
-                    List.of(),
+                    Sets.of(),
                     HubCatalogue.here()))
         .getMessage();
   }
@@ -134,7 +135,7 @@ class PlausibilityTest {
                 + path
                 + " Z\n"
                 + "stock: {material: birch-plywood, thickness: 9}\n",
-            List.of(),
+            Sets.of(),
             HubCatalogue.here()));
     double seconds = (cpu() - before) / 1e9;
     assertTrue(seconds < 6, seconds + " s of processor time; about one on a quiet machine");

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.drilling.DrillStep;
 import felloe.drilling.Stage;
 import felloe.plate.HoleRole;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -17,7 +18,7 @@ class DrillOutcomeTest {
 
   private static DrillOutcome drilled(String shape, String... sets) {
     Path file = Path.of("shapes/" + shape + ".yaml");
-    return DrillOutcome.of(Studies.of(ShapeSource.file(file, List.of(sets)), Path.of("")));
+    return DrillOutcome.of(Studies.of(ShapeSource.file(file, Sets.of(sets)), Path.of("")));
   }
 
   @Test

@@ -9,6 +9,7 @@ import felloe.plate.Finding;
 import felloe.plate.Place;
 import felloe.plate.Requested;
 import felloe.plate.Verdict;
+import felloe.yaml.Sets;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,7 +44,7 @@ class DrilledCheckTest {
     DrilledOutcome outcome =
         DrilledCheck.of(
             new DrilledCheck.Request(
-                ShapeSource.file(shape, List.of()),
+                ShapeSource.file(shape, Sets.of()),
                 Optional.empty(),
                 new Requested<>(file, Place.BUILT_IN),
                 false),

@@ -9,10 +9,10 @@ import felloe.laminate.StackResult;
 import felloe.layup.LayupPlan;
 import felloe.plate.BadInput;
 import felloe.plate.LayupWish;
+import felloe.yaml.Sets;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,7 +24,7 @@ class LayupPlanningTest {
 
   private LayupPlan plan(String shape, LayupPlanning.Request request, String... sets) {
     return LayupPlanning.of(
-            ShapeSource.file(Path.of("shapes", shape + ".yaml"), List.of(sets)),
+            ShapeSource.file(Path.of("shapes", shape + ".yaml"), Sets.of(sets)),
             request,
             new Studies(folder, Optional.empty()),
             folder)
@@ -66,9 +66,9 @@ class LayupPlanningTest {
     Path file = folder.resolve("stack.yaml");
     Files.writeString(
         file, "stack: [{E1: 1e4, E2: 1e4, nu12: 0.3, G12: 1e3, thickness: 1, angle: 0}]\n");
-    StackResult one = StackStudy.of(file, List.of());
+    StackResult one = StackStudy.of(file, Sets.of());
     assertEquals(1e-4, one.loaded().deformation().ex(), 1e-15);
-    StackResult thick = StackStudy.of(file, List.of("stack[0].thickness=2"));
+    StackResult thick = StackStudy.of(file, Sets.of("stack[0].thickness=2"));
     assertEquals(0.5e-4, thick.loaded().deformation().ex(), 1e-15);
   }
 }

@@ -9,10 +9,10 @@ import felloe.hub.HubCatalogue;
 import felloe.plate.BadInput;
 import felloe.plate.Plate;
 import felloe.shape.ShapeFile;
+import felloe.yaml.Sets;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -123,7 +123,7 @@ class NewShapeTest {
         "felloe: 1\noutline: {path: \""
             + data.group(1)
             + "\"}\nstock: {material: birch-plywood, thickness: 9}\n";
-    Plate plate = ShapeFile.parse("oval.yaml", text, List.of(), HubCatalogue.here());
+    Plate plate = ShapeFile.parse("oval.yaml", text, Sets.of(), HubCatalogue.here());
     Box box = plate.box();
     assertEquals(300, box.width(), 0.01);
     assertEquals(200, box.height(), 0.01);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.cure.ShapeCures;
 import felloe.plate.Finding;
 import felloe.plate.Verdict;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +32,7 @@ class ShapeCuresTest {
   }
 
   private static ShapeSource shape(String name, String set) {
-    return ShapeSource.file(Path.of("shapes", name + ".yaml"), List.of(set));
+    return ShapeSource.file(Path.of("shapes", name + ".yaml"), Sets.of(set));
   }
 
   private static Finding open(Study study, String rule) {
@@ -139,7 +140,7 @@ class ShapeCuresTest {
 
   @Test
   void whereNoFigureMayMendItThatIsSaid() {
-    Study avocet = studies().one(ShapeSource.file(Path.of("shapes", "avocet.yaml"), List.of()));
+    Study avocet = studies().one(ShapeSource.file(Path.of("shapes", "avocet.yaml"), Sets.of()));
     assertEquals(
         "6.77 mm are missing; a bare hand wants 95 mm and has them, a gloved one 120 mm; no figure"
             + " of the shape file was found to try: decide what gives way, and draw it anew",
@@ -165,7 +166,7 @@ class ShapeCuresTest {
 
   @Test
   void aPlateWithNothingToMendKeepsItsReviewAndIsNotReadAgain() {
-    Study study = studies().one(ShapeSource.file(Path.of("shapes", "heron.yaml"), List.of()));
+    Study study = studies().one(ShapeSource.file(Path.of("shapes", "heron.yaml"), Sets.of()));
     assertEquals(study, studies().advised(study));
   }
 }

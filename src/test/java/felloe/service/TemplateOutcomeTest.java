@@ -6,11 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.drawing.Paper;
 import felloe.plate.Figure;
-import felloe.plate.Place;
 import felloe.template.BarReading;
 import felloe.template.PageSaving;
 import felloe.template.Template;
 import felloe.template.TemplateOptions;
+import felloe.template.UsualPrint;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -22,14 +23,14 @@ class TemplateOutcomeTest {
 
   private static Study study(String shape, String... sets) {
     Path file = Path.of("shapes/" + shape + ".yaml");
-    return Studies.of(ShapeSource.file(file, List.of(sets)), Path.of(""));
+    return Studies.of(ShapeSource.file(file, Sets.of(sets)), Path.of(""));
   }
 
   /** Each way is laid out as it says, and its pages are counted. */
   @ParameterizedTest
   @ValueSource(strings = {"avocet", "bittern", "dunlin", "heron"})
   void whatIsSaidToSavePagesDoes(String shape) {
-    TemplateOutcome outcome = TemplateOutcome.of(study(shape), TemplateOptions.on(Paper.A4));
+    TemplateOutcome outcome = TemplateOutcome.of(study(shape), UsualPrint.on(Paper.A4));
     int now = outcome.tiled().grid().count();
     assertFalse(outcome.savings().isEmpty(), shape);
     for (PageSaving saving : outcome.savings()) {
@@ -49,14 +50,13 @@ class TemplateOutcomeTest {
 
   @Test
   void nothingSavesPagesWhereThereIsOne() {
-    assertEquals(
-        List.of(), TemplateOutcome.of(study("heron"), TemplateOptions.on(Paper.A2)).savings());
+    assertEquals(List.of(), TemplateOutcome.of(study("heron"), UsualPrint.on(Paper.A2)).savings());
   }
 
   @Test
   void aReadingOfThePrintersBarsDoesNotChangeThePlottersPage() {
-    TemplateOptions plain = TemplateOptions.on(Paper.A4);
-    TemplateOptions read = plain.withBars(new BarReading(99.6, 100.2), Place.BUILT_IN);
+    TemplateOptions plain = UsualPrint.on(Paper.A4);
+    TemplateOptions read = plain.withBars(new BarReading(99.6, 100.2));
     Study heron = study("heron");
     TemplateOutcome corrected = TemplateOutcome.of(heron, read);
     TemplateOutcome usual = TemplateOutcome.of(heron, plain);
@@ -66,7 +66,7 @@ class TemplateOutcomeTest {
 
   @Test
   void aPlateThatFailsHasItsTemplatesAndNothingForMachines() {
-    TemplateOptions options = TemplateOptions.on(Paper.A4);
+    TemplateOptions options = UsualPrint.on(Paper.A4);
     KitOutcome well = KitOutcome.of(study("heron"), options);
     assertTrue(!well.held() && well.router().isPresent() && well.refused().isEmpty());
     KitOutcome fails = KitOutcome.of(study("heron", "windows[0].derived.hub-disc=76"), options);
@@ -77,7 +77,7 @@ class TemplateOutcomeTest {
   @Test
   void aPlateThatTheUsualFiguresDoNotSuitHasNoProgramAndSaysWhy() {
     Study avocet = study("avocet", "making.cutter=50", "bolt-circles[0].diameter=9");
-    KitOutcome kit = KitOutcome.of(avocet, TemplateOptions.on(Paper.A4));
+    KitOutcome kit = KitOutcome.of(avocet, UsualPrint.on(Paper.A4));
     assertTrue(kit.router().isEmpty());
     assertTrue(kit.held() || kit.refused().isPresent());
   }

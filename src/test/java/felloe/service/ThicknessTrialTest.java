@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.load.LoadPlan;
+import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +23,7 @@ class ThicknessTrialTest {
             Optional.of(new PlateLoads.ThicknessChoice(thicknesses, false)),
             Optional.empty(),
             Optional.empty());
-    ShapeSource shape = ShapeSource.file(FOLDER.resolve("dunlin.yaml"), List.of(sets));
+    ShapeSource shape = ShapeSource.file(FOLDER.resolve("dunlin.yaml"), Sets.of(sets));
     Studies studies = new Studies(FOLDER, Optional.empty());
     return PlateLoads.of(shape, request, studies, FOLDER, Progress.SILENT);
   }

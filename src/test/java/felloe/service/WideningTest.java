@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.cure.Widening;
 import felloe.cure.WideningSearch;
 import felloe.load.LoadPlan;
+import felloe.yaml.Sets;
 import felloe.yaml.YamlValue;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -19,7 +20,7 @@ class WideningTest {
   private static final Path FOLDER = Path.of("shapes").toAbsolutePath();
 
   private static LoadOutcome loads(List<String> sets) {
-    ShapeSource shape = ShapeSource.file(FOLDER.resolve("dunlin.yaml"), sets);
+    ShapeSource shape = ShapeSource.file(FOLDER.resolve("dunlin.yaml"), Sets.of(sets));
     return PlateLoads.of(
         shape,
         PlateLoads.Request.USUAL,
@@ -62,7 +63,9 @@ class WideningTest {
         sets.add(key + "=" + (figure(weak, key) + effect.sense()));
       }
       double mass =
-          Studies.of(ShapeSource.file(FOLDER.resolve("dunlin.yaml"), sets), FOLDER).plate().mass();
+          Studies.of(ShapeSource.file(FOLDER.resolve("dunlin.yaml"), Sets.of(sets)), FOLDER)
+              .plate()
+              .mass();
       double gained = mass - weak.plate().mass();
       // Over three millimetres where this is over one: an inside corner's area goes with its
       // square.
@@ -78,7 +81,7 @@ class WideningTest {
   @Test
   void whatAMillimetreDoesIsToldOfTheSameCases() {
     List<String> thin = List.of("stock.thickness=4.5");
-    Study study = Studies.of(ShapeSource.file(FOLDER.resolve("heron.yaml"), thin), FOLDER);
+    Study study = Studies.of(ShapeSource.file(FOLDER.resolve("heron.yaml"), Sets.of(thin)), FOLDER);
     PlateLoads.Sources sources = PlateLoads.Sources.of(PlateLoads.Request.USUAL, FOLDER);
     LoadPlan own = PlateLoads.quick(study, PlateLoads.Request.USUAL, sources);
     WideningSearch.Reckoning first =

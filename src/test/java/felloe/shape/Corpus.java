@@ -4,6 +4,7 @@ import felloe.plate.BadInput;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
 import felloe.review.Limits;
+import felloe.yaml.Sets;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -63,7 +64,7 @@ final class Corpus {
 
   /** Reads a text as the shape file {@code shape.yaml}. */
   static Plate read(String text, String... sets) {
-    return ShapeFile.parse("shape.yaml", text, List.of(sets), Hubs.TWO);
+    return ShapeFile.parse("shape.yaml", text, Sets.of(sets), Hubs.TWO);
   }
 
   /**

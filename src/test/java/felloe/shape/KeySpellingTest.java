@@ -8,6 +8,7 @@ import felloe.hub.HubCatalogue;
 import felloe.plate.BadInput;
 import felloe.plate.Face;
 import felloe.plate.Plate;
+import felloe.yaml.Sets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -38,7 +39,7 @@ class KeySpellingTest {
           .replace("template-face", "template_face");
 
   private static Plate read(String text, String... sets) {
-    return ShapeFile.parse("ruff.yaml", text, List.of(sets), HubCatalogue.here());
+    return ShapeFile.parse("ruff.yaml", text, Sets.of(sets), HubCatalogue.here());
   }
 
   @Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.plate.BadInput;
 import felloe.plate.LoadWish;
 import felloe.plate.Plate;
+import felloe.yaml.Sets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -21,7 +22,7 @@ class LoadReaderTest {
         stock: {material: aluminium-6082-t6, thickness: 5}
         """
             + load;
-    return ShapeFile.parse("godwit.yaml", text, List.of(), Hubs.TWO);
+    return ShapeFile.parse("godwit.yaml", text, Sets.of(), Hubs.TWO);
   }
 
   private static void refused(String load, String... lines) {

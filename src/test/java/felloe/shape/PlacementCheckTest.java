@@ -124,7 +124,8 @@ class PlacementCheckTest {
 
   @Test
   void anotherFileIsNamedInFull() {
-    Hole one = new Hole("A", HoleRole.OTHER, Point.ORIGIN, 4, Place.ofOption("--set", "holes[0]"));
+    Hole one =
+        new Hole("A", HoleRole.OTHER, Point.ORIGIN, 4, Place.ofOption("--set").naming("holes[0]"));
     Hole two = new Hole("B", HoleRole.OTHER, Point.ORIGIN, 2, Place.of("a.yaml", 3, 4));
     assertTrue(
         complaints(PLATE, List.of(), List.of(one, two))

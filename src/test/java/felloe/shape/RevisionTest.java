@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.yaml.Sets;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -61,6 +61,6 @@ class RevisionTest {
   @Test
   void theFilesNameDoesNotChangeIt() {
     assertEquals(
-        revision(FILE), ShapeFile.parse("other/name.yaml", FILE, List.of(), Hubs.TWO).revision());
+        revision(FILE), ShapeFile.parse("other/name.yaml", FILE, Sets.of(), Hubs.TWO).revision());
   }
 }

@@ -8,6 +8,7 @@ import felloe.geometry.Point;
 import felloe.hub.HubCatalogue;
 import felloe.plate.BadInput;
 import felloe.plate.Sketch;
+import felloe.yaml.Sets;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,7 @@ class SketchTest {
 
   private static Optional<Sketch> sketch(String x, String material) {
     return ShapeFile.sketch(
-        "disc.yaml", DISC.formatted(x, material), List.of(), HubCatalogue.here());
+        "disc.yaml", DISC.formatted(x, material), Sets.of(), HubCatalogue.here());
   }
 
   @Test
@@ -54,7 +55,7 @@ class SketchTest {
                 ShapeFile.parse(
                     "disc.yaml",
                     DISC.formatted("45", "birch-plywood"),
-                    List.of(),
+                    Sets.of(),
                     HubCatalogue.here()));
     assertEquals(List.of(clash.problem()), refused.problems());
   }

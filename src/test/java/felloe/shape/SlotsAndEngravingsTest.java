@@ -18,6 +18,7 @@ import felloe.plate.HolePosition;
 import felloe.plate.HoleRole;
 import felloe.plate.Place;
 import felloe.plate.Plate;
+import felloe.yaml.Sets;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Assertions;
@@ -33,7 +34,7 @@ class SlotsAndEngravingsTest {
       """;
 
   private static Plate read(String more) {
-    return ShapeFile.parse("pipit.yaml", WHEEL + more, List.of(), HubCatalogue.here());
+    return ShapeFile.parse("pipit.yaml", WHEEL + more, Sets.of(), HubCatalogue.here());
   }
 
   private static String refusal(String more) {

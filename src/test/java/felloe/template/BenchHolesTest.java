@@ -36,7 +36,7 @@ class BenchHolesTest {
   @Test
   void roundWindowsAreInTableCsvAndOrderOfWork() {
     String csv = new String(HoleCsv.write(BUTTONS), StandardCharsets.UTF_8);
-    PageSet set = Template.of(BUTTONS, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
+    PageSet set = Template.of(BUTTONS, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
     String texts = set.pages().stream().map(SeamTest::texts).collect(Collectors.joining());
     HoleGroup group =
         DrillingPlan.of(BUTTONS, Optional.empty()).groups().stream()
@@ -57,7 +57,7 @@ class BenchHolesTest {
   @Test
   void aRoundWindowHasACrossOnItsCentreOnTemplateAndDrillingSheet() {
     for (MarkOut way : List.of(MarkOut.STUCK_ON, MarkOut.CENTRES)) {
-      TemplateOptions options = TemplateOptions.on(Paper.A3).withMarkOut(way);
+      TemplateOptions options = UsualPrint.on(Paper.A3).withMarkOut(way);
       PageSet set = Template.of(BUTTONS, List.of(), options, Stamp.NONE).pages();
       for (Window window : BUTTONS.windows()) {
         assertEquals(2, arms(set, window.asHole().orElseThrow().centre()), window.label());
@@ -85,7 +85,7 @@ class BenchHolesTest {
             Optional.of(new Hole.Slot(2.7, Math.PI / 2)),
             Place.BUILT_IN);
     Plate plate = PaperPlates.of(PaperPlates.rounded(0, 0, 120, 90, 10), List.of(slot));
-    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
+    PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
     for (Point end : slot.ends()) {
       assertEquals(2, arms(set, end), end.toString());
     }
@@ -101,7 +101,7 @@ class BenchHolesTest {
 
   @Test
   void theTableOfADrillingSheetHasRoundWindowsToo() {
-    PageSet set = Template.of(BUTTONS, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages();
+    PageSet set = Template.of(BUTTONS, List.of(), UsualPrint.on(Paper.A5), Stamp.NONE).pages();
     Page last = set.pages().get(set.pages().size() - 1);
     assertTrue(SeamTest.texts(last).contains("round opening"), SeamTest.texts(last));
   }

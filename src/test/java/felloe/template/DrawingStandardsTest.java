@@ -10,7 +10,6 @@ import felloe.drawing.Paper;
 import felloe.drawing.PaperPlates;
 import felloe.drawing.Stamp;
 import felloe.plate.Face;
-import felloe.plate.Place;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,11 +49,11 @@ class DrawingStandardsTest {
   void lettersOfTemplatesAndCheckSheetsHaveHeightsOfIso3098() {
     List<Page> pages = new ArrayList<>();
     for (Plate plate : List.of(PaperPlates.heron(), PaperPlates.bittern())) {
-      TemplateOptions options = TemplateOptions.on(Paper.A4).withFace(Face.FRONT);
+      TemplateOptions options = UsualPrint.on(Paper.A4).withFace(Face.FRONT);
       pages.addAll(Template.of(plate, List.of(), options, Stamp.NONE).pages().pages());
       pages.addAll(Template.of(plate, List.of(), options, Stamp.NONE).fullSize().pages());
     }
-    pages.add(CheckSheet.of(Paper.A4, 10, Optional.empty(), Place.ofOption("--bars", "")));
+    pages.add(CheckSheet.of(Paper.A4, 10, Optional.empty(), UsualPrint.ASKED.bars()));
     int letters = 0;
     for (Page page : pages) {
       for (Mark.Label label : labels(page)) {

@@ -44,7 +44,7 @@ class GridChoiceTest {
       Plate plate = PaperPlates.bittern(width, height, MaterialKind.METAL);
       Paper paper = PAPERS[random.nextInt(PAPERS.length)];
       TemplateOptions options =
-          TemplateOptions.on(paper)
+          UsualPrint.on(paper)
               .withTurning(round % 4 == 0)
               .withFace(round % 2 == 0 ? Face.FRONT : Face.BACK);
       PageSet set = Template.of(plate, List.of(), options, Stamp.NONE).pages();
@@ -85,7 +85,7 @@ class GridChoiceTest {
             new Window(
                 "W2", WindowUse.GRIP, PaperPlates.rounded(0, -75, 150, 50, 20), Place.BUILT_IN));
     Plate ring = ring(windows);
-    PageSet set = Template.of(ring, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
+    PageSet set = Template.of(ring, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
     assertEquals(2, set.tiles().size());
     for (Page page : set.tiles()) {
       Page.Placed tile = page.parts().get(0);
@@ -135,21 +135,23 @@ class GridChoiceTest {
       String[] example = BarWords.example(bar).split("x");
       BarReading reading =
           new BarReading(Double.parseDouble(example[0]), Double.parseDouble(example[1]));
-      Correction correction = reading.against(bar, Place.BUILT_IN);
+      Correction correction = reading.against(bar, UsualPrint.ASKED.bars());
       assertEquals(bar / reading.across(), correction.x(), 1e-12, paper.title());
-      TemplateOptions plain = TemplateOptions.on(paper);
+      TemplateOptions plain = UsualPrint.on(paper);
       Plate plate = PaperPlates.heron();
       String asked = "give both readings back as --bars ACROSSxUP";
       assertTrue(
           texts(Template.of(plate, List.of(), plain, Stamp.NONE).pages().pages()).contains(asked));
-      TemplateOptions again = plain.withBars(reading, Place.BUILT_IN);
+      TemplateOptions again = plain.withBars(reading);
       String corrected = texts(Template.of(plate, List.of(), again, Stamp.NONE).pages().pages());
       assertFalse(corrected.contains(asked), corrected);
       assertTrue(corrected.contains("must now read " + BarWords.length(bar)), corrected);
       Page sheet =
-          CheckSheet.of(paper, TemplateOptions.MARGIN, Optional.of(reading), Place.BUILT_IN);
+          CheckSheet.of(
+              paper, TemplateOptions.MARGIN, Optional.of(reading), UsualPrint.ASKED.bars());
       assertFalse(texts(List.of(sheet)).contains(asked));
-      Page first = CheckSheet.of(paper, TemplateOptions.MARGIN, Optional.empty(), Place.BUILT_IN);
+      Page first =
+          CheckSheet.of(paper, TemplateOptions.MARGIN, Optional.empty(), UsualPrint.ASKED.bars());
       assertTrue(texts(List.of(first)).contains("such as " + BarWords.example(bar)));
       String plot = texts(Template.of(plate, List.of(), plain, Stamp.NONE).fullSize().pages());
       assertFalse(plot.contains("will be corrected"), plot);

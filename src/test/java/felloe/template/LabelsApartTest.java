@@ -124,8 +124,7 @@ class LabelsApartTest {
     String where = what + " " + plate.name() + " " + paper.title() + " " + face;
     assertApart(
         TemplateDrawing.of(plate, waste, MarkOut.STUCK_ON, face, Stamp.NONE), where + " drawing");
-    Template template =
-        Template.of(plate, waste, TemplateOptions.on(paper).withFace(face), Stamp.NONE);
+    Template template = Template.of(plate, waste, UsualPrint.on(paper).withFace(face), Stamp.NONE);
     for (PageSet set : List.of(template.pages(), template.fullSize())) {
       assertApart(set.drawing(), where + " " + set.paper());
       set.pages().forEach(page -> assertApart(page, where + " " + page.name()));

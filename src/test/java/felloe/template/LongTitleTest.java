@@ -27,7 +27,7 @@ class LongTitleTest {
     List<PageSet> sets = new ArrayList<>();
     for (Plate plate : List.of(PaperPlates.bittern(), PaperPlates.dunlin())) {
       for (Paper paper : PAPERS) {
-        TemplateOptions options = TemplateOptions.on(paper).withFace(Face.BACK);
+        TemplateOptions options = UsualPrint.on(paper).withFace(Face.BACK);
         Template template =
             Template.of(
                 PaperPlates.with(plate, title, plate.engravings()), List.of(), options, Stamp.NONE);

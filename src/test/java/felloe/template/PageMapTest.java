@@ -22,7 +22,7 @@ class PageMapTest {
 
   @Test
   void noLineOfThePlateRunsThroughThePagesNames() {
-    TemplateOptions options = TemplateOptions.on(Paper.A4);
+    TemplateOptions options = UsualPrint.on(Paper.A4);
     PageSet set = Template.of(PaperPlates.bittern(), List.of(), options, Stamp.NONE).pages();
     assertTrue(set.grid().count() > 1, set.grid().toString());
     for (Page page : set.tiles()) {

@@ -51,7 +51,7 @@ class SeamTest {
       Plate plate = PaperPlates.withHoles(width, 0.7 * width, random);
       Paper paper = PAPERS[random.nextInt(PAPERS.length)];
       String which = "round " + round + ", " + paper + ", width " + width;
-      PageSet set = Template.of(plate, List.of(), TemplateOptions.on(paper), Stamp.NONE).pages();
+      PageSet set = Template.of(plate, List.of(), UsualPrint.on(paper), Stamp.NONE).pages();
       Grid grid = set.grid();
       Box span = plate.outline().box().grown(2 + plate.making().roughAllowance());
       int cut = count(plate, set.motion(), grid.seamsAcross(), grid.seamsUp());
@@ -130,8 +130,7 @@ class SeamTest {
   void tilesCoverThePlateAndNeighboursShareTheOverlap() {
     for (Plate plate : plates()) {
       for (Paper paper : PAPERS) {
-        Grid grid =
-            Template.of(plate, List.of(), TemplateOptions.on(paper), Stamp.NONE).pages().grid();
+        Grid grid = Template.of(plate, List.of(), UsualPrint.on(paper), Stamp.NONE).pages().grid();
         Box all = grid.tile(0, 0).union(grid.tile(grid.rows() - 1, grid.columns() - 1));
         Box box = plate.outline().box().grown(plate.making().roughAllowance());
         assertTrue(all.contains(new Point(box.minX(), box.minY())));
@@ -151,7 +150,7 @@ class SeamTest {
   @Test
   void aPageIsLeftOutOnlyWhereNothingIsDrawnAndTheRestHoldsTogether() {
     Plate round = PaperPlates.rail(1000);
-    PageSet set = Template.of(round, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages();
+    PageSet set = Template.of(round, List.of(), UsualPrint.on(Paper.A5), Stamp.NONE).pages();
     Grid grid = set.grid();
     assertFalse(grid.leftOut().isEmpty(), "a circle leaves its corners blank");
     double reach = 500 + round.making().roughAllowance();
@@ -169,7 +168,7 @@ class SeamTest {
   @Test
   void bothPagesOfASeamPrintTheSameMarkAtTheSamePlace() {
     for (Plate plate : plates()) {
-      PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages();
+      PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A5), Stamp.NONE).pages();
       Set<String> labels = new HashSet<>();
       for (Registration mark : set.marks()) {
         assertTrue(labels.add(mark.label()), "label twice");
@@ -227,8 +226,7 @@ class SeamTest {
     for (int width = 260; width <= 340; width += 10) {
       for (int height = 200; height <= 280; height += 10) {
         Plate plate = PaperPlates.bittern(width, height, MaterialKind.LAMINATE);
-        PageSet set =
-            Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
+        PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
         for (Page page : set.pages()) {
           Page.Placed lines = page.parts().get(0);
           for (Registration mark : set.marks()) {
@@ -252,8 +250,7 @@ class SeamTest {
   @Test
   void everyTrimLineHasItsGlueLineAtTheSamePlace() {
     PageSet set =
-        Template.of(PaperPlates.bittern(), List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE)
-            .pages();
+        Template.of(PaperPlates.bittern(), List.of(), UsualPrint.on(Paper.A5), Stamp.NONE).pages();
     List<String> trims = new ArrayList<>();
     List<String> glues = new ArrayList<>();
     for (Page page : set.tiles()) {
@@ -276,7 +273,7 @@ class SeamTest {
     int left = 0;
     for (Plate plate : plates()) {
       for (Paper paper : PAPERS) {
-        PageSet set = Template.of(plate, List.of(), TemplateOptions.on(paper), Stamp.NONE).pages();
+        PageSet set = Template.of(plate, List.of(), UsualPrint.on(paper), Stamp.NONE).pages();
         Grid grid = set.grid();
         List<Box> tiles = new ArrayList<>();
         for (int i = 0; i < grid.rows() * grid.columns(); i++) {
@@ -308,15 +305,14 @@ class SeamTest {
     assertEquals("Z10", Grid.name(25, 9));
     assertEquals("AA1", Grid.name(26, 0));
     PageSet set =
-        Template.of(PaperPlates.rail(270), List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE)
-            .pages();
+        Template.of(PaperPlates.rail(270), List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
     assertEquals(List.of("A1", "A2", "B1", "B2"), set.tiles().stream().map(Page::name).toList());
   }
 
   @Test
   void turningIsTriedOnlyWhereAskedForAndSavesPages() {
     Plate tall = PaperPlates.bittern(170, 480, MaterialKind.METAL);
-    TemplateOptions plain = TemplateOptions.on(Paper.A3);
+    TemplateOptions plain = UsualPrint.on(Paper.A3);
     PageSet asItStands = Template.of(tall, List.of(), plain, Stamp.NONE).pages();
     PageSet turned = Template.of(tall, List.of(), plain.withTurning(true), Stamp.NONE).pages();
     assertEquals(0, asItStands.motion().turn());
@@ -325,7 +321,7 @@ class SeamTest {
     Contour bar =
         PaperPlates.rounded(0, 0, 260, 40, 10).moved(RigidTransform.turn(Math.toRadians(40)));
     Plate slant = PaperPlates.of(bar, List.of());
-    TemplateOptions a4 = TemplateOptions.on(Paper.A4);
+    TemplateOptions a4 = UsualPrint.on(Paper.A4);
     assertTrue(Template.of(slant, List.of(), a4, Stamp.NONE).pages().tiles().size() > 1);
     assertEquals(
         1, Template.of(slant, List.of(), a4.withTurning(true), Stamp.NONE).pages().tiles().size());
@@ -340,7 +336,7 @@ class SeamTest {
     }
     Plate plate = PaperPlates.of(PaperPlates.rounded(0, 0, 340, 120, 20), holes);
     PageSet set =
-        Template.of(plate, List.of(), TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE)
+        Template.of(plate, List.of(), UsualPrint.on(Paper.A4).withFace(Face.BACK), Stamp.NONE)
             .pages();
     assertEquals(0, set.cutHoles());
     assertTrue(set.seamDistance() >= 3, "seam " + set.seamDistance());

@@ -105,17 +105,16 @@ class StampTest {
     for (Plate plate : plates()) {
       for (Paper paper : PAPERS) {
         for (MarkOut way : List.of(MarkOut.STUCK_ON, MarkOut.PRICKED)) {
-          TemplateOptions options = TemplateOptions.on(paper).withMarkOut(way);
+          TemplateOptions options = UsualPrint.on(paper).withMarkOut(way);
           stamped(Template.of(plate, List.of(), options, FAILING).pages(), "DO NOT CUT");
         }
       }
       stamped(
-          Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), FAILING).fullSize(),
-          "DO NOT CUT");
+          Template.of(plate, List.of(), UsualPrint.on(Paper.A4), FAILING).fullSize(), "DO NOT CUT");
       Stamp drill = new Stamp(Stamp.Act.DRILL, 0, List.of("misses the hub"));
       Report work = new Report("drilling sheet", List.of(new Block.Paragraph("Drill.")));
       stamped(
-          Template.drilling(plate, TemplateOptions.on(Paper.A4), work, List.of("Mask on."), drill),
+          Template.drilling(plate, UsualPrint.on(Paper.A4), work, List.of("Mask on."), drill),
           "DO NOT DRILL");
     }
   }
@@ -138,7 +137,7 @@ class StampTest {
   @Test
   void aStampHidesNoLineOfThePartAndStaysOnItsPage() {
     for (Plate plate : plates()) {
-      PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), FAILING).pages();
+      PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A4), FAILING).pages();
       for (int i = 0; i < set.tiles().size(); i++) {
         Page.Placed tile = set.tiles().get(i).parts().get(0);
         List<Mark> lines =
@@ -196,7 +195,7 @@ class StampTest {
   void aPageForTheBackSaysMirroredAtArmsLengthAndItsTableIsMirroredToo() {
     for (Plate plate : plates()) {
       for (Paper paper : PAPERS) {
-        TemplateOptions options = TemplateOptions.on(paper);
+        TemplateOptions options = UsualPrint.on(paper);
         PageSet back =
             Template.of(plate, List.of(), options.withFace(Face.BACK), Stamp.NONE).pages();
         for (Page page : back.tiles()) {

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 /** What pages carry, and that it lies where a printer can print it. */
 class TemplateTest {
 
-  private static final Place BARS = Place.ofOption("--bars", "");
+  private static final Place BARS = UsualPrint.ASKED.bars();
 
   private static List<Plate> plates() {
     return List.of(
@@ -48,9 +48,9 @@ class TemplateTest {
     List<PageSet> sets = new ArrayList<>();
     for (Plate plate : plates()) {
       for (Paper paper : Paper.values()) {
-        sets.add(Template.of(plate, List.of(), TemplateOptions.on(paper), Stamp.NONE).pages());
+        sets.add(Template.of(plate, List.of(), UsualPrint.on(paper), Stamp.NONE).pages());
       }
-      sets.add(Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).fullSize());
+      sets.add(Template.of(plate, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).fullSize());
     }
     return sets;
   }
@@ -63,14 +63,13 @@ class TemplateTest {
         double bar = Template.bar(paper, margin);
         for (double[] off : new double[][] {{1, 1}, {0.953, 1.047}, {1.047, 0.953}}) {
           BarReading reading = new BarReading(bar * off[0], bar * off[1]);
-          TemplateOptions options =
-              TemplateOptions.on(paper).withMargin(margin).withBars(reading, BARS);
+          TemplateOptions options = UsualPrint.on(paper).withMargin(margin).withBars(reading);
           assertInside(Template.of(plate, List.of(), options, Stamp.NONE).pages(), margin);
           assertInside(
               Template.of(
                       plate,
                       List.of(),
-                      options.withBars(new BarReading(100 * off[0], 100 * off[1]), BARS),
+                      options.withBars(new BarReading(100 * off[0], 100 * off[1])),
                       Stamp.NONE)
                   .fullSize(),
               margin);
@@ -149,9 +148,7 @@ class TemplateTest {
       assertEquals(100, bar, 0, paper.title());
       for (Plate plate : plates()) {
         assertEquals(
-            bar,
-            Template.of(plate, List.of(), TemplateOptions.on(paper), Stamp.NONE).pages().bar(),
-            0);
+            bar, Template.of(plate, List.of(), UsualPrint.on(paper), Stamp.NONE).pages().bar(), 0);
       }
     }
     for (double margin = 0; margin <= 25; margin += 2.5) {
@@ -180,7 +177,7 @@ class TemplateTest {
   @Test
   void everyHoleHasACrossOnItsCentreACircleALabelAndARowOfTheTable() {
     Plate plate = PaperPlates.bittern();
-    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
+    PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
     List<Mark> holes = SeamTest.layer(set.drawing(), "holes");
     String texts = String.join("", set.pages().stream().map(SeamTest::texts).toList());
     for (Hole hole : plate.holes()) {
@@ -201,7 +198,7 @@ class TemplateTest {
   void theBackFaceIsMirroredAndSaysSoWhileItsTextCanBeRead() {
     Plate plate = PaperPlates.heron();
     PageSet set =
-        Template.of(plate, List.of(), TemplateOptions.on(Paper.A4).withFace(Face.BACK), Stamp.NONE)
+        Template.of(plate, List.of(), UsualPrint.on(Paper.A4).withFace(Face.BACK), Stamp.NONE)
             .pages();
     assertTrue(set.motion().mirrored());
     Point first = plate.holes().get(0).centre();
@@ -233,14 +230,14 @@ class TemplateTest {
     assertTrue(texts.contains("0\u00b0 fibre"), texts);
     String wood =
         SeamTest.texts(
-            Template.of(PaperPlates.heron(), List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE)
+            Template.of(PaperPlates.heron(), List.of(), UsualPrint.on(Paper.A4), Stamp.NONE)
                 .fullSize()
                 .pages()
                 .get(0));
     assertTrue(wood.contains("face grain"), wood);
     String metal =
         SeamTest.texts(
-            Template.of(PaperPlates.rail(200), List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE)
+            Template.of(PaperPlates.rail(200), List.of(), UsualPrint.on(Paper.A4), Stamp.NONE)
                 .fullSize()
                 .pages()
                 .get(0));
@@ -288,7 +285,7 @@ class TemplateTest {
 
   @Test
   void thePageSaysWhichEdgeOfTheInkIsTheFinishLine() {
-    TemplateOptions a4 = TemplateOptions.on(Paper.A4);
+    TemplateOptions a4 = UsualPrint.on(Paper.A4);
     String inside = notes(a4.withMarkOut(MarkOut.traced(0.5, MarkOut.InkEdge.PLATE_SIDE)));
     assertTrue(inside.contains("moved 0.25 mm off the plate: the INSIDE of the ink"), inside);
     String outside = notes(a4.withMarkOut(MarkOut.traced(0.3, MarkOut.InkEdge.WASTE_SIDE)));
@@ -320,8 +317,7 @@ class TemplateTest {
   @Test
   void aReadingMoreThanFivePerCentOffIsRefusedAsASlip() {
     Plate plate = PaperPlates.heron();
-    TemplateOptions options =
-        TemplateOptions.on(Paper.A4).withBars(new BarReading(94.9, 105.1), BARS);
+    TemplateOptions options = UsualPrint.on(Paper.A4).withBars(new BarReading(94.9, 105.1));
     BadInput refused =
         assertThrows(
             BadInput.class, () -> Template.of(plate, List.of(), options, Stamp.NONE).pages());
@@ -350,7 +346,7 @@ class TemplateTest {
         Template.of(
                 PaperPlates.heron(),
                 List.of(),
-                TemplateOptions.on(Paper.A4).withBars(reading, BARS),
+                UsualPrint.on(Paper.A4).withBars(reading),
                 Stamp.NONE)
             .pages();
     for (Page page : set.pages()) {
@@ -366,13 +362,13 @@ class TemplateTest {
     BadInput refused =
         assertThrows(
             BadInput.class,
-            () -> Template.of(huge, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages());
+            () -> Template.of(huge, List.of(), UsualPrint.on(Paper.A5), Stamp.NONE).pages());
     assertTrue(refused.lines().get(0).contains("larger paper"), refused.lines().get(0));
   }
 
   @Test
   void optionsOutOfBoundsAreRefusedByName() {
-    TemplateOptions options = TemplateOptions.on(Paper.A4);
+    TemplateOptions options = UsualPrint.on(Paper.A4);
     assertThrows(IllegalArgumentException.class, () -> options.withMargin(-1));
     assertThrows(IllegalArgumentException.class, () -> options.withMargin(40));
     assertThrows(IllegalArgumentException.class, () -> options.withOverlap(5));
@@ -386,7 +382,7 @@ class TemplateTest {
   @Test
   void aLongHoleListGoesOverSeveralColumnsAndPagesWithoutLosingAHole() {
     Plate plate = PaperPlates.sieve(140);
-    PageSet set = Template.of(plate, List.of(), TemplateOptions.on(Paper.A5), Stamp.NONE).pages();
+    PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A5), Stamp.NONE).pages();
     String texts = String.join("", set.pages().stream().map(SeamTest::texts).toList());
     for (Hole hole : plate.holes()) {
       assertTrue(texts.contains("\n" + hole.label() + "\n"), hole.label());
@@ -397,8 +393,7 @@ class TemplateTest {
   @Test
   void theFullSizePageIsOneAndNotMuchLargerThanThePart() {
     for (Plate plate : plates()) {
-      PageSet set =
-          Template.of(plate, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).fullSize();
+      PageSet set = Template.of(plate, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).fullSize();
       assertEquals(1, set.pages().size(), plate.name());
       Page page = set.pages().get(0);
       assertTrue(page.width() <= Math.max(220, plate.box().width() + 70), plate.name());

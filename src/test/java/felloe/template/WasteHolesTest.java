@@ -89,17 +89,16 @@ class WasteHolesTest {
 
   @Test
   void everyPageSaysWhatTheyAreAndTheStepsWhenTheyAreDrilled() {
-    PageSet set =
-        Template.of(PLATE, List.of(HOLE), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
+    PageSet set = Template.of(PLATE, List.of(HOLE), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
     for (Page page : set.tiles()) {
       assertTrue(words(page).contains("a hole to drill in the waste"), words(page));
     }
     String all = String.join(" ", set.pages().stream().map(WasteHolesTest::words).toList());
     assertTrue(all.contains("Then drill the dashed circles marked"), all);
     PageSet plot =
-        Template.of(PLATE, List.of(HOLE), TemplateOptions.on(Paper.A4), Stamp.NONE).fullSize();
+        Template.of(PLATE, List.of(HOLE), UsualPrint.on(Paper.A4), Stamp.NONE).fullSize();
     assertTrue(words(plot.pages().get(0)).contains("no hole of the plate"));
-    PageSet bare = Template.of(PLATE, List.of(), TemplateOptions.on(Paper.A4), Stamp.NONE).pages();
+    PageSet bare = Template.of(PLATE, List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
     assertFalse(words(bare.pages().get(0)).contains("waste before you saw"));
   }
 
@@ -111,11 +110,7 @@ class WasteHolesTest {
   void theDrillingSheetHasNone() {
     PageSet set =
         Template.drilling(
-            PLATE,
-            TemplateOptions.on(Paper.A4),
-            new Report("Work", List.of()),
-            List.of(),
-            Stamp.NONE);
+            PLATE, UsualPrint.on(Paper.A4), new Report("Work", List.of()), List.of(), Stamp.NONE);
     assertTrue(set.drawing().layers().stream().noneMatch(l -> l.name().equals("waste-holes")));
   }
 }

@@ -22,11 +22,11 @@ class OverridesTest {
   private final Problems problems = new Problems();
 
   private Fields set(String... sets) {
-    return YamlTree.parse("h.yaml", HERON).with(List.of(sets)).fields(problems);
+    return YamlTree.parse("h.yaml", HERON).with(Sets.of(sets)).fields(problems);
   }
 
   private static void refused(String set, String line) {
-    Bad.of(() -> YamlTree.parse("h.yaml", HERON).with(List.of(set)), line);
+    Bad.of(() -> YamlTree.parse("h.yaml", HERON).with(Sets.of(set)), line);
   }
 
   @Test
@@ -47,7 +47,7 @@ class OverridesTest {
   void theFirstTreeStaysAsItWas() {
     YamlTree tree = YamlTree.parse("h.yaml", HERON);
     YamlValue before = tree.root();
-    tree.with(List.of("outline.width=1", "windows[0].radius=1"));
+    tree.with(Sets.of("outline.width=1", "windows[0].radius=1"));
     assertEquals(before, tree.root());
   }
 
@@ -78,7 +78,7 @@ class OverridesTest {
 
   @Test
   void anEmptyFileCanBeFilled() {
-    Fields f = YamlTree.parse("h.yaml", "").with(List.of("a.b=1")).fields(problems);
+    Fields f = YamlTree.parse("h.yaml", "").with(Sets.of("a.b=1")).fields(problems);
     assertEquals(1, f.group("a").length("b").required());
     Bad.found(problems);
   }
@@ -204,7 +204,9 @@ class OverridesTest {
         "a" + ".a".repeat(60) + "=1",
         "--set " + "a" + ".a".repeat(60) + ": is nested deeper than 50 levels");
     Bad.of(
-        () -> YamlTree.parse("h.yaml", HERON).with(java.util.Collections.nCopies(1001, "a=1")),
+        () ->
+            YamlTree.parse("h.yaml", HERON)
+                .with(Sets.of(java.util.Collections.nCopies(1001, "a=1"))),
         "--set: is given more than 1000 times; change the file");
   }
 
@@ -213,7 +215,7 @@ class OverridesTest {
     var bad =
         org.junit.jupiter.api.Assertions.assertThrows(
             felloe.plate.BadInput.class,
-            () -> YamlTree.parse("h.yaml", HERON).with(List.of("x", "windows[9]=1", "a=[")));
+            () -> YamlTree.parse("h.yaml", HERON).with(Sets.of("x", "windows[9]=1", "a=[")));
     assertEquals(3, bad.problems().size());
     assertTrue(bad.problems().stream().allMatch(p -> p.place().isOption()));
   }

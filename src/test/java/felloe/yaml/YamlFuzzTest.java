@@ -155,7 +155,7 @@ class YamlFuzzTest {
             String text = new String(mutant, StandardCharsets.UTF_8);
             try {
               Problems problems = new Problems();
-              readAll(tree.with(List.of(text)).fields(problems));
+              readAll(tree.with(Sets.of(text)).fields(problems));
               problems.throwIfAny();
             } catch (BadInput bad) {
               check(bad, VALID.getBytes(StandardCharsets.UTF_8), round);

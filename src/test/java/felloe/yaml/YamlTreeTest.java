@@ -74,7 +74,7 @@ class YamlTreeTest {
     Problems problems = new Problems();
     Fields top =
         YamlTree.parse("heron.yaml", HERON)
-            .with(List.of("windows[1].radius=5", "outline.width=wide"))
+            .with(Sets.of("windows[1].radius=5", "outline.width=wide"))
             .fields(problems);
     top.allow("felloe", "windows");
     Fields outline = top.group("outline");

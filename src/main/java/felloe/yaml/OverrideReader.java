@@ -1,0 +1,268 @@
+package felloe.yaml;
+
+import felloe.plate.BadInput;
+import felloe.plate.Place;
+import felloe.plate.Problem;
+import felloe.yaml.YamlValue.Keyed;
+import felloe.yaml.YamlValue.Mapping;
+import felloe.yaml.YamlValue.Scalar;
+import felloe.yaml.YamlValue.Sequence;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Puts overrides into a tree. */
+final class OverrideReader {
+
+  private static final int LONGEST = 64 * 1024;
+  private static final int MOST = 1000;
+
+  private final Place given;
+  private final Problems problems;
+
+  /** A step that cannot be taken; the message has been reported. */
+  private static final class NoWay extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Problem problem;
+
+    NoWay(Problem problem) {
+      super(problem.line(), null, false, false);
+      this.problem = problem;
+    }
+  }
+
+  /**
+   * @param given where they are given
+   */
+  OverrideReader(Place given, Problems problems) {
+    this.given = given;
+    this.problems = problems;
+  }
+
+  YamlValue apply(YamlValue root, List<String> sets) {
+    if (sets.size() > MOST) {
+      report(given, "", "is given more than 1000 times", "change the file");
+      return root;
+    }
+    YamlValue changed = root;
+    for (String set : sets) {
+      changed = apply(changed, set);
+    }
+    return changed;
+  }
+
+  private YamlValue apply(YamlValue root, String set) {
+    if (set.length() > LONGEST) {
+      report(given, set, "is longer than 65536 characters", "change the file instead");
+      return root;
+    }
+    PathReader reader = new PathReader(set);
+    Optional<ValuePath> path = reader.path();
+    if (path.isEmpty()) {
+      report(
+          given,
+          set,
+          "must be path=value",
+          "write it as outline.width=280 or windows[0].radius=12");
+      return root;
+    }
+    Place place = given.naming(path.get().toString());
+    Optional<YamlValue> value = value(path.get(), place, reader.rest());
+    if (value.isEmpty()) {
+      return root;
+    }
+    try {
+      return put(root, path.get().steps(), 0, value.get(), place);
+    } catch (NoWay noWay) {
+      problems.add(noWay.problem);
+      return root;
+    }
+  }
+
+  private Optional<YamlValue> value(ValuePath path, Place place, String text) {
+    if (path.steps().size() > TreeBuilder.DEEPEST) {
+      report(place, "", "is nested deeper than 50 levels", "");
+      return Optional.empty();
+    }
+    String clean;
+    try {
+      clean = SourceText.checked("", text, place);
+    } catch (BadInput bad) {
+      problems.add(bad);
+      return Optional.empty();
+    }
+    int before = problems.count();
+    Optional<YamlValue> value = new TreeBuilder("", place, clean, problems).build(path);
+    if (problems.count() == before
+        && !(value.get() instanceof Scalar)
+        && !clean.stripLeading().startsWith("[")
+        && !clean.stripLeading().startsWith("{")) {
+      report(
+          place,
+          text,
+          "must be one value, a list in [ ] or a group in { }",
+          "put a text that has ': ' or starts with '- ' in quotes");
+    }
+    return problems.count() == before ? value : Optional.empty();
+  }
+
+  private YamlValue put(
+      YamlValue target, List<ValuePath> steps, int depth, YamlValue value, Place place)
+      throws NoWay {
+    if (depth == steps.size()) {
+      return value;
+    }
+    ValuePath step = steps.get(depth);
+    boolean absent = target == null || (target instanceof Scalar s && s.isNull());
+    if (step.isItem()) {
+      if (!absent && !(target instanceof Sequence)) {
+        throw noWay(place, step.parent() + " is " + kind(target) + ", so [..] finds nothing in it");
+      }
+      Place at = absent ? place : target.place();
+      List<YamlValue> items =
+          new ArrayList<>(target instanceof Sequence list ? list.items() : List.of());
+      int index = step.index();
+      if (index > items.size()) {
+        throw noWay(place, pastTheEnd(step.parent(), items.size(), index));
+      }
+      YamlValue old = index < items.size() ? items.get(index) : null;
+      YamlValue fresh = put(old, steps, depth + 1, value, place);
+      if (index < items.size()) {
+        items.set(index, fresh);
+      } else {
+        items.add(fresh);
+      }
+      return new Sequence(at, step.parent(), items);
+    }
+    if (!absent && !(target instanceof Mapping)) {
+      String whole = step.parent().toString();
+      throw noWay(
+          place,
+          (whole.isEmpty() ? "the file" : whole) + " is " + kind(target) + ", so it has no keys");
+    }
+    Map<String, Keyed> entries =
+        new LinkedHashMap<>(target instanceof Mapping group ? group.entries() : Map.of());
+    String key = target instanceof Mapping group ? KeySpelling.in(group, step.key()) : step.key();
+    Keyed old = entries.get(key);
+    YamlValue fresh = put(old == null ? null : old.value(), steps, depth + 1, value, place);
+    entries.put(key, new Keyed(old == null ? place : old.keyPlace(), fresh));
+    return new Mapping(absent ? place : target.place(), step.parent(), entries);
+  }
+
+  private static String pastTheEnd(ValuePath list, int size, int index) {
+    if (size == 0) {
+      return list + " has no items, so [" + index + "] is past the end; use [0] to add one";
+    }
+    String range = size == 1 ? "[0]" : "[0] to [" + (size - 1) + "]";
+    return list
+        + " has "
+        + size
+        + (size == 1 ? " item" : " items")
+        + ", so ["
+        + index
+        + "] is past the end; use "
+        + range
+        + ", or ["
+        + size
+        + "] to add one";
+  }
+
+  private static String kind(YamlValue value) {
+    if (value instanceof Scalar) {
+      return "a single value";
+    }
+    return value instanceof Sequence ? "a list" : "a group of keys";
+  }
+
+  private static NoWay noWay(Place place, String why) {
+    return new NoWay(new Problem(place, "", "", why, ""));
+  }
+
+  private void report(Place place, String value, String wanted, String cure) {
+    problems.add(new Problem(place, "", value, wanted, cure));
+  }
+
+  /** Reads a path up to its equals sign. */
+  private static final class PathReader {
+    private final String text;
+    private int at;
+
+    PathReader(String text) {
+      this.text = text;
+    }
+
+    /** The path; empty when the text does not begin with a path and an equals sign. */
+    Optional<ValuePath> path() {
+      ValuePath path = ValuePath.TOP;
+      boolean start = true;
+      while (true) {
+        if (!start && peek() == '=') {
+          at++;
+          return Optional.of(path);
+        }
+        if (peek() == '[') {
+          at++;
+          int from = at;
+          while (peek() >= '0' && peek() <= '9') {
+            at++;
+          }
+          if (at == from || at - from > 6 || peek() != ']') {
+            return Optional.empty();
+          }
+          path = path.item(Integer.parseInt(text.substring(from, at)));
+          at++;
+        } else {
+          if (!start) {
+            if (peek() != '.') {
+              return Optional.empty();
+            }
+            at++;
+          }
+          Optional<String> key = peek() == '"' ? quotedKey() : plainKey();
+          if (key.isEmpty()) {
+            return Optional.empty();
+          }
+          path = path.key(key.get());
+        }
+        start = false;
+      }
+    }
+
+    String rest() {
+      return text.substring(at);
+    }
+
+    private int peek() {
+      return at < text.length() ? text.codePointAt(at) : -1;
+    }
+
+    private Optional<String> plainKey() {
+      int from = at;
+      while (at < text.length() && ValuePath.isPlain(peek())) {
+        at += Character.charCount(peek());
+      }
+      return at == from ? Optional.empty() : Optional.of(text.substring(from, at));
+    }
+
+    private Optional<String> quotedKey() {
+      StringBuilder key = new StringBuilder();
+      at++;
+      while (at < text.length() && peek() != '"') {
+        if (peek() == '\\') {
+          at++;
+        }
+        if (peek() == -1) {
+          return Optional.empty();
+        }
+        key.appendCodePoint(peek());
+        at += Character.charCount(peek());
+      }
+      boolean closed = peek() == '"';
+      at++;
+      return closed && !key.isEmpty() ? Optional.of(key.toString()) : Optional.empty();
+    }
+  }
+}
