@@ -138,6 +138,15 @@ public record PlaneStiffness(
     return new double[][] {{m11, m12, m16}, {m12, m22, m26}, {m16, m26, m66}};
   }
 
+  /** Strains (x, y, whole shear angle) under a pull of 1 along x. */
+  public double[] underPull() {
+    double x = m22 * m66 - m26 * m26;
+    double y = m16 * m26 - m12 * m66;
+    double shear = m12 * m26 - m16 * m22;
+    double det = m11 * x + m12 * y + m16 * shear;
+    return new double[] {x / det, y / det, shear / det};
+  }
+
   /** The largest figure, without sign. */
   public double largest() {
     double direct = Math.max(Math.abs(m11), Math.max(Math.abs(m22), Math.abs(m66)));

@@ -7,14 +7,13 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * Which points of a mesh a support holds.
+ * Which nodes of a mesh a support holds.
  *
- * @param bending unknowns of the plate in bending
- * @param membrane unknowns in the plane
- * @param bolts for each bolt the points under its head, nodes first; empty when clamped
+ * @param nodes the three unknowns of each, in bending as in the plane
+ * @param bolts for each bolt the nodes under its head; empty when clamped
  * @param face nodes before the hub's face that it could push; empty when clamped
  */
-record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face) {
+record HeldPoints(BitSet nodes, List<int[]> bolts, int[] face) {
 
   private static final double ON = 1e-6;
 
@@ -42,37 +41,29 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
   }
 
   private static HeldPoints clamped(PlateMesh mesh, Support.Clamped support) {
-    BitSet bending = new BitSet();
-    BitSet membrane = new BitSet();
-    for (int i = 0; i < mesh.points(); i++) {
+    BitSet nodes = new BitSet();
+    for (int i = 0; i < mesh.nodes(); i++) {
       if (mesh.distance(i, Point.ORIGIN) <= support.diameter() / 2 + ON) {
-        membrane.set(2 * i, 2 * i + 2);
-        if (i < mesh.nodes()) {
-          bending.set(3 * i, 3 * i + 3);
-        }
+        nodes.set(3 * i, 3 * i + 3);
       }
     }
-    if (bending.cardinality() < 9) {
+    if (nodes.cardinality() < 9) {
       throw new LoadException(
           "support", "no material lies within the clamped circle; make it wider");
     }
-    return new HeldPoints(bending, membrane, List.of(), new int[0]);
+    return new HeldPoints(nodes, List.of(), new int[0]);
   }
 
   private static HeldPoints bolted(PlateMesh mesh, Support.Bolted support, double beside) {
-    BitSet bending = new BitSet();
-    BitSet membrane = new BitSet();
+    BitSet nodes = new BitSet();
     List<int[]> bolts = new ArrayList<>();
     for (Support.Bolt bolt : support.bolts()) {
       List<Integer> under = new ArrayList<>();
-      for (int i = 0; i < mesh.points(); i++) {
+      for (int i = 0; i < mesh.nodes(); i++) {
         double off = mesh.distance(i, bolt.at());
         if (off <= bolt.head() / 2 + ON) {
           under.add(i);
-          membrane.set(2 * i, 2 * i + 2);
-          if (i < mesh.nodes()) {
-            bending.set(3 * i, 3 * i + 3);
-          }
+          nodes.set(3 * i, 3 * i + 3);
         }
       }
       bolts.add(under.stream().mapToInt(Integer::intValue).toArray());
@@ -81,7 +72,7 @@ record HeldPoints(BitSet bending, BitSet membrane, List<int[]> bolts, int[] face
       throw new LoadException(
           "support", "fewer than two bolts: they do not hold the plate; clamp it instead");
     }
-    return new HeldPoints(bending, membrane, bolts, face(mesh, support, beside));
+    return new HeldPoints(nodes, bolts, face(mesh, support, beside));
   }
 
   /** Nodes spread over what bears, the rims first, since the plate rocks about them. */

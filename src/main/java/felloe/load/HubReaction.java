@@ -1,18 +1,15 @@
 package felloe.load;
 
-import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What the hub gives to the plate. */
 final class HubReaction {
 
-  private final PlateMesh mesh;
   private final Support support;
   private final HeldPoints held;
 
-  HubReaction(PlateMesh mesh, Support support, HeldPoints held) {
-    this.mesh = mesh;
+  HubReaction(Support support, HeldPoints held) {
     this.support = support;
     this.held = held;
   }
@@ -25,10 +22,10 @@ final class HubReaction {
         double z = 0;
         double x = 0;
         double y = 0;
-        for (int point : held.bolts().get(b)) {
-          z += point < mesh.nodes() ? out[3 * point] : 0;
-          x += flat[2 * point];
-          y += flat[2 * point + 1];
+        for (int node : held.bolts().get(b)) {
+          z += out[3 * node];
+          x += flat[3 * node];
+          y += flat[3 * node + 1];
         }
         // A bolt pulls the plate onto the hub, away from the driver.
         double tension = Math.max(0, -z);

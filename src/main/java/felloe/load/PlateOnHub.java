@@ -52,13 +52,13 @@ final class PlateOnHub {
     this.section = section;
     this.support = support;
     held = held();
+    HeldMesh on = new HeldMesh(mesh, held.nodes(), held.face());
     // The two know nothing of each other, and factoring is most of the work.
     CompletableFuture<MembraneModel> flat =
         inPlane
-            ? CompletableFuture.supplyAsync(
-                () -> new MembraneModel(mesh, section.a(), held.membrane()))
+            ? CompletableFuture.supplyAsync(() -> new MembraneModel(on.inPlane(), section.a()))
             : CompletableFuture.completedFuture(null);
-    bending = new BendingModel(mesh, section.d(), section.shear(), held.bending(), held.face());
+    bending = new BendingModel(on, section.d(), section.shear());
     areas = LoadSpread.areas(mesh);
     off = JudgedPlaces.offEdges(mesh, region);
     membrane = flat.join();
@@ -76,10 +76,11 @@ final class PlateOnHub {
     areas = like.areas;
     off = like.off;
     held = held();
-    bending = new BendingModel(like.bending, section.d(), section.shear(), held.face());
+    HeldMesh on = like.bending.on().asking(held.face());
+    bending = new BendingModel(on, section.d(), section.shear());
     OptionalDouble multiple = section.a().multipleOf(like.section.a());
     boolean shared = like.membrane == null || multiple.isPresent();
-    membrane = shared ? like.membrane : new MembraneModel(like.membrane, section.a());
+    membrane = shared ? like.membrane : new MembraneModel(like.membrane.on(), section.a());
     stiffer = shared ? like.stiffer * multiple.orElse(1) : 1;
     judged = JudgedPlaces.of(mesh, region, section, support, book, off);
     refuseLoose();
@@ -120,7 +121,7 @@ final class PlateOnHub {
   private List<CaseField> solved(List<LoadCase> cases) {
     int count = cases.size();
     double[][] out = new double[count][3 * mesh.nodes()];
-    double[][] along = new double[count][2 * mesh.points()];
+    double[][] along = new double[count][3 * mesh.nodes()];
     List<List<LoadSpread>> spreads = new ArrayList<>();
     for (int c = 0; c < count; c++) {
       spreads.add(spread(cases.get(c), out[c], along[c]));
@@ -158,8 +159,8 @@ final class PlateOnHub {
       spreads.add(spread);
       for (int i = 0; i < spread.nodes().length; i++) {
         out[3 * spread.nodes()[i]] += force.z() * spread.shares()[i];
-        along[2 * spread.nodes()[i]] += force.x() * spread.shares()[i];
-        along[2 * spread.nodes()[i] + 1] += force.y() * spread.shares()[i];
+        along[3 * spread.nodes()[i]] += force.x() * spread.shares()[i];
+        along[3 * spread.nodes()[i] + 1] += force.y() * spread.shares()[i];
       }
     }
     return spreads;
@@ -173,8 +174,8 @@ final class PlateOnHub {
         IntStream.range(0, cases.size())
             .filter(c -> cases.get(c).forces().stream().anyMatch(f -> f.x() != 0 || f.y() != 0))
             .toArray();
-    double[][] moves = new double[cases.size()][2 * mesh.points()];
-    double[][] forces = new double[cases.size()][2 * mesh.points()];
+    double[][] moves = new double[cases.size()][3 * mesh.nodes()];
+    double[][] forces = new double[cases.size()][3 * mesh.nodes()];
     double[][] strains = new double[cases.size()][3 * mesh.nodes()];
     if (flat.length > 0) {
       double[][] solved =
@@ -234,7 +235,7 @@ final class PlateOnHub {
     int worst = 0;
     for (int i = 0; i < mesh.nodes(); i++) {
       deflections[i] = bent[3 * i];
-      double square = moved[2 * i] * moved[2 * i] + moved[2 * i + 1] * moved[2 * i + 1];
+      double square = moved[3 * i] * moved[3 * i] + moved[3 * i + 1] * moved[3 * i + 1];
       slides[i] = Math.sqrt(square);
       double move = Math.sqrt(bent[3 * i] * bent[3 * i] + square);
       if (move > peakMove) {
@@ -250,7 +251,7 @@ final class PlateOnHub {
     for (int f = 0; f < spreads.size(); f++) {
       atLoads.add(along(load.forces().get(f), spreads.get(f), bent, moved));
     }
-    HubReaction reaction = new HubReaction(mesh, support, held);
+    HubReaction reaction = new HubReaction(support, held);
     return new CaseField(
         load,
         deflections,
@@ -276,8 +277,8 @@ final class PlateOnHub {
       int node = spread.nodes()[i];
       double work =
           force.z() * bent[3 * node]
-              + force.x() * moved[2 * node]
-              + force.y() * moved[2 * node + 1];
+              + force.x() * moved[3 * node]
+              + force.y() * moved[3 * node + 1];
       sum += spread.shares()[i] * work;
     }
     return sum / force.size();

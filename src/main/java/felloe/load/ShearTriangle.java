@@ -20,12 +20,9 @@ import java.util.Arrays;
  * out from its assumptions, from memory. Thin limit: Batoz, Bathe and Ho, A study of three-node
  * triangular plate bending elements, IJNME 15 (1980) 1771.
  *
- * <p>One instance serves many triangles in turn. Not shared between threads.
+ * <p>Unknowns of a corner: w, gx, gy. What it strains are curvatures.
  */
-final class ShearTriangle {
-
-  /** Unknowns: w, gx, gy of the first corner, of the second, of the third. */
-  static final int UNKNOWNS = 9;
+final class ShearTriangle implements PlateTriangle {
 
   private final PlaneStiffness d;
   private final double shear;
@@ -67,7 +64,8 @@ final class ShearTriangle {
    * Takes a triangle of a mesh. Along a side beside a free edge the slope is straight: there shear
    * balances the twist that ends at the edge, and not the moment along it.
    */
-  void on(PlateMesh mesh, int t) {
+  @Override
+  public void on(PlateMesh mesh, int t) {
     int p = mesh.corner(t, 0);
     int q = mesh.corner(t, 1);
     int r = mesh.corner(t, 2);
@@ -145,7 +143,8 @@ final class ShearTriangle {
     }
   }
 
-  double area() {
+  @Override
+  public double area() {
     return area;
   }
 
@@ -176,8 +175,8 @@ final class ShearTriangle {
     }
   }
 
-  /** Puts the stiffness into an array, row by row, from a place on; exact. */
-  void stiffness(double[] k, int from) {
+  @Override
+  public void stiffness(double[] k, int from) {
     Arrays.fill(k, from, from + UNKNOWNS * UNKNOWNS, 0);
     double weight = area / 3;
     for (int point = 0; point < 3; point++) {
@@ -210,13 +209,13 @@ final class ShearTriangle {
     }
   }
 
-  /** Goes to area coordinates (p, q, r). */
-  void at(double p, double q, double r) {
+  @Override
+  public void at(double p, double q, double r) {
     curvaturesByUnknowns(p, q, r);
   }
 
-  /** The curvatures where it has gone to, from the nine unknowns. */
-  void curvatures(double[] unknowns, double[] into) {
+  @Override
+  public void strains(double[] unknowns, double[] into) {
     for (int row = 0; row < 3; row++) {
       double[] by = b[row];
       double sum = 0;

@@ -4,8 +4,8 @@ import felloe.geometry.Point;
 import java.util.Optional;
 
 /**
- * Triangles with straight sides between nodes, and the middles of their sides, which for sides on
- * an edge of the material lie on its exact contour.
+ * Triangles with straight sides between nodes; nodes on an edge of the material lie on its exact
+ * contour.
  *
  * <p>Corners of a triangle run counter-clockwise. Numbers count from 0. Millimetres.
  */
@@ -14,46 +14,28 @@ public final class PlateMesh {
   private final double[] x;
   private final double[] y;
   private final int[] corners;
-  private final int[] middles;
-  private final int nodes;
   private final boolean[] edge;
   private final boolean[] beside;
 
   /**
    * Takes finished arrays, which it then owns.
    *
-   * @param x nodes first, then middles of sides
-   * @param y as x
-   * @param nodes how many of them are nodes
+   * @param x of the nodes, mm
+   * @param y of the nodes, mm
    * @param corners three node numbers a triangle
-   * @param middles three numbers of middles a triangle: of the sides opposite the corners
    * @param edge for each node whether it lies on an edge of the material
    * @param beside for each node whether it lies there or in a row along it
    */
-  PlateMesh(
-      double[] x,
-      double[] y,
-      int nodes,
-      int[] corners,
-      int[] middles,
-      boolean[] edge,
-      boolean[] beside) {
+  PlateMesh(double[] x, double[] y, int[] corners, boolean[] edge, boolean[] beside) {
     this.x = x;
     this.y = y;
-    this.nodes = nodes;
     this.corners = corners;
-    this.middles = middles;
     this.edge = edge;
     this.beside = beside;
   }
 
   /** How many nodes. */
   public int nodes() {
-    return nodes;
-  }
-
-  /** How many nodes and middles of sides. */
-  public int points() {
     return x.length;
   }
 
@@ -62,25 +44,25 @@ public final class PlateMesh {
     return corners.length / 3;
   }
 
-  /** Abscissa of a node or middle, mm. */
-  public double x(int point) {
-    return x[point];
+  /** Abscissa of a node, mm. */
+  public double x(int node) {
+    return x[node];
   }
 
-  /** Ordinate of a node or middle, mm. */
-  public double y(int point) {
-    return y[point];
+  /** Ordinate of a node, mm. */
+  public double y(int node) {
+    return y[node];
   }
 
-  /** A node or middle as a point. */
+  /** A node as a point. */
   public Point point(int number) {
     return new Point(x[number], y[number]);
   }
 
-  /** How far a node or middle is from a point, mm. */
-  public double distance(int point, Point p) {
-    double dx = x[point] - p.x();
-    double dy = y[point] - p.y();
+  /** How far a node is from a point, mm. */
+  public double distance(int node, Point p) {
+    double dx = x[node] - p.x();
+    double dy = y[node] - p.y();
     // Math.hypot guards against figures far beyond a plate's, and takes ten times as long.
     return Math.sqrt(dx * dx + dy * dy);
   }
@@ -98,11 +80,6 @@ public final class PlateMesh {
   /** The node at a corner (0 to 2) of a triangle. */
   public int corner(int triangle, int corner) {
     return corners[3 * triangle + corner];
-  }
-
-  /** The middle of the side opposite a corner (0 to 2) of a triangle. */
-  public int middle(int triangle, int corner) {
-    return middles[3 * triangle + corner];
   }
 
   /** Area between a triangle's corners, mm2. */
@@ -126,7 +103,7 @@ public final class PlateMesh {
   public int nearest(Point p) {
     int best = 0;
     double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < nodes; i++) {
+    for (int i = 0; i < nodes(); i++) {
       double d = distance(i, p);
       if (d < least) {
         least = d;

@@ -5,9 +5,9 @@ import felloe.geometry.Point;
 import felloe.geometry.Region;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 
 /**
  * Meshes a region: nodes along its contours, then nodes within, as far apart as the place wants,
@@ -25,9 +25,6 @@ public final class PlateMesher {
   /** The shortest edge, as a part of the longest, that narrow places are given. */
   private static final double SHORTEST = 1.0 / 64;
 
-  /** How far a side may bow out or in, as a part of its triangle's height. */
-  private static final double MOST_BOW = 0.2;
-
   private final Region region;
   private final Fineness fineness;
   private final NodeList nodes;
@@ -36,7 +33,8 @@ public final class PlateMesher {
   /** Where the nodes of each contour stand along it. */
   private final List<List<Double>> places = new ArrayList<>();
 
-  private final Map<Long, Point> edgeMiddles = new HashMap<>();
+  /** The sides on edges of the material. */
+  private final Set<Long> edgeSides = new HashSet<>();
 
   private PlateMesher(Region region, Fineness fineness) {
     this.region = region;
@@ -98,7 +96,7 @@ public final class PlateMesher {
     int fixed = nodes.count();
     new Filling(region, narrow.index(), sizes, nodes).fill();
     Relaxation relaxation = new Relaxation(nodes, fixed, rings, sizes, fineness.edge(), narrow);
-    int[] triangles = relaxation.relax(edgeMiddles.keySet());
+    int[] triangles = relaxation.relax(edgeSides);
     return finished(triangles, edgeNodes, firstRow, fixed);
   }
 
@@ -124,10 +122,7 @@ public final class PlateMesher {
         ring[i] = nodes.add(course.at(places.get(i)));
       }
       for (int i = 0; i < ring.length; i++) {
-        double from = places.get(i);
-        double to = i + 1 < ring.length ? places.get(i + 1) : places.get(0) + course.length();
-        long side = Delaunay.side(ring[i], ring[(i + 1) % ring.length]);
-        edgeMiddles.put(side, course.at((from + to) / 2));
+        edgeSides.add(Delaunay.side(ring[i], ring[(i + 1) % ring.length]));
       }
       rings.add(ring);
     }
@@ -153,51 +148,13 @@ public final class PlateMesher {
     }
   }
 
-  /**
-   * The middle of a curved side. Beside a low triangle it goes only part of the way to its contour,
-   * or the triangle would fold.
-   */
-  private Point curved(Point straight, Point exact, Point side, int across) {
-    Point corner = new Point(nodes.x()[across], nodes.y()[across]);
-    double high = Math.abs(side.cross(corner.minus(straight))) / side.norm();
-    double bow = exact.distance(straight);
-    return bow <= MOST_BOW * high ? exact : straight.towards(exact, MOST_BOW * high / bow);
-  }
-
   private PlateMesh finished(int[] triangles, int edgeNodes, int firstRow, int lastRow) {
     int count = nodes.count();
-    double[] x = Arrays.copyOf(nodes.x(), count + triangles.length);
-    double[] y = Arrays.copyOf(nodes.y(), count + triangles.length);
-    Map<Long, Integer> numbers = new HashMap<>();
-    int[] middles = new int[triangles.length];
-    int next = count;
-    for (int t = 0; t < triangles.length; t += 3) {
-      for (int c = 0; c < 3; c++) {
-        int a = triangles[t + (c + 1) % 3];
-        int b = triangles[t + (c + 2) % 3];
-        long side = Delaunay.side(a, b);
-        Integer known = numbers.get(side);
-        if (known == null) {
-          Point exact = edgeMiddles.get(side);
-          Point straight = new Point((x[a] + x[b]) / 2, (y[a] + y[b]) / 2);
-          int across = triangles[t + c];
-          Point middle =
-              exact == null
-                  ? straight
-                  : curved(straight, exact, new Point(x[b] - x[a], y[b] - y[a]), across);
-          x[next] = middle.x();
-          y[next] = middle.y();
-          known = next++;
-          numbers.put(side, known);
-        }
-        middles[t + c] = known;
-      }
-    }
     boolean[] edge = new boolean[count];
     Arrays.fill(edge, 0, edgeNodes, true);
     boolean[] beside = edge.clone();
     Arrays.fill(beside, firstRow, lastRow, true);
     return new PlateMesh(
-        Arrays.copyOf(x, next), Arrays.copyOf(y, next), count, triangles, middles, edge, beside);
+        Arrays.copyOf(nodes.x(), count), Arrays.copyOf(nodes.y(), count), triangles, edge, beside);
   }
 }

@@ -1,5 +1,5 @@
 /**
- * Triangles over a plate: graded, fine where the plate is narrow or tightly curved, with the
- * middles of their edges on the exact contours.
+ * Triangles over a plate: graded, fine where the plate is narrow or tightly curved, with the nodes
+ * of its edges on the exact contours.
  */
 package felloe.mesh;

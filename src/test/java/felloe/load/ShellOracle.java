@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.geometry.Region;
 import felloe.laminate.PlaneStiffness;
 import felloe.mesh.PlateMesh;
 import java.io.IOException;
@@ -44,12 +45,12 @@ final class ShellOracle {
     }
   }
 
-  private final PlateMesh mesh;
+  private final SixNodeMesh mesh;
   private final PlateSection section;
   private final Path folder;
 
-  ShellOracle(PlateMesh mesh, PlateSection section, Path folder) {
-    this.mesh = mesh;
+  ShellOracle(PlateMesh mesh, Region region, PlateSection section, Path folder) {
+    this.mesh = new SixNodeMesh(mesh, region);
     this.section = section;
     this.folder = folder;
   }

@@ -20,48 +20,36 @@ public final class Grids {
       boolean rising,
       ToDoubleBiFunction<Double, Double> x,
       ToDoubleBiFunction<Double, Double> y) {
-    int side = 2 * n + 1;
-    int nodes = (n + 1) * (n + 1);
-    int[] number = new int[side * side];
+    int side = n + 1;
     double[] px = new double[side * side];
     double[] py = new double[side * side];
-    int node = 0;
-    int middle = nodes;
-    for (int r = 0; r < side; r++) {
-      for (int c = 0; c < side; c++) {
-        int id = r % 2 == 0 && c % 2 == 0 ? node++ : middle++;
-        number[r * side + c] = id;
-        px[id] = x.applyAsDouble(c / 2.0 / n, r / 2.0 / n);
-        py[id] = y.applyAsDouble(c / 2.0 / n, r / 2.0 / n);
-      }
+    for (int i = 0; i < px.length; i++) {
+      double across = (double) (i % side) / n;
+      double up = (double) (i / side) / n;
+      px[i] = x.applyAsDouble(across, up);
+      py[i] = y.applyAsDouble(across, up);
     }
     int[] corners = new int[6 * n * n];
-    int[] middles = new int[6 * n * n];
     int at = 0;
-    for (int r = 0; r < 2 * n; r += 2) {
-      for (int c = 0; c < 2 * n; c += 2) {
-        int[][] two =
+    for (int r = 0; r < n; r++) {
+      for (int c = 0; c < n; c++) {
+        int low = r * side + c;
+        int high = low + side;
+        int[] two =
             rising
-                ? new int[][] {{0, 0, 2, 0, 2, 2}, {0, 0, 2, 2, 0, 2}}
-                : new int[][] {{0, 0, 2, 0, 0, 2}, {2, 0, 2, 2, 0, 2}};
-        for (int[] t : two) {
-          for (int i = 0; i < 3; i++) {
-            int j = (i + 1) % 3;
-            int k = (i + 2) % 3;
-            corners[at] = number[(r + t[2 * i + 1]) * side + c + t[2 * i]];
-            int my = (t[2 * j + 1] + t[2 * k + 1]) / 2;
-            int mx = (t[2 * j] + t[2 * k]) / 2;
-            middles[at++] = number[(r + my) * side + c + mx];
-          }
+                ? new int[] {low, low + 1, high + 1, low, high + 1, high}
+                : new int[] {low, low + 1, high, low + 1, high + 1, high};
+        for (int node : two) {
+          corners[at++] = node;
         }
       }
     }
-    boolean[] edge = new boolean[nodes];
-    for (int i = 0; i < nodes; i++) {
-      int c = i % (n + 1);
-      int r = i / (n + 1);
+    boolean[] edge = new boolean[px.length];
+    for (int i = 0; i < px.length; i++) {
+      int c = i % side;
+      int r = i / side;
       edge[i] = c == 0 || r == 0 || c == n || r == n;
     }
-    return new PlateMesh(px, py, nodes, corners, middles, edge, edge);
+    return new PlateMesh(px, py, corners, edge, edge);
   }
 }
