@@ -107,6 +107,11 @@ public final class BendingModel {
     return on.forces(stiffness, unknowns);
   }
 
+  /** What the supports give; 0 at free unknowns. */
+  double[] reactions(double[] unknowns) {
+    return on.reactions(stiffness, unknowns);
+  }
+
   /**
    * What bends, and how much of the deflection is shear.
    *
@@ -119,33 +124,40 @@ public final class BendingModel {
 
   /** Curvatures at the nodes, see {@link Bent}. */
   public double[] curvatures(double[] unknowns) {
-    return bent(new double[][] {unknowns}, new double[][] {forces(unknowns)}).get(0).curvatures();
+    return bent(unknowns).curvatures();
   }
 
   /** The energy of shear across the thickness over that of bending. */
   public double shearShare(double[] unknowns) {
-    return bent(new double[][] {unknowns}, new double[][] {forces(unknowns)}).get(0).shearShare();
+    return bent(unknowns).shearShare();
+  }
+
+  private Bent bent(double[] unknowns) {
+    double[] forces = forces(unknowns);
+    double work = 0;
+    for (int i = 0; i < forces.length; i++) {
+      work += forces[i] * unknowns[i];
+    }
+    return bent(new double[][] {unknowns}, new double[][] {forces}, new double[] {work}).get(0);
   }
 
   /**
    * What is bent, of several loads at once: the triangles are looked at once for all.
    *
-   * @param forces of the same loads, as {@link #forces} tells them
+   * @param reactions of the same loads
+   * @param work what each load would do if it moved with the plate from the first: the sum of all
+   *     its forces times their ways, N mm
    */
-  List<Bent> bent(double[][] unknowns, double[][] forces) {
+  List<Bent> bent(double[][] unknowns, double[][] reactions, double[] work) {
     HeldMesh.Strained strained = on.strained(new ShearTriangle(d, shear), unknowns, d::square);
     ClampedEdge edge = new ClampedEdge(on.mesh(), d, on.held(), on.idle());
     List<Bent> all = new ArrayList<>();
     for (int r = 0; r < unknowns.length; r++) {
       double[] curvatures = strained.atNodes()[r];
       double bending = strained.energies()[r];
-      double work = 0;
-      for (int i = 0; i < forces[r].length; i++) {
-        work += forces[r][i] * unknowns[r][i] / 2;
-      }
-      edge.correct(forces[r], curvatures);
+      edge.correct(reactions[r], curvatures);
       boolean gives = shear < Double.POSITIVE_INFINITY && bending > 0;
-      all.add(new Bent(curvatures, gives ? Math.max(0, work / bending - 1) : 0));
+      all.add(new Bent(curvatures, gives ? Math.max(0, work[r] / 2 / bending - 1) : 0));
     }
     return all;
   }

@@ -89,26 +89,6 @@ public record CaseField(
         judged);
   }
 
-  /** The same with other movements under the hands and other forces of the screws. */
-  CaseField with(List<Double> moves, List<BoltForce> forces) {
-    return new CaseField(
-        load,
-        deflections,
-        slides,
-        strains,
-        curvatures,
-        uses,
-        moves,
-        peakDeflection,
-        peakDeflectionAt,
-        worst,
-        worstAt,
-        forces,
-        hub,
-        shearShare,
-        judged);
-  }
-
   /** Of two ways to be held the worse, case by case; the first where there is no other. */
   static List<CaseField> worse(List<CaseField> some, Optional<List<CaseField>> others) {
     return IntStream.range(0, some.size())

@@ -3,6 +3,7 @@ package felloe.load;
 import felloe.mesh.PlateMesh;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.stream.IntStream;
 
 /**
  * A mesh and what of it is held, laid out once for every plate and for bending as for stretching:
@@ -22,6 +23,7 @@ final class HeldMesh {
   private final int[] asked;
   private final SparseSystem system;
   private final NodalRecovery recovery;
+  private final int[] supported;
 
   /**
    * Lays it out.
@@ -39,6 +41,7 @@ final class HeldMesh {
     this.asked = asked;
     this.recovery = recovery;
     this.system = system();
+    this.supported = supported();
   }
 
   /** The same with other nodes to ask about. */
@@ -126,17 +129,46 @@ final class HeldMesh {
     double[] forces = new double[unknowns.length];
     double[] own = new double[SIZE];
     for (int t = 0; t < mesh.triangles(); t++) {
-      own(unknowns, t, own);
-      int at = SIZE * SIZE * t;
-      for (int i = 0; i < SIZE; i++) {
-        double sum = 0;
-        for (int j = 0; j < SIZE; j++) {
-          sum += stiffness[at++] * own[j];
-        }
-        forces[3 * mesh.corner(t, i / 3) + i % 3] += sum;
-      }
+      forces(stiffness, unknowns, t, own, forces);
     }
     return forces;
+  }
+
+  /** What the supports give; 0 at free unknowns. */
+  double[] reactions(double[] stiffness, double[] unknowns) {
+    double[] forces = new double[unknowns.length];
+    double[] own = new double[SIZE];
+    for (int t : supported) {
+      forces(stiffness, unknowns, t, own, forces);
+    }
+    for (int i = held.nextClearBit(0); i < forces.length; i = held.nextClearBit(i + 1)) {
+      forces[i] = 0;
+    }
+    return forces;
+  }
+
+  private void forces(double[] stiffness, double[] unknowns, int t, double[] own, double[] into) {
+    own(unknowns, t, own);
+    int at = SIZE * SIZE * t;
+    for (int i = 0; i < SIZE; i++) {
+      double sum = 0;
+      for (int j = 0; j < SIZE; j++) {
+        sum += stiffness[at++] * own[j];
+      }
+      into[3 * mesh.corner(t, i / 3) + i % 3] += sum;
+    }
+  }
+
+  /** Triangles that touch what is held, without idle ones. */
+  private int[] supported() {
+    return IntStream.range(0, mesh.triangles())
+        .filter(t -> !idle()[t])
+        .filter(t -> IntStream.range(0, SIZE).anyMatch(i -> held.get(unknown(t, i))))
+        .toArray();
+  }
+
+  private int unknown(int triangle, int number) {
+    return 3 * mesh.corner(triangle, number / 3) + number % 3;
   }
 
   private void own(double[] unknowns, int t, double[] into) {

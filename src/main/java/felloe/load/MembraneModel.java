@@ -68,6 +68,11 @@ public final class MembraneModel {
     return on.forces(stiffness, unknowns);
   }
 
+  /** What the supports give; 0 at free unknowns. */
+  double[] reactions(double[] unknowns) {
+    return on.reactions(stiffness, unknowns);
+  }
+
   /**
    * Strains at the nodes (x, y, whole shear angle). See {@link NodalRecovery}; 0 where all about a
    * node is held.

@@ -113,42 +113,51 @@ final class PlateOnHub {
   List<CaseField> solve(List<LoadCase> cases) {
     PlateSymmetry symmetry = PlateSymmetry.of(region, section, support);
     boolean points = cases.stream().anyMatch(one -> one.patch() == 0);
-    return points || symmetry.isNone() || !(support instanceof Support.Bolted bolted)
-        ? solved(cases)
-        : symmetry.means(solved(symmetry.all(cases)), cases.size(), bolted.bolts());
-  }
-
-  private List<CaseField> solved(List<LoadCase> cases) {
-    int count = cases.size();
-    double[][] out = new double[count][3 * mesh.nodes()];
-    double[][] along = new double[count][3 * mesh.nodes()];
+    boolean images = !points && !symmetry.isNone();
+    List<LoadCase> all = images ? symmetry.all(cases) : cases;
+    double[][] out = new double[all.size()][3 * mesh.nodes()];
+    double[][] along = new double[all.size()][3 * mesh.nodes()];
     List<List<LoadSpread>> spreads = new ArrayList<>();
-    for (int c = 0; c < count; c++) {
-      spreads.add(spread(cases.get(c), out[c], along[c]));
+    for (int c = 0; c < all.size(); c++) {
+      spreads.add(spread(all.get(c), out[c], along[c]));
     }
     CompletableFuture<Stretched> flat =
-        CompletableFuture.supplyAsync(() -> stretched(cases, along));
+        CompletableFuture.supplyAsync(() -> stretched(all, along, cases.size()));
     UnilateralContact face = new UnilateralContact(bending::underPush);
     double[][] bent = bending.solve(out, face::against);
-    double[][] given = new double[count][];
-    for (int c = 0; c < count; c++) {
-      given[c] = bending.forces(bent[c]);
-    }
-    List<BendingModel.Bent> told = bending.bent(bent, given);
+    double[][] given = Arrays.stream(bent).map(bending::reactions).toArray(double[][]::new);
+    List<BendingModel.Bent> told = told(out, bent, given, cases.size());
     Stretched moved = flat.join();
-    return IntStream.range(0, count)
+    HubReaction reaction = new HubReaction(support, held);
+    List<Movement> movements = new ArrayList<>();
+    for (int c = 0; c < all.size(); c++) {
+      List<Double> atLoads = new ArrayList<>();
+      for (int f = 0; f < spreads.get(c).size(); f++) {
+        HandForce force = all.get(c).forces().get(f);
+        atLoads.add(along(force, spreads.get(c).get(f), bent[c], moved.moves()[c]));
+      }
+      List<CaseField.BoltForce> bolts = reaction.bolts(given[c], moved.forces()[c]);
+      movements.add(new Movement(all.get(c), atLoads, bolts));
+    }
+    List<Movement> means = images ? symmetry.means(movements, cases.size()) : movements;
+    return IntStream.range(0, cases.size())
         .parallel()
         .mapToObj(
-            c ->
-                field(
-                    cases.get(c),
-                    spreads.get(c),
-                    bent[c],
-                    moved.moves()[c],
-                    new Forces(given[c], moved.forces()[c]),
-                    moved.strains()[c],
-                    told.get(c)))
+            c -> field(means.get(c), bent[c], moved.moves()[c], moved.strains()[c], told.get(c)))
         .toList();
+  }
+
+  /** What bends in the first cases; of images nobody asks it. */
+  private List<BendingModel.Bent> told(
+      double[][] out, double[][] bent, double[][] given, int cases) {
+    double[] work = new double[cases];
+    for (int c = 0; c < cases; c++) {
+      for (int i = 0; i < out[c].length; i++) {
+        // Where the hub's face pushes nothing moves.
+        work[c] += out[c][i] * bent[c][i];
+      }
+    }
+    return bending.bent(Arrays.copyOf(bent, cases), Arrays.copyOf(given, cases), work);
   }
 
   /** Puts a case's forces on the nodes, and tells over which they are spread. */
@@ -169,22 +178,25 @@ final class PlateOnHub {
   /** What happens in the plane, case by case; 0 in cases without forces in it. */
   private record Stretched(double[][] moves, double[][] forces, double[][] strains) {}
 
-  private Stretched stretched(List<LoadCase> cases, double[][] along) {
+  private Stretched stretched(List<LoadCase> cases, double[][] along, int told) {
     int[] flat =
         IntStream.range(0, cases.size())
             .filter(c -> cases.get(c).forces().stream().anyMatch(f -> f.x() != 0 || f.y() != 0))
             .toArray();
     double[][] moves = new double[cases.size()][3 * mesh.nodes()];
     double[][] forces = new double[cases.size()][3 * mesh.nodes()];
-    double[][] strains = new double[cases.size()][3 * mesh.nodes()];
+    double[][] strains = new double[told][3 * mesh.nodes()];
     if (flat.length > 0) {
       double[][] solved =
           membrane.solve(IntStream.of(flat).mapToObj(c -> along[c]).toArray(double[][]::new));
-      double[][] strained = membrane.strains(solved);
+      int asked = (int) IntStream.of(flat).filter(c -> c < told).count();
+      double[][] strained = membrane.strains(Arrays.copyOf(solved, asked));
       for (int i = 0; i < flat.length; i++) {
-        forces[flat[i]] = membrane.forces(solved[i]);
+        forces[flat[i]] = membrane.reactions(solved[i]);
         moves[flat[i]] = softer(solved[i]);
-        strains[flat[i]] = softer(strained[i]);
+        if (i < asked) {
+          strains[flat[i]] = softer(strained[i]);
+        }
       }
     }
     return new Stretched(moves, forces, strains);
@@ -193,9 +205,6 @@ final class PlateOnHub {
   private double[] softer(double[] values) {
     return stiffer == 1 ? values : Arrays.stream(values).map(v -> v / stiffer).toArray();
   }
-
-  /** Forces at the unknowns, out of the plane and in it. */
-  private record Forces(double[] out, double[] flat) {}
 
   private double[] uses(LoadCase load, double[] e, double[] k) {
     double[] uses = new double[mesh.nodes()];
@@ -219,13 +228,8 @@ final class PlateOnHub {
   }
 
   private CaseField field(
-      LoadCase load,
-      List<LoadSpread> spreads,
-      double[] bent,
-      double[] moved,
-      Forces given,
-      double[] e,
-      BendingModel.Bent told) {
+      Movement movement, double[] bent, double[] moved, double[] e, BendingModel.Bent told) {
+    LoadCase load = movement.load();
     double[] k = told.curvatures();
     double[] uses = uses(load, e, k);
     double[] deflections = new double[mesh.nodes()];
@@ -247,11 +251,6 @@ final class PlateOnHub {
       }
     }
     int n = 3 * worst;
-    List<Double> atLoads = new ArrayList<>();
-    for (int f = 0; f < spreads.size(); f++) {
-      atLoads.add(along(load.forces().get(f), spreads.get(f), bent, moved));
-    }
-    HubReaction reaction = new HubReaction(support, held);
     return new CaseField(
         load,
         deflections,
@@ -259,12 +258,12 @@ final class PlateOnHub {
         e,
         k,
         uses,
-        atLoads,
+        movement.atLoads(),
         peakMove,
         mesh.point(peak),
         section.strength().worst(e[n], e[n + 1], e[n + 2], k[n], k[n + 1], k[n + 2]),
         mesh.point(worst),
-        reaction.bolts(given.out(), given.flat()),
+        movement.bolts(),
         HubReaction.balancing(load),
         told.shearShare(),
         judged);

@@ -9,7 +9,9 @@ import felloe.geometry.SegmentIndex;
 import felloe.geometry.Tolerances;
 import felloe.laminate.PlaneStiffness;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -19,41 +21,43 @@ import java.util.stream.IntStream;
  * The mean of both is the better one, and it is the same for both, as symmetry wants.
  *
  * @param images the motions, that which moves nothing first
+ * @param bolts the screws
  */
-record PlateSymmetry(List<RigidTransform> images) {
+record PlateSymmetry(List<RigidTransform> images, List<Support.Bolt> bolts) {
 
   PlateSymmetry {
     images = List.copyOf(images);
+    bolts = List.copyOf(bolts);
   }
 
   /** The symmetry of a plate on screws; of a clamped one none is looked for. */
   static PlateSymmetry of(Region region, PlateSection section, Support support) {
     List<RigidTransform> images = new ArrayList<>(List.of(RigidTransform.NONE));
-    if (support instanceof Support.Bolted bolted) {
-      SegmentIndex edges = SegmentIndex.of(region.contours());
-      int turns = 2 * bolted.bolts().size();
-      for (int i = 1; i < 2 * turns; i++) {
-        boolean mirrored = i >= turns;
-        RigidTransform motion =
-            new RigidTransform(mirrored, 2 * Math.PI * (i % turns) / turns, Point.ORIGIN);
-        boolean carries =
-            carries(motion, bolted)
-                && carries(motion, section.d())
-                && carries(motion, section.a())
-                && carries(motion, region, edges);
-        if (carries) {
-          images.add(motion);
-        }
+    List<Support.Bolt> bolts =
+        support instanceof Support.Bolted bolted ? bolted.bolts() : List.of();
+    SegmentIndex edges = SegmentIndex.of(region.contours());
+    int turns = 2 * bolts.size();
+    for (int i = 1; i < 2 * turns; i++) {
+      boolean mirrored = i >= turns;
+      RigidTransform motion =
+          new RigidTransform(mirrored, 2 * Math.PI * (i % turns) / turns, Point.ORIGIN);
+      boolean carries =
+          carries(motion, bolts)
+              && carries(motion, section.d())
+              && carries(motion, section.a())
+              && carries(motion, region, edges);
+      if (carries) {
+        images.add(motion);
       }
     }
-    return new PlateSymmetry(images);
+    return new PlateSymmetry(images, bolts);
   }
 
-  private static boolean carries(RigidTransform motion, Support.Bolted support) {
-    return support.bolts().stream()
+  private static boolean carries(RigidTransform motion, List<Support.Bolt> bolts) {
+    return bolts.stream()
         .allMatch(
             one ->
-                support.bolts().stream()
+                bolts.stream()
                     .anyMatch(
                         other ->
                             other.head() == one.head() && near(other.at(), motion.of(one.at()))));
@@ -112,49 +116,46 @@ record PlateSymmetry(List<RigidTransform> images) {
   }
 
   /**
-   * The fields of the first cases, with the mean over their images of each screw's forces and of
-   * the movement under each hand.
+   * The mean over the images of each of the first cases: of each screw's forces and of the movement
+   * under each hand.
    *
-   * @param fields of {@link #all}
+   * @param movements of {@link #all}
    */
-  List<CaseField> means(List<CaseField> fields, int cases, List<Support.Bolt> bolts) {
-    return IntStream.range(0, cases).mapToObj(i -> mean(fields.get(i), fields, bolts)).toList();
+  List<Movement> means(List<Movement> movements, int cases) {
+    return IntStream.range(0, cases).mapToObj(i -> mean(movements.get(i), movements)).toList();
   }
 
-  private CaseField mean(CaseField field, List<CaseField> fields, List<Support.Bolt> bolts) {
-    double[] moves = new double[field.atLoads().size()];
+  private Movement mean(Movement one, List<Movement> movements) {
+    double[] moves = new double[one.atLoads().size()];
     double[] tensions = new double[bolts.size()];
     double[] shears = new double[bolts.size()];
     double part = 1.0 / images.size();
     for (RigidTransform motion : images) {
-      LoadCase image = image(motion, field.load());
-      CaseField there =
-          fields.stream().filter(other -> same(other.load(), image)).findFirst().orElseThrow();
+      LoadCase image = image(motion, one.load());
+      Movement there =
+          movements.stream().filter(other -> same(other.load(), image)).findFirst().orElseThrow();
       for (int f = 0; f < moves.length; f++) {
         HandForce moved = image.forces().get(f);
-        int at =
-            IntStream.range(0, moves.length)
-                .filter(i -> same(there.load().forces().get(i), moved))
-                .findFirst()
-                .orElseThrow();
+        int at = first(moves.length, i -> same(there.load().forces().get(i), moved));
         moves[f] += part * there.atLoads().get(at);
       }
       for (int b = 0; b < tensions.length; b++) {
         Point moved = motion.of(bolts.get(b).at());
-        int at =
-            IntStream.range(0, tensions.length)
-                .filter(i -> near(bolts.get(i).at(), moved))
-                .findFirst()
-                .orElseThrow();
+        int at = first(tensions.length, i -> near(bolts.get(i).at(), moved));
         tensions[b] += part * there.bolts().get(at).tension();
         shears[b] += part * there.bolts().get(at).shear();
       }
     }
-    return field.with(
-        IntStream.range(0, moves.length).mapToObj(f -> moves[f]).toList(),
+    return new Movement(
+        one.load(),
+        Arrays.stream(moves).boxed().toList(),
         IntStream.range(0, tensions.length)
             .mapToObj(b -> new CaseField.BoltForce(bolts.get(b).label(), tensions[b], shears[b]))
             .toList());
+  }
+
+  private static int first(int count, IntPredicate wanted) {
+    return IntStream.range(0, count).filter(wanted).findFirst().orElseThrow();
   }
 
   private static LoadCase image(RigidTransform motion, LoadCase load) {
