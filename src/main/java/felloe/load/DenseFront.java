@@ -6,8 +6,11 @@ final class DenseFront {
   /** Columns that are put to the rest together. */
   private static final int BLOCK = 32;
 
-  /** A pivot that is so small a part of its diagonal is what rounding left of nothing. */
-  private static final double LOST = 1e-13;
+  /**
+   * A pivot that is so small a part of its diagonal is what rounding left of nothing. That of a
+   * plate which is held is the square of an edge over its size, no less than some 1e-7.
+   */
+  private static final double LOST = 1e-11;
 
   private DenseFront() {}
 

@@ -103,23 +103,43 @@ final class NodalRecovery {
     int[] seen = new int[mesh.triangles()];
     int[] patch = new int[mesh.triangles()];
     double[][] normal = new double[TERMS][TERMS + 1];
+    double[] dx = new double[samples];
+    double[] dy = new double[samples];
+    double[] weights = new double[samples];
     for (int node = 0; node < mesh.nodes(); node++) {
-      int n = patch(node, seen, patch);
-      from[node] = new int[samples * n];
-      share[node] = new double[samples * n];
-      if (n == 0) {
+      int count = samples * patch(node, seen, patch);
+      int[] at = new int[count];
+      double[] by = new double[count];
+      from[node] = at;
+      share[node] = by;
+      if (count == 0) {
         continue;
       }
-      double size = size(node, patch, n);
+      if (count > dx.length) {
+        dx = new double[2 * count];
+        dy = new double[2 * count];
+        weights = new double[2 * count];
+      }
+      double most = 0;
+      for (int i = 0; i < count; i++) {
+        at[i] = samples * patch[i / samples] + i % samples;
+        dx[i] = px[at[i]] - mesh.x(node);
+        dy[i] = py[at[i]] - mesh.y(node);
+        most = Math.max(most, dx[i] * dx[i] + dy[i] * dy[i]);
+      }
+      double scale = 1 / Math.sqrt(most);
       for (double[] row : normal) {
         Arrays.fill(row, 0);
       }
-      for (int i = 0; i < n; i++) {
-        for (int s = 0; s < samples; s++) {
-          add(normal, node, samples * patch[i] + s, size);
-        }
+      for (int i = 0; i < count; i++) {
+        dx[i] *= scale;
+        dy[i] *= scale;
+        double square = dx[i] * dx[i] + dy[i] * dy[i];
+        // What lies nearer counts more.
+        weights[i] = 1 / ((0.03 + square) * (0.03 + square));
+        add(normal, dx[i], dy[i], weights[i]);
       }
-      int terms = samples * n >= 2 * TERMS ? TERMS : samples * n >= 6 ? 3 : 1;
+      int terms = count >= 2 * TERMS ? TERMS : count >= 6 ? 3 : 1;
       for (int i = 1; i < TERMS; i++) {
         for (int j = 0; j < i; j++) {
           normal[i][j] = normal[j][i];
@@ -129,17 +149,13 @@ final class NodalRecovery {
       // row of the inverse times the sample's terms.
       normal[0][TERMS] = 1;
       solve(normal, terms);
-      for (int i = 0; i < n; i++) {
-        for (int s = 0; s < samples; s++) {
-          int at = samples * patch[i] + s;
-          double weight = terms(node, at, size);
-          double sum = 0;
-          for (int k = 0; k < terms; k++) {
-            sum += normal[k][TERMS] * term[k];
-          }
-          from[node][samples * i + s] = at;
-          share[node][samples * i + s] = weight * sum;
+      for (int i = 0; i < count; i++) {
+        terms(dx[i], dy[i]);
+        double sum = 0;
+        for (int k = 0; k < terms; k++) {
+          sum += normal[k][TERMS] * term[k];
         }
+        by[i] = weights[i] * sum;
       }
     }
   }
@@ -168,37 +184,17 @@ final class NodalRecovery {
     return n;
   }
 
-  private double size(int node, int[] patch, int n) {
-    double most = 0;
-    for (int i = 0; i < n; i++) {
-      for (int s = 0; s < samples; s++) {
-        int at = samples * patch[i] + s;
-        double dx = px[at] - mesh.x(node);
-        double dy = py[at] - mesh.y(node);
-        most = Math.max(most, dx * dx + dy * dy);
-      }
-    }
-    return Math.sqrt(most);
-  }
-
-  /**
-   * Sets the terms of a sample about a node, and gives its weight: what lies nearer counts more.
-   */
-  private double terms(int node, int at, double size) {
-    double dx = (px[at] - mesh.x(node)) / size;
-    double dy = (py[at] - mesh.y(node)) / size;
-    double square = dx * dx + dy * dy;
+  private void terms(double dx, double dy) {
     term[0] = 1;
     term[1] = dx;
     term[2] = dy;
     term[3] = dx * dx;
     term[4] = dx * dy;
     term[5] = dy * dy;
-    return 1 / ((0.03 + square) * (0.03 + square));
   }
 
-  private void add(double[][] normal, int node, int at, double size) {
-    double weight = terms(node, at, size);
+  private void add(double[][] normal, double dx, double dy, double weight) {
+    terms(dx, dy);
     for (int i = 0; i < TERMS; i++) {
       double[] row = normal[i];
       double weighted = weight * term[i];

@@ -14,8 +14,8 @@ import java.util.Set;
  */
 final class Relaxation {
 
-  private static final int TIMES = 5;
-  private static final int ROUNDS = 4;
+  private static final int TIMES = 3;
+  private static final int ROUNDS = 6;
   private static final double STEP = 0.2;
 
   /** Bars want to be a little too long, so that the nodes spread over the whole. */
