@@ -54,6 +54,7 @@ class ArchitectureTest {
           Map.entry("laminate", List.of("geometry", "yaml")),
           Map.entry("review", List.of("geometry", "plate", "yaml", "hub", "joints")),
           Map.entry("drawing", List.of("geometry", "plate")),
+          Map.entry("drafting", List.of("geometry", "plate", "drawing")),
           Map.entry("document", List.of("geometry", "drawing")),
           Map.entry("template", List.of("geometry", "plate", "drawing", "document")),
           Map.entry("cutting", List.of("geometry", "plate", "yaml")),

@@ -1,6 +1,5 @@
 package felloe.drawing;
 
-import felloe.geometry.Arc;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Gap;
@@ -8,7 +7,6 @@ import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Segment;
-import felloe.geometry.Tolerances;
 import felloe.plate.Plate;
 import felloe.plate.Window;
 import felloe.plate.WindowUse;
@@ -26,11 +24,7 @@ import java.util.stream.IntStream;
 final class PictureDimensions {
 
   private static final double AWAY = 13;
-  private static final double GAP = 1.5;
-  private static final double BEYOND = 2;
-  private static final double OVER = 1.2;
   private static final double NARROW = 12;
-  private static final double TAIL = 6;
   private static final int SAMPLES = 24;
 
   private final PictureInk ink;
@@ -44,23 +38,23 @@ final class PictureDimensions {
   /** Overall width below the plate and overall height to its left. */
   void overall(Contour outline) {
     Box box = outline.box();
-    Point left = extreme(outline, new Point(-1, 0), new Point(0, -1));
-    Point right = extreme(outline, new Point(1, 0), new Point(0, -1));
+    Point left = outline.extreme(new Point(-1, 0), new Point(0, -1));
+    Point right = outline.extreme(new Point(1, 0), new Point(0, -1));
     double y = box.minY() - AWAY * unit;
     for (Point end : List.of(left, right)) {
       ink.line(
-          new Point(end.x(), end.y() - GAP * unit),
-          new Point(end.x(), y - BEYOND * unit),
+          new Point(end.x(), end.y() - DimensionStyle.GAP * unit),
+          new Point(end.x(), y - DimensionStyle.BEYOND * unit),
           LineType.THIN);
     }
     between(new Point(left.x(), y), new Point(right.x(), y), figure(box.width()));
-    Point bottom = extreme(outline, new Point(0, -1), new Point(-1, 0));
-    Point top = extreme(outline, new Point(0, 1), new Point(-1, 0));
+    Point bottom = outline.extreme(new Point(0, -1), new Point(-1, 0));
+    Point top = outline.extreme(new Point(0, 1), new Point(-1, 0));
     double x = box.minX() - AWAY * unit;
     for (Point end : List.of(bottom, top)) {
       ink.line(
-          new Point(end.x() - GAP * unit, end.y()),
-          new Point(x - BEYOND * unit, end.y()),
+          new Point(end.x() - DimensionStyle.GAP * unit, end.y()),
+          new Point(x - DimensionStyle.BEYOND * unit, end.y()),
           LineType.THIN);
     }
     between(new Point(x, bottom.y()), new Point(x, top.y()), figure(box.height()));
@@ -127,10 +121,13 @@ final class PictureDimensions {
     double aside = Math.abs(Math.IEEEremainder(angle - Math.toRadians(215), 2 * Math.PI));
     Point over = over(rim.inner, rim.outer);
     double half = TextWidth.of(text(rim), PictureInk.TEXT * unit) / 2;
-    Point along = Point.polar(half, readable(angle));
+    Point along = Point.polar(half, DimensionStyle.readable(angle));
     double taken = 0;
     for (double t : new double[] {-1, -0.5, 0, 0.5, 1}) {
-      Point p = middle.plus(along, t).plus(over, 0.5 * PictureInk.TEXT * unit + OVER * unit);
+      Point p =
+          middle
+              .plus(along, t)
+              .plus(over, 0.5 * PictureInk.TEXT * unit + DimensionStyle.OVER * unit);
       taken += ink.room().cost(Box.of(p, p).grown(0.6 * PictureInk.TEXT * unit));
       Point q = rim.inner.towards(rim.outer, 0.5 + 0.42 * t);
       taken += ink.room().cost(Box.of(q, q).grown(unit));
@@ -149,50 +146,28 @@ final class PictureDimensions {
     ink.line(from, to, LineType.THIN);
     ink.arrow(from, angle);
     ink.arrow(to, angle + Math.PI);
-    Point middle = from.middle(to).plus(over(from, to), OVER * unit);
-    ink.text(figure, middle, PictureInk.TEXT, readable(angle), Anchor.MIDDLE);
+    Point middle = from.middle(to).plus(over(from, to), DimensionStyle.OVER * unit);
+    ink.text(figure, middle, PictureInk.TEXT, DimensionStyle.readable(angle), Anchor.MIDDLE);
   }
 
   /** A short dimension: arrows from outside, the figure beyond the second. */
   private void outside(Point from, Point to, String figure) {
     Point along = to.minus(from).unit();
     double width = TextWidth.of(figure, PictureInk.TEXT * unit);
-    Point end = to.plus(along, TAIL * unit + width);
-    ink.line(from.plus(along, -TAIL * unit), end, LineType.THIN);
+    Point end = to.plus(along, DimensionStyle.TAIL * unit + width);
+    ink.line(from.plus(along, -DimensionStyle.TAIL * unit), end, LineType.THIN);
     ink.arrow(from, along.angle() + Math.PI);
     ink.arrow(to, along.angle());
-    Point middle = to.plus(along, TAIL * unit + width / 2).plus(over(from, to), OVER * unit);
-    ink.text(figure, middle, PictureInk.TEXT, readable(along.angle()), Anchor.MIDDLE);
+    Point middle =
+        to.plus(along, DimensionStyle.TAIL * unit + width / 2)
+            .plus(over(from, to), DimensionStyle.OVER * unit);
+    ink.text(
+        figure, middle, PictureInk.TEXT, DimensionStyle.readable(along.angle()), Anchor.MIDDLE);
   }
 
   /** The direction from a dimension line to its figure. */
   private static Point over(Point from, Point to) {
-    return Point.polar(1, readable(to.minus(from).angle())).left();
-  }
-
-  /** A base line's angle along a line that is read from below or from the right. */
-  private static double readable(double angle) {
-    double turned = Math.IEEEremainder(angle, Math.PI);
-    return turned <= -Math.PI / 2 + Tolerances.SAME_DIRECTION ? turned + Math.PI : turned;
-  }
-
-  /** The point of a contour farthest in one direction; among several, farthest in the other. */
-  private static Point extreme(Contour contour, Point first, Point second) {
-    List<Point> candidates = new ArrayList<>();
-    for (Segment segment : contour.segments()) {
-      candidates.add(segment.from());
-      if (segment instanceof Arc arc) {
-        Point tip = arc.centre().plus(first, arc.radius());
-        if (arc.passes(tip)) {
-          candidates.add(tip);
-        }
-      }
-    }
-    double far = candidates.stream().mapToDouble(first::dot).max().orElseThrow();
-    return candidates.stream()
-        .filter(p -> p.dot(first) > far - Tolerances.SAME_LENGTH)
-        .max(Comparator.comparingDouble(second::dot))
-        .orElseThrow();
+    return Point.polar(1, DimensionStyle.readable(to.minus(from).angle())).left();
   }
 
   /** A length as it is written on the picture: millimetres, at most two decimals. */

@@ -15,18 +15,14 @@ import java.util.List;
  */
 final class PictureInk {
 
-  /** Height of capitals of dimensions and callouts, units: ISO 3098's 3.5 mm. */
-  static final double TEXT = 3.5;
+  /** Height of capitals of dimensions and callouts, units. */
+  static final double TEXT = DimensionStyle.TEXT;
 
-  /** Height of capitals of small print, units: ISO 3098's 2.5 mm. */
-  static final double SMALL = 2.5;
+  /** Height of capitals of small print, units. */
+  static final double SMALL = DimensionStyle.SMALL;
 
   /** Distance of base lines as a multiple of the capitals' height. */
   static final double LEADING = 1.75;
-
-  private static final double ARROW = 3.2;
-  // ISO 129-1: a filled arrowhead of 30 degrees.
-  private static final double ARROW_HALF = ARROW * Math.tan(Math.toRadians(15));
 
   private final double unit;
   private final PictureRoom room;
@@ -92,10 +88,7 @@ final class PictureInk {
 
   /** A filled arrowhead with its tip at a point, coming from a direction (radians). */
   void arrow(Point tip, double from) {
-    Point back = Point.polar(ARROW * unit, from);
-    Point side = back.left().times(ARROW_HALF / ARROW);
-    Contour head =
-        Contour.polygon(List.of(tip, tip.plus(back).plus(side), tip.plus(back).minus(side)));
+    Contour head = DimensionStyle.arrow(tip, from, unit);
     marks.add(new Mark.Fill(List.of(head), 1));
     room.takeSolid(head.box());
   }

@@ -11,17 +11,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A picture made smaller, so that it fits on a page. Line widths stay as they are; lettering
- * shrinks with the rest.
+ * Drawings at another scale and place, so that they fit on a page. Line widths stay as they are;
+ * lettering shrinks with the rest.
+ *
+ * @param scale length on the page to length in the drawing
+ * @param shift where the drawing's origin goes on the page
  */
-public final class ScaledPicture {
+public record ScaledPicture(double scale, Point shift) {
 
-  private final double scale;
-  private final Point shift;
-
-  private ScaledPicture(double scale, Point shift) {
-    this.scale = Numbers.finite("scale", scale);
-    this.shift = shift;
+  /** Refuses a scale that is not above zero. */
+  public ScaledPicture {
+    Numbers.positive("scale", scale);
   }
 
   /** A picture in the upper middle of a field, as large as the field allows, at most full size. */
@@ -71,11 +71,13 @@ public final class ScaledPicture {
         label.hollow());
   }
 
-  private Contour contour(Contour contour) {
+  /** A contour on the page. */
+  public Contour contour(Contour contour) {
     return new Contour(contour.segments().stream().map(this::segment).toList());
   }
 
-  private Segment segment(Segment segment) {
+  /** A line or an arc on the page. */
+  public Segment segment(Segment segment) {
     Point from = point(segment.from());
     Point to = point(segment.to());
     if (segment instanceof Arc arc) {
@@ -84,7 +86,8 @@ public final class ScaledPicture {
     return new Line(from, to);
   }
 
-  private Point point(Point p) {
+  /** A point on the page. */
+  public Point point(Point p) {
     return p.times(scale).plus(shift);
   }
 }

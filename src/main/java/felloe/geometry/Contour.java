@@ -2,6 +2,7 @@ package felloe.geometry;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -182,6 +183,30 @@ public record Contour(List<Segment> segments) {
       }
     }
     return far;
+  }
+
+  /**
+   * Its point farthest in one direction; among several, farthest in another.
+   *
+   * @param first direction, a vector of length one
+   * @param second direction that decides between points as far in the first
+   */
+  public Point extreme(Point first, Point second) {
+    List<Point> candidates = new ArrayList<>();
+    for (Segment segment : segments) {
+      candidates.add(segment.from());
+      if (segment instanceof Arc arc) {
+        Point tip = arc.centre().plus(first, arc.radius());
+        if (arc.passes(tip)) {
+          candidates.add(tip);
+        }
+      }
+    }
+    double far = candidates.stream().mapToDouble(first::dot).max().orElseThrow();
+    return candidates.stream()
+        .filter(p -> p.dot(first) > far - Tolerances.SAME_LENGTH)
+        .max(Comparator.comparingDouble(second::dot))
+        .orElseThrow();
   }
 
   /** Whether a point lies inside. On the line itself the answer may be either. */

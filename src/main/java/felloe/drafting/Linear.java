@@ -1,0 +1,188 @@
+package felloe.drafting;
+
+import felloe.drawing.DimensionStyle;
+import felloe.drawing.TextWidth;
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * A length between two ends, drawn with its line at several distances, and with its figure over the
+ * middle of the line, elsewhere over it, or where it is short beyond its end.
+ *
+ * <p>Lengths along the dimension are {@code u}, across it {@code v}, to the left of {@code u}.
+ */
+final class Linear {
+
+  /** White between a figure and the extension lines at either side, mm. */
+  private static final double BESIDE = 0.9;
+
+  /** Figures are moved along their line by so much at a time, mm. */
+  private static final double STEP = 2;
+
+  /** A bent line's shelf is so much longer than the figure on it, mm. */
+  private static final double SHELF = 1;
+
+  private static final double ASIDE_COST = 0.15;
+  private static final double OUTSIDE_COST = 4;
+  private static final double BENT_COST = 5;
+
+  /**
+   * What a length is measured to: an edge or an axis across it, or a single point.
+   *
+   * @param u where it is along the dimension
+   * @param low where the edge begins, across
+   * @param high where it ends
+   * @param gap white between it and an extension line
+   */
+  record End(double u, double low, double high, double gap) {}
+
+  private final Point along;
+  private final String figure;
+  private final double text;
+  private final double unit;
+  private final List<Option> options = new ArrayList<>();
+
+  /**
+   * @param along direction in which the length is measured, a vector of length one
+   * @param figure what is written
+   * @param text height of the figure, mm
+   */
+  Linear(Point along, String figure, double text) {
+    this.along = along;
+    this.figure = figure;
+    this.text = text;
+    this.unit = text / DimensionStyle.TEXT;
+  }
+
+  List<Option> options() {
+    return options;
+  }
+
+  /** An end at a point. */
+  End at(Point p, double gap) {
+    return new End(p.dot(along), along.cross(p), along.cross(p), gap);
+  }
+
+  /** An end at an edge between two points across the dimension. */
+  End at(Point a, Point b, double gap) {
+    double v = along.cross(a);
+    double w = along.cross(b);
+    return new End(a.dot(along), Math.min(v, w), Math.max(v, w), gap);
+  }
+
+  private Point point(double u, double v) {
+    return new Point(u * along.x() - v * along.y(), u * along.y() + v * along.x());
+  }
+
+  /**
+   * Adds the ways to draw it with its line at one distance.
+   *
+   * @param a the end with the lesser {@code u}
+   * @param b the other end
+   * @param v where the line runs
+   * @param cost of that distance
+   */
+  Linear line(End a, End b, double v, double cost) {
+    double length = b.u - a.u;
+    double width = TextWidth.of(figure, text);
+    double arrow = DimensionStyle.ARROW * unit;
+    boolean inside = length >= 2 * arrow + STEP;
+    double spare = (length - width) / 2 - BESIDE;
+    for (double aside = 0; aside <= spare; aside += STEP) {
+      double middle = (a.u + b.u) / 2;
+      double more = cost + ASIDE_COST * aside;
+      double to = aside;
+      add(more, () -> within(a, b, v, inside, middle + to));
+      if (aside > 0) {
+        add(more, () -> within(a, b, v, inside, middle - to));
+      }
+    }
+    if (spare < 0 || !inside) {
+      for (boolean last : new boolean[] {true, false}) {
+        add(cost + OUTSIDE_COST, () -> beyond(a, b, v, inside, last));
+        for (boolean up : new boolean[] {true, false}) {
+          for (double tail : new double[] {1, 2, 3}) {
+            add(cost + BENT_COST + tail, () -> bent(a, b, v, inside, last, up, tail));
+          }
+        }
+      }
+    }
+    return this;
+  }
+
+  private void add(double cost, Supplier<Piece> piece) {
+    options.add(new Option(cost, piece));
+  }
+
+  private Piece.Maker frame(End a, End b, double v) {
+    Piece.Maker maker = new Piece.Maker(text);
+    extension(maker, a, v);
+    extension(maker, b, v);
+    return maker;
+  }
+
+  private void extension(Piece.Maker maker, End end, double v) {
+    if (v > end.high) {
+      maker.line(
+          point(end.u, end.high + end.gap), point(end.u, v + DimensionStyle.BEYOND), Ink.EXTENSION);
+    } else if (v < end.low) {
+      maker.line(
+          point(end.u, end.low - end.gap), point(end.u, v - DimensionStyle.BEYOND), Ink.EXTENSION);
+    }
+  }
+
+  /** Arrowheads at both ends, from inside or with short tails from outside. */
+  private void arrows(Piece.Maker maker, End a, End b, double v, boolean inside) {
+    double way = along.angle();
+    maker.arrow(point(a.u, v), inside ? way : way + Math.PI);
+    maker.arrow(point(b.u, v), inside ? way + Math.PI : way);
+  }
+
+  private Piece within(End a, End b, double v, boolean inside, double middle) {
+    Piece.Maker maker = frame(a, b, v);
+    double tail = inside ? 0 : DimensionStyle.TAIL * unit;
+    maker.line(point(a.u - tail, v), point(b.u + tail, v), Ink.DIMENSION);
+    arrows(maker, a, b, v, inside);
+    maker.text(figure, over(point(middle, v), along), DimensionStyle.readable(along.angle()));
+    return maker.made();
+  }
+
+  /** The figure over the line prolonged beyond one end. */
+  private Piece beyond(End a, End b, double v, boolean inside, boolean last) {
+    Piece.Maker maker = frame(a, b, v);
+    double width = TextWidth.of(figure, text);
+    double near = (inside ? 0 : DimensionStyle.ARROW * unit) + BESIDE;
+    double far = near + width;
+    double other = inside ? 0 : DimensionStyle.TAIL * unit;
+    maker.line(
+        point(a.u - (last ? other : far), v), point(b.u + (last ? far : other), v), Ink.DIMENSION);
+    arrows(maker, a, b, v, inside);
+    double middle = last ? b.u + near + width / 2 : a.u - near - width / 2;
+    maker.text(figure, over(point(middle, v), along), DimensionStyle.readable(along.angle()));
+    return maker.made();
+  }
+
+  /** The line prolonged beyond one end and bent to a level shelf under the figure. */
+  private Piece bent(
+      End a, End b, double v, boolean inside, boolean last, boolean right, double tails) {
+    Piece.Maker maker = frame(a, b, v);
+    double far = tails * DimensionStyle.TAIL * unit;
+    double other = inside ? 0 : DimensionStyle.TAIL * unit;
+    Point knee = last ? point(b.u + far, v) : point(a.u - far, v);
+    maker.line(last ? point(a.u - other, v) : point(b.u + other, v), knee, Ink.DIMENSION);
+    arrows(maker, a, b, v, inside);
+    double width = TextWidth.of(figure, text) + SHELF;
+    Point end = knee.plus(new Point(right ? width : -width, 0));
+    maker.line(knee, end, Ink.DIMENSION);
+    maker.text(figure, over(knee.middle(end), new Point(1, 0)), 0);
+    return maker.made();
+  }
+
+  /** Where the base line of a figure over a line has its middle. */
+  private static Point over(Point on, Point along) {
+    return on.plus(
+        Point.polar(1, DimensionStyle.readable(along.angle())).left(), DimensionStyle.OVER);
+  }
+}
