@@ -138,13 +138,20 @@ public record PlaneStiffness(
     return new double[][] {{m11, m12, m16}, {m12, m22, m26}, {m16, m26, m66}};
   }
 
-  /** Strains (x, y, whole shear angle) under a pull of 1 along x. */
-  public double[] underPull() {
-    double x = m22 * m66 - m26 * m26;
-    double y = m16 * m26 - m12 * m66;
-    double shear = m12 * m26 - m16 * m22;
-    double det = m11 * x + m12 * y + m16 * shear;
-    return new double[] {x / det, y / det, shear / det};
+  /** Strains (x, y, whole shear angle) under forces (x, y, shear) for each mm of width. */
+  public double[] underPull(double x, double y, double shear) {
+    double xx = m22 * m66 - m26 * m26;
+    double xy = m16 * m26 - m12 * m66;
+    double xs = m12 * m26 - m16 * m22;
+    double yy = m11 * m66 - m16 * m16;
+    double ys = m12 * m16 - m11 * m26;
+    double ss = m11 * m22 - m12 * m12;
+    double det = m11 * xx + m12 * xy + m16 * xs;
+    return new double[] {
+      (xx * x + xy * y + xs * shear) / det,
+      (xy * x + yy * y + ys * shear) / det,
+      (xs * x + ys * y + ss * shear) / det
+    };
   }
 
   /** The largest figure, without sign. */

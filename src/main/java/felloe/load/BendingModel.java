@@ -155,6 +155,10 @@ public final class BendingModel {
     for (int r = 0; r < unknowns.length; r++) {
       double[] curvatures = strained.atNodes()[r];
       double bending = strained.energies()[r];
+      if (shear < Double.POSITIVE_INFINITY) {
+        // A plate that does not give in shear keeps some twist at its edge.
+        on.edge().correct(unknowns[r], d, curvatures);
+      }
       edge.correct(reactions[r], curvatures);
       boolean gives = shear < Double.POSITIVE_INFINITY && bending > 0;
       all.add(new Bent(curvatures, gives ? Math.max(0, work[r] / 2 / bending - 1) : 0));

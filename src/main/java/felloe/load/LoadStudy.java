@@ -52,8 +52,8 @@ public record LoadStudy(
   /** Error of a bolt's tension that no longer matters, as a part of the largest. */
   private static final double TENSION = 0.05;
 
-  /** Edges at a worst place, in edge layers: with it holes are told within -3 and +7 percent. */
-  private static final double AT_EDGE = 0.35;
+  /** Edges at a worst place, in edge layers: with it holes are told within 5 percent. */
+  private static final double AT_EDGE = 0.12;
 
   /** Uses below this part of the highest need not settle. */
   static final double MATTERS = 0.7;

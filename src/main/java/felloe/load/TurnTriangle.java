@@ -71,12 +71,12 @@ final class TurnTriangle implements PlateTriangle {
   private static double alongX(PlaneStiffness a) {
     double mean = energy(a, 0);
     // Twice the energy of a unit square under a pull that grows with y.
-    return (a.underPull()[0] / 12 - mean) / (energy(a, 1) - mean);
+    return (a.underPull(1, 0, 0)[0] / 12 - mean) / (energy(a, 1) - mean);
   }
 
   /** Twice the energy of a bent unit square of two triangles, the mean of both ways to halve it. */
   private static double energy(PlaneStiffness a, double share) {
-    double[] pull = a.underPull();
+    double[] pull = a.underPull(1, 0, 0);
     double[] k = new double[UNKNOWNS * UNKNOWNS];
     double[] own = new double[UNKNOWNS];
     TurnTriangle triangle = new TurnTriangle(a, share);
