@@ -99,6 +99,37 @@ class LoadStudyTest {
     assertEquals(140 * turned, field.atLoad(), 0.03 * 140 * turned);
   }
 
+  /**
+   * A force at a point has no image on the mesh, since it needs a node of its own: the same force a
+   * sixth of a turn on is reckoned on a mesh of its own, and must say the same.
+   */
+  @Test
+  void aForceAtAPointSaysTheSameOneScrewFurtherOn() {
+    List<Support.Bolt> bolts = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      bolts.add(new Support.Bolt("H" + (i + 1), Point.polar(35, Math.PI / 3 * i), 10));
+    }
+    Region disc =
+        new Region(
+            Contour.circle(Point.ORIGIN, A),
+            bolts.stream().map(b -> Contour.circle(b.at(), 2.75)).toList());
+    Support hub = new Support.Bolted(bolts, 84);
+    CaseField here = reckon(disc, hub, pointPull(0)).cases().get(0);
+    CaseField there = reckon(disc, hub, pointPull(Math.PI / 3)).cases().get(0);
+    assertEquals(here.atLoad(), there.atLoad(), 0.01 * here.atLoad());
+    double most =
+        here.bolts().stream().mapToDouble(CaseField.BoltForce::tension).max().orElseThrow();
+    for (int b = 0; b < 6; b++) {
+      double tension = there.bolts().get((b + 1) % 6).tension();
+      assertEquals(here.bolts().get(b).tension(), tension, 0.05 * most, "screw " + b);
+    }
+  }
+
+  private static LoadCase pointPull(double angle) {
+    HandForce force = new HandForce(Point.polar(130, angle), 0, 0, 300);
+    return new LoadCase("point", "at a point", List.of(force), 0, "for the test");
+  }
+
   @Test
   void forcesAddUp() {
     Support hub = new Support.Clamped(90);
