@@ -33,6 +33,18 @@ class ShearPlateTest {
 
   private static final PlateSection ALUMINIUM = PlateSection.isotropic(70_000, 0.3, 5, 240);
 
+  /** The same as solids have it that shear evenly across the thickness. */
+  private static final PlateSection EVEN =
+      new PlateSection(
+          5,
+          ALUMINIUM.a(),
+          ALUMINIUM.d(),
+          1.2 * ALUMINIUM.shear(),
+          ALUMINIUM.strength(),
+          List.of());
+
+  private static final double EVENLY = 0.03;
+
   /** E 37.2, G 11.06, G across 2.70 GPa, nu 0.247, 5 mm. */
   private static final PlateSection CLOTH =
       new PlateSection(
@@ -244,17 +256,22 @@ class ShearPlateTest {
         PlateMesher.mesh(ring, new Fineness(12, 2, 12, 0.4, List.of(), 3000), List.of(), circles);
     Support.Bolted hub =
         spacers ? Support.Bolted.onSpacers(bolts, 20) : new Support.Bolted(bolts, 80);
-    List<Double> told =
-        new PlateOnHub(mesh, ring, ALUMINIUM, hub, false)
-            .solve(List.of(load)).get(0).bolts().stream()
-                .map(CaseField.BoltForce::tension)
-                .toList();
     double beside = JudgingBook.builtIn().faceBesideHead() * ALUMINIUM.thickness();
     List<Double> said = new ShellOracle(mesh, ring, ALUMINIUM, folder).tensions(load, hub, beside);
     double most = said.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+    List<Double> told = tensions(mesh, ring, ALUMINIUM, hub, load);
+    // That program's solids shear evenly across the thickness, where a plate has five sixths.
+    List<Double> even = tensions(mesh, ring, EVEN, hub, load);
     for (int i = 0; i < said.size(); i++) {
       assertEquals(said.get(i), told.get(i), 0.1 * most, said + " " + told);
+      assertEquals(said.get(i), even.get(i), EVENLY * most, said + " " + even);
     }
+  }
+
+  private static List<Double> tensions(
+      PlateMesh mesh, Region ring, PlateSection section, Support hub, LoadCase load) {
+    return new PlateOnHub(mesh, ring, section, hub, false)
+        .solve(List.of(load)).get(0).bolts().stream().map(CaseField.BoltForce::tension).toList();
   }
 
   private static void needCalculix() {
