@@ -34,6 +34,11 @@ enum Ink {
     return type;
   }
 
+  /** Whether it is a line of the plate: what dimensions and notes end on. */
+  boolean isPart() {
+    return ordinal() < EXTENSION.ordinal();
+  }
+
   /** What a new line of this kind costs where it crosses one that stands already, mm of leader. */
   double crossing(Ink other) {
     return switch (other) {

@@ -2,6 +2,7 @@ package felloe.drafting;
 
 import felloe.drawing.DimensionStyle;
 import felloe.drawing.TextWidth;
+import felloe.geometry.Line;
 import felloe.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +25,9 @@ final class Linear {
   /** A bent line's shelf is so much longer than the figure on it, mm. */
   private static final double SHELF = 1;
 
+  /** A line so near to an edge's end still ends on it, mm. */
+  private static final double HAIR = 0.01;
+
   private static final double ASIDE_COST = 0.15;
   private static final double OUTSIDE_COST = 4;
   private static final double BENT_COST = 5;
@@ -42,6 +46,7 @@ final class Linear {
   private final String figure;
   private final double text;
   private final double unit;
+  private final List<Line> prolonged = new ArrayList<>();
   private final List<Option> options = new ArrayList<>();
 
   /**
@@ -58,6 +63,15 @@ final class Linear {
 
   List<Option> options() {
     return options;
+  }
+
+  Point along() {
+    return along;
+  }
+
+  /** Adds a line that is drawn with it in any case: an edge prolonged to where it is measured. */
+  void prolong(Point from, Point to) {
+    prolonged.add(new Line(from, to));
   }
 
   /** An end at a point. */
@@ -99,12 +113,16 @@ final class Linear {
         add(more, () -> within(a, b, v, inside, middle - to));
       }
     }
-    if (spare < 0 || !inside) {
-      for (boolean last : new boolean[] {true, false}) {
-        add(cost + OUTSIDE_COST, () -> beyond(a, b, v, inside, last));
-        for (boolean up : new boolean[] {true, false}) {
-          for (double tail : new double[] {1, 2, 3}) {
-            add(cost + BENT_COST + tail, () -> bent(a, b, v, inside, last, up, tail));
+    for (boolean last : new boolean[] {true, false}) {
+      add(cost + OUTSIDE_COST, () -> beyond(a, b, v, inside, last));
+      for (boolean up : new boolean[] {true, false}) {
+        for (double tail = 1; tail <= 3; tail++) {
+          for (double lead = 0; lead <= 3; lead++) {
+            double tails = tail * DimensionStyle.TAIL * unit;
+            double leads = lead * DimensionStyle.TAIL * unit;
+            add(
+                cost + BENT_COST + tail + lead,
+                () -> bent(a, b, v, inside, last, up, tails, leads));
           }
         }
       }
@@ -120,14 +138,15 @@ final class Linear {
     Piece.Maker maker = new Piece.Maker(text);
     extension(maker, a, v);
     extension(maker, b, v);
+    prolonged.forEach(line -> maker.segment(line, Ink.EXTENSION));
     return maker;
   }
 
   private void extension(Piece.Maker maker, End end, double v) {
-    if (v > end.high) {
+    if (v > end.high + HAIR) {
       maker.line(
           point(end.u, end.high + end.gap), point(end.u, v + DimensionStyle.BEYOND), Ink.EXTENSION);
-    } else if (v < end.low) {
+    } else if (v < end.low - HAIR) {
       maker.line(
           point(end.u, end.low - end.gap), point(end.u, v - DimensionStyle.BEYOND), Ink.EXTENSION);
     }
@@ -164,19 +183,25 @@ final class Linear {
     return maker.made();
   }
 
-  /** The line prolonged beyond one end and bent to a level shelf under the figure. */
+  /** The line prolonged beyond one end and bent to a level shelf, at its end the figure. */
   private Piece bent(
-      End a, End b, double v, boolean inside, boolean last, boolean right, double tails) {
+      End a,
+      End b,
+      double v,
+      boolean inside,
+      boolean last,
+      boolean right,
+      double far,
+      double lead) {
     Piece.Maker maker = frame(a, b, v);
-    double far = tails * DimensionStyle.TAIL * unit;
     double other = inside ? 0 : DimensionStyle.TAIL * unit;
     Point knee = last ? point(b.u + far, v) : point(a.u - far, v);
     maker.line(last ? point(a.u - other, v) : point(b.u + other, v), knee, Ink.DIMENSION);
     arrows(maker, a, b, v, inside);
     double width = TextWidth.of(figure, text) + SHELF;
-    Point end = knee.plus(new Point(right ? width : -width, 0));
-    maker.line(knee, end, Ink.DIMENSION);
-    maker.text(figure, over(knee.middle(end), new Point(1, 0)), 0);
+    Point level = new Point(right ? 1 : -1, 0);
+    maker.line(knee, knee.plus(level, lead + width), Ink.DIMENSION);
+    maker.text(figure, over(knee.plus(level, lead + width / 2), new Point(1, 0)), 0);
     return maker.made();
   }
 

@@ -17,6 +17,9 @@ final class Overall {
   private static final Point RIGHT = new Point(1, 0);
   private static final Point UP = new Point(0, 1);
 
+  /** What it costs to draw an overall dimension over the view, mm of leader. */
+  private static final double OVER_COST = 10;
+
   private final Board board;
   private final Views views;
   private final Contour outline;
@@ -38,6 +41,32 @@ final class Overall {
   boolean axis() {
     boolean told = !isAside(box.minX(), box.maxX()) || toAxis(RIGHT);
     return told & (!isAside(box.minY(), box.maxY()) || isRoundTo(UP) || toAxis(UP));
+  }
+
+  /** Whether an arc is told by the overall width, which is its circle's diameter. */
+  boolean tells(Arc arc) {
+    return isHubArc(RIGHT)
+        && isHubArc(RIGHT.times(-1))
+        && arc.centre().norm() < Tolerances.SAME_LENGTH
+        && Math.abs(2 * arc.radius() - box.width()) < Tolerances.SAME_LENGTH;
+  }
+
+  /** Whether every straight side of the outline is one of its four ends. */
+  boolean endsIn(Form form) {
+    return form.chain().stream()
+        .filter(Line.class::isInstance)
+        .allMatch(
+            line -> {
+              Point p = line.at(0.5);
+              return near(p.x(), box.minX())
+                  || near(p.x(), box.maxX())
+                  || near(p.y(), box.minY())
+                  || near(p.y(), box.maxY());
+            });
+  }
+
+  private static boolean near(double a, double b) {
+    return Math.abs(a - b) < Tolerances.SAME_LENGTH;
   }
 
   /** Whether the hub axis is not in the middle. */
@@ -77,36 +106,57 @@ final class Overall {
   }
 
   private boolean height() {
-    Point bottom = views.scaled().point(outline.extreme(new Point(0, -1), new Point(-1, 0)));
-    Point top = views.scaled().point(outline.extreme(UP, new Point(-1, 0)));
     Linear linear = new Linear(UP, Board.figure(box.height()), board.text());
-    Linear.End a = linear.at(bottom, DimensionStyle.GAP);
-    Linear.End b = linear.at(top, DimensionStyle.GAP);
+    Linear.End a = end(linear, new Point(0, -1), new Point(-1, 0));
+    Linear.End b = end(linear, UP, new Point(-1, 0));
+    double beside = views.front().minX() - Views.FIRST;
     for (int i = 0; i < 4; i++) {
-      linear.line(a, b, -(views.front().minX() - Views.FIRST - i), i);
+      linear.line(a, b, i - beside, i);
+    }
+    // Where there is no room beside the view, over it.
+    for (double x = views.front().minX() + 2; x < views.front().maxX(); x += 2) {
+      linear.line(a, b, -x, OVER_COST + (x - beside) / 4);
     }
     return board.place(linear.options());
   }
 
-  /** From the hub axis to the left or lower end of the plate, on the side that has no overall. */
+  /** An end of the plate: its straight side where it has one, else its outermost point. */
+  private Linear.End end(Linear linear, Point far, Point side) {
+    Point one = outline.extreme(far, side);
+    Point other = outline.extreme(far, side.times(-1));
+    return linear.at(
+        views.scaled().point(one),
+        views.scaled().point(isSide(one, other) ? other : one),
+        DimensionStyle.GAP);
+  }
+
+  /** Whether two ends of the plate are those of one straight side. */
+  private boolean isSide(Point one, Point other) {
+    return outline.segments().stream()
+        .anyMatch(s -> s instanceof Line && isEnd(s, one) && isEnd(s, other));
+  }
+
+  /**
+   * From the hub axis to the left or lower end of the plate: on the side that has no overall
+   * dimension, or over the plate.
+   */
   private boolean toAxis(Point along) {
     boolean up = along.equals(UP);
     Point far = along.times(-1);
     Point end = outline.extreme(far, up ? RIGHT : UP);
-    double length = end.dot(far);
-    if (length <= Tolerances.SAME_LENGTH) {
+    Point other = outline.extreme(far, up ? RIGHT.times(-1) : UP.times(-1));
+    if (end.dot(far) <= Tolerances.SAME_LENGTH) {
       return false;
     }
-    Line axis = up ? views.level() : views.upright();
-    Linear linear = new Linear(along, Board.figure(length), board.text());
-    Linear.End a = linear.at(views.scaled().point(end), DimensionStyle.GAP);
-    Linear.End b = linear.at(axis.from(), axis.to(), 0);
-    double near = up ? views.front().maxX() : views.front().maxY();
-    for (int i = 0; i < 4; i++) {
-      double at = near + Views.FIRST + i;
-      linear.line(a, b, up ? -at : at, i);
-    }
-    return board.place(linear.options());
+    Point from = isSide(end, other) ? other : end;
+    Point beside =
+        new Point(views.front().maxX() + Views.FIRST, views.front().maxY() + Views.FIRST);
+    return board.place(
+        new Places(board).fromAxis(along, from, end, DimensionStyle.GAP, "", beside));
+  }
+
+  private static boolean isEnd(Segment side, Point p) {
+    return side.from().near(p, Tolerances.SAME_POINT) || side.to().near(p, Tolerances.SAME_POINT);
   }
 
   private boolean thickness() {
@@ -121,6 +171,10 @@ final class Overall {
       double away = Views.FIRST - 2 + 2 * i;
       linear.line(a, b, a.low() - away, i);
       linear.line(a, b, a.high() + away, i);
+    }
+    // Where there is no room beside the view, from above and below it.
+    for (double v = a.low() + Views.FIRST; v < a.high() - Views.FIRST; v += Views.FIRST) {
+      linear.line(a, b, v, OVER_COST);
     }
     return board.place(linear.options());
   }

@@ -31,7 +31,12 @@ record Piece(List<Stroke> lines, List<Arrow> arrows, List<Mark.Label> texts) {
    * @param segment where it runs
    * @param ink what it is for
    */
-  record Stroke(Segment segment, Ink ink) {}
+  record Stroke(Segment segment, Ink ink) {
+
+    Mark mark() {
+      return Mark.Stroke.of(segment, ink.type());
+    }
+  }
 
   /**
    * An arrowhead.
@@ -40,18 +45,11 @@ record Piece(List<Stroke> lines, List<Arrow> arrows, List<Mark.Label> texts) {
    * @param from the direction that it comes from, radians
    * @param unit its size, 1 with figures of 3.5 mm
    */
-  record Arrow(Point tip, double from, double unit) {}
+  record Arrow(Point tip, double from, double unit) {
 
-  /** What is drawn of it, in order. */
-  List<Mark> marks() {
-    List<Mark> marks = new ArrayList<>();
-    lines.forEach(line -> marks.add(Mark.Stroke.of(line.segment(), line.ink().type())));
-    for (Arrow arrow : arrows) {
-      marks.add(
-          new Mark.Fill(List.of(DimensionStyle.arrow(arrow.tip(), arrow.from(), arrow.unit())), 1));
+    Mark mark() {
+      return new Mark.Fill(List.of(DimensionStyle.arrow(tip, from, unit)), 1);
     }
-    marks.addAll(texts);
-    return marks;
   }
 
   /** Puts a piece together. */

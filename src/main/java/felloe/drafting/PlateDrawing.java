@@ -1,14 +1,10 @@
 package felloe.drafting;
 
 import felloe.drawing.DimensionStyle;
-import felloe.drawing.Drawing;
 import felloe.drawing.Picture;
-import felloe.geometry.Box;
 import felloe.geometry.Numbers;
 import felloe.plate.Hole;
 import felloe.plate.Plate;
-import felloe.plate.Window;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -51,41 +47,40 @@ public record PlateDrawing(
         || !(Numbers.finite("height", height) >= LEAST)) {
       throw new IllegalArgumentException("a drawing needs " + Numbers.brief(LEAST, 0) + " mm");
     }
+    return drawn(plate, width, height).drawing();
+  }
+
+  /** The drawing with what it is made of. */
+  static Draughtsman.Result drawn(Plate plate, double width, double height) {
     for (Scale scale : Scale.SERIES) {
-      for (boolean below : new boolean[] {true, false}) {
-        Optional<Views> views = Views.fit(plate, width, height, scale, below);
-        if (views.isPresent()) {
-          Board board = new Board(views.get(), width, height, DimensionStyle.TEXT);
-          Overall overall = new Overall(board);
-          overall.draw();
-          overall.axis();
-          board.projection();
-          Drawing drawing = board.drawing();
-          Box page = drawing.box().orElseThrow().grown(Views.MARGIN);
-          return new PlateDrawing(
-              new Picture(drawing, page, 1),
-              scale,
-              Projection.FIRST_ANGLE,
-              holes(plate),
-              edges(plate));
+      for (boolean tight : new boolean[] {false, true}) {
+        Optional<Draughtsman.Result> best = best(plate, width, height, scale, tight);
+        if (best.isPresent()) {
+          return best.get();
         }
       }
     }
     throw new IllegalArgumentException("no scale for so small a room");
   }
 
-  private static List<Hole> holes(Plate plate) {
-    return plate.benchHoles(Double.POSITIVE_INFINITY);
-  }
-
-  private static List<Edge> edges(Plate plate) {
-    List<Edge> edges = new ArrayList<>();
-    edges.add(Edge.of("outline", plate.outline()));
-    for (Window window : plate.windows()) {
-      if (window.asHole().isEmpty()) {
-        edges.add(Edge.of(window.label(), window.contour()));
+  /** The drawing at a scale on which most finds its place, larger figures where that is alike. */
+  private static Optional<Draughtsman.Result> best(
+      Plate plate, double width, double height, Scale scale, boolean tight) {
+    Draughtsman.Result best = null;
+    for (double text : new double[] {DimensionStyle.TEXT, DimensionStyle.SMALL}) {
+      for (boolean below : new boolean[] {true, false}) {
+        Optional<Views> views = Views.fit(plate, width, height, scale, below, tight);
+        for (boolean hubFirst : new boolean[] {false, true}) {
+          if (views.isPresent() && (best == null || best.failed() > 0)) {
+            Draughtsman.Result next =
+                new Draughtsman(views.get(), width, height, text).draw(scale, hubFirst);
+            if (next.whole() && (best == null || next.failed() < best.failed())) {
+              best = next;
+            }
+          }
+        }
       }
     }
-    return edges;
+    return Optional.ofNullable(best);
   }
 }

@@ -39,7 +39,7 @@ final class ProjectionSymbol {
   }
 
   /** Its lines about a middle. */
-  static Piece at(Point middle) {
+  static List<Piece.Stroke> at(Point middle) {
     double h = HEIGHT;
     double left = middle.x() - 2.5 * h;
     Point[] cone = {
@@ -61,7 +61,7 @@ final class ProjectionSymbol {
         axis(circles.plus(new Point(-h - BEYOND, 0)), circles.plus(new Point(h + BEYOND, 0))));
     lines.add(
         axis(circles.plus(new Point(0, -h - BEYOND)), circles.plus(new Point(0, h + BEYOND))));
-    return new Piece(lines, List.of(), List.of());
+    return lines;
   }
 
   private static Piece.Stroke axis(Point from, Point to) {

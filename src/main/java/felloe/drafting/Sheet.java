@@ -5,9 +5,7 @@ import felloe.geometry.Box;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * All that stands on a drawing so far, and whether one piece more would meet any of it. Lines are
@@ -21,14 +19,23 @@ final class Sheet {
   /** White round texts, mm. */
   private static final double CLEAR = 0.7;
 
+  /** So much more white lies before and behind a text, mm: two texts are not read as one. */
+  private static final double APART = 1.5;
+
+  /** White between a text and the lines of its own piece, mm: more than half a line's width. */
+  private static final double OWN = 0.15;
+
   private static final double CHORD = 0.05;
   private static final double CELL = 5;
 
-  /** The ends of a line touch what they lead to: so much of them is not looked at, mm. */
+  /** The end of a line touches what it leads to, mm. */
   private static final double END = 0.4;
 
   /** Lines nearer than this that run alike are hard to tell apart, mm. */
   private static final double ALIKE = 1.4;
+
+  /** Lines that must not cross do not come nearer than this, mm. */
+  private static final double TOUCH = 0.6;
 
   private static final double ALIKE_SLOPE = 0.15;
   private static final double ALIKE_COST = 3;
@@ -36,7 +43,9 @@ final class Sheet {
   private record Bit(Point from, Point to, Ink ink) {}
 
   private final Box frame;
-  private final Map<Long, List<Bit>> cells = new HashMap<>();
+  private final int across;
+  private final int up;
+  private final List<List<Bit>> cells = new ArrayList<>();
   private final List<Slab> solids = new ArrayList<>();
 
   /**
@@ -44,6 +53,11 @@ final class Sheet {
    */
   Sheet(Box frame) {
     this.frame = frame;
+    this.across = (int) Math.ceil(frame.width() / CELL) + 1;
+    this.up = (int) Math.ceil(frame.height() / CELL) + 1;
+    for (int i = 0; i < across * up; i++) {
+      cells.add(new ArrayList<>());
+    }
   }
 
   Box frame() {
@@ -56,9 +70,9 @@ final class Sheet {
     for (int i = 1; i < points.size(); i++) {
       Bit bit = new Bit(points.get(i - 1), points.get(i), ink);
       Box box = Box.of(bit.from, bit.to);
-      for (long x = cell(box.minX()); x <= cell(box.maxX()); x++) {
-        for (long y = cell(box.minY()); y <= cell(box.maxY()); y++) {
-          cells.computeIfAbsent(key(x, y), k -> new ArrayList<>()).add(bit);
+      for (int x = column(box.minX()); x <= column(box.maxX()); x++) {
+        for (int y = row(box.minY()); y <= row(box.maxY()); y++) {
+          cells.get(y * across + x).add(bit);
         }
       }
     }
@@ -114,9 +128,9 @@ final class Sheet {
 
   /** Whether a text would meet what stands already, or the rest of its own piece. */
   private boolean isTaken(Mark.Label text, Piece piece) {
-    Slab own = Slab.of(text);
-    Slab slab = own.grown(CLEAR);
-    if (!frame.contains(slab.box()) || meetsSolid(slab) || meetsLine(slab)) {
+    Slab own = Slab.of(text).grown(OWN);
+    Slab slab = Slab.of(text).grown(CLEAR);
+    if (!frame.contains(slab.box()) || meetsSolid(slab.longer(APART)) || meetsLine(slab)) {
       return true;
     }
     for (Piece.Stroke line : piece.lines()) {
@@ -143,9 +157,9 @@ final class Sheet {
 
   private boolean meetsLine(Slab slab) {
     Box box = slab.box();
-    for (long x = cell(box.minX()); x <= cell(box.maxX()); x++) {
-      for (long y = cell(box.minY()); y <= cell(box.maxY()); y++) {
-        for (Bit bit : cells.getOrDefault(key(x, y), List.of())) {
+    for (int x = column(box.minX()); x <= column(box.maxX()); x++) {
+      for (int y = row(box.minY()); y <= row(box.maxY()); y++) {
+        for (Bit bit : cells.get(y * across + x)) {
           if (slab.meets(bit.from, bit.to)) {
             return true;
           }
@@ -157,45 +171,62 @@ final class Sheet {
 
   private double crossed(Piece.Stroke line) {
     List<Point> points = points(line.segment());
-    double length = line.segment().length();
     double cost = 0;
     for (int i = 1; i < points.size(); i++) {
       Point from = points.get(i - 1);
       Point to = points.get(i);
-      if (length > 3 * END) {
-        double step = from.distance(to);
-        from = i == 1 ? from.towards(to, Math.min(1, END / step)) : from;
-        to = i == points.size() - 1 ? to.towards(from, Math.min(1, END / step)) : to;
-      }
       for (Slab solid : solids) {
         if (solid.box().grown(CLEAR).touches(Box.of(from, to))
             && solid.grown(CLEAR).meets(from, to)) {
           return Ink.NEVER;
         }
       }
-      cost += crossed(from, to, line.ink());
+      cost += crossed(from, to, line);
     }
     return cost;
   }
 
-  /** What a short straight piece costs. */
-  private double crossed(Point from, Point to, Ink ink) {
+  /** What a short straight piece of a line costs. */
+  private double crossed(Point from, Point to, Piece.Stroke line) {
     double cost = 0;
     Box box = Box.of(from, to).grown(ALIKE);
-    for (long x = cell(box.minX()); x <= cell(box.maxX()); x++) {
-      for (long y = cell(box.minY()); y <= cell(box.maxY()); y++) {
-        for (Bit bit : cells.getOrDefault(key(x, y), List.of())) {
+    for (int x = column(box.minX()); x <= column(box.maxX()); x++) {
+      for (int y = row(box.minY()); y <= row(box.maxY()); y++) {
+        for (Bit bit : cells.get(y * across + x)) {
+          double crossing = line.ink().crossing(bit.ink);
+          if (crossing == Ink.NEVER && isNear(from, to, bit)) {
+            return Ink.NEVER;
+          }
           Point at = crossing(from, to, bit);
           // A piece that lies in two cells counts where the crossing is.
-          if (at != null && cell(at.x()) == x && cell(at.y()) == y) {
-            cost += ink.crossing(bit.ink);
-          } else if (ink != Ink.EXTENSION && isAlike(from, to, bit)) {
+          if (at != null && column(at.x()) == x && row(at.y()) == y) {
+            cost += bit.ink.isPart() && isEnd(line.segment(), at) ? 0 : crossing;
+          } else if (line.ink() != Ink.EXTENSION && isAlike(from, to, bit)) {
             cost += ALIKE_COST;
           }
         }
       }
     }
     return cost;
+  }
+
+  /** Whether two short straight pieces cross or nearly touch. */
+  private static boolean isNear(Point from, Point to, Bit bit) {
+    return crossing(from, to, bit) != null
+        || distance(from, bit.from, bit.to) < TOUCH
+        || distance(to, bit.from, bit.to) < TOUCH
+        || distance(bit.from, from, to) < TOUCH
+        || distance(bit.to, from, to) < TOUCH;
+  }
+
+  private static double distance(Point p, Point from, Point to) {
+    Point way = to.minus(from);
+    double part = p.minus(from).dot(way) / way.dot(way);
+    return p.distance(from.plus(way, Math.max(0, Math.min(1, part))));
+  }
+
+  private static boolean isEnd(Segment segment, Point p) {
+    return segment.from().near(p, END) || segment.to().near(p, END);
   }
 
   private static Point crossing(Point from, Point to, Bit bit) {
@@ -237,11 +268,16 @@ final class Sheet {
     return points;
   }
 
-  private static long cell(double coordinate) {
-    return (long) Math.floor(coordinate / CELL);
+  /** The column of cells that a place lies in; the outer ones reach beyond the frame. */
+  private int column(double x) {
+    return cell(x - frame.minX(), across);
   }
 
-  private static long key(long x, long y) {
-    return (x << 32) ^ (y & 0xffffffffL);
+  private int row(double y) {
+    return cell(y - frame.minY(), up);
+  }
+
+  private static int cell(double from, int count) {
+    return Math.max(0, Math.min(count - 1, (int) Math.floor(from / CELL)));
   }
 }

@@ -46,6 +46,10 @@ record Slab(Point middle, Point along, double halfLength, double halfHeight) {
     return new Slab(middle, along, halfLength + by, halfHeight + by);
   }
 
+  Slab longer(double by) {
+    return new Slab(middle, along, halfLength + by, halfHeight);
+  }
+
   /** The smallest upright box round it. */
   Box box() {
     double x = halfLength * Math.abs(along.x()) + halfHeight * Math.abs(along.y());

@@ -61,15 +61,24 @@ record Views(Plate plate, ScaledPicture scaled, Box front, Box edge, boolean bel
   /** So far from a corner the look-out starts, mm of the plate. */
   private static final double OFF = 1e-3;
 
-  /** The views at a scale, if they and their main dimensions have room on the sheet. */
-  static Optional<Views> fit(Plate plate, double width, double height, Scale scale, boolean below) {
+  /**
+   * The views at a scale, if they and their main dimensions have room on the sheet.
+   *
+   * @param below whether the edge view lies below the front view
+   * @param tight whether the height has to find its place over the front view
+   */
+  static Optional<Views> fit(
+      Plate plate, double width, double height, Scale scale, boolean below, boolean tight) {
     double factor = scale.factor();
     Box part = plate.box();
     Box all = part.union(Box.of(Point.ORIGIN, Point.ORIGIN));
     double thick = plate.stock().thickness() * factor;
     double side = AXIS + DimensionStyle.OVER + 2;
     double left =
-        MARGIN + (isRound(plate.outline()) ? side : FIRST + DimensionStyle.TEXT + side - AXIS);
+        MARGIN
+            + (tight || isRound(plate.outline())
+                ? side
+                : FIRST + DimensionStyle.TEXT + side - AXIS);
     double right = MARGIN + (below ? side : side + APART + thick + BEYOND_EDGE);
     double bottom =
         MARGIN + FIRST + DimensionStyle.BEYOND + (below ? APART + thick + BEYOND_EDGE : 0);
@@ -111,6 +120,11 @@ record Views(Plate plate, ScaledPicture scaled, Box front, Box edge, boolean bel
 
   double factor() {
     return scaled.scale();
+  }
+
+  /** The spokes of the plate. */
+  List<Spoke> spokes() {
+    return Spoke.of(plate);
   }
 
   /** The hub axis. */
@@ -170,6 +184,14 @@ record Views(Plate plate, ScaledPicture scaled, Box front, Box edge, boolean bel
     for (BoltCircle ring : plate.boltCircles()) {
       Segment circle = Arc.circle(Point.ORIGIN, ring.pitchDiameter() / 2);
       strokes.add(new Piece.Stroke(scaled.segment(circle), Ink.AXIS));
+    }
+    for (Spoke spoke : spokes()) {
+      if (!spoke.isOnAxis()) {
+        Point along = spoke.direction().times(2 / factor());
+        Point from = spoke.direction().times(spoke.atHub()).minus(along);
+        Point to = spoke.direction().times(spoke.atRim()).plus(along);
+        strokes.add(new Piece.Stroke(scaled.segment(new Line(from, to)), Ink.AXIS));
+      }
     }
     for (Hole hole : plate.holes()) {
       double direction = hole.slot().map(Hole.Slot::direction).orElse(0.0);
