@@ -115,19 +115,30 @@ final class Linear {
     }
     for (boolean last : new boolean[] {true, false}) {
       add(cost + OUTSIDE_COST, () -> beyond(a, b, v, inside, last));
-      for (boolean up : new boolean[] {true, false}) {
-        for (double tail = 1; tail <= 3; tail++) {
-          for (double lead = 0; lead <= 3; lead++) {
-            double tails = tail * DimensionStyle.TAIL * unit;
-            double leads = lead * DimensionStyle.TAIL * unit;
-            add(
-                cost + BENT_COST + tail + lead,
-                () -> bent(a, b, v, inside, last, up, tails, leads));
-          }
+      bent(a, b, v, cost, last, 1, 0);
+    }
+    return this;
+  }
+
+  /** Adds more ways, for a line that can be at that one distance only: bent farther away. */
+  Linear farther(End a, End b, double v, double cost) {
+    for (boolean last : new boolean[] {true, false}) {
+      for (int tail = 1; tail <= 3; tail++) {
+        for (int lead = 0; lead <= 3; lead++) {
+          bent(a, b, v, cost, last, tail, lead);
         }
       }
     }
     return this;
+  }
+
+  private void bent(End a, End b, double v, double cost, boolean last, int tail, int lead) {
+    boolean inside = b.u - a.u >= 2 * DimensionStyle.ARROW * unit + STEP;
+    double tails = tail * DimensionStyle.TAIL * unit;
+    double leads = lead * DimensionStyle.TAIL * unit;
+    for (boolean right : new boolean[] {true, false}) {
+      add(cost + BENT_COST + tail + lead, () -> bent(a, b, v, inside, last, right, tails, leads));
+    }
   }
 
   private void add(double cost, Supplier<Piece> piece) {

@@ -169,12 +169,12 @@ final class Overall {
     Linear.End b = linear.at(faces.get(1).from(), faces.get(1).to(), DimensionStyle.GAP);
     for (int i = 0; i < 4; i++) {
       double away = Views.FIRST - 2 + 2 * i;
-      linear.line(a, b, a.low() - away, i);
-      linear.line(a, b, a.high() + away, i);
+      linear.line(a, b, a.low() - away, i).farther(a, b, a.low() - away, i);
+      linear.line(a, b, a.high() + away, i).farther(a, b, a.high() + away, i);
     }
     // Where there is no room beside the view, from above and below it.
     for (double v = a.low() + Views.FIRST; v < a.high() - Views.FIRST; v += Views.FIRST) {
-      linear.line(a, b, v, OVER_COST);
+      linear.line(a, b, v, OVER_COST).farther(a, b, v, OVER_COST);
     }
     return board.place(linear.options());
   }

@@ -54,29 +54,30 @@ public record PlateDrawing(
   static Draughtsman.Result drawn(Plate plate, double width, double height) {
     for (Scale scale : Scale.SERIES) {
       for (boolean tight : new boolean[] {false, true}) {
-        Optional<Draughtsman.Result> best = best(plate, width, height, scale, tight);
-        if (best.isPresent()) {
-          return best.get();
+        for (boolean below : new boolean[] {true, false}) {
+          Optional<Draughtsman.Result> best =
+              Views.fit(plate, width, height, scale, below, tight)
+                  .flatMap(views -> best(views, width, height, scale));
+          if (best.isPresent()) {
+            return best.get();
+          }
         }
       }
     }
     throw new IllegalArgumentException("no scale for so small a room");
   }
 
-  /** The drawing at a scale on which most finds its place, larger figures where that is alike. */
+  /** The drawing on which most finds its place, larger figures where that is alike. */
   private static Optional<Draughtsman.Result> best(
-      Plate plate, double width, double height, Scale scale, boolean tight) {
+      Views views, double width, double height, Scale scale) {
     Draughtsman.Result best = null;
     for (double text : new double[] {DimensionStyle.TEXT, DimensionStyle.SMALL}) {
-      for (boolean below : new boolean[] {true, false}) {
-        Optional<Views> views = Views.fit(plate, width, height, scale, below, tight);
-        for (boolean hubFirst : new boolean[] {false, true}) {
-          if (views.isPresent() && (best == null || best.failed() > 0)) {
-            Draughtsman.Result next =
-                new Draughtsman(views.get(), width, height, text).draw(scale, hubFirst);
-            if (next.whole() && (best == null || next.failed() < best.failed())) {
-              best = next;
-            }
+      for (boolean hubFirst : new boolean[] {false, true}) {
+        if (best == null || best.failed() > 0) {
+          Draughtsman.Result next =
+              new Draughtsman(views, width, height, text).draw(scale, hubFirst);
+          if (next.whole() && (best == null || next.failed() < best.failed())) {
+            best = next;
           }
         }
       }

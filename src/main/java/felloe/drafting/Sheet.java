@@ -42,11 +42,19 @@ final class Sheet {
 
   private record Bit(Point from, Point to, Ink ink) {}
 
+  /** What a text or an arrowhead takes with the white round it, and the box about that. */
+  private record Solid(Slab slab, Box box) {
+    static Solid of(Slab bare) {
+      Slab slab = bare.grown(CLEAR);
+      return new Solid(slab, slab.box());
+    }
+  }
+
   private final Box frame;
   private final int across;
   private final int up;
   private final List<List<Bit>> cells = new ArrayList<>();
-  private final List<Slab> solids = new ArrayList<>();
+  private final List<Solid> solids = new ArrayList<>();
 
   /**
    * @param frame nothing is drawn outside of it, mm
@@ -80,20 +88,20 @@ final class Sheet {
 
   /** Keeps a box free of everything. */
   void take(Box box) {
-    solids.add(Slab.of(box));
+    solids.add(Solid.of(Slab.of(box)));
   }
 
   /** Whether nothing stands in a box yet. */
   boolean isFree(Box box) {
-    Slab slab = Slab.of(box.grown(CLEAR));
-    return frame.contains(box) && !meetsSolid(slab) && !meetsLine(slab);
+    Slab slab = Slab.of(box);
+    return frame.contains(box) && !meetsSolid(slab) && !meetsLine(slab.grown(CLEAR));
   }
 
   /** Puts a piece on the sheet. */
   void take(Piece piece) {
     piece.lines().forEach(line -> take(line.segment(), line.ink()));
-    piece.texts().forEach(text -> solids.add(Slab.of(text)));
-    piece.arrows().forEach(arrow -> solids.add(Slab.of(arrow)));
+    piece.texts().forEach(text -> solids.add(Solid.of(Slab.of(text))));
+    piece.arrows().forEach(arrow -> solids.add(Solid.of(Slab.of(arrow))));
   }
 
   /**
@@ -109,7 +117,7 @@ final class Sheet {
     }
     for (Piece.Arrow arrow : piece.arrows()) {
       Slab slab = Slab.of(arrow);
-      if (!frame.contains(slab.box()) || meetsLine(slab) || meetsSolid(slab.grown(CLEAR))) {
+      if (!frame.contains(slab.box()) || meetsSolid(slab) || meetsLine(slab)) {
         return Ink.NEVER;
       }
     }
@@ -128,9 +136,10 @@ final class Sheet {
 
   /** Whether a text would meet what stands already, or the rest of its own piece. */
   private boolean isTaken(Mark.Label text, Piece piece) {
-    Slab own = Slab.of(text).grown(OWN);
-    Slab slab = Slab.of(text).grown(CLEAR);
-    if (!frame.contains(slab.box()) || meetsSolid(slab.longer(APART)) || meetsLine(slab)) {
+    Slab bare = Slab.of(text);
+    Slab own = bare.grown(OWN);
+    Slab slab = bare.grown(CLEAR);
+    if (!frame.contains(slab.box()) || meetsSolid(bare.longer(APART)) || meetsLine(slab)) {
       return true;
     }
     for (Piece.Stroke line : piece.lines()) {
@@ -147,8 +156,8 @@ final class Sheet {
 
   private boolean meetsSolid(Slab slab) {
     Box box = slab.box();
-    for (Slab solid : solids) {
-      if (box.touches(solid.box()) && slab.meets(solid)) {
+    for (Solid solid : solids) {
+      if (box.touches(solid.box) && slab.meets(solid.slab)) {
         return true;
       }
     }
@@ -175,9 +184,9 @@ final class Sheet {
     for (int i = 1; i < points.size(); i++) {
       Point from = points.get(i - 1);
       Point to = points.get(i);
-      for (Slab solid : solids) {
-        if (solid.box().grown(CLEAR).touches(Box.of(from, to))
-            && solid.grown(CLEAR).meets(from, to)) {
+      Box box = Box.of(from, to);
+      for (Solid solid : solids) {
+        if (box.touches(solid.box) && solid.slab.meets(from, to)) {
           return Ink.NEVER;
         }
       }

@@ -121,7 +121,7 @@ final class Spokes {
             end.towards(corner, 1 + DimensionStyle.BEYOND / gap));
       }
     }
-    linear.line(ends[0], ends[1], ends[0].low(), 0);
+    linear.line(ends[0], ends[1], ends[0].low(), 0).farther(ends[0], ends[1], ends[0].low(), 0);
     return linear.options();
   }
 
