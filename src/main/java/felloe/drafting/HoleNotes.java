@@ -178,7 +178,12 @@ final class HoleNotes {
     for (int i = 0; i < holes.size(); i += step) {
       Hole hole = holes.get(i);
       for (Point end : hole.ends()) {
-        leader.toCircle(views.scaled().point(end), views.factor() * hole.diameter() / 2, 0);
+        // The half circle at the end of a slot has an edge on its outer side only.
+        Point outer = end.minus(hole.centre());
+        leader.toCircle(
+            views.scaled().point(end),
+            views.factor() * hole.diameter() / 2,
+            out -> out.dot(outer) >= 0);
       }
     }
     return board.place(leader.options());

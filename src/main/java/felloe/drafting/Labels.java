@@ -72,7 +72,9 @@ final class Labels {
                 new Option(DISTANCE_COST * gap + aside, () -> label(hole.label(), middle, text)));
           }
         }
-        led(options, hole.label(), centre.plus(way, radius), way, aside, text);
+        if (way.dot(end.minus(hole.centre())) >= 0) {
+          led(options, hole.label(), centre.plus(way, radius), way, aside, text);
+        }
       }
     }
     board.place(options);
