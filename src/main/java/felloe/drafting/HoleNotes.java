@@ -81,11 +81,21 @@ final class HoleNotes {
         && holes.stream().map(Hole::size).distinct().count() == 1;
   }
 
-  /** Draws bolt circles. */
+  /** Draws directions of bolt circles. */
+  void directions() {
+    rings.forEach(
+        (ring, holes) -> {
+          if (!direction(ring, holes)) {
+            untold.addAll(holes);
+          }
+        });
+  }
+
+  /** Draws sizes and pitch circles of bolt circles. */
   void rings() {
     rings.forEach(
         (ring, holes) -> {
-          if (!direction(ring, holes) | !ring(holes) | !pitch(ring)) {
+          if (!ring(holes) | !pitch(ring)) {
             untold.addAll(holes);
           }
         });
