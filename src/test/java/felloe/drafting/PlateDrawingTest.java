@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.drawing.Mark;
 import felloe.drawing.PaperPlates;
 import felloe.geometry.Box;
+import felloe.geometry.Contour;
 import felloe.geometry.Point;
+import felloe.geometry.RandomShapes;
+import felloe.geometry.RigidTransform;
 import felloe.plate.DemoPlates;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -26,7 +29,9 @@ class PlateDrawingTest {
 
   /** ISO 5455, reductions and enlargements of small parts, from memory. */
   private static final Set<String> SCALES =
-      Set.of("10:1", "5:1", "2:1", "1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100", "1:200");
+      Set.of(
+          "10:1", "5:1", "2:1", "1:1", "1:2", "1:5", "1:10", "1:20", "1:50", "1:100", "1:200",
+          "1:500", "1:1000");
 
   @Test
   void theScaleIsOneOfTheStandardAndTheDrawingHasRoom() {
@@ -124,6 +129,27 @@ class PlateDrawingTest {
         .filter(Mark.Label.class::isInstance)
         .map(mark -> ((Mark.Label) mark).text())
         .toList();
+  }
+
+  @Test
+  void slimOffsetTinyAndHugePlatesAreDrawnToo() {
+    List<Contour> outlines =
+        List.of(
+            RandomShapes.roundedRectangle(30, 2400, 10).moved(RigidTransform.shift(500, 300)),
+            RandomShapes.roundedRectangle(300, 12, 4),
+            RandomShapes.roundedRectangle(12, 300, 4),
+            RandomShapes.roundedRectangle(6, 5, 1),
+            RandomShapes.roundedRectangle(9_900, 9_900, 800),
+            RandomShapes.roundedRectangle(9_900, 20, 5),
+            Contour.circle(new Point(40, -25), 30));
+    for (Contour outline : outlines) {
+      for (double[] room : new double[][] {{180, 200}, {118, 150}, {387, 237}, {60, 60}}) {
+        PlateDrawing drawing =
+            PlateDrawing.of(PaperPlates.of(outline, List.of()), room[0], room[1]);
+        assertTrue(SCALES.contains(drawing.scale().text()), outline.box().toString());
+        assertTrue(texts(drawing).contains("5"), outline.box() + " thickness");
+      }
+    }
   }
 
   @Test
