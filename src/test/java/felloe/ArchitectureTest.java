@@ -63,9 +63,31 @@ class ArchitectureTest {
           Map.entry(
               "load", List.of("geometry", "plate", "yaml", "mesh", "joints", "laminate", "layup")),
           Map.entry(
+              "job",
+              List.of(
+                  "geometry",
+                  "plate",
+                  "yaml",
+                  "hub",
+                  "joints",
+                  "drilling",
+                  "cutting",
+                  "layup",
+                  "load")),
+          Map.entry(
               "cure", List.of("geometry", "plate", "yaml", "hub", "joints", "review", "load")),
           Map.entry(
-              "out", List.of("geometry", "plate", "drawing", "template", "cutting", "drilling")),
+              "out",
+              List.of(
+                  "geometry",
+                  "plate",
+                  "drawing",
+                  "template",
+                  "cutting",
+                  "drilling",
+                  "yaml",
+                  "layup",
+                  "job")),
           Map.entry(
               "service",
               List.of(
@@ -85,7 +107,8 @@ class ArchitectureTest {
                   "layup",
                   "mesh",
                   "load",
-                  "cure")),
+                  "cure",
+                  "job")),
           Map.entry(
               "report",
               List.of(
@@ -106,7 +129,9 @@ class ArchitectureTest {
                   "load",
                   "cure",
                   "document",
-                  "service")),
+                  "service",
+                  "job",
+                  "drafting")),
           Map.entry(
               "render",
               List.of(
@@ -128,7 +153,8 @@ class ArchitectureTest {
                   "document",
                   "out",
                   "service",
-                  "report")),
+                  "report",
+                  "job")),
           Map.entry(
               "kit",
               List.of(
@@ -145,7 +171,9 @@ class ArchitectureTest {
                   "service",
                   "report",
                   "render",
-                  "files")),
+                  "files",
+                  "drilling",
+                  "job")),
           Map.entry(
               "cli",
               List.of(

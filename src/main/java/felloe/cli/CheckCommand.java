@@ -14,7 +14,7 @@ import picocli.CommandLine.ParseResult;
 /** The review. */
 final class CheckCommand implements Command {
 
-  private static final Opt<Path> MEASURED =
+  static final Opt<Path> MEASURED =
       Opt.one(
           "--measured",
           "FILE",

@@ -28,6 +28,7 @@ final class Commands {
               "Make",
               List.of(
                   new Entry("make", "the whole kit"),
+                  new Entry("card", "the job card: drawing, bill, order of work, readings"),
                   new Entry("template", "true-scale paper templates"),
                   new Entry("cut", "files for router, laser, waterjet; rough lines for a jigsaw"))),
           new Group(
@@ -66,6 +67,7 @@ final class Commands {
           case "layup" -> new LayupCommand();
           case "load" -> new LoadCommand();
           case "make" -> new MakeCommand();
+          case "card" -> new CardCommand();
           case "template" -> new TemplateCommand();
           case "cut" -> new CutCommand();
           case "help" -> new HelpCommand();

@@ -45,7 +45,7 @@ final class CutCommand implements Command {
   private static final List<CutProcess> MACHINES = List.of(ROUTER, LASER, WATERJET);
   private static final List<CutProcess> SAW = List.of(JIGSAW);
 
-  private static final Opt<CutProcess> PROCESS =
+  static final Opt<CutProcess> PROCESS =
       Opt.one(
           "--process",
           "PROCESS",

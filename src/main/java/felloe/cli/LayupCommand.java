@@ -104,7 +104,7 @@ final class LayupCommand implements Command {
           "FILE",
           Read::path,
           "A stack on its own, such as my-stack.yaml; no shape is needed.");
-  private static final Opt<Path> TESTED =
+  static final Opt<Path> TESTED =
       Opt.one(
           "--tested",
           "FILE",

@@ -54,7 +54,7 @@ final class LoadCommand implements Command {
           LoadCommand::thicknesses,
           "Thicknesses to compare: a list such as 4,5,6 or a range such as 3-8; usually those"
               + " about the plate's own that the stock comes in.");
-  private static final Opt<Path> TESTED =
+  static final Opt<Path> TESTED =
       Opt.one(
           "--tested",
           "FILE",
@@ -66,7 +66,7 @@ final class LoadCommand implements Command {
           "Folder in which the shape gets a folder for pages and pictures, which are made only when"
               + " it is given; with --least-mass for SHAPE-designs.csv, by which a search that was"
               + " stopped goes on.");
-  private static final Opt<Boolean> PROOF =
+  static final Opt<Boolean> PROOF =
       Opt.flag(
           "--proof",
           "Tells how to prove the finished wheel with weights, off the car; with --out as a sheet"

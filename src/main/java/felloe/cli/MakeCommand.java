@@ -30,8 +30,8 @@ final class MakeCommand implements Command {
         Options.command(
             "make",
             "Reads shape files, checks the plates, and writes a kit for each: templates at true"
-                + " scale, hole table, picture, files for machines, report. A kit is written"
-                + " whole or not at all.");
+                + " scale, job card with its bill of materials, hole table, picture, files for"
+                + " machines, report. A kit is written whole or not at all.");
     Options.shapes(spec, true);
     Options.add(spec, Options.HUB, OUT);
     Answers.format(spec);
@@ -57,7 +57,7 @@ final class MakeCommand implements Command {
           all,
           one -> {
             screen.progress(one.plate().name(), kits.size(), all.size());
-            kits.add(files.of(one, options));
+            kits.add(files.of(one, CardTalk.of(one, call), options));
           });
     } finally {
       screen.progressEnds();

@@ -30,7 +30,8 @@ final class Options {
   private static final Opt<Path> SHAPES =
       Opt.argument("SHAPE", "0..*", Read::path, "Shape files, each with a name of its own.");
 
-  private static final Opt<String> SETS = sets("outline.round.diameter=280 or windows[0].label=L");
+  /** Values to take instead of a shape file's. */
+  static final Opt<String> SETS = sets("outline.round.diameter=280 or windows[0].label=L");
 
   /** The hub to compare with. */
   static final Opt<String> HUB =

@@ -25,7 +25,7 @@ final class TemplateCommand implements Command {
       Options.folder(
           "Folder in which each shape has one of its own; the print check sheet goes there itself."
               + " Usually templates-out.");
-  private static final Opt<Boolean> PRINT_CHECK =
+  static final Opt<Boolean> PRINT_CHECK =
       Opt.flag(
           "--print-check",
           "Write the one-page print check sheet for the paper as well; no SHAPE is needed for it."

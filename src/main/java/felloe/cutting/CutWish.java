@@ -84,7 +84,7 @@ public record CutWish(
   }
 
   /** The blade of a jigsaw: as asked for, else the shape file's, else the usual one. */
-  JigsawBlade blade(Plate plate, FeedTable feeds) {
+  public JigsawBlade blade(Plate plate, FeedTable feeds) {
     JigsawBlade usual = feeds.blade();
     double width = usual.width();
     double turn = usual.turn();

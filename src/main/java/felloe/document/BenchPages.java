@@ -21,12 +21,6 @@ public final class BenchPages {
   /** More space above a heading. */
   private static final double ABOVE = 2;
 
-  /** Between parts of a table that stand side by side. */
-  private static final double ABREAST = 5;
-
-  /** A table with fewer rows than this stays in one part. */
-  private static final int SHORT = 7;
-
   /** Room for half a line's width at the sides. */
   private static final double SIDE = 0.5;
 
@@ -45,19 +39,21 @@ public final class BenchPages {
   /** Higher than any column of words, mm. */
   private static final double ENDLESS = 1e6;
 
-  private final Box field;
+  private final Box others;
   private final double width;
   private final double measure;
   private final List<Drawing> pages = new ArrayList<>();
   private Drawing page = new Drawing(List.of());
   private List<Mark> marks = new ArrayList<>();
+  private Box field;
   private double y;
 
-  private BenchPages(Box field) {
-    this.field = field;
-    this.width = field.width();
+  private BenchPages(Box first, Box others) {
+    this.field = first;
+    this.others = others;
+    this.width = first.width();
     this.measure = Math.min(LONGEST, width);
-    this.y = field.maxY();
+    this.y = first.maxY();
   }
 
   /**
@@ -66,16 +62,42 @@ public final class BenchPages {
    * @param field where they may stand on each page, mm
    */
   public static List<Drawing> of(List<? extends Block> blocks, Box field) {
-    Box inner =
-        new Box(field.minX() + SIDE, field.minY() + END, field.maxX() - SIDE, field.maxY() - END);
-    BenchPages set = new BenchPages(inner);
+    return of(blocks, field, field);
+  }
+
+  /**
+   * The same where the first page has less room, as wide as the others.
+   *
+   * @param first where they may stand on the first page, mm
+   * @param others where they may stand on all others, mm
+   */
+  public static List<Drawing> of(List<? extends Block> blocks, Box first, Box others) {
+    BenchPages set = new BenchPages(inner(first), inner(others));
     set.blocks(onPaper(blocks));
     return List.copyOf(set.pages);
   }
 
+  private static Box inner(Box field) {
+    return new Box(
+        field.minX() + SIDE, field.minY() + END, field.maxX() - SIDE, field.maxY() - END);
+  }
+
+  /**
+   * Room for a picture that stands below some blocks on a page, mm: it is shown at its full size
+   * there when it is no larger.
+   *
+   * @param field of the page
+   */
+  public static Box below(List<? extends Block> blocks, Box field) {
+    Box inner = inner(field);
+    BenchPiece piece = column(blocks, inner.width());
+    return new Box(inner.minX(), inner.minY(), inner.maxX(), inner.maxY() - piece.height() - GAP);
+  }
+
   /** The blocks one below the other without end, to stand beside something else. */
   public static BenchPiece column(List<? extends Block> blocks, double width) {
-    BenchPages set = new BenchPages(new Box(0, -ENDLESS, width, 0));
+    Box endless = new Box(0, -ENDLESS, width, 0);
+    BenchPages set = new BenchPages(endless, endless);
     set.blocks(onPaper(blocks));
     List<Mark> marks = set.pages.stream().flatMap(page -> page.marks().stream()).toList();
     double lower = marks.stream().mapToDouble(mark -> mark.box().minY()).min().orElse(0);
@@ -170,6 +192,7 @@ public final class BenchPages {
       pages.add(marks.isEmpty() ? page : Drawing.of("work", marks).and(page));
       marks = new ArrayList<>();
       page = new Drawing(List.of());
+      field = others;
     }
     y = field.maxY();
   }
@@ -268,10 +291,12 @@ public final class BenchPages {
 
   /** How many parts of a table stand side by side. */
   private int abreast(BenchTable table) {
-    if (!table.abreast() || table.size() < SHORT) {
+    if (!table.abreast() || table.size() < BenchTable.SHORT) {
       return 1;
     }
-    return (int) Math.max(1, Math.floor((width + ABREAST) / (table.width() + ABREAST)));
+    return (int)
+        Math.max(
+            1, Math.floor((width + BenchTable.BETWEEN) / (table.width() + BenchTable.BETWEEN)));
   }
 
   private void rows(BenchTable table) {
@@ -286,7 +311,7 @@ public final class BenchPages {
       double lowest = y;
       for (int i = 0; i < abreast && from < table.size(); i++) {
         int to = from + Math.min(each, Math.max(1, table.room(from, y - field.minY())));
-        Point corner = new Point(field.minX() + i * (table.width() + ABREAST), y);
+        Point corner = new Point(field.minX() + i * (table.width() + BenchTable.BETWEEN), y);
         marks.addAll(table.marks(corner, from, to));
         lowest = Math.min(lowest, y - table.height(from, to));
         from = to;

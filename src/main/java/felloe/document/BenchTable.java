@@ -13,6 +13,7 @@ import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A table of the bench's pages, its columns fitted to a width. */
 final class BenchTable {
@@ -22,6 +23,13 @@ final class BenchTable {
   private static final double PAD = 1.4;
   private static final double SPACE = 0.9;
   private static final double BLANK = 17;
+
+  /** Between parts of a table that stand side by side, mm. */
+  static final double BETWEEN = 5;
+
+  /** A table with fewer rows than this stays in one part. */
+  static final int SHORT = 7;
+
   private static final double LEAST_WRAPPED = 30;
 
   /** What sums of widths may be off by, mm. */
@@ -29,6 +37,9 @@ final class BenchTable {
 
   /** Height of a row that is written in. */
   private static final double WRITE = 7;
+
+  /** A box to tick takes one line. */
+  private static final String TICK = new Cell.Tick().text("");
 
   /** Height of a row with a box to tick. */
   private static final double TICKED = 5;
@@ -42,13 +53,21 @@ final class BenchTable {
   private final double least;
 
   /**
-   * @param width that it may take, mm
+   * @param width that it may take, mm; a table with wrapped words whose parts may stand side by
+   *     side takes half of it where that is enough
    * @param most height that it may take on a page, mm; a row that is higher goes on in another
    */
   BenchTable(Block.Table rows, double width, double most) {
     this.columns = rows.columns();
     this.abreast = rows.abreast();
-    this.widths = widths(rows, width);
+    double half = (width - BETWEEN) / 2;
+    double[] narrow = widths(rows, half);
+    boolean halved =
+        abreast
+            && rows.rows().size() >= SHORT
+            && has(Block.Fill.WRAPPED)
+            && IntStream.range(0, narrow.length).allMatch(i -> narrow[i] >= least(i));
+    this.widths = halved ? narrow : widths(rows, width);
     this.caption = rows.caption().isEmpty() ? "" : Paragraph.fit(rows.caption(), TEXT, width - PAD);
     this.least = has(Block.Fill.BLANK) ? WRITE : has(Block.Fill.TICK) ? TICKED : 0;
     int headLines = lines(most / 3);
@@ -62,6 +81,10 @@ final class BenchTable {
         cells.add(lines(texts, from, from + highest));
       }
     }
+  }
+
+  private double least(int column) {
+    return columns.get(column).fill() == Block.Fill.WRAPPED ? LEAST_WRAPPED : 0;
   }
 
   private static List<List<String>> texts(Block.Table table) {
@@ -98,32 +121,60 @@ final class BenchTable {
   private List<List<String>> cells(List<String> row) {
     List<List<String>> texts = new ArrayList<>();
     for (int i = 0; i < widths.length; i++) {
-      texts.add(Paragraph.wrap(row.get(i), TEXT, widths[i] - 2 * PAD + HAIR));
+      boolean tick = columns.get(i).fill() == Block.Fill.TICK && row.get(i).equals(TICK);
+      texts.add(
+          tick ? List.of(TICK) : Paragraph.wrap(row.get(i), TEXT, widths[i] - 2 * PAD + HAIR));
     }
     return texts;
   }
 
   private double[] widths(Block.Table rows, double width) {
     double[] fixed = new double[columns.size()];
-    int wrapped = 0;
+    List<Integer> wrapped = new ArrayList<>();
     for (int i = 0; i < fixed.length; i++) {
       if (columns.get(i).fill() == Block.Fill.WRAPPED) {
-        wrapped++;
+        wrapped.add(i);
       } else {
         fixed[i] = natural(rows, i);
       }
     }
     double sum = Arrays.stream(fixed).sum();
     // Where there are too many columns, those with long words keep a like share.
-    double share = wrapped == 0 ? 0 : Math.min(LEAST_WRAPPED, width / columns.size());
-    if (sum > width - share * wrapped + HAIR) {
-      fixed = narrowed(fixed, words(rows, fixed), width - share * wrapped);
+    double share = wrapped.isEmpty() ? 0 : Math.min(LEAST_WRAPPED, width / columns.size());
+    if (sum > width - share * wrapped.size() + HAIR) {
+      fixed = narrowed(fixed, words(rows, fixed), width - share * wrapped.size());
       sum = Arrays.stream(fixed).sum();
     }
-    for (int i = 0; i < fixed.length; i++) {
-      fixed[i] = columns.get(i).fill() == Block.Fill.WRAPPED ? (width - sum) / wrapped : fixed[i];
-    }
+    shared(rows, fixed, wrapped, width - sum);
     return fixed;
+  }
+
+  /** Parts what is left among columns that wrap; one takes more than its share for a long word. */
+  private void shared(Block.Table rows, double[] widths, List<Integer> wrapped, double left) {
+    if (wrapped.isEmpty()) {
+      return;
+    }
+    double[] endless = new double[widths.length];
+    Arrays.fill(endless, Double.POSITIVE_INFINITY);
+    double[] longest = words(rows, endless);
+    List<Integer> open = new ArrayList<>(wrapped);
+    double most = left / wrapped.size();
+    double room = left;
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      int shares = open.stream().mapToInt(i -> columns.get(i).share()).sum();
+      for (int i : List.copyOf(open)) {
+        widths[i] = columns.get(i).share() * room / shares;
+        double needed = Math.min(longest[i], most);
+        if (!changed && widths[i] < needed - HAIR) {
+          widths[i] = needed;
+          room -= needed;
+          open.remove((Integer) i);
+          changed = true;
+        }
+      }
+    }
   }
 
   private double natural(Block.Table rows, int column) {
@@ -135,7 +186,8 @@ final class BenchTable {
     for (List<String> row : texts(rows)) {
       natural = Math.max(natural, TextWidth.of(row.get(column), TEXT));
     }
-    return Math.max(kind.fill() == Block.Fill.BLANK ? BLANK : 0, natural + 2 * PAD);
+    double written = kind.fill() == Block.Fill.BLANK ? kind.share() * BLANK : 0;
+    return Math.max(written, natural + 2 * PAD);
   }
 
   /** What the longest word of each column takes; no column is made wider for it. */

@@ -179,8 +179,21 @@ public sealed interface Block {
    * @param head what stands above it
    * @param unit of all its quantities, which then stands in the head alone; may be empty
    * @param fill how it is filled
+   * @param share how wide it is on pages against others that share the width that is left, or so
+   *     many times as wide as usual where it is written in; at least 1
    */
-  record Column(String head, String unit, Fill fill) {
+  record Column(String head, String unit, Fill fill, int share) {
+
+    public Column {
+      if (share < 1) {
+        throw new IllegalArgumentException("share must be at least 1, not " + share);
+      }
+    }
+
+    /** A column of the usual width. */
+    public Column(String head, String unit, Fill fill) {
+      this(head, unit, fill, 1);
+    }
 
     /** Words, as wide as they are where there is room. */
     public static Column words(String head) {

@@ -46,6 +46,17 @@ public final class FramedPages {
     return new Box(MARGIN, rule + 2, paper.width() - MARGIN, paper.height() - MARGIN - HEAD);
   }
 
+  /**
+   * The same of the first page of a drawing, above its title block.
+   *
+   * @param block its title block
+   */
+  public static Box field(Paper paper, String foot, TitleBlock block) {
+    Box field = field(paper, foot);
+    double above = field.minY() + block.height(field.width()) + 2;
+    return new Box(field.minX(), above, field.maxX(), field.maxY());
+  }
+
   private static List<String> foot(Paper paper, String foot) {
     return Paragraph.wrap(foot, SMALL, paper.width() - 2 * MARGIN);
   }
@@ -55,28 +66,33 @@ public final class FramedPages {
   }
 
   /**
-   * Pages of drawings, upright.
+   * The pages of a report, upright, called by its title and their number.
    *
-   * @param name what pages are called before their number
-   * @param title of every page
-   * @param foot at the lower edge of every page
    * @param drawings one a page, in the field
    */
-  public static List<Page> of(
-      String name, String title, String foot, List<Drawing> drawings, Paper paper) {
-    FramedPages set = new FramedPages(paper, title, foot);
+  public static List<Page> of(Report report, List<Drawing> drawings, Paper paper) {
+    FramedPages set = new FramedPages(paper, report.title(), report.foot());
     List<Page> pages = new ArrayList<>();
     for (int i = 0; i < drawings.size(); i++) {
       Drawing frame = set.frame(i + 1, drawings.size());
+      if (i == 0 && report.titleBlock().isPresent()) {
+        frame = frame.and(set.titled(report.titleBlock().get(), drawings.size()));
+      }
       pages.add(
           new Page(
-              name + " " + (i + 1),
+              report.title() + " " + (i + 1),
               paper.width(),
               paper.height(),
               List.of(Page.Placed.of(drawings.get(i)), Page.Placed.of(frame)),
               Correction.NONE));
     }
     return pages;
+  }
+
+  private Drawing titled(TitleBlock block, int sheets) {
+    Box field = field(paper, foot);
+    Point corner = new Point(field.minX(), field.minY());
+    return Drawing.of("title-block", block.marks(corner, field.width(), 1, sheets));
   }
 
   private Drawing frame(int number, int all) {

@@ -50,6 +50,11 @@ public final class Rows<T> {
     return with(Column.wrapped(head), cell);
   }
 
+  /** The same, so many times as wide as the others of its kind on pages. */
+  public Rows<T> wrapped(String head, int share, Function<T, Object> cell) {
+    return with(new Column(head, "", Fill.WRAPPED, share), cell);
+  }
+
   /** One more column of figures that tell their own unit, or have none. */
   public Rows<T> figures(String head, Function<T, Object> cell) {
     return figures(head, "", cell);
@@ -72,7 +77,12 @@ public final class Rows<T> {
 
   /** One more column to write in by hand. */
   public Rows<T> blank(String head) {
-    return with(Column.blank(head), item -> new Cell.Blank());
+    return blank(head, 1);
+  }
+
+  /** The same, so many times as wide as usual. */
+  public Rows<T> blank(String head, int share) {
+    return with(new Column(head, "", Fill.BLANK, share), item -> new Cell.Blank());
   }
 
   /** The table, without columns in which nothing stands. */

@@ -81,21 +81,11 @@ final class HoleNotes {
         && holes.stream().map(Hole::size).distinct().count() == 1;
   }
 
-  /** Draws directions of bolt circles. */
-  void directions() {
-    rings.forEach(
-        (ring, holes) -> {
-          if (!direction(ring, holes)) {
-            untold.addAll(holes);
-          }
-        });
-  }
-
-  /** Draws sizes and pitch circles of bolt circles. */
+  /** Draws bolt circles. */
   void rings() {
     rings.forEach(
         (ring, holes) -> {
-          if (!ring(holes) | !pitch(ring)) {
+          if (!direction(ring, holes) | !ring(holes) | !pitch(ring)) {
             untold.addAll(holes);
           }
         });
@@ -188,12 +178,7 @@ final class HoleNotes {
     for (int i = 0; i < holes.size(); i += step) {
       Hole hole = holes.get(i);
       for (Point end : hole.ends()) {
-        // The half circle at the end of a slot has an edge on its outer side only.
-        Point outer = end.minus(hole.centre());
-        leader.toCircle(
-            views.scaled().point(end),
-            views.factor() * hole.diameter() / 2,
-            out -> out.dot(outer) >= 0);
+        leader.toCircle(views.scaled().point(end), views.factor() * hole.diameter() / 2, 0);
       }
     }
     return board.place(leader.options());

@@ -24,9 +24,7 @@ public record Scale(int drawn, int real) {
           new Scale(1, 20),
           new Scale(1, 50),
           new Scale(1, 100),
-          new Scale(1, 200),
-          new Scale(1, 500),
-          new Scale(1, 1000));
+          new Scale(1, 200));
 
   /** Length on the drawing to length of the part. */
   public double factor() {

@@ -1,5 +1,6 @@
 package felloe.joints;
 
+import felloe.geometry.Numbers;
 import felloe.hub.ScrewThread;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -8,6 +9,7 @@ import felloe.plate.Joint.Head;
 import felloe.plate.Joint.InNut;
 import felloe.plate.Joint.InTapped;
 import felloe.plate.Place;
+import felloe.yaml.Entry;
 import java.util.List;
 import java.util.Optional;
 
@@ -140,6 +142,17 @@ public record PlannedJoint(
   public Optional<Double> land() {
     return coned()
         .map(part -> part.thickness() - joint.screw().sunk() - headSize.coneDepth(hole()));
+  }
+
+  /** Thread, length, head and its standard, such as {@code M5 x 20 socket, ISO 4762}. */
+  public String screwName() {
+    return thread.name()
+        + " x "
+        + Numbers.brief(length, 2)
+        + " "
+        + Entry.nameOf(head)
+        + ", "
+        + headSize.standard();
   }
 
   /** Whether the maker wrote a key of the screw, such as {@code length}. */

@@ -85,8 +85,7 @@ record ScrewJudge(
 
   /** Wood and plain plastic are for mock-ups; what only works loose there only warns. */
   private boolean driven() {
-    MaterialKind kind = plate.stock().material().kind();
-    return kind == MaterialKind.METAL || kind == MaterialKind.LAMINATE;
+    return plate.stock().material().kind().driven();
   }
 
   private void clamp(PlannedJoint joint, ScrewDemand pulled, List<JointCheck> checks) {

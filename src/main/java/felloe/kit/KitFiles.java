@@ -12,6 +12,9 @@ import felloe.out.HoleCsv;
 import felloe.plate.Plate;
 import felloe.render.KitRecord;
 import felloe.render.ResultJson;
+import felloe.report.CardCalls;
+import felloe.report.CardSheet;
+import felloe.service.CardOutcome;
 import felloe.service.KitOutcome;
 import felloe.service.Study;
 import felloe.template.TemplateOptions;
@@ -21,6 +24,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Future;
 
 /** Makes whole kits; pictures are drawn by a second pair of hands while pages are laid out. */
@@ -61,18 +65,24 @@ public final class KitFiles implements AutoCloseable {
   /**
    * Makes the kit of a plate.
    *
+   * @param calls what its job card tells to type
    * @throws felloe.plate.BadInput when its templates cannot be printed so
    */
-  public Made of(Study study, TemplateOptions options) {
+  public Made of(Study study, CardCalls calls, TemplateOptions options) {
     Plate plate = study.plate();
     Future<OutFile> drawing = easel.draw(() -> TemplateFiles.drawing(study, options));
     Future<OutFile> picture = easel.draw(() -> PictureFiles.of(plate, study.findings()));
+    CompletableFuture<CardOutcome.Stocked> stock =
+        CompletableFuture.supplyAsync(() -> CardOutcome.Stocked.of(study));
     KitOutcome outcome = KitOutcome.of(study, options);
     OutFile tiled = TemplateFiles.tiled(outcome.templates());
     OutFile plot = TemplateFiles.plot(outcome.templates());
     OutFile holes = new OutFile(plate.name() + "-holes.csv", HoleCsv.write(plate));
     List<OutFile> files =
         new ArrayList<>(List.of(Easel.done(drawing), tiled, plot, holes, Easel.done(picture)));
+    CardOutcome job = CardOutcome.unloaded(study, stock.join(), outcome.templates().tiled());
+    CardSheet card = CardFiles.sheet(job, calls, options);
+    files.addAll(CardFiles.pages(card, card.report()));
     files.addAll(machine(outcome));
     Map<String, Object> others = Map.of("files", files.stream().map(FileLine::of).toList());
     String report = ResultJson.text(new KitRecord(Kit.version(), outcome), others);

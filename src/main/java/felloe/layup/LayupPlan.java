@@ -81,6 +81,14 @@ public record LayupPlan(
       Function<String, Optional<Material>> materials) {
     LayupChoice choice = LayupChoice.of(plate.stock(), wish.over(plate.stock().layup()), book);
     StockComparison.check(choice.prices(), book);
+    return of(plate, choice, book, materials);
+  }
+
+  static LayupPlan of(
+      Plate plate,
+      LayupChoice choice,
+      MaterialBook book,
+      Function<String, Optional<Material>> materials) {
     StackPlan stack = StackPlan.of(choice, plate.stock().thickness(), plate.stock().place());
     LaminateModuli moduli = Laminate.of(LayupLaminate.of(stack, choice.cloth())).moduli();
     BlankPlan blank = BlankPlan.of(plate, choice, stack.thickness());
@@ -91,10 +99,7 @@ public record LayupPlan(
     MouldPlan mould = MouldPlan.of(blank, choice.process());
     double density = LaidUp.density(plate.stock(), choice, stack.fraction());
     double hours =
-        choice.process().ready()
-            + cloth.pieces().size() * CUTTING / 60
-            + pots.closed() / 60
-            + choice.process().finish();
+        choice.process().ready() + cutting(cloth) + pots.closed() / 60 + choice.process().finish();
     StockComparison ways = new StockComparison(plate, choice.prices());
     StockOption layup =
         ways.layup(
@@ -194,6 +199,15 @@ public record LayupPlan(
   /** Whether the plate is to be laid up; else the plan is there to compare. */
   public boolean laidUp() {
     return ways.get(0).own();
+  }
+
+  /** Hours that it takes to mark and cut the cloth. */
+  public double cutting() {
+    return cutting(cloth);
+  }
+
+  private static double cutting(ClothPlan cloth) {
+    return cloth.pieces().size() * CUTTING / 60;
   }
 
   /** Whether it can be done as planned. */

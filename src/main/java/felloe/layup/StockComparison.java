@@ -25,7 +25,6 @@ final class StockComparison {
   /** Edge of a bought sheet that is left alone, mm: common practice, as when cutting. */
   static final double EDGE = 5;
 
-  private static final String SUNDRIES = "sundries";
   private static final String WORK = "work";
 
   private final Plate plate;
@@ -48,7 +47,7 @@ final class StockComparison {
     Set<String> known = new TreeSet<>(book.cloths().keySet());
     known.addAll(book.resins().keySet());
     known.addAll(book.sheets().keySet());
-    known.add(SUNDRIES);
+    known.add(StockOption.SUNDRIES);
     known.add(WORK);
     for (Prices.Price price : prices.list()) {
       String item = price.item();
@@ -112,13 +111,13 @@ final class StockComparison {
       double hours,
       boolean laidUp) {
     List<String> missing = new ArrayList<>();
-    OptionalDouble clothCost = clothCost(choice.cloth(), cloth, missing);
-    OptionalDouble resinCost = cost(choice.resin().name(), resin.mix() / 1000, missing);
-    OptionalDouble sundries = cost(SUNDRIES, 1, missing);
+    List<StockOption.Cost> costs = new ArrayList<>();
+    OptionalDouble clothCost = clothCost(choice.cloth(), cloth, missing, costs);
+    OptionalDouble resinCost = cost(choice.resin().name(), resin.mix() / 1000, missing, costs);
+    cost(StockOption.SUNDRIES, 1, missing, costs);
     OptionalDouble material =
         clothCost.isPresent() && resinCost.isPresent()
-            ? OptionalDouble.of(
-                clothCost.getAsDouble() + resinCost.getAsDouble() + sundries.orElse(0))
+            ? OptionalDouble.of(costs.stream().mapToDouble(StockOption.Cost::cost).sum())
             : OptionalDouble.empty();
     double waiting =
         choice.resin().cure().at(choice.temperature())
@@ -132,6 +131,7 @@ final class StockComparison {
         1,
         Optional.empty(),
         true,
+        costs,
         material,
         work(hours),
         hours,
@@ -140,19 +140,24 @@ final class StockComparison {
         laidUp);
   }
 
-  private OptionalDouble clothCost(Cloth cloth, ClothPlan plan, List<String> missing) {
+  private OptionalDouble clothCost(
+      Cloth cloth, ClothPlan plan, List<String> missing, List<StockOption.Cost> costs) {
     boolean byMetre =
         prices.find(cloth.name()).flatMap(Prices.Price::per).equals(Optional.of(Prices.Per.METRE));
-    return cost(cloth.name(), byMetre ? plan.toBuy() / 1000 : plan.bought() / 1e6, missing);
+    double amount = byMetre ? plan.toBuy() / 1000 : plan.bought() / 1e6;
+    return cost(cloth.name(), amount, missing, costs);
   }
 
-  private OptionalDouble cost(String item, double amount, List<String> missing) {
+  private OptionalDouble cost(
+      String item, double amount, List<String> missing, List<StockOption.Cost> costs) {
     Optional<Prices.Price> price = prices.find(item);
     if (price.isEmpty()) {
       missing.add(item);
       return OptionalDouble.empty();
     }
-    return OptionalDouble.of(price.get().price() * amount);
+    double cost = price.get().price() * amount;
+    costs.add(new StockOption.Cost(item, cost));
+    return OptionalDouble.of(cost);
   }
 
   private OptionalDouble work(double hours) {
@@ -168,7 +173,19 @@ final class StockComparison {
     return materials.apply(stock.material()).map(material -> sheet(stock, material, layup));
   }
 
+  /** The sheet that the stock is bought as; it is compared with nothing but itself. */
+  Optional<StockOption> own(SheetStock stock, Function<String, Optional<Material>> materials) {
+    return materials.apply(stock.material()).map(material -> sheet(stock, material));
+  }
+
   private StockOption sheet(SheetStock stock, Material material, StockOption layup) {
+    StockOption alone = sheet(stock, material);
+    boolean own = !layup.own() && alone.own();
+    double against = layup.modulus() * cube(layup.thickness());
+    return alone.against(alone.modulus() * cube(alone.thickness()) / against, own);
+  }
+
+  private StockOption sheet(SheetStock stock, Material material) {
     int nearest = 0;
     for (int i = 1; i < stock.thicknesses().size(); i++) {
       double away = Math.abs(stock.thicknesses().get(i) - plate.stock().thickness());
@@ -182,6 +199,7 @@ final class StockComparison {
     Optional<Sheet> size =
         stock.sizes().stream().filter(sheet -> fits(plate.box(), sheet, grain)).findFirst();
     List<String> missing = new ArrayList<>();
+    List<StockOption.Cost> costs = new ArrayList<>();
     OptionalDouble cost = OptionalDouble.empty();
     if (size.isPresent()) {
       boolean whole =
@@ -190,7 +208,7 @@ final class StockComparison {
               .flatMap(Prices.Price::per)
               .equals(Optional.of(Prices.Per.SHEET));
       double squareMetres = size.get().width() * size.get().height() / 1e6;
-      cost = cost(stock.name(), whole ? 1 : squareMetres, missing);
+      cost = cost(stock.name(), whole ? 1 : squareMetres, missing, costs);
     }
     return new StockOption(
         stock.name(),
@@ -198,15 +216,16 @@ final class StockComparison {
         thickness,
         Weights.sheet(area, thickness, material.density()),
         modulus,
-        modulus * cube(thickness) / (layup.modulus() * cube(layup.thickness())),
+        1,
         size,
         size.isPresent(),
+        costs,
         cost,
         work(0),
         0,
         0,
         missing,
-        !layup.own() && stock.material().equals(plate.stock().material().name()));
+        stock.material().equals(plate.stock().material().name()));
   }
 
   private static double cube(double x) {

@@ -9,5 +9,10 @@ public enum MaterialKind {
   /** Plywood and other wood. */
   WOOD,
   /** Unreinforced plastic sheet. */
-  PLASTIC
+  PLASTIC;
+
+  /** Whether a wheel of it may be driven with; wood and plain plastic are for mock-ups. */
+  public boolean driven() {
+    return this == METAL || this == LAMINATE;
+  }
 }

@@ -5,6 +5,7 @@ import felloe.document.FramedPages;
 import felloe.document.Report;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
+import felloe.geometry.Box;
 import felloe.out.PdfWriter;
 import java.util.List;
 
@@ -15,12 +16,13 @@ public final class PageRenderer {
 
   /** The pages, upright, under the report's title and over its foot. */
   public static List<Page> pages(Report report, Paper paper) {
-    return FramedPages.of(
-        report.title(),
-        report.title(),
-        report.foot(),
-        BenchPages.of(report.blocks(), FramedPages.field(paper, report.foot())),
-        paper);
+    Box field = FramedPages.field(paper, report.foot());
+    Box first =
+        report
+            .titleBlock()
+            .map(block -> FramedPages.field(paper, report.foot(), block))
+            .orElse(field);
+    return FramedPages.of(report, BenchPages.of(report.blocks(), first, field), paper);
   }
 
   /** The same as PDF. */

@@ -48,6 +48,7 @@ public final class ResultJson {
                 to.add("name", plate.name())
                     .add("title", plate.title())
                     .add("revision", plate.revision())));
+    views.addAll(CardViews.all());
     views.addAll(CheckViews.all());
     views.addAll(CutViews.all());
     views.addAll(DrillViews.all());

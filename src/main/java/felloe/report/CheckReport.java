@@ -143,7 +143,8 @@ public final class CheckReport {
     return text.substring(Math.max(text.lastIndexOf('/'), text.lastIndexOf('\\')) + 1);
   }
 
-  private static Optional<String> limit(Finding finding) {
+  /** What a finding should be; empty where it has no limit. */
+  static Optional<String> limit(Finding finding) {
     return finding
         .limit()
         .map(

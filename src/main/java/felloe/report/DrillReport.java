@@ -102,7 +102,7 @@ public final class DrillReport {
   }
 
   /** A group in a few words, such as {@code 6 hub bolt holes of 5 mm}. */
-  private static String group(HoleGroup group) {
+  static String group(HoleGroup group) {
     String holes = Phrase.count(group.labels().size(), hole(group));
     return group.length() > group.diameter()
         ? Phrase.of("{} ({} mm)", holes, size(group))
@@ -157,7 +157,8 @@ public final class DrillReport {
     }
   }
 
-  private static String named(List<String> labels) {
+  /** Labels, cut short where there are many. */
+  static String named(List<String> labels) {
     return labels.size() <= NAMED
         ? String.join(", ", labels)
         : Phrase.of(
@@ -213,7 +214,7 @@ public final class DrillReport {
                   : outcome.plate().making().places(HolePosition.MACHINE)
                       ? ": look at the machine's zero before it opens them."
                       : ": draw it over with a round file now, or start again."));
-      told.add(distances(plan.afterPilot().stream().map(c -> Line.of("", c)).toList()));
+      told.add(distances(plan.afterPilot().stream().map(c -> Line.of("", c)).toList(), true));
     }
     if (!plan.readings().isEmpty()) {
       told.head("Readings of the finished hub pattern");
@@ -230,23 +231,32 @@ public final class DrillReport {
             plan.sizes().size(),
             plan.sizes().size() + plan.notMeasured());
       }
-      List<Line> lines = new ArrayList<>();
-      for (SizeCheck s : plan.sizes()) {
-        double least = s.limits().least();
-        String number = Integer.toString(s.number());
-        lines.add(new Line(number, s.hole(), "", "diameter", least, least, s.limits().most()));
-      }
-      plan.readings().forEach(c -> lines.add(Line.of(Integer.toString(c.number()), c)));
-      told.add(distances(lines));
+      told.add(form(plan.sizes(), plan.readings(), true));
     }
     if (!plan.others().isEmpty()) {
       told.head("Bore and grips");
       told.say(
           "Inside: what is left between the edges. Outside: over the outer edges, mm. These are"
               + " not typed in.");
-      told.add(distances(plan.others().stream().map(c -> Line.of("", c)).toList()));
+      told.add(distances(plan.others().stream().map(c -> Line.of("", c)).toList(), true));
     }
     this.told.fold(Depth.ALL, told);
+  }
+
+  /**
+   * Rows for the readings that are typed in, in the order of the form and with its numbers.
+   *
+   * @param right whether what is read when all is true has a column
+   */
+  static Table form(List<SizeCheck> sizes, List<DistanceCheck> distances, boolean right) {
+    List<Line> lines = new ArrayList<>();
+    for (SizeCheck s : sizes) {
+      double least = s.limits().least();
+      String number = Integer.toString(s.number());
+      lines.add(new Line(number, s.hole(), "", "diameter", least, least, s.limits().most()));
+    }
+    distances.forEach(c -> lines.add(Line.of(Integer.toString(c.number()), c)));
+    return distances(lines, right);
   }
 
   /** A row to write in; only what is typed in has a number. */
@@ -259,13 +269,13 @@ public final class DrillReport {
     }
   }
 
-  private static Table distances(List<Line> lines) {
+  private static Table distances(List<Line> lines, boolean right) {
     return Rows.of(lines)
         .figures("", Line::number)
         .words("from", Line::from)
         .words("to", Line::to)
         .words("over", Line::over)
-        .fixed("true", "", 2, line -> line.right())
+        .figures("true", line -> right ? Quantity.fixed(line.right(), 2, "") : "")
         .fixed("least", "", 2, line -> line.least())
         .fixed("most", "", 2, line -> line.most())
         .blank("reads")

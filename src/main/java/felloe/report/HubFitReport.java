@@ -67,6 +67,13 @@ final class HubFitReport {
         .forEach(cure -> told.say((cure.works() ? "Cure: " : "No cure: ") + cure.words()));
   }
 
+  /** Whether all screws enter, in a sentence or two. */
+  static String inShort(HubFitResult fit) {
+    return fit.plateTurn()
+        .map(turn -> placement(fit, Math.toDegrees(turn)))
+        .orElse("The plate cannot be laid on this hub at all.");
+  }
+
   private static String placement(HubFitResult fit, double turn) {
     String plate =
         Math.abs(turn) < UPRIGHT

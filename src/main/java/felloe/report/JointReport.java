@@ -120,17 +120,12 @@ public final class JointReport {
     return joint.name().startsWith(labels) ? labels : joint.name() + " " + labels;
   }
 
-  private static String screws(PlannedJoint joint) {
-    return Phrase.of(
-        "{} {} x {} {}, {}",
-        joint.holes().size(),
-        joint.thread().name(),
-        share(joint.length()),
-        Entry.nameOf(joint.head()),
-        joint.headSize().standard());
+  /** How many of which screws. */
+  static String screws(PlannedJoint joint) {
+    return Phrase.of("{} {}", joint.holes().size(), joint.screwName());
   }
 
-  private static Quantity torque(double torque) {
+  static Quantity torque(double torque) {
     return Quantity.fixed(torque, torque < 1 ? 2 : 1, "N m");
   }
 

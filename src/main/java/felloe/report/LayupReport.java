@@ -175,33 +175,41 @@ public final class LayupReport {
     return sum.isPresent() ? fixed(sum.getAsDouble(), 2, currency) : Cell.UNKNOWN;
   }
 
+  /** Which pot is mixed when, and of how much. */
+  static Rows<PotPlan.Pot> pots(LayupPlan plan) {
+    return Rows.of(plan.pots().pots())
+        .words("pot", PotPlan.Pot::number)
+        .wrapped("for", PotPlan.Pot::plies)
+        .figures("mix at", pot -> clock(pot.mixAt()))
+        .figures("resin", "g", pot -> weighed(plan, pot.resin()))
+        .figures("hardener", "g", pot -> weighed(plan, pot.hardener()))
+        .fixed("both", "ml", 0, pot -> pot.millilitres())
+        .figures("spread", pot -> clock(pot.spreadFrom()))
+        .figures("empty by", pot -> clock(pot.emptyBy()))
+        .figures("sets at", pot -> clock(pot.setsAt()))
+        .tick("done");
+  }
+
+  /** The plies from the mould up, to be ticked off. */
+  static Table plies(LayupPlan plan) {
+    return Rows.of(plan.stack().plies())
+        .figures("ply", StackPlan.Ply::number)
+        .words("direction", StackPlan.Ply::direction)
+        .tick("down")
+        .table()
+        .sideBySide();
+  }
+
   private void pots() {
     told.head("Pots; hours and minutes after the first one is begun");
     told.fold(Depth.PAPER, new Telling().cautions(List.of(LayupCautions.MIXING)));
-    told.add(
-        Rows.of(plan.pots().pots())
-            .words("pot", PotPlan.Pot::number)
-            .wrapped("for", PotPlan.Pot::plies)
-            .figures("mix at", pot -> clock(pot.mixAt()))
-            .figures("resin", "g", pot -> weighed(plan, pot.resin()))
-            .figures("hardener", "g", pot -> weighed(plan, pot.hardener()))
-            .fixed("both", "ml", 0, pot -> pot.millilitres())
-            .figures("spread", pot -> clock(pot.spreadFrom()))
-            .figures("empty by", pot -> clock(pot.emptyBy()))
-            .figures("sets at", pot -> clock(pot.setsAt()))
-            .tick("done"));
-    Table plies =
-        Rows.of(stack.plies())
-            .figures("ply", StackPlan.Ply::number)
-            .words("direction", StackPlan.Ply::direction)
-            .tick("down")
-            .table();
+    told.add(pots(plan));
     told.fold(
         Depth.PAPER,
         new Telling()
             .head("Plies, tick them off")
             .cautions(List.of(LayupCautions.WETTING))
-            .add(plies.sideBySide()));
+            .add(plies(plan)));
   }
 
   private void material() {

@@ -19,7 +19,7 @@ final class LayupSteps {
 
   private final LayupPlan plan;
 
-  private LayupSteps(LayupPlan plan) {
+  LayupSteps(LayupPlan plan) {
     this.plan = plan;
   }
 
@@ -35,7 +35,8 @@ final class LayupSteps {
     return new Steps(texts, true);
   }
 
-  private String wax() {
+  /** How the mould is waxed. */
+  String wax() {
     MouldPlan mould = plan.mould();
     String plates = mould.plates() == 1 ? "the mould plate" : "both mould plates";
     String size = LayupReport.size(mould.width(), mould.height());
@@ -45,7 +46,8 @@ final class LayupSteps {
     return Phrase.of(told, plates, size, area, mould.coats(), apart);
   }
 
-  private String tape() {
+  /** What is stuck on the mould. */
+  String tape() {
     Quantity high = fixed(plan.stack().thickness(), 2, "mm");
     boolean stops = plan.stack().stops();
     return Phrase.of(
@@ -57,7 +59,8 @@ final class LayupSteps {
         stops ? Phrase.of(" Set stops of {} round the blank.", high) : "");
   }
 
-  private String cut() {
+  /** How the cloth is cut. */
+  String cut() {
     return Phrase.of(
         "Cut {} of cloth by the cutting plan, the warp along the roll. Write label and warp on a"
             + " strip of tape on each, or tape on the labels of the pages.",
@@ -65,18 +68,26 @@ final class LayupSteps {
   }
 
   private String mix() {
+    return Phrase.of(
+        "Weigh and mix each pot when its time has come, not before: {}. {}",
+        ratio(),
+        LayupCautions.MIXING);
+  }
+
+  /** How much hardener resin takes by weight. */
+  String byWeight() {
+    Quantity hardener = brief(plan.choice().resin().byWeight(), 1, "g");
+    return Phrase.of("100 g of resin take {} of hardener", hardener);
+  }
+
+  private String ratio() {
     ResinSystem resin = plan.choice().resin();
     String volume = "";
     if (resin.byVolume().isPresent()) {
       Quantity millilitres = brief(resin.byVolume().getAsDouble(), 1, "ml");
       volume = Phrase.of(" (by volume it is another number, {} for 100 ml)", millilitres);
     }
-    return Phrase.of(
-        "Weigh and mix each pot when its time has come, not before: 100 g of resin take {} of"
-            + " hardener{}. {}",
-        brief(resin.byWeight(), 1, "g"),
-        volume,
-        LayupCautions.MIXING);
+    return byWeight() + volume;
   }
 
   private String lay() {
@@ -90,7 +101,8 @@ final class LayupSteps {
         LayupCautions.WETTING);
   }
 
-  private String close() {
+  /** How the mould is closed. */
+  String close() {
     OptionalInt weight = plan.mould().kilograms();
     return Phrase.of(
         "Close it by {}{} and press it with {}; it must be closed by {}, when the first ply begins"

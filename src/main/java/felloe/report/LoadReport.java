@@ -107,24 +107,27 @@ public final class LoadReport {
     return String.join(", ", words);
   }
 
-  private void verdict() {
+  /** Whether all is as wanted, in a sentence. */
+  static String inShort(LoadOutcome outcome) {
+    LoadPlan plan = outcome.plan();
     Judged worst = outcome.worst();
-    String least =
-        Phrase.of("least margin {} in {}", margin(worst.margin()), worst.field().load().name());
-    String most = Phrase.of("hands move it by up to {}", moved(plan.deflection()));
     String fault =
         plan.gauge().section().coupled() ? "NO VERDICT: at first sight" : "NOT AS WANTED:";
-    boolean settled = plan.result().settled();
-    told.verdict(
-        !outcome.met() ? Tone.FAIL : settled ? Tone.WELL : Tone.CAUTION,
-        "{} {}; {}.",
+    return Phrase.of(
+        "{} least margin {} in {}; hands move it by up to {}.",
         !outcome.met()
             ? fault
-            : settled
+            : plan.result().settled()
                 ? "As wanted:"
-                : "As wanted, if figures that have NOT" + " settled are near enough (see the end):",
-        least,
-        most);
+                : "As wanted, if figures that have NOT settled are near enough (see the end):",
+        margin(worst.margin()),
+        worst.field().load().name(),
+        moved(plan.deflection()));
+  }
+
+  private void verdict() {
+    boolean settled = plan.result().settled();
+    told.verdict(!outcome.met() ? Tone.FAIL : settled ? Tone.WELL : Tone.CAUTION, inShort(outcome));
     if (!outcome.unscrewed().isEmpty()) {
       told.verdict(
           Tone.FAIL,

@@ -66,7 +66,6 @@ public final class ProofReport {
   }
 
   private static void verdict(LoadOutcome outcome, ProofLoad proof, Telling told) {
-    double most = proof.hangs().stream().mapToDouble(Hang::weight).max().orElse(0);
     if (proof.hangs().isEmpty()) {
       told.verdict(
           Tone.FAIL,
@@ -76,15 +75,21 @@ public final class ProofReport {
           Tone.FAIL,
           "DO NOT PROVE IT YET: the plate is not as wanted, and may break. Change it first.");
     } else {
-      told.verdict(
-          Tone.WELL,
-          "Hang {} and less from the rim, in {}, and read how far it sinks.",
-          Quantity.fixed(most, 1, "kg"),
-          Phrase.count(proof.hangs().size(), "place"));
+      told.verdict(Tone.WELL, inShort(proof));
     }
   }
 
-  private static List<String> setUp(Plate plate) {
+  /** What is hung, and in how many places. */
+  static String inShort(ProofLoad proof) {
+    double most = proof.hangs().stream().mapToDouble(Hang::weight).max().orElse(0);
+    return Phrase.of(
+        "Hang {} and less from the rim, in {}, and read how far it sinks.",
+        Quantity.fixed(most, 1, "kg"),
+        Phrase.count(proof.hangs().size(), "place"));
+  }
+
+  /** How it is set up, a step each. */
+  static List<String> setUp(Plate plate) {
     List<String> steps = new ArrayList<>();
     if (plate.making().gripScale() > 0) {
       steps.add(
@@ -108,6 +113,25 @@ public final class ProofReport {
         "Hang the first part once, take it off, and set the dial to nothing: the stand settles.");
   }
 
+  /** Where a weight hangs, in words. */
+  static String hung(Hang hang) {
+    return Phrase.of(
+        "{}: {}, {} at {}, driver's side {}",
+        hang.name(),
+        hang.title(),
+        Quantity.fixed(hang.weight(), 1, "kg"),
+        Phrase.at(hang.at()),
+        hang.driverUp() ? "up" : "down");
+  }
+
+  /** The parts of a weight, and what may be left when all of it is off. */
+  static List<Step> steps(ProofLoad proof, Hang hang) {
+    List<Step> steps = new ArrayList<>(hang.steps());
+    double last = steps.get(steps.size() - 1).most();
+    steps.add(new Step(0, 0, proof.left().value() * last));
+    return steps;
+  }
+
   private static void hang(ProofLoad proof, Hang hang, Telling told) {
     told.head(
         "{}: {} at {}",
@@ -120,11 +144,8 @@ public final class ProofReport {
             + " than {} of the deflection may be left.",
         hang.driverUp() ? "up" : "down",
         Quantity.percent(proof.left().value(), 0));
-    List<Step> steps = new ArrayList<>(hang.steps());
-    double last = steps.get(steps.size() - 1).most();
-    steps.add(new Step(0, 0, proof.left().value() * last));
     told.add(
-        Rows.of(steps)
+        Rows.of(steps(proof, hang))
             .fixed("weight", "kg", 1, step -> step.weight())
             .figures(
                 "sinks at least",
@@ -135,7 +156,8 @@ public final class ProofReport {
             .blank("hub reads"));
   }
 
-  private static List<String> stops(ProofLoad proof) {
+  /** What means that the weight is taken off, the rest of a sentence each. */
+  static List<String> stops(ProofLoad proof) {
     return List.of(
         "it cracks, creaks or ticks;",
         "it sinks more than the table's most, or goes on sinking while you wait;",

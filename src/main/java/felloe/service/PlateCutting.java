@@ -98,10 +98,14 @@ public final class PlateCutting {
     if (plate.making().blade().isEmpty()) {
       return List.of();
     }
-    CutJob job = sawn(plate, CutWish.usual(CutProcess.JIGSAW), FeedTable.standard());
-    return job.saw().orElseThrow().holes().stream()
+    return sawn(plate).saw().orElseThrow().holes().stream()
         .filter(JigsawPlan.WasteHole::forTheSaw)
         .toList();
+  }
+
+  /** A plate that is sawn by hand with everything as usual. */
+  static CutJob sawn(Plate plate) {
+    return sawn(plate, CutWish.usual(CutProcess.JIGSAW), FeedTable.standard());
   }
 
   private static CutJob job(Plate plate, Request request, FeedTable feeds) {

@@ -169,6 +169,16 @@ public final class PlateLoads {
     return of(shape, request, studies, folder, Progress.SILENT, Extent.OWN);
   }
 
+  /**
+   * The same of a plate that was read and judged.
+   *
+   * @param sources files that the request names
+   * @throws BadInput telling why it cannot be reckoned
+   */
+  static LoadOutcome own(Study study, Request request, Sources sources, Studies studies) {
+    return of(study, request, sources, studies, Progress.SILENT, Extent.OWN);
+  }
+
   private static LoadOutcome of(
       ShapeSource shape,
       Request request,
@@ -176,9 +186,19 @@ public final class PlateLoads {
       Path folder,
       Progress progress,
       Extent extent) {
-    long start = System.nanoTime();
     Sources sources = studies.with(() -> Sources.of(request, folder));
     Study study = studies.one(shape);
+    return of(study, request, sources, studies, progress, extent);
+  }
+
+  private static LoadOutcome of(
+      Study study,
+      Request request,
+      Sources sources,
+      Studies studies,
+      Progress progress,
+      Extent extent) {
+    long start = System.nanoTime();
     LoadPlan plan = plan(study, request, sources, extent);
     JointJudgement screws = ScrewUse.of(plan, study.joints());
     List<JointCure> cures =

@@ -21,6 +21,14 @@ public record BarReading(double across, double up) {
   /** A reading further off than this share is taken for a slip of the rule or the pen. */
   public static final double LARGEST_ERROR = 0.05;
 
+  /** A bar may be off by this share before its reading is worth giving back. */
+  private static final double GOOD = 0.003;
+
+  /** How far a bar may be off before its reading is worth giving back, mm. */
+  public static double good(double bar) {
+    return Math.max(0.2, Math.round(10 * GOOD * bar) / 10.0);
+  }
+
   /**
    * Refuses figures that are not finite.
    *

@@ -12,9 +12,6 @@ import java.util.Optional;
  */
 record BarWords(Optional<BarReading> reading, Place place) {
 
-  /** A bar may be off by this share before its reading is worth giving back. */
-  private static final double GOOD = 0.003;
-
   /** Length of the bars, such as {@code 100 mm}. */
   static String length(double bar) {
     return Numbers.brief(bar, 1) + " mm";
@@ -22,7 +19,7 @@ record BarWords(Optional<BarReading> reading, Place place) {
 
   /** How far a bar may be off, such as {@code 0.3 mm}. */
   static String good(double bar) {
-    return Numbers.brief(Math.max(0.2, Math.round(10 * GOOD * bar) / 10.0), 1) + " mm";
+    return Numbers.brief(BarReading.good(bar), 1) + " mm";
   }
 
   /** A reading such as a printer gives, in the form that it is given back. */

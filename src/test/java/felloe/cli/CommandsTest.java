@@ -94,6 +94,8 @@ class CommandsTest {
     assertEquals(0, run.code(), run.err());
     assertEquals(
         List.of(
+            "bittern/bittern-bill.csv",
+            "bittern/bittern-card-A4.pdf",
             "bittern/bittern-holes.csv",
             "bittern/bittern-plot.pdf",
             "bittern/bittern-report.json",
@@ -102,6 +104,8 @@ class CommandsTest {
             "bittern/bittern.nc",
             "bittern/bittern.png",
             "bittern/bittern.svg",
+            "heron/heron-bill.csv",
+            "heron/heron-card-A4.pdf",
             "heron/heron-holes.csv",
             "heron/heron-plot.pdf",
             "heron/heron-report.json",
@@ -122,7 +126,7 @@ class CommandsTest {
   void theReportTellsEveryOtherFileByItsDigest() throws Exception {
     assertEquals(0, make(HERON).code());
     JsonNode report = json(Files.readString(folder.resolve("heron/heron-report.json")));
-    assertEquals(7, report.get("files").size());
+    assertEquals(9, report.get("files").size());
     for (JsonNode file : report.get("files")) {
       byte[] bytes = Files.readAllBytes(folder.resolve("heron/" + file.get("name").asText()));
       assertEquals(bytes.length, file.get("bytes").asInt());
@@ -143,7 +147,7 @@ class CommandsTest {
     JsonNode kit = json(run.out()).get("kits").get(0);
     assertEquals("heron", kit.get("name").asText());
     assertEquals("Letter", kit.at("/template/paper").asText());
-    assertEquals(8, kit.get("files").size());
+    assertEquals(10, kit.get("files").size());
     assertTrue(Files.isRegularFile(folder.resolve("heron/heron-template-Letter.pdf")));
   }
 
@@ -151,7 +155,7 @@ class CommandsTest {
   void aPlateThatFailsGetsItsKitAndExitCode1() throws IOException {
     Run run = make(HERON, "--set", FAILING);
     assertEquals(1, run.code(), run.err());
-    assertEquals(6, files().size());
+    assertEquals(8, files().size());
     String verdict = run.out().lines().skip(1).findFirst().orElseThrow();
     assertTrue(verdict.startsWith("FAILS 14 checks of its review: its kit is there"), verdict);
     assertTrue(run.out().contains("held back while the plate fails"), run.out());

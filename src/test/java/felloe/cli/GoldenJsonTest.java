@@ -72,6 +72,7 @@ class GoldenJsonTest {
         "search",
         "load shapes/dunlin.yaml --least-mass --vary stock.thickness=4-6 --steps 2 --case pull"
             + " --set load.clamp_diameter=80");
+    calls.put("card-dunlin", "card shapes/dunlin.yaml --set load.clamp_diameter=80 --out OUT");
     calls.put("template", "template shapes/dunlin.yaml --print-check --out OUT");
     calls.put("make", "make shapes/heron.yaml --out OUT");
     calls.put("cut-router", "cut shapes/dunlin.yaml --process router --cutter 3 --out OUT");

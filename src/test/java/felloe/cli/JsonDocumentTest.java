@@ -67,6 +67,8 @@ class JsonDocumentTest {
     Files.writeString(strips, DocsPage.of("docs/layup.md").yamlFile("my-strips.yaml"));
     collect(Run.of("layup", "--tested", strips.toString(), "--format", "json").out(), members);
     collect(Run.of("layup", "shapes/heron.yaml", "--format", "json").out(), members);
+    String card = "card shapes/heron.yaml --set load.clamp_diameter=84 --format json --out " + out;
+    collect(Run.of(card.split(" ")).out(), members);
     String load = "load shapes/dunlin.yaml --case pull --case turn --format json";
     collect(Run.of(load.split(" ")).out(), members);
     String page = Files.readString(Path.of("docs/json.md"));

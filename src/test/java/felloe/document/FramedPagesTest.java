@@ -35,8 +35,9 @@ class FramedPagesTest {
           Box field = FramedPages.field(paper, foot);
           Drawing full =
               Drawing.of("x", List.of(Mark.Stroke.of(Contour.rectangle(field), LineType.THIN)));
-          List<Page> pages = FramedPages.of("P", title, foot, List.of(full, full), paper);
-          assertEquals("P 2", pages.get(1).name());
+          List<Page> pages =
+              FramedPages.of(new Report(title, foot, List.of()), List.of(full, full), paper);
+          assertEquals(title + " 2", pages.get(1).name());
           List<Mark.Label> labels = frame(pages.get(1));
           List<String> texts = labels.stream().map(Mark.Label::text).toList();
           assertTrue(texts.contains("page 2 of 2"));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.document.BenchPages;
 import felloe.document.Block;
 import felloe.document.FramedPages;
+import felloe.document.Report;
 import felloe.drawing.Correction;
 import felloe.drawing.Drawing;
 import felloe.drawing.LoadPicture;
@@ -119,9 +120,7 @@ class LoadDrawingTest {
     }
     List<Page> pages =
         FramedPages.of(
-            "Loads",
-            "Loads: Ring",
-            "An estimate.",
+            new Report("Loads: Ring", "An estimate.", blocks),
             BenchPages.of(blocks, FramedPages.field(Paper.A4, "An estimate.")),
             Paper.A4);
     return PdfWriter.write(pages, "Ring - loads");
