@@ -69,8 +69,13 @@ final class Board {
 
   /** Draws the best of several ways that meets nothing; false when there is none. */
   boolean place(List<Option> options) {
+    return place(options, MOST);
+  }
+
+  /** The same for what must not cost more than so much, mm of leader. */
+  boolean place(List<Option> options, double most) {
     Piece best = null;
-    double least = MOST;
+    double least = most;
     for (Option option :
         options.stream().sorted(Comparator.comparingDouble(Option::cost)).toList()) {
       if (option.cost() >= least) {

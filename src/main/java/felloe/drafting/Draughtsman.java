@@ -45,15 +45,19 @@ final class Draughtsman {
     Windows windows = new Windows(board);
     Labels labels = new Labels(board);
     if (hubFirst) {
+      holes.directions();
       holes.rings();
       windows.lengths();
     } else {
       windows.lengths();
-      holes.rings();
+      holes.directions();
     }
     holes.places();
     labels.holes(holes.all());
     plate.windows().stream().filter(w -> w.asHole().isEmpty()).forEach(labels::window);
+    if (!hubFirst) {
+      holes.rings();
+    }
     holes.sizes();
     boolean outline = outline() && axis && whole;
     Set<Window> free = windows.radii();

@@ -81,11 +81,21 @@ final class HoleNotes {
         && holes.stream().map(Hole::size).distinct().count() == 1;
   }
 
-  /** Draws bolt circles. */
+  /** Draws directions of bolt circles. */
+  void directions() {
+    rings.forEach(
+        (ring, holes) -> {
+          if (!direction(ring, holes)) {
+            untold.addAll(holes);
+          }
+        });
+  }
+
+  /** Draws sizes and pitch circles of bolt circles. */
   void rings() {
     rings.forEach(
         (ring, holes) -> {
-          if (!direction(ring, holes) | !ring(holes) | !pitch(ring)) {
+          if (!ring(holes) | !pitch(ring)) {
             untold.addAll(holes);
           }
         });
@@ -178,7 +188,12 @@ final class HoleNotes {
     for (int i = 0; i < holes.size(); i += step) {
       Hole hole = holes.get(i);
       for (Point end : hole.ends()) {
-        leader.toCircle(views.scaled().point(end), views.factor() * hole.diameter() / 2, 0);
+        // The half circle at the end of a slot has an edge on its outer side only.
+        Point outer = end.minus(hole.centre());
+        leader.toCircle(
+            views.scaled().point(end),
+            views.factor() * hole.diameter() / 2,
+            out -> out.dot(outer) >= 0);
       }
     }
     return board.place(leader.options());

@@ -6,6 +6,8 @@ import felloe.drawing.LineType;
 enum Ink {
   /** An edge of the plate. */
   EDGE(LineType.EDGE),
+  /** The edge of a hole. */
+  HOLE(LineType.EDGE),
   /** An axis, a pitch circle. */
   AXIS(LineType.CENTRE),
   /** The cross in a small hole. */
@@ -43,6 +45,8 @@ enum Ink {
   double crossing(Ink other) {
     return switch (other) {
       case EDGE -> 5;
+      // A leader through a hole seems to be about it.
+      case HOLE -> this == LEADER ? NEVER : 8;
       case AXIS, CROSS -> 1;
       case ENGRAVED, HIDDEN -> 5;
       case EXTENSION -> this == EXTENSION ? 2 : this == LEADER ? 8 : NEVER;

@@ -32,12 +32,15 @@ final class Labels {
   /** Lengths of lines to labels, mm, and what they cost. */
   private static final double SHORTEST = 4;
 
-  private static final double LONGEST = 40;
+  private static final double LONGEST = 16;
   private static final double LED_STEP = 2;
   private static final double LED_COST = 12;
 
   /** White between a label and its line, mm. */
   private static final double OFF = 0.8;
+
+  /** A label is no clearer for a line that crosses more than an edge or two, mm of leader. */
+  private static final double MOST = 42;
 
   private final Board board;
   private final Views views;
@@ -72,10 +75,12 @@ final class Labels {
                 new Option(DISTANCE_COST * gap + aside, () -> label(hole.label(), middle, text)));
           }
         }
-        led(options, hole.label(), centre.plus(way, radius), way, aside, text);
+        if (way.dot(end.minus(hole.centre())) >= 0) {
+          led(options, hole.label(), centre.plus(way, radius), way, aside, text);
+        }
       }
     }
-    board.place(options);
+    board.place(options, MOST);
   }
 
   /** How far a rectangle about a point reaches in a direction. */
@@ -121,7 +126,7 @@ final class Labels {
       Point tip = segment.at(0.5);
       led(options, window.label(), tip, segment.tangent(0.5).right(), ROOMY, small);
     }
-    board.place(options);
+    board.place(options, MOST);
   }
 
   private static Piece label(String words, Point middle, double text) {

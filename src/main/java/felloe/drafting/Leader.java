@@ -6,6 +6,7 @@ import felloe.drawing.TextWidth;
 import felloe.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * Words with a leader after ISO 128-22: an arrow on what they are about, a slanted line, and a
@@ -65,15 +66,18 @@ final class Leader {
     return this;
   }
 
-  /** Adds the ways to lead to the edge of a circle, from any side but along its cross. */
-  Leader toCircle(Point centre, double radius, double cost) {
+  /**
+   * Adds the ways to lead to the edge of a circle, from any side but along its cross.
+   *
+   * @param open whether the circle's edge is there in a direction
+   */
+  void toCircle(Point centre, double radius, Predicate<Point> open) {
     for (int degrees = 15; degrees < 360; degrees += 15) {
-      if (degrees % 90 != 0) {
-        Point out = Point.polar(1, Math.toRadians(degrees));
-        to(centre.plus(out, radius), out, cost);
+      Point out = Point.polar(1, Math.toRadians(degrees));
+      if (degrees % 90 != 0 && open.test(out)) {
+        to(centre.plus(out, radius), out, 0);
       }
     }
-    return this;
   }
 
   private Piece piece(Point tip, Point out, double length, int side) {

@@ -40,7 +40,14 @@ final class Linear {
    * @param high where it ends
    * @param gap white between it and an extension line
    */
-  record End(double u, double low, double high, double gap) {}
+  record End(double u, double low, double high, double gap) {
+
+    /** Whether a line ends on the edge itself, or far enough from it for an extension line. */
+    private boolean allows(double v) {
+      double beyond = Math.max(v - high, low - v);
+      return beyond < HAIR || beyond > gap;
+    }
+  }
 
   private final Point along;
   private final String figure;
@@ -99,6 +106,9 @@ final class Linear {
    * @param cost of that distance
    */
   Linear line(End a, End b, double v, double cost) {
+    if (!a.allows(v) || !b.allows(v)) {
+      return this;
+    }
     double length = b.u - a.u;
     double width = TextWidth.of(figure, text);
     double arrow = DimensionStyle.ARROW * unit;

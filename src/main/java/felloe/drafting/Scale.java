@@ -24,7 +24,9 @@ public record Scale(int drawn, int real) {
           new Scale(1, 20),
           new Scale(1, 50),
           new Scale(1, 100),
-          new Scale(1, 200));
+          new Scale(1, 200),
+          new Scale(1, 500),
+          new Scale(1, 1000));
 
   /** Length on the drawing to length of the part. */
   public double factor() {

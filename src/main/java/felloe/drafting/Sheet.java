@@ -203,7 +203,7 @@ final class Sheet {
       for (int y = row(box.minY()); y <= row(box.maxY()); y++) {
         for (Bit bit : cells.get(y * across + x)) {
           double crossing = line.ink().crossing(bit.ink);
-          if (crossing == Ink.NEVER && isNear(from, to, bit)) {
+          if (crossing == Ink.NEVER && !bit.ink.isPart() && isNear(from, to, bit)) {
             return Ink.NEVER;
           }
           Point at = crossing(from, to, bit);

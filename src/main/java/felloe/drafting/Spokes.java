@@ -2,6 +2,7 @@ package felloe.drafting;
 
 import felloe.drawing.DimensionStyle;
 import felloe.geometry.Point;
+import felloe.geometry.Tolerances;
 import felloe.plate.Window;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -115,10 +116,10 @@ final class Spokes {
       Point corner = views.scaled().point(spoke.corner(out, left));
       ends[i] = linear.at(corner, 0);
       double gap = corner.distance(end);
-      if (gap > DimensionStyle.GAP) {
+      if (gap > Tolerances.SAME_POINT) {
+        double start = Math.min(DimensionStyle.GAP / 2, gap / 3);
         linear.prolong(
-            end.towards(corner, DimensionStyle.GAP / 2 / gap),
-            end.towards(corner, 1 + DimensionStyle.BEYOND / gap));
+            end.towards(corner, start / gap), end.towards(corner, 1 + DimensionStyle.BEYOND / gap));
       }
     }
     linear.line(ends[0], ends[1], ends[0].low(), 0).farther(ends[0], ends[1], ends[0].low(), 0);

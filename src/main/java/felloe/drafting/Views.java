@@ -150,19 +150,19 @@ record Views(Plate plate, ScaledPicture scaled, Box front, Box edge, boolean bel
   /** Names of layers, each with its lines in order. */
   Map<String, List<Piece.Stroke>> lines() {
     Map<String, List<Piece.Stroke>> layers = new LinkedHashMap<>();
-    layers.put("outline", edges(List.of(plate.outline())));
-    layers.put("windows", edges(plate.windows().stream().map(Window::contour).toList()));
-    layers.put("holes", edges(plate.holes().stream().map(Hole::contour).toList()));
+    layers.put("outline", edges(List.of(plate.outline()), Ink.EDGE));
+    layers.put("windows", edges(plate.windows().stream().map(Window::contour).toList(), Ink.EDGE));
+    layers.put("holes", edges(plate.holes().stream().map(Hole::contour).toList(), Ink.HOLE));
     layers.put("engravings", engravings());
     layers.put("centre-lines", centreLines());
     layers.put("edge-view", edgeView());
     return layers;
   }
 
-  private List<Piece.Stroke> edges(List<Contour> contours) {
+  private List<Piece.Stroke> edges(List<Contour> contours, Ink ink) {
     return contours.stream()
         .flatMap(contour -> contour.segments().stream())
-        .map(segment -> new Piece.Stroke(scaled.segment(segment), Ink.EDGE))
+        .map(segment -> new Piece.Stroke(scaled.segment(segment), ink))
         .toList();
   }
 
