@@ -55,7 +55,7 @@ record DocsCall(String where, List<String> words, int code) {
         args.add(out || file ? folder.resolve(word).toString() : word);
       }
     }
-    boolean writes = List.of("make", "template", "cut").contains(words.get(0));
+    boolean writes = List.of("make", "template", "cut", "card").contains(words.get(0));
     if (writes && !words.contains("--out")) {
       args.addAll(List.of("--out", folder.resolve("templates-out").toString()));
     }
