@@ -52,7 +52,11 @@ final class CardCautions {
         || first
         || act == Act.SAW_WINDOWS
         || act == Act.SAW_OUTLINE && !dusty.contains(Act.SAW_WINDOWS)
+        || act == Act.MEASURE_STOCK && parts.ownLaminate()
+        || act == Act.START_HOLES
         || act == Act.FINISH
+        || act == Act.ENGRAVE
+        || act == Act.BREAK_EDGES
         || act == Act.MACHINE;
   }
 
@@ -91,7 +95,7 @@ final class CardCautions {
                 : CutCautions.of(CutProcess.JIGSAW, material).get(0));
       }
       case FINISH -> told.add("Strokes go toward the plate, never out of it.");
-      case BREAK_EDGES -> told.add("Fresh edges cut: gloves on until they are broken.");
+      case BREAK_EDGES -> told.add("Fresh edges cut: gloves by hand, none at a turning countersink.");
       case SEAL_EDGES -> {
         if (material.kind() == MaterialKind.LAMINATE) {
           told.add("Uncured resin sensitises the skin: gloves, goggles, fresh air.");
