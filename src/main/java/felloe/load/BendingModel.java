@@ -150,16 +150,17 @@ public final class BendingModel {
    */
   List<Bent> bent(double[][] unknowns, double[][] reactions, double[] work) {
     HeldMesh.Strained strained = on.strained(new ShearTriangle(d, shear), unknowns, d::square);
-    ClampedEdge edge = new ClampedEdge(on.mesh(), d, on.held(), on.idle());
+    FreeEdge free = new FreeEdge(on.mesh(), on.held());
+    ClampedEdge clamped = new ClampedEdge(on.mesh(), d, on.held(), on.idle());
     List<Bent> all = new ArrayList<>();
     for (int r = 0; r < unknowns.length; r++) {
       double[] curvatures = strained.atNodes()[r];
       double bending = strained.energies()[r];
       if (shear < Double.POSITIVE_INFINITY) {
         // A plate that does not give in shear keeps some twist at its edge.
-        on.edge().correct(unknowns[r], d, curvatures);
+        free.correct(unknowns[r], d, curvatures);
       }
-      edge.correct(reactions[r], curvatures);
+      clamped.correct(reactions[r], curvatures);
       boolean gives = shear < Double.POSITIVE_INFINITY && bending > 0;
       all.add(new Bent(curvatures, gives ? Math.max(0, work[r] / 2 / bending - 1) : 0));
     }

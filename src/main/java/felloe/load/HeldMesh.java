@@ -24,7 +24,6 @@ final class HeldMesh {
   private final SparseSystem system;
   private final NodalRecovery recovery;
   private final int[] supported;
-  private final FreeEdge edge;
 
   /**
    * Lays it out.
@@ -43,7 +42,6 @@ final class HeldMesh {
     this.recovery = recovery;
     this.system = system();
     this.supported = supported();
-    this.edge = new FreeEdge(mesh, held);
   }
 
   /** The same with other nodes to ask about. */
@@ -91,11 +89,6 @@ final class HeldMesh {
 
   BitSet held() {
     return held;
-  }
-
-  /** The free edges. */
-  FreeEdge edge() {
-    return edge;
   }
 
   /** Triangles of which all is held. */

@@ -95,7 +95,8 @@ final class CardCautions {
                 : CutCautions.of(CutProcess.JIGSAW, material).get(0));
       }
       case FINISH -> told.add("Strokes go toward the plate, never out of it.");
-      case BREAK_EDGES -> told.add("Fresh edges cut: gloves by hand, none at a turning countersink.");
+      case BREAK_EDGES ->
+          told.add("Fresh edges cut: gloves by hand, none at a turning countersink.");
       case SEAL_EDGES -> {
         if (material.kind() == MaterialKind.LAMINATE) {
           told.add("Uncured resin sensitises the skin: gloves, goggles, fresh air.");

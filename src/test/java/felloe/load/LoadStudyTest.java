@@ -105,14 +105,8 @@ class LoadStudyTest {
    */
   @Test
   void aForceAtAPointSaysTheSameOneScrewFurtherOn() {
-    List<Support.Bolt> bolts = new ArrayList<>();
-    for (int i = 0; i < 6; i++) {
-      bolts.add(new Support.Bolt("H" + (i + 1), Point.polar(35, Math.PI / 3 * i), 10));
-    }
-    Region disc =
-        new Region(
-            Contour.circle(Point.ORIGIN, A),
-            bolts.stream().map(b -> Contour.circle(b.at(), 2.75)).toList());
+    List<Support.Bolt> bolts = sixScrews();
+    Region disc = disc(bolts);
     Support hub = new Support.Bolted(bolts, 84);
     CaseField here = reckon(disc, hub, pointPull(0)).cases().get(0);
     CaseField there = reckon(disc, hub, pointPull(Math.PI / 3)).cases().get(0);
@@ -123,6 +117,20 @@ class LoadStudyTest {
       double tension = there.bolts().get((b + 1) % 6).tension();
       assertEquals(here.bolts().get(b).tension(), tension, 0.05 * most, "screw " + b);
     }
+  }
+
+  private static List<Support.Bolt> sixScrews() {
+    List<Support.Bolt> bolts = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      bolts.add(new Support.Bolt("H" + (i + 1), Point.polar(35, Math.PI / 3 * i), 10));
+    }
+    return bolts;
+  }
+
+  private static Region disc(List<Support.Bolt> bolts) {
+    return new Region(
+        Contour.circle(Point.ORIGIN, A),
+        bolts.stream().map(b -> Contour.circle(b.at(), 2.75)).toList());
   }
 
   private static LoadCase pointPull(double angle) {
@@ -140,14 +148,8 @@ class LoadStudyTest {
 
   @Test
   void boltsAndAFaceGiveMoreThanAClampAndBalanceTheHands() {
-    List<Support.Bolt> bolts = new ArrayList<>();
-    for (int i = 0; i < 6; i++) {
-      bolts.add(new Support.Bolt("H" + (i + 1), Point.polar(35, Math.PI / 3 * i), 10));
-    }
-    Region disc =
-        new Region(
-            Contour.circle(Point.ORIGIN, A),
-            bolts.stream().map(b -> Contour.circle(b.at(), 2.75)).toList());
+    List<Support.Bolt> bolts = sixScrews();
+    Region disc = disc(bolts);
     LoadCase hand =
         new LoadCase(
             "hand",
