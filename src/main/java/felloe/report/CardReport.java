@@ -95,6 +95,9 @@ public final class CardReport {
     if (outcome.stops()) {
       lines.add("DO NOT MAKE IT YET. " + stopped());
     }
+    if (outcome.weak()) {
+      lines.add((outcome.stops() ? "" : "DO NOT MAKE IT YET. ") + loads());
+    }
     if (!outcome.job().parts().driven()) {
       lines.add("MOCK-UP: to be tried, never driven with.");
     }
@@ -104,7 +107,9 @@ public final class CardReport {
             .fit()
             .map(fit -> Phrase.of("Hub {}: {}", fit.hub().name(), HubFitReport.inShort(fit)))
             .orElse("Hub: none is named, so whether it meets one was not looked at."));
-    lines.add(loads());
+    if (!outcome.weak()) {
+      lines.add(loads());
+    }
     outcome
         .job()
         .parts()
@@ -168,7 +173,10 @@ public final class CardReport {
   /** What is printed across the drawing of a plate that must not be made. */
   private Stamp stamp() {
     Stamp cut = Stamp.of(Stamp.Act.CUT, outcome.study().findings());
-    return cut.isNone() ? outcome.drill().stamp() : cut;
+    Stamp all = cut.isNone() ? outcome.drill().stamp() : cut;
+    return all.isNone() && outcome.weak()
+        ? new Stamp(Stamp.Act.CUT, 0, List.of("loads not as wanted"))
+        : all;
   }
 
   /** Data fields after ISO 7200. */

@@ -152,6 +152,11 @@ public record CardOutcome(
     return drill.stops();
   }
 
+  /** Whether it is to be driven with, and its loads are reckoned and not as wanted. */
+  public boolean weak() {
+    return job.parts().driven() && load.filter(one -> !one.met()).isPresent();
+  }
+
   /** Whether all that was looked at is as wanted; never where something could not be reckoned. */
   public boolean well() {
     return !stops() && load.map(LoadOutcome::met).orElse(refused.isEmpty());

@@ -286,6 +286,17 @@ class CardCommandTest {
   }
 
   @Test
+  void aPlateThatIsTooWeakIsNotToBeMadeByItsCard() throws IOException {
+    Run run = card("--set", "stock.thickness=2");
+    assertEquals(1, run.code(), run.err());
+    String second = run.out().lines().skip(1).findFirst().orElseThrow();
+    assertTrue(second.startsWith("DO NOT MAKE IT YET. Loads: NOT AS WANTED"), second);
+    assertEquals(1, run.out().split("NOT AS WANTED", -1).length - 1, run.out());
+    String pages = pages(folder.resolve("dunlin/dunlin-card-A4.pdf"));
+    assertTrue(pages.contains("DO NOT CUT") && pages.contains("loads not as"), pages);
+  }
+
+  @Test
   void aPlateThatFailsHasItsCardAndSaysWhatFails() throws IOException {
     Run run = card("--hub", "6x74-m5");
     assertEquals(1, run.code(), run.err());
