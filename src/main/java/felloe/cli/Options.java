@@ -158,9 +158,10 @@ final class Options {
     }
     for (ShapeSource shape : shapes(call)) {
       try {
-        Studies.of(shape, folder);
+        new Studies(folder, HUB.requested(call)).one(shape);
       } catch (BadInput bad) {
-        problems.add(bad);
+        // The hub is the same for all.
+        bad.problems().forEach(problems::addOnce);
       }
     }
   }

@@ -58,15 +58,6 @@ public final class Studies {
     this.twice = twice;
   }
 
-  /**
-   * One shape, read and judged.
-   *
-   * @throws BadInput with all that is wrong with it
-   */
-  public static Study of(ShapeSource shape, Path folder) {
-    return new Studies(folder, Optional.empty()).one(shape);
-  }
-
   /** The plate of a shape, not judged. */
   public static Plate plate(ShapeSource source, Path folder) {
     if (source instanceof ShapeSource.OfFile file) {

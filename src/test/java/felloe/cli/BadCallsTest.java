@@ -12,6 +12,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -101,6 +102,16 @@ class BadCallsTest {
     assertWrong("--margin" + rest, "drill", HERON, "--margin", "5");
     assertWrong("--turn" + rest, "drill", HERON, "--turn");
     assertWrong("--paper" + rest, "layup", HERON, "--paper", "A3");
+  }
+
+  @Test
+  void aHubThatIsNotKnownIsToldWithTheOtherOptions() {
+    for (String command : List.of("template", "card", "make")) {
+      Run run = Run.of(command, HERON, "--hub", "nohub", "--paper", "A9");
+      assertEquals(2, run.code());
+      assertTrue(run.err().contains("--hub: 'nohub' is not a known hub"), run.err());
+      assertTrue(run.err().contains("--paper: 'A9'"), run.err());
+    }
   }
 
   @Test

@@ -91,7 +91,7 @@ class PictureDrawingTest {
         if (!wide || name.equals("heron") || name.equals("dunlin")) {
           ShapeSource shape =
               ShapeSource.file(Path.of("shapes", name + ".yaml"), wide ? Sets.of(set) : Sets.of());
-          Study study = Studies.of(shape, Path.of(""));
+          Study study = new Studies(Path.of(""), Optional.empty()).one(shape);
           Picture picture = PictureDrawing.of(study.plate(), study.findings());
           assertReadable(picture, name + " " + set);
           assertLabelled(study.plate(), picture, name + " " + set);

@@ -68,7 +68,7 @@ class LeastMassTest {
       String text, Optional<Path> out, PlateLoads.Request request, FigureRange... vary) {
     Kit kit = new Kit(folder);
     ShapeSource shape = new ShapeSource.OfText("ring.yaml", text, Sets.of());
-    Study study = Studies.of(shape, folder);
+    Study study = new Studies(folder, Optional.empty()).one(shape);
     DesignSpace space = new DesignSpace(List.of(vary), 3);
     DesignSearch.Keeper keeper =
         out.<DesignSearch.Keeper>map(o -> kit.designs(o, study, request, space))
@@ -99,7 +99,8 @@ class LeastMassTest {
     assertTrue(best.values().get(0) >= exact && best.values().get(0) - 0.5 < exact);
     // The closed form is a thin plate's; what shear adds is told by the same plan.
     Study six =
-        Studies.of(new ShapeSource.OfText("ring.yaml", RING, Sets.of("stock.thickness=6")), folder);
+        new Studies(folder, Optional.empty())
+            .one(new ShapeSource.OfText("ring.yaml", RING, Sets.of("stock.thickness=6")));
     double share =
         PlateLoads.quick(six, PULL, PlateLoads.Sources.of(PULL, folder))
             .cases()

@@ -29,8 +29,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CheckReportTest {
 
   private static Study study(String name, String... sets) {
-    return Studies.of(
-        ShapeSource.file(Path.of("shapes", name + ".yaml"), Sets.of(sets)), Path.of(""));
+    return new Studies(Path.of(""), Optional.empty())
+        .one(ShapeSource.file(Path.of("shapes", name + ".yaml"), Sets.of(sets)));
   }
 
   private static List<String> lines(Study study, int width) {

@@ -19,6 +19,7 @@ import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,7 +29,7 @@ class DrillReportTest {
 
   private static Study study(String shape, String... sets) {
     Path file = Path.of("shapes/" + shape + ".yaml");
-    return Studies.of(ShapeSource.file(file, Sets.of(sets)), Path.of(""));
+    return new Studies(Path.of(""), Optional.empty()).one(ShapeSource.file(file, Sets.of(sets)));
   }
 
   private static Report report(String shape, String... sets) {
@@ -99,7 +100,8 @@ class DrillReportTest {
         "felloe: 1\noutline: {round: {diameter: 280}}\n"
             + "stock: {material: birch-plywood, thickness: 9}\n";
     ShapeSource source = new ShapeSource.OfText("disc.yaml", disc, Sets.of());
-    Report report = DrillReport.of(DrillOutcome.of(Studies.of(source, Path.of(""))));
+    Report report =
+        DrillReport.of(DrillOutcome.of(new Studies(Path.of(""), Optional.empty()).one(source)));
     Block.Callout first = (Block.Callout) report.blocks().get(0);
     assertEquals("Nothing to drill: the plate has no holes.", first.texts().get(0));
   }

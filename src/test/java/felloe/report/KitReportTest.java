@@ -21,6 +21,7 @@ import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -32,7 +33,7 @@ class KitReportTest {
 
   private static Study study(String shape, String... sets) {
     Path file = Path.of("shapes/" + shape + ".yaml");
-    return Studies.of(ShapeSource.file(file, Sets.of(sets)), Path.of(""));
+    return new Studies(Path.of(""), Optional.empty()).one(ShapeSource.file(file, Sets.of(sets)));
   }
 
   private static List<String> lines(Report report) {

@@ -11,6 +11,7 @@ import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** When a plate may be drilled, and what its joints ask of the drill. */
@@ -18,7 +19,8 @@ class DrillOutcomeTest {
 
   private static DrillOutcome drilled(String shape, String... sets) {
     Path file = Path.of("shapes/" + shape + ".yaml");
-    return DrillOutcome.of(Studies.of(ShapeSource.file(file, Sets.of(sets)), Path.of("")));
+    return DrillOutcome.of(
+        new Studies(Path.of(""), Optional.empty()).one(ShapeSource.file(file, Sets.of(sets))));
   }
 
   @Test

@@ -51,8 +51,8 @@ public final class Jobs {
   }
 
   private static Study study(String shape, String... sets) {
-    return Studies.of(
-        ShapeSource.file(Path.of("shapes", shape + ".yaml"), Sets.of(List.of(sets))), Path.of(""));
+    return new Studies(Path.of(""), Optional.empty())
+        .one(ShapeSource.file(Path.of("shapes", shape + ".yaml"), Sets.of(List.of(sets))));
   }
 
   private static PageSet pages(Study study, Paper paper) {

@@ -14,6 +14,7 @@ import felloe.template.UsualPrint;
 import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -23,7 +24,7 @@ class TemplateOutcomeTest {
 
   private static Study study(String shape, String... sets) {
     Path file = Path.of("shapes/" + shape + ".yaml");
-    return Studies.of(ShapeSource.file(file, Sets.of(sets)), Path.of(""));
+    return new Studies(Path.of(""), Optional.empty()).one(ShapeSource.file(file, Sets.of(sets)));
   }
 
   /** Each way is laid out as it says, and its pages are counted. */

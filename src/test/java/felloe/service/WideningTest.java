@@ -63,7 +63,8 @@ class WideningTest {
         sets.add(key + "=" + (figure(weak, key) + effect.sense()));
       }
       double mass =
-          Studies.of(ShapeSource.file(FOLDER.resolve("dunlin.yaml"), Sets.of(sets)), FOLDER)
+          new Studies(FOLDER, Optional.empty())
+              .one(ShapeSource.file(FOLDER.resolve("dunlin.yaml"), Sets.of(sets)))
               .plate()
               .mass();
       double gained = mass - weak.plate().mass();
@@ -81,7 +82,9 @@ class WideningTest {
   @Test
   void whatAMillimetreDoesIsToldOfTheSameCases() {
     List<String> thin = List.of("stock.thickness=4.5");
-    Study study = Studies.of(ShapeSource.file(FOLDER.resolve("heron.yaml"), Sets.of(thin)), FOLDER);
+    Study study =
+        new Studies(FOLDER, Optional.empty())
+            .one(ShapeSource.file(FOLDER.resolve("heron.yaml"), Sets.of(thin)));
     PlateLoads.Sources sources = PlateLoads.Sources.of(PlateLoads.Request.USUAL, FOLDER);
     LoadPlan own = PlateLoads.quick(study, PlateLoads.Request.USUAL, sources);
     WideningSearch.Reckoning first =
@@ -104,7 +107,7 @@ class WideningTest {
           }
 
           private LoadPlan on(List<String> sets, List<String> cases) {
-            Study varied = Studies.of(study.source().with(sets), FOLDER);
+            Study varied = new Studies(FOLDER, Optional.empty()).one(study.source().with(sets));
             return PlateLoads.quick(varied, PlateLoads.Request.USUAL.of(cases), sources);
           }
         };
@@ -116,7 +119,7 @@ class WideningTest {
             .findFirst()
             .orElseThrow();
     List<String> wider = List.of(rim + "=37");
-    Study varied = Studies.of(study.source().with(wider), FOLDER);
+    Study varied = new Studies(FOLDER, Optional.empty()).one(study.source().with(wider));
     LoadPlan then = PlateLoads.quick(varied, PlateLoads.Request.USUAL, sources);
     assertTrue(
         !own.tightest().field().load().name().startsWith("lean"), "the tightest moves it most");
