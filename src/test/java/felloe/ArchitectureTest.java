@@ -53,6 +53,7 @@ class ArchitectureTest {
           Map.entry("drilling", List.of("geometry", "plate", "yaml", "hub")),
           Map.entry("laminate", List.of("geometry", "yaml")),
           Map.entry("review", List.of("geometry", "plate", "yaml", "hub", "joints")),
+          Map.entry("solid", List.of("geometry")),
           Map.entry("drawing", List.of("geometry", "plate")),
           Map.entry("drafting", List.of("geometry", "plate", "drawing")),
           Map.entry("document", List.of("geometry", "drawing")),

@@ -109,6 +109,16 @@ public record Contour(List<Segment> segments) {
     return List.copyOf(turned);
   }
 
+  /**
+   * Its corners as a polygon of chords, counter-clockwise, the first not repeated. All lie on the
+   * contour; equal arcs have equal chords.
+   *
+   * @param tolerance greatest distance of a chord from its arc, mm
+   */
+  public List<Point> chords(double tolerance) {
+    return new Flattener(tolerance).add(this, 0);
+  }
+
   /** The chain travelled clockwise, for a caller that needs it so. */
   public List<Segment> clockwise() {
     return reverse(segments);

@@ -1,22 +1,31 @@
 package felloe.geometry;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.noding.FastNodingValidator;
+import org.locationtech.jts.noding.NodedSegmentString;
+import org.locationtech.jts.noding.SegmentString;
 import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.operation.union.UnionStrategy;
+import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 import org.locationtech.jts.util.AssertionFailedException;
 
@@ -28,6 +37,9 @@ final class Topology {
 
   /** Share of the distance by which JTS may straighten its input: as good as not at all. */
   private static final double AS_IT_IS = 1e-9;
+
+  /** One round of noding does nearly always; what rounding leaves over is gone after two. */
+  private static final int NODING_ROUNDS = 5;
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -145,6 +157,75 @@ final class Topology {
     }
   }
 
+  /** See {@link Arrangement#triangles}. */
+  static List<Arrangement.Triangle> cells(List<List<Point>> lines, double snap) {
+    Polygonizer polygonizer = new Polygonizer();
+    try {
+      for (LineSegment edge : noded(lines, snap)) {
+        polygonizer.add(FACTORY.createLineString(new Coordinate[] {edge.p0, edge.p1}));
+      }
+      List<Arrangement.Triangle> triangles = new ArrayList<>();
+      for (Object cell : polygonizer.getPolygons()) {
+        for (Piece piece : pieces(cut((Polygon) cell))) {
+          List<Point> corners = piece.outer();
+          triangles.add(new Arrangement.Triangle(corners.get(0), corners.get(1), corners.get(2)));
+        }
+      }
+      return triangles;
+    } catch (TopologyException
+        | IllegalArgumentException
+        | IllegalStateException
+        | AssertionFailedException e) {
+      throw unsound("the lines cut the plane into no sound pieces", e);
+    }
+  }
+
+  private static Geometry cut(Polygon cell) {
+    boolean triangle = cell.getNumPoints() == 4;
+    return triangle ? cell : ConstrainedDelaunayTriangulator.triangulate(cell);
+  }
+
+  /** Edges that meet at their ends alone, each once. */
+  private static Set<LineSegment> noded(List<List<Point>> lines, double snap) {
+    Collection<SegmentString> strings = new ArrayList<>();
+    for (List<Point> line : lines) {
+      strings.add(new NodedSegmentString(coordinates(line), null));
+    }
+    for (int round = 0; round < NODING_ROUNDS; round++) {
+      SnappingNoder noder = new SnappingNoder(snap);
+      noder.computeNodes(strings);
+      strings = edges(noder.getNodedSubstrings());
+      if (new FastNodingValidator(strings).isValid()) {
+        Set<LineSegment> edges = new LinkedHashSet<>();
+        for (SegmentString edge : strings) {
+          edges.add(new LineSegment(edge.getCoordinate(0), edge.getCoordinate(1)));
+        }
+        return edges;
+      }
+    }
+    throw new GeometryException("lines cross each other too often too near to one place");
+  }
+
+  /** Each straight edge of noded lines once, whichever way it ran. */
+  private static List<SegmentString> edges(Collection<?> noded) {
+    Set<LineSegment> edges = new LinkedHashSet<>();
+    for (Object string : noded) {
+      Coordinate[] along = ((SegmentString) string).getCoordinates();
+      for (int i = 1; i < along.length; i++) {
+        LineSegment edge = new LineSegment(along[i - 1], along[i]);
+        edge.normalize();
+        if (!edge.p0.equals2D(edge.p1)) {
+          edges.add(edge);
+        }
+      }
+    }
+    List<SegmentString> strings = new ArrayList<>();
+    for (LineSegment edge : edges) {
+      strings.add(new NodedSegmentString(new Coordinate[] {edge.p0, edge.p1}, null));
+    }
+    return strings;
+  }
+
   /** Whether no ring of a polygon crosses or touches itself or another. */
   static boolean sound(Piece piece) {
     return polygon(piece).isValid();
@@ -152,9 +233,11 @@ final class Topology {
 
   /** The convex hull of some points, counter-clockwise. */
   static List<Point> hull(List<Point> points) {
-    Coordinate[] coordinates =
-        points.stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
-    return pieces(new ConvexHull(coordinates, FACTORY).getConvexHull()).get(0).outer();
+    return pieces(new ConvexHull(coordinates(points), FACTORY).getConvexHull()).get(0).outer();
+  }
+
+  private static Coordinate[] coordinates(List<Point> points) {
+    return points.stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
   }
 
   private static GeometryException unsound(String message, RuntimeException e) {
