@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
@@ -165,8 +166,15 @@ final class Topology {
         polygonizer.add(FACTORY.createLineString(new Coordinate[] {edge.p0, edge.p1}));
       }
       List<Arrangement.Triangle> triangles = new ArrayList<>();
+      // In an order of their own: JTS has another one in each run.
+      TreeSet<Polygon> cells = new TreeSet<>();
       for (Object cell : polygonizer.getPolygons()) {
-        for (Piece piece : pieces(cut((Polygon) cell))) {
+        Polygon polygon = (Polygon) cell;
+        polygon.normalize();
+        cells.add(polygon);
+      }
+      for (Polygon cell : cells) {
+        for (Piece piece : pieces(cut(cell))) {
           List<Point> corners = piece.outer();
           triangles.add(new Arrangement.Triangle(corners.get(0), corners.get(1), corners.get(2)));
         }
