@@ -82,6 +82,7 @@ class ArchitectureTest {
               List.of(
                   "geometry",
                   "plate",
+                  "solid",
                   "drawing",
                   "template",
                   "cutting",
