@@ -290,7 +290,8 @@ public record SheetLayout(
         making.gripScale(),
         making.position(),
         EdgeFinish.NONE,
-        making.blade());
+        making.blade(),
+        making.printer());
   }
 
   /** A plate where it lies; its labels begin with its name when it is not alone. */

@@ -15,6 +15,8 @@ import java.util.Optional;
  *     {@link HolePosition#TEMPLATE}
  * @param edges what is done to the edges
  * @param blade the blade that it is sawn with; empty when nothing is said of sawing
+ * @param printer the printer for grips and jigs; empty when nothing is said of it, which counts as
+ *     {@link Printer#USUAL}
  */
 public record Making(
     double cutterDiameter,
@@ -22,7 +24,8 @@ public record Making(
     double gripScale,
     Optional<HolePosition> position,
     EdgeFinish edges,
-    Optional<SawBlade> blade) {
+    Optional<SawBlade> blade,
+    Optional<Requested<Printer>> printer) {
 
   /**
    * Refuses figures below zero.
@@ -38,6 +41,7 @@ public record Making(
     Objects.requireNonNull(position, "position");
     Objects.requireNonNull(edges, "edges");
     Objects.requireNonNull(blade, "blade");
+    Objects.requireNonNull(printer, "printer");
   }
 
   /** Whether the shape file says that the hub holes get their position so. */
@@ -45,7 +49,7 @@ public record Making(
     return position.filter(p -> p == way).isPresent();
   }
 
-  /** Work of which nothing is said about hole positions, edges and saw. */
+  /** Work of which nothing is said about hole positions, edges, saw and printer. */
   public Making(double cutterDiameter, double roughAllowance, double gripScale) {
     this(
         cutterDiameter,
@@ -53,6 +57,7 @@ public record Making(
         gripScale,
         Optional.empty(),
         EdgeFinish.NONE,
+        Optional.empty(),
         Optional.empty());
   }
 }

@@ -4,6 +4,8 @@ import felloe.geometry.Numbers;
 import felloe.plate.EdgeFinish;
 import felloe.plate.HolePosition;
 import felloe.plate.Making;
+import felloe.plate.Printer;
+import felloe.plate.Requested;
 import felloe.plate.SawBlade;
 import felloe.plate.Stock;
 import felloe.yaml.Fields;
@@ -18,6 +20,11 @@ final class MakingReader {
 
   /** Allowance of the rough line when the file names none, mm: common practice for a jigsaw. */
   private static final double ROUGH = 2;
+
+  /** Sides of a printer's bed that are no slip, mm. */
+  private static final double LEAST_BED = 50;
+
+  private static final double MOST_BED = 2000;
 
   private MakingReader() {}
 
@@ -53,6 +60,7 @@ final class MakingReader {
     if (f.good() && turn.isPresent() && blade.isEmpty()) {
       f.problem("blade_turn", "needs blade beside it", "add the width of the blade");
     }
+    Optional<Optional<Requested<Printer>>> printer = printer(f);
     return f.build(
         () ->
             new Making(
@@ -63,6 +71,26 @@ final class MakingReader {
                 new EdgeFinish(edgeBreak, chamfer),
                 blade.isPresent()
                     ? Optional.of(new SawBlade(blade.getAsDouble(), turn))
-                    : Optional.empty()));
+                    : Optional.empty(),
+                printer.orElseThrow()));
+  }
+
+  /** Outer empty: wrong; inner empty: nothing is said of it. */
+  private static Optional<Optional<Requested<Printer>>> printer(Fields f) {
+    if (!f.has("printer")) {
+      return Optional.of(Optional.empty());
+    }
+    Fields g = f.group("printer");
+    Fields bed = g.group("bed");
+    double width = bed.length("width").between(LEAST_BED, MOST_BED).or(Printer.USUAL.width());
+    double depth = bed.length("depth").between(LEAST_BED, MOST_BED).or(Printer.USUAL.depth());
+    double height = bed.length("height").between(10, MOST_BED).or(Printer.USUAL.height());
+    double nozzle = g.length("nozzle").between(0.1, 2).or(Printer.USUAL.nozzle());
+    double clearance = g.length("clearance").between(0, 1).or(Printer.USUAL.clearance());
+    return g.build(
+        () ->
+            Optional.of(
+                new Requested<>(
+                    new Printer(width, depth, height, nozzle, clearance), f.place("printer"))));
   }
 }

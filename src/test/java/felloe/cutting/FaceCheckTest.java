@@ -66,7 +66,7 @@ class FaceCheckTest {
         bare.boltCircles(),
         bare.hub(),
         bare.stock(),
-        new Making(6, 2, 0, Optional.empty(), edges, Optional.empty()),
+        new Making(6, 2, 0, Optional.empty(), edges, Optional.empty(), Optional.empty()),
         bare.limits(),
         bare.notes(),
         bare.joints(),
