@@ -34,6 +34,9 @@ public final class Nesting {
   /** What adding up lengths may lose of an exact fit, mm. */
   private static final double EXACT = 1e-3;
 
+  /** So far below the lowest that a part may lie is still looked at, mm: beyond all rounding. */
+  private static final double BELOW = 1;
+
   /** Turns that differ by less than this count as one turn, radians. */
   private static final double STEP = 2 * Math.PI / 3_600_000;
 
@@ -80,10 +83,15 @@ public final class Nesting {
 
   private record Key(int standing, int moving, long relativeTurn) {}
 
-  /** A part at each of its turns: with its windows filled, and with them open for others. */
-  private record Ready(NestedPart part, List<NoFit.Shape> whole, List<NoFit.Shape> open) {
+  /**
+   * A part at each of its turns: with its windows filled, and with them open for others.
+   *
+   * @param differing the turns that are worth a try: a rectangle upside down is the same again
+   */
+  private record Ready(
+      NestedPart part, List<NoFit.Shape> whole, List<NoFit.Shape> open, List<Integer> differing) {
     Ready of(NestedPart other) {
-      return new Ready(other, whole, open);
+      return new Ready(other, whole, open, differing);
     }
 
     /** Whether something of a size may fit in one of its windows. */
@@ -100,6 +108,9 @@ public final class Nesting {
   }
 
   private record Spot(int part, int turn, Point at) {}
+
+  /** One of the parts that are alike, at one of its turns. */
+  private record Pose(int alike, int turn) {}
 
   private Nesting(SheetRoom room, double spacing, List<NestedPart> parts) {
     this.room = room;
@@ -128,7 +139,12 @@ public final class Nesting {
       whole.add(NoFit.Shape.of(Region.of(turned.outer()), spacing / 2, 0));
       open.add(NoFit.Shape.of(turned, spacing / 2, spacing));
     }
-    return new Ready(part, whole, open);
+    List<Integer> differing =
+        IntStream.range(0, whole.size())
+            .filter(turn -> whole.subList(0, turn).stream().noneMatch(whole.get(turn)::alike))
+            .boxed()
+            .toList();
+    return new Ready(part, whole, open, differing);
   }
 
   /**
@@ -182,21 +198,27 @@ public final class Nesting {
 
   private Layout inOrder(List<Integer> order, Box sheet) {
     List<Spot> spots = new ArrayList<>();
-    double used = 0;
+    Map<Pose, Double> floors = new HashMap<>();
     for (int part : order) {
-      Optional<Spot> spot = spot(part, sheet, spots);
-      if (spot.isPresent()) {
-        spots.add(spot.get());
-        used = Math.max(used, top(spot.get()));
-      }
+      spot(part, sheet, spots, floors).ifPresent(spots::add);
     }
     return layout(spots);
   }
 
-  private Optional<Spot> spot(int part, Box sheet, List<Spot> spots) {
+  /**
+   * Where a part lies best.
+   *
+   * @param floors how low the last part in each pose lay at its lowest; with more on the sheet the
+   *     next one lies no lower, so there is no need to look
+   */
+  private Optional<Spot> spot(int part, Box sheet, List<Spot> spots, Map<Pose, Double> floors) {
     Spot best = null;
-    for (int turn = 0; turn < ready.get(part).whole().size(); turn++) {
-      Optional<Point> at = position(part, turn, sheet, spots);
+    for (int turn : ready.get(part).differing()) {
+      Pose pose = new Pose(alike.get(part), turn);
+      Box above = above(sheet, floors.getOrDefault(pose, sheet.minY()) - BELOW);
+      Optional<Point> at = position(part, turn, above, spots);
+      double low = ready.get(part).whole().get(turn).box().minY();
+      floors.put(pose, at.map(p -> p.y() + low).orElse(sheet.maxY()));
       if (at.isPresent()) {
         Spot spot = new Spot(part, turn, at.get());
         if (best == null || top(spot) < top(best) - 1e-9) {
@@ -205,6 +227,10 @@ public final class Nesting {
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  private static Box above(Box sheet, double floor) {
+    return new Box(sheet.minX(), Math.max(sheet.minY(), floor), sheet.maxX(), sheet.maxY());
   }
 
   private Optional<Point> position(int part, int turn, Box sheet, List<Spot> spots) {

@@ -42,6 +42,16 @@ public final class TextWidth {
    * @param height height of the capital letters, mm
    */
   public static double of(String text, double height) {
+    return of(units(text), height);
+  }
+
+  /** The width of a text of some units, mm. */
+  static double of(long units, double height) {
+    return units * fontSize(height) / EM;
+  }
+
+  /** The width of a text in thousandths of the font size. */
+  static long units(String text) {
     String shown = shown(text);
     long units = 0;
     for (int i = 0; i < shown.length(); ) {
@@ -49,7 +59,7 @@ public final class TextWidth {
       units += units(c);
       i += Character.charCount(c);
     }
-    return units * fontSize(height) / EM;
+    return units;
   }
 
   /** The widest of several lines, mm; 0 for none. */

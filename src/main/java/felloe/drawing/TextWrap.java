@@ -21,25 +21,30 @@ public final class TextWrap {
    */
   public static List<String> lines(String text, double height, double width, int most) {
     List<String> lines = new ArrayList<>();
-    String line = "";
+    StringBuilder line = new StringBuilder();
+    // Widths of whole characters add up, so that no line is measured twice.
+    long units = 0;
     for (String word : TextWidth.shown(text).strip().split(" +")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (TextWidth.of(longer, height) <= width) {
-        line = longer;
+      long more = TextWidth.units(line.isEmpty() ? word : " " + word);
+      if (TextWidth.of(units + more, height) <= width) {
+        line.append(line.isEmpty() ? "" : " ").append(word);
+        units += more;
         continue;
       }
       if (!line.isEmpty()) {
-        lines.add(line);
+        lines.add(line.toString());
       }
-      line = word;
-      while (TextWidth.of(line, height) > width && line.codePointCount(0, line.length()) > 1) {
-        String start = start(line, height, width);
+      String rest = word;
+      while (TextWidth.of(rest, height) > width && rest.codePointCount(0, rest.length()) > 1) {
+        String start = start(rest, height, width);
         lines.add(start);
-        line = line.substring(start.length());
+        rest = rest.substring(start.length());
       }
+      line = new StringBuilder(rest);
+      units = TextWidth.units(rest);
     }
     if (!line.isEmpty()) {
-      lines.add(line);
+      lines.add(line.toString());
     }
     if (lines.size() <= most) {
       return List.copyOf(lines);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Where a shape may be put beside others without meeting them. The positions of a shape's origin at
@@ -116,6 +117,26 @@ public final class NoFit {
       return Math.min(hole.box().width(), hole.box().height()) >= smallest;
     }
 
+    /** Whether another is the same but for where it lies. */
+    public boolean alike(Shape other) {
+      Point by = new Point(other.box.minX() - box.minX(), other.box.minY() - box.minY());
+      return pieces.size() == other.pieces.size()
+          && pieces.stream().allMatch(a -> other.pieces.stream().anyMatch(b -> alike(a, b, by)));
+    }
+
+    private static boolean alike(List<Point> ring, List<Point> other, Point by) {
+      int n = ring.size();
+      return n == other.size()
+          && IntStream.range(0, n)
+              .anyMatch(
+                  start ->
+                      IntStream.range(0, n)
+                          .allMatch(
+                              i ->
+                                  ring.get(i).plus(by).distance(other.get((start + i) % n))
+                                      < Tolerances.ROUNDING));
+    }
+
     /** The box round the region itself, not grown. */
     public Box box() {
       return box;
@@ -168,6 +189,10 @@ public final class NoFit {
     return new Forbidden(Topology.combine(Topology.Operation.UNION, sums, List.of()));
   }
 
+  private static Box box(List<Point> ring) {
+    return ring.stream().map(p -> Box.of(p, p)).reduce(Box::union).orElseThrow();
+  }
+
   /**
    * The lowest position, the leftmost of those, at which a shape lies in the sheet and clear of all
    * that stands.
@@ -191,8 +216,13 @@ public final class NoFit {
             new Point(right, low),
             new Point(right, high),
             new Point(left, high));
+    Box free = new Box(left, low, right, high);
     List<Topology.Piece> taken = new ArrayList<>();
-    standing.forEach(forbidden -> taken.addAll(forbidden.pieces));
+    for (Forbidden forbidden : standing) {
+      forbidden.pieces.stream()
+          .filter(piece -> box(piece.outer()).touches(free))
+          .forEach(taken::add);
+    }
     List<Topology.Piece> room =
         Topology.combine(
             Topology.Operation.DIFFERENCE, List.of(new Topology.Piece(corners, List.of())), taken);

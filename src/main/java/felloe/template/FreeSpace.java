@@ -219,33 +219,54 @@ final class FreeSpace {
 
     /** Whether a box covers neither line nor text, and lies in the area where it must. */
     boolean is(Box box) {
-      return beyond && !box.touches(area)
-          || (beyond || area.contains(box))
-              && taken(
-                      column(box.minX()),
-                      column(box.maxX()) + 1,
-                      row(box.minY()),
-                      row(box.maxY()) + 1)
-                  == 0;
+      return strip(box.minY(), box.maxY()).is(box.minX(), box.maxX());
     }
 
-    /**
-     * The right end of what a box covers that is not free: clear of it is only what lies beyond.
-     */
-    double end(Box box) {
-      int low = row(box.minY());
-      int high = row(box.maxY()) + 1;
-      int from = column(box.minX());
-      int to = column(box.maxX()) + 1;
-      while (to - from > 1) {
-        int middle = (from + to) / 2;
-        if (taken(middle, to, low, high) > 0) {
-          from = middle;
-        } else {
-          to = middle;
-        }
+    /** What boxes of one lower and one upper edge cover. */
+    Strip strip(double minY, double maxY) {
+      return new Strip(minY, maxY);
+    }
+
+    /** Boxes that lie side by side. */
+    final class Strip {
+
+      private final int low;
+      private final int high;
+      private final boolean within;
+      private final boolean outside;
+
+      private Strip(double minY, double maxY) {
+        this.low = row(minY);
+        this.high = row(maxY) + 1;
+        this.within = minY >= area.minY() && maxY <= area.maxY();
+        this.outside = maxY < area.minY() || minY > area.maxY();
       }
-      return area.minX() + to * cell;
+
+      /** As {@link Free#is} of the box from one side to another. */
+      boolean is(double minX, double maxX) {
+        if (beyond && (outside || maxX < area.minX() || minX > area.maxX())) {
+          return true;
+        }
+        boolean inside = within && minX >= area.minX() && maxX <= area.maxX();
+        return (beyond || inside) && taken(column(minX), column(maxX) + 1, low, high) == 0;
+      }
+
+      /**
+       * The right end of what a box covers that is not free: clear of it is only what lies beyond.
+       */
+      double end(double minX, double maxX) {
+        int from = column(minX);
+        int to = column(maxX) + 1;
+        while (to - from > 1) {
+          int middle = (from + to) / 2;
+          if (taken(middle, to, low, high) > 0) {
+            from = middle;
+          } else {
+            to = middle;
+          }
+        }
+        return area.minX() + to * cell;
+      }
     }
 
     private int taken(int from, int to, int low, int high) {

@@ -123,6 +123,7 @@ record GridChoice(
     private final RigidTransform back;
     private final List<Point> points;
     private List<FreeSpace.Free> grounds = List.of();
+    private PagePieces.Sizes sizes;
     private Occupancy occupancy;
 
     Shape(LaidShape laid, StripText text, double turn) {
@@ -225,6 +226,7 @@ record GridChoice(
       }
       if (grounds.isEmpty()) {
         grounds = TemplateDrawing.room(laid.moved(RigidTransform.turn(turn)));
+        sizes = PagePieces.Sizes.of(text);
       }
       List<PagePieces> all = new ArrayList<>();
       for (int row = 0; row < choice.grid.rows(); row++) {
@@ -252,8 +254,8 @@ record GridChoice(
     /** Clear of the marks on the seams where the page has room for that. */
     private Optional<PagePieces> pieces(GridChoice choice, int row, int column) {
       double bar = choice.frame.bar();
-      return PagePieces.on(choice.grid.clear(row, column, Seams.REACH), grounds, bar, text)
-          .or(() -> PagePieces.on(choice.grid.seen(row, column), grounds, bar, text));
+      return PagePieces.on(choice.grid.clear(row, column, Seams.REACH), grounds, bar, sizes)
+          .or(() -> PagePieces.on(choice.grid.seen(row, column), grounds, bar, sizes));
     }
 
     /** Tiles on which nothing is drawn; none when the others would fall apart without them. */

@@ -48,27 +48,37 @@ record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
   }
 
   /**
+   * Sizes of what holds words, the same on each page; of the running text those to choose from.
+   *
+   * @param title width and height of the title block, mm
+   * @param notes widths and heights of the running text, mm
+   */
+  record Sizes(double[][] title, double[][] notes) {
+    static Sizes of(StripText text) {
+      double[][] notes = new double[NOTES.length][];
+      for (int i = 0; i < NOTES.length; i++) {
+        notes[i] = new double[] {NOTES[i], text.lines(NOTES[i]).size() * StripText.PITCH + 2};
+      }
+      return new Sizes(new double[][] {{TITLE, text.factsHeight(TITLE - NAME) + 1}}, notes);
+    }
+  }
+
+  /**
    * Places for all of them on a tile, if it has them.
    *
    * @param seen the part of the tile that no neighbour covers
    * @param grounds what is taken, the one to be kept to first
    */
-  static Optional<PagePieces> on(
-      Box seen, List<FreeSpace.Free> grounds, double bar, StripText text) {
+  static Optional<PagePieces> on(Box seen, List<FreeSpace.Free> grounds, double bar, Sizes sizes) {
     Box room = seen.grown(-0.5);
     List<Box> taken = new ArrayList<>();
     Optional<Box> up = place(room, grounds, taken, new double[][] {{BESIDE, bar + 2}});
     Optional<Box> across =
         up.flatMap(b -> place(room, grounds, taken, new double[][] {{bar + 2, BESIDE - 1}}));
-    double[][] titles = {{TITLE, text.factsHeight(TITLE - NAME) + 1}};
-    Optional<Box> title = across.flatMap(b -> place(room, grounds, taken, titles));
+    Optional<Box> title = across.flatMap(b -> place(room, grounds, taken, sizes.title()));
     double[][] maps = {{MAP_WIDTH, MAP_HEIGHT}};
     Optional<Box> map = title.flatMap(b -> place(room, grounds, taken, maps));
-    double[][] notes = new double[NOTES.length][];
-    for (int i = 0; i < NOTES.length; i++) {
-      notes[i] = new double[] {NOTES[i], text.lines(NOTES[i]).size() * StripText.PITCH + 2};
-    }
-    return map.flatMap(b -> place(room, grounds, taken, notes))
+    return map.flatMap(b -> place(room, grounds, taken, sizes.notes()))
         .map(b -> new PagePieces(across.get(), up.get(), title.get(), map.get(), b));
   }
 
@@ -90,16 +100,18 @@ record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
   private static Optional<Box> place(
       Box room, FreeSpace.Free ground, List<Box> taken, double width, double height) {
     for (double y = room.minY(); y + height <= room.maxY(); y += STEP) {
+      FreeSpace.Free.Strip strip = ground.strip(y - CLEAR, y + height + CLEAR);
+      double low = y - 1;
+      double high = y + height + 1;
+      List<Box> beside = taken.stream().filter(t -> t.minY() <= high && low <= t.maxY()).toList();
       double x = room.minX();
       while (x + width <= room.maxX()) {
-        Box box = new Box(x, y, x + width, y + height);
-        Box clear = box.grown(CLEAR);
-        double beyond = beyond(box, taken);
+        double beyond = beyond(x - 1, x + width + 1, beside);
         if (Double.isNaN(beyond)) {
-          if (ground.is(clear)) {
-            return Optional.of(box);
+          if (strip.is(x - CLEAR, x + width + CLEAR)) {
+            return Optional.of(new Box(x, y, x + width, y + height));
           }
-          beyond = ground.end(clear) + CLEAR;
+          beyond = strip.end(x - CLEAR, x + width + CLEAR) + CLEAR;
         }
         // On in whole steps, over all places where the same is still in the way.
         x += STEP * Math.max(1, Math.floor((beyond - x) / STEP));
@@ -109,9 +121,9 @@ record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
   }
 
   /** Where the one that a box comes too near to ends; not a number when it is clear of all. */
-  private static double beyond(Box box, List<Box> taken) {
-    for (Box other : taken) {
-      if (box.grown(1).touches(other)) {
+  private static double beyond(double minX, double maxX, List<Box> beside) {
+    for (Box other : beside) {
+      if (minX <= other.maxX() && other.minX() <= maxX) {
         return other.maxX() + 1;
       }
     }
