@@ -1,6 +1,7 @@
 package felloe.kit;
 
 import felloe.document.Report;
+import felloe.drawing.Paper;
 import felloe.files.OutFile;
 import felloe.out.BillCsv;
 import felloe.out.MeasuredForm;
@@ -8,7 +9,10 @@ import felloe.out.StripsForm;
 import felloe.render.PageRenderer;
 import felloe.report.CardCalls;
 import felloe.report.CardSheet;
+import felloe.report.DrillReport;
 import felloe.service.CardOutcome;
+import felloe.service.DrillOutcome;
+import felloe.template.PageSet;
 import felloe.template.TemplateOptions;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +28,16 @@ public final class CardFiles {
    * @param options how its template is printed
    */
   public static CardSheet sheet(CardOutcome outcome, CardCalls calls, TemplateOptions options) {
-    return new CardSheet(outcome, CardLeads.of(outcome, options), calls, options.paper());
+    return sheet(outcome, drilling(outcome.drill(), options), calls, options.paper());
+  }
+
+  static CardSheet sheet(CardOutcome outcome, PageSet drilling, CardCalls calls, Paper paper) {
+    return new CardSheet(outcome, CardLeads.of(outcome, drilling, paper), calls, paper);
+  }
+
+  /** The drilling sheet, whose pages a card names. */
+  static PageSet drilling(DrillOutcome drill, TemplateOptions options) {
+    return DrillFiles.sheet(drill, DrillReport.of(drill), options);
   }
 
   /** Its pages and its bill, in memory. */

@@ -1,6 +1,5 @@
 package felloe.kit;
 
-import felloe.document.Report;
 import felloe.drawing.Mark;
 import felloe.drawing.Page;
 import felloe.drawing.Paper;
@@ -9,15 +8,11 @@ import felloe.job.Cutting;
 import felloe.job.Task;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
-import felloe.plate.Plate;
 import felloe.render.PageRenderer;
 import felloe.report.CardLead;
-import felloe.report.DrillReport;
 import felloe.report.LayupReport;
 import felloe.service.CardOutcome;
 import felloe.template.PageSet;
-import felloe.template.Template;
-import felloe.template.TemplateOptions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,16 +29,11 @@ final class CardLeads {
   private final List<Page> drilling;
   private final List<Page> layup;
 
-  private CardLeads(CardOutcome outcome, TemplateOptions options) {
-    Plate plate = outcome.plate();
-    Paper on = options.paper();
+  private CardLeads(CardOutcome outcome, PageSet drilling, Paper on) {
     this.outcome = outcome;
-    this.stem = plate.name();
+    this.stem = outcome.plate().name();
     this.paper = on.title();
-    Report work = DrillReport.of(outcome.drill());
-    this.drilling =
-        Template.drilling(plate, options, work, outcome.drill().cautions(), outcome.drill().stamp())
-            .pages();
+    this.drilling = drilling.pages();
     this.layup =
         outcome
             .job()
@@ -54,9 +44,13 @@ final class CardLeads {
             .orElse(List.of());
   }
 
-  /** Of each act of a job, in order. */
-  static List<Optional<CardLead>> of(CardOutcome outcome, TemplateOptions options) {
-    CardLeads leads = new CardLeads(outcome, options);
+  /**
+   * Of each act of a job, in order.
+   *
+   * @param drilling its drilling sheet
+   */
+  static List<Optional<CardLead>> of(CardOutcome outcome, PageSet drilling, Paper paper) {
+    CardLeads leads = new CardLeads(outcome, drilling, paper);
     List<Optional<CardLead>> all = new ArrayList<>();
     outcome.job().order().tasks().forEach(task -> all.add(leads.lead(task)));
     return all;

@@ -8,6 +8,7 @@ import felloe.out.MeasuredForm;
 import felloe.out.PdfWriter;
 import felloe.out.StepCsv;
 import felloe.service.DrillOutcome;
+import felloe.template.PageSet;
 import felloe.template.Template;
 import felloe.template.TemplateOptions;
 import java.nio.charset.StandardCharsets;
@@ -28,10 +29,7 @@ public final class DrillFiles {
   public static Transaction into(
       Transaction all, DrillOutcome outcome, Report report, TemplateOptions options) {
     String stem = outcome.plate().name();
-    byte[] sheet =
-        PdfWriter.write(
-            Template.drilling(
-                outcome.plate(), options, report, outcome.cautions(), outcome.stamp()));
+    byte[] sheet = PdfWriter.write(sheet(outcome, report, options));
     List<OutFile> files = new ArrayList<>();
     String face = KitNames.face(outcome.plate(), options);
     files.add(new OutFile(stem + "-drill-" + options.paper().title() + face + ".pdf", sheet));
@@ -41,6 +39,15 @@ public final class DrillFiles {
       files.add(new OutFile(stem + "-measured.yaml", form, true));
     }
     return all.folder(stem, KitNames.set("drill" + face, outcome.plate(), files));
+  }
+
+  /**
+   * The sheet's pages.
+   *
+   * @throws felloe.plate.BadInput when they cannot be printed so
+   */
+  static PageSet sheet(DrillOutcome outcome, Report report, TemplateOptions options) {
+    return Template.drilling(outcome.plate(), options, report, outcome.cautions(), outcome.stamp());
   }
 
   /** The hole schedule alone, for a spreadsheet. */

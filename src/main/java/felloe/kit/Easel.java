@@ -50,8 +50,8 @@ final class Easel implements AutoCloseable {
     return hands.submit(work);
   }
 
-  /** A file that was asked for, when it is done. */
-  static OutFile done(Future<OutFile> drawn) {
+  /** What was asked for, when it is done. */
+  static <T> T done(Future<T> drawn) {
     try {
       return drawn.get();
     } catch (ExecutionException failed) {

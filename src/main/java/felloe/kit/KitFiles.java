@@ -15,8 +15,10 @@ import felloe.render.ResultJson;
 import felloe.report.CardCalls;
 import felloe.report.CardSheet;
 import felloe.service.CardOutcome;
+import felloe.service.DrillOutcome;
 import felloe.service.KitOutcome;
 import felloe.service.Study;
+import felloe.template.PageSet;
 import felloe.template.TemplateOptions;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -72,16 +74,19 @@ public final class KitFiles implements AutoCloseable {
     Plate plate = study.plate();
     Future<OutFile> drawing = easel.draw(() -> TemplateFiles.drawing(study, options));
     Future<OutFile> picture = easel.draw(() -> PictureFiles.of(plate, study.findings()));
-    CompletableFuture<CardOutcome.Stocked> stock =
+    DrillOutcome drill = DrillOutcome.of(study);
+    Future<CardOutcome.Stocked> stock =
         CompletableFuture.supplyAsync(() -> CardOutcome.Stocked.of(study));
+    Future<PageSet> drilling =
+        CompletableFuture.supplyAsync(() -> CardFiles.drilling(drill, options));
     KitOutcome outcome = KitOutcome.of(study, options);
     OutFile tiled = TemplateFiles.tiled(outcome.templates());
     OutFile plot = TemplateFiles.plot(outcome.templates());
     OutFile holes = new OutFile(plate.name() + "-holes.csv", HoleCsv.write(plate));
     List<OutFile> files =
         new ArrayList<>(List.of(Easel.done(drawing), tiled, plot, holes, Easel.done(picture)));
-    CardOutcome job = CardOutcome.unloaded(study, stock.join(), outcome.templates().tiled());
-    CardSheet card = CardFiles.sheet(job, calls, options);
+    CardOutcome job = CardOutcome.unloaded(drill, Easel.done(stock), outcome.templates().tiled());
+    CardSheet card = CardFiles.sheet(job, Easel.done(drilling), calls, options.paper());
     files.addAll(CardFiles.pages(card, card.report()));
     files.addAll(machine(outcome));
     Map<String, Object> others = Map.of("files", files.stream().map(FileLine::of).toList());

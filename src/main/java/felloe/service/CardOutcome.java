@@ -63,10 +63,11 @@ public record CardOutcome(
   /**
    * The job without its loads, which take seconds.
    *
+   * @param drill how its holes are made
    * @param template its template on pages
    */
-  public static CardOutcome unloaded(Study study, Stocked stock, PageSet template) {
-    return of(study, stock.source(), template, Optional.empty(), stock.refused());
+  public static CardOutcome unloaded(DrillOutcome drill, Stocked stock, PageSet template) {
+    return of(drill, stock.source(), template, Optional.empty(), stock.refused());
   }
 
   /**
@@ -79,12 +80,12 @@ public record CardOutcome(
   }
 
   static CardOutcome of(
-      Study study,
+      DrillOutcome drill,
       Optional<StockSource> stock,
       PageSet template,
       Optional<LoadOutcome> load,
       Optional<String> refused) {
-    DrillOutcome drill = DrillOutcome.of(study);
+    Study study = drill.study();
     Parts parts =
         new Parts(
             study.plate(),

@@ -38,13 +38,14 @@ public final class JobCard {
                 options,
                 TemplateOutcome.stamp(study))
             .pages();
+    DrillOutcome drill = DrillOutcome.of(study);
     try {
       LoadOutcome load = PlateLoads.own(study, loads, sources, studies);
       return CardOutcome.of(
-          study, Optional.of(stock), template, Optional.of(load), Optional.empty());
+          drill, Optional.of(stock), template, Optional.of(load), Optional.empty());
     } catch (BadInput cannot) {
       return CardOutcome.of(
-          study,
+          drill,
           Optional.of(stock),
           template,
           Optional.empty(),

@@ -36,14 +36,15 @@ public final class Jobs {
 
   public static CardOutcome on(Paper paper, String shape, String... sets) {
     Study study = study(shape, sets);
-    return CardOutcome.unloaded(study, CardOutcome.Stocked.of(study), pages(study, paper));
+    return CardOutcome.unloaded(
+        DrillOutcome.of(study), CardOutcome.Stocked.of(study), pages(study, paper));
   }
 
   /** The same with prices and materials of the maker's own. */
   public static CardOutcome priced(String shape, MaterialBook book, String... sets) {
     Study study = study(shape, sets);
     return CardOutcome.of(
-        study,
+        DrillOutcome.of(study),
         Optional.of(CardOutcome.stock(study, book)),
         pages(study, Paper.A4),
         Optional.empty(),
