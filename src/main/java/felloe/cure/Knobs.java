@@ -2,6 +2,7 @@ package felloe.cure;
 
 import felloe.joints.JointPlan;
 import felloe.plate.Finding;
+import felloe.plate.Grip;
 import felloe.plate.Plate;
 import java.util.List;
 import java.util.Optional;
@@ -99,6 +100,10 @@ final class Knobs {
   }
 
   private void girth() {
+    found.plate().grips().stream().map(Grip::path).distinct().forEach(this::grip);
+    if (!found.plate().grips().isEmpty()) {
+      return;
+    }
     // Once round gains twice what the rim gains, and twice what the two scales gain together.
     double scale = found.plate().making().gripScale();
     found.add(
@@ -118,6 +123,15 @@ final class Knobs {
               now -> found.add(one.path() + ".derived.rim_width", 0.5, Gathered.LENGTH_GRAIN));
       found.size(one, -1);
       found.below(one, "radius", 1);
+    }
+  }
+
+  /** Once round gains twice what a grip gains in height. */
+  private void grip(String path) {
+    for (String key : List.of("front", "back", "past_edge")) {
+      figures
+          .figure(path + "." + key)
+          .ifPresent(now -> found.add(path + "." + key, 0.5, Gathered.LENGTH_GRAIN));
     }
   }
 

@@ -155,7 +155,8 @@ public record SheetLayout(
         plate.notes(),
         plate.joints(),
         plate.load(),
-        plate.engravings());
+        plate.engravings(),
+        plate.grips());
   }
 
   private static NestedPart boxed(NestedPart part) {
@@ -315,7 +316,9 @@ public record SheetLayout(
         plate.notes(),
         plate.joints(),
         plate.load(),
-        plate.engravings().stream().map(e -> moved(e, motion, before)).toList());
+        plate.engravings().stream().map(e -> moved(e, motion, before)).toList(),
+        // Grips are put on when it is cut.
+        List.of());
   }
 
   private static Engraving moved(Engraving engraving, RigidTransform motion, String before) {

@@ -40,6 +40,7 @@ final class JointMaker {
   private final ScrewThread thread;
   private final List<Hole> holes;
   private final double hole;
+  private final JointPlanner.Covering covering;
   private final List<Problem> wrong = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
 
@@ -52,7 +53,8 @@ final class JointMaker {
       Joint joint,
       String name,
       ScrewThread thread,
-      List<Hole> holes) {
+      List<Hole> holes,
+      JointPlanner.Covering covering) {
     this.plate = plate;
     this.fasteners = fasteners;
     this.joint = joint;
@@ -60,6 +62,7 @@ final class JointMaker {
     this.thread = thread;
     this.holes = holes;
     this.hole = holes.get(0).diameter();
+    this.covering = covering;
   }
 
   /**
@@ -86,8 +89,8 @@ final class JointMaker {
     if (headSize.isEmpty()) {
       unknown("screw.head", Entry.nameOf(head) + " head");
     }
-    List<Double> front = joint.front().orElseGet(this::usualScale);
-    List<Double> back = joint.back().orElseGet(this::usualScale);
+    List<Double> front = parts("front", joint.front(), covering.front());
+    List<Double> back = parts("back", joint.back(), covering.back());
     Washer under = joint.washer().orElseGet(() -> usualWasher(head, front));
     Optional<WasherSize> washer = washer("washer", under);
     Into into = joint.into().orElseGet(this::usualInto);
@@ -193,6 +196,23 @@ final class JointMaker {
     return found.orElse(usual);
   }
 
+  /** What is clamped on a face: a grip that lies there, what the maker wrote, or a flat scale. */
+  private List<Double> parts(String key, Optional<List<Double>> written, Optional<Double> grip) {
+    if (written.isPresent() && !covering.none()) {
+      wrong(
+          key,
+          "",
+          "cannot stand beside the grip that lies over "
+              + holes.get(0).label()
+              + ": the screw is as long as that is thick there",
+          "leave it out");
+    }
+    if (!covering.none()) {
+      return grip.map(List::of).orElse(List.of());
+    }
+    return written.orElseGet(this::usualScale);
+  }
+
   private List<Double> usualScale() {
     double scale = plate.making().gripScale();
     return grip() && scale > 0 ? List.of(scale) : List.of();
@@ -203,7 +223,7 @@ final class JointMaker {
   }
 
   private String partName() {
-    return grip() ? "grip scale" : "part";
+    return !covering.none() ? ClampedPart.GRIP : grip() ? ClampedPart.SCALE : "part";
   }
 
   /**

@@ -1,5 +1,6 @@
 package felloe.joints;
 
+import felloe.grips.GripPlan;
 import felloe.hub.HubSpec;
 import felloe.plate.BadInput;
 import felloe.plate.Plate;
@@ -11,6 +12,7 @@ import java.util.Optional;
  * a torque to start from; and the hub screws under the hands' loads.
  *
  * @param joints those of the shape file in its order, then the usual ones of hub and grips
+ * @param grips what lies on the rim; a grip screw is as long as they are thick where it stands
  * @param load the hub screws under load; empty when none is planned or they cannot carry a torque
  * @param judgement of every hub and grip screw
  * @param unscrewed holes that have no screw, and why
@@ -18,6 +20,7 @@ import java.util.Optional;
  */
 public record JointPlan(
     List<PlannedJoint> joints,
+    GripPlan grips,
     Optional<GroupLoad> load,
     JointJudgement judgement,
     List<Unscrewed> unscrewed,
@@ -39,7 +42,7 @@ public record JointPlan(
    *
    * @param hub the hub it goes on
    * @throws BadInput when the shape file names a thread or a class that is not known, or parts that
-   *     do not go together; all of them, each at its place
+   *     do not go together, or grips that do not fit on the rim; all of them, each at its place
    */
   public static JointPlan of(Plate plate, Optional<HubSpec> hub) {
     return new JointPlanner(plate, hub, Fasteners.standard()).plan();

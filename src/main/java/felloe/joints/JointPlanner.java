@@ -1,8 +1,11 @@
 package felloe.joints;
 
+import felloe.grips.GripPlan;
 import felloe.hub.HubSpec;
 import felloe.hub.ScrewThread;
 import felloe.hub.ScrewThreads;
+import felloe.plate.BadInput;
+import felloe.plate.Face;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Joint;
@@ -28,14 +31,50 @@ final class JointPlanner {
   private final Problems problems = new Problems();
   private final List<PlannedJoint> planned = new ArrayList<>();
   private final List<Unscrewed> unscrewed = new ArrayList<>();
+  private final GripPlan grips;
 
   /** Holes of one joint that take the same screw. */
-  private record Alike(ScrewThread thread, List<Hole> holes) {}
+  private record Alike(ScrewThread thread, Covering covering, List<Hole> holes) {}
+
+  /**
+   * What grips lay over a hole.
+   *
+   * @param front height on the driver's face to a tenth of a millimetre, mm; empty for none
+   * @param back the same on the back
+   */
+  record Covering(Optional<Double> front, Optional<Double> back) {
+
+    private static Covering of(GripPlan grips, Hole hole) {
+      return new Covering(
+          grips.thickAt(hole, Face.FRONT).map(Covering::tenths),
+          grips.thickAt(hole, Face.BACK).map(Covering::tenths));
+    }
+
+    /** Screws come in whole millimetres and more; heights nearer to each other are one. */
+    private static double tenths(double height) {
+      return Math.rint(height * 10) / 10;
+    }
+
+    boolean none() {
+      return front.isEmpty() && back.isEmpty();
+    }
+  }
 
   JointPlanner(Plate plate, Optional<HubSpec> hub, Fasteners fasteners) {
     this.plate = plate;
     this.fasteners = fasteners;
     this.threads = new ThreadChoice(hub);
+    this.grips = grips();
+  }
+
+  /** Grips that do not fit are told together with what is wrong with joints. */
+  private GripPlan grips() {
+    try {
+      return GripPlan.of(plate);
+    } catch (BadInput bad) {
+      problems.add(bad);
+      return new GripPlan(plate, List.of());
+    }
   }
 
   JointPlan plan() {
@@ -68,6 +107,7 @@ final class JointPlanner {
     Optional<GroupLoad> load = GroupLoads.of(plate, planned, fasteners, Judging.standard());
     return new JointPlan(
         planned,
+        grips,
         load,
         JointJudging.of(plate, planned, load, List.of()),
         unscrewed,
@@ -77,13 +117,14 @@ final class JointPlanner {
   private void add(Joint joint, List<Hole> holes) {
     Map<List<Object>, Alike> groups = new LinkedHashMap<>();
     for (Hole hole : holes) {
+      Covering covering = Covering.of(grips, hole);
       thread(joint, hole)
           .ifPresent(
               thread ->
                   groups
                       .computeIfAbsent(
-                          List.of(thread.name(), hole.diameter()),
-                          key -> new Alike(thread, new ArrayList<>()))
+                          List.of(thread.name(), hole.diameter(), covering),
+                          key -> new Alike(thread, covering, new ArrayList<>()))
                       .holes()
                       .add(hole));
     }
@@ -91,7 +132,7 @@ final class JointPlanner {
     for (Alike alike : groups.values()) {
       String name = name(joint) + (number > 1 ? " " + number : "");
       number++;
-      new JointMaker(plate, fasteners, joint, name, alike.thread(), alike.holes())
+      new JointMaker(plate, fasteners, joint, name, alike.thread(), alike.holes(), alike.covering())
           .make(problems, unscrewed)
           .ifPresent(planned::add);
     }

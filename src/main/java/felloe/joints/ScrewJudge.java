@@ -69,7 +69,7 @@ record ScrewJudge(
   /** The softest thing that is clamped decides how the clamp force fades. */
   private SourcedFigure kept(PlannedJoint joint) {
     SourcedFigure kept = judging.kept(plate.stock().material().kind());
-    boolean parts = joint.parts().stream().anyMatch(p -> p.name().equals("grip scale"));
+    boolean parts = joint.parts().stream().anyMatch(ClampedPart::isGrip);
     SourcedFigure soft = judging.kept(MaterialKind.WOOD);
     return parts && soft.value() < kept.value() ? soft : kept;
   }

@@ -27,6 +27,8 @@ import java.util.Optional;
  * @param joints what the maker says of its joints; holes that none of them names have the usual one
  * @param load what the maker says of loads on it
  * @param engravings texts and marks cut shallow into a face
+ * @param grips what hands close about, along the rim; none where the plate is held bare or by flat
+ *     scales
  */
 public record Plate(
     String name,
@@ -43,9 +45,10 @@ public record Plate(
     List<Note> notes,
     List<Joint> joints,
     LoadWish load,
-    List<Engraving> engravings) {
+    List<Engraving> engravings,
+    List<Grip> grips) {
 
-  /** A plate without engravings. */
+  /** A plate without engravings and grips. */
   public Plate(
       String name,
       String title,
@@ -76,6 +79,7 @@ public record Plate(
         notes,
         joints,
         load,
+        List.of(),
         List.of());
   }
 
@@ -155,6 +159,7 @@ public record Plate(
     notes = List.copyOf(notes);
     joints = List.copyOf(joints);
     engravings = List.copyOf(engravings);
+    grips = List.copyOf(grips);
     regionOf(outline, windows, holes);
   }
 
@@ -252,6 +257,7 @@ public record Plate(
         notes,
         joints,
         load,
-        engravings);
+        engravings,
+        grips);
   }
 }

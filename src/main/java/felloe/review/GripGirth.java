@@ -2,6 +2,9 @@ package felloe.review;
 
 import felloe.geometry.Gap;
 import felloe.geometry.Numbers;
+import felloe.grips.GripStation;
+import felloe.grips.GripStations;
+import felloe.grips.PlacedGrip;
 import felloe.plate.Finding;
 import felloe.plate.Limit;
 import felloe.plate.Limit.Sense;
@@ -9,13 +12,15 @@ import felloe.plate.Plate;
 import felloe.plate.Window;
 import felloe.plate.WindowUse;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * Girth of the rim beside each grip window: once round its section where it is narrowest among the
  * places that a hand closes about, plate and grip scales together, edges rounded as far as the
- * section allows.
+ * section allows. Grips that are described have a girth of their own, at every 5 mm; there the
+ * thinnest and the thickest place count that fingers go round, their tapered ends left out.
  *
  * @param least whether the rule asks for enough; otherwise for not too much
  */
@@ -47,11 +52,38 @@ record GripGirth(boolean least) implements Rule {
     for (Window window : plate.windows()) {
       if (window.use() == WindowUse.GRIP) {
         HandRim.narrowest(plate.outline(), window.contour(), limits.figure("finger"))
+            .filter(rim -> of.joints().grips().at(rim.from()).isEmpty())
             .map(rim -> finding(window, rim, height, limits, bounds))
             .ifPresent(findings::add);
       }
     }
+    for (PlacedGrip grip : of.joints().grips().grips()) {
+      GripStations.of(plate, grip).stream()
+          .filter(station -> station.held() && !grip.tapered(station))
+          .min(order())
+          .map(station -> finding(grip, station, bounds))
+          .ifPresent(findings::add);
+    }
     return findings;
+  }
+
+  private Comparator<GripStation> order() {
+    Comparator<GripStation> thinnest = Comparator.comparingDouble(GripStation::girth);
+    return least ? thinnest : thinnest.reversed();
+  }
+
+  private Finding finding(PlacedGrip grip, GripStation station, LimitPair bounds) {
+    return bounds.finding(
+        this,
+        "grip " + grip.grip().label() + (least ? ", where it is thinnest" : ", at its thickest"),
+        "grip girth",
+        station.girth(),
+        Optional.of(station.at()),
+        grip.grip().place(),
+        "once round grip, plate and wrap, "
+            + Numbers.brief(station.s(), 0)
+            + " mm from where it starts; it is "
+            + off(station.girth(), bounds));
   }
 
   private Finding finding(Window window, Gap rim, double height, Limits limits, LimitPair bounds) {
@@ -67,12 +99,15 @@ record GripGirth(boolean least) implements Rule {
   }
 
   private String advice(double width, double girth, LimitPair bounds) {
-    double by = Math.abs(bounds.good().map(Limit::value).orElse(girth) - girth);
     return "the rim is "
         + Numbers.brief(width, 1)
         + " mm wide here; the girth is "
-        + Numbers.brief(by, 1)
-        + (least ? " mm too small" : " mm too large");
+        + off(girth, bounds);
+  }
+
+  private String off(double girth, LimitPair bounds) {
+    double by = Math.abs(bounds.good().map(Limit::value).orElse(girth) - girth);
+    return Numbers.brief(by, 1) + (least ? " mm too small" : " mm too large");
   }
 
   /** Once round a rectangle with rounded corners, mm. */

@@ -4,6 +4,7 @@ import felloe.geometry.Contour;
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
 import felloe.plate.Engraving;
+import felloe.plate.Grip;
 import felloe.plate.Hole;
 import felloe.plate.HubPatterns;
 import felloe.plate.Joint;
@@ -140,6 +141,8 @@ public final class ShapeFile {
     Optional<LoadWish> load = LoadReader.read(top);
     EngravingReader engravingReader = new EngravingReader(reports, labels);
     List<Engraving> engravings = engravingReader.read(top, stock);
+    List<Grip> grips =
+        new GripReader(labels, holes).read(top, making.map(Making::gripScale).orElse(0.0));
     top.elsewhere(ELSEWHERE);
     top.done();
     outline.ifPresent(
@@ -169,7 +172,8 @@ public final class ShapeFile {
         notes,
         joints,
         load.orElseThrow(),
-        engravings);
+        engravings,
+        grips);
   }
 
   /** One note for all keys in the spelling of before, so that it is told once. */

@@ -71,7 +71,8 @@ class FaceCheckTest {
         bare.notes(),
         bare.joints(),
         bare.load(),
-        List.of(engravings));
+        List.of(engravings),
+        List.of());
   }
 
   private static Plate both(EdgeFinish edges) {

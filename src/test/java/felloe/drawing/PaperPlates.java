@@ -276,6 +276,7 @@ public final class PaperPlates {
         p.notes(),
         p.joints(),
         p.load(),
-        engravings);
+        engravings,
+        p.grips());
   }
 }

@@ -240,7 +240,8 @@ class DxfWriterTest {
             plain.notes(),
             plain.joints(),
             plain.load(),
-            engravings);
+            engravings,
+            List.of());
     List<String> found =
         Ezdxf.read(DxfWriter.write(CutDrawing.finish(plate), CutDrawings.ABOUT), folder);
     assertEquals(0, found.stream().filter(line -> line.startsWith("complaint")).count());

@@ -1,0 +1,68 @@
+package felloe.grips;
+
+import felloe.geometry.Point;
+import felloe.plate.BadInput;
+import felloe.plate.Face;
+import felloe.plate.Grip;
+import felloe.plate.Hole;
+import felloe.plate.Plate;
+import felloe.yaml.Problems;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The grips of a plate on its rim.
+ *
+ * @param plate the plate
+ * @param grips in the order of the shape file; empty for a bare plate and for one of flat scales
+ */
+public record GripPlan(Plate plate, List<PlacedGrip> grips) {
+
+  /** A point nearer to a grip's stretch than this lies on it, mm. */
+  private static final double NEAR = 0.1;
+
+  public GripPlan {
+    grips = List.copyOf(grips);
+  }
+
+  /**
+   * Lays the grips of a plate on its rim.
+   *
+   * @throws BadInput with all that does not fit, each with its place: a stretch that the rim does
+   *     not have, a section that a corner is too tight for, a grip that closes a window, buries a
+   *     hole or meets another grip
+   */
+  public static GripPlan of(Plate plate) {
+    Problems problems = new Problems();
+    List<PlacedGrip> placed = new ArrayList<>();
+    for (Grip grip : plate.grips()) {
+      new GripPlacing(plate, grip, problems).placed().ifPresent(placed::add);
+    }
+    GripMeeting.check(placed, problems);
+    problems.throwIfAny();
+    return new GripPlan(plate, placed);
+  }
+
+  /** Height of what lies on a face where a hole stands, without wrap, mm; empty for nothing. */
+  public Optional<Double> thickAt(Hole hole, Face face) {
+    return grips.stream().flatMap(grip -> grip.thickAt(hole, face).stream()).findFirst();
+  }
+
+  /** The grip that lies where a point of the outline is. */
+  public Optional<PlacedGrip> at(Point edge) {
+    return grips.stream()
+        .filter(grip -> grip.run().at(grip.run().foot(edge).s(), 0).near(edge, NEAR))
+        .findFirst();
+  }
+
+  /** Whether there are any. */
+  public boolean any() {
+    return !grips.isEmpty();
+  }
+
+  /** Whether one of them is glued to the plate. */
+  public boolean bonded() {
+    return grips.stream().anyMatch(grip -> grip.grip().bonded());
+  }
+}
