@@ -55,7 +55,7 @@ class ArchitectureTest {
           Map.entry("laminate", List.of("geometry", "yaml")),
           Map.entry("review", List.of("geometry", "plate", "yaml", "hub", "joints", "grips")),
           Map.entry("solid", List.of("geometry")),
-          Map.entry("drawing", List.of("geometry", "plate")),
+          Map.entry("drawing", List.of("geometry", "plate", "solid")),
           Map.entry("drafting", List.of("geometry", "plate", "drawing")),
           Map.entry("document", List.of("geometry", "drawing")),
           Map.entry("template", List.of("geometry", "plate", "drawing", "document")),

@@ -5,10 +5,11 @@ import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
+import felloe.solid.Shaded;
 import java.util.List;
 
 /** One thing drawn. Coordinates are millimetres, x to the right, y up. */
-public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Label {
+public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Shade, Mark.Label {
 
   /** An upright box that holds all of its ink. */
   Box box();
@@ -95,6 +96,14 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Lab
           .orElseThrow();
     }
   }
+
+  /**
+   * Bodies as they look, in dots.
+   *
+   * @param shaded the dots
+   * @param box where they lie in the drawing
+   */
+  record Shade(Shaded shaded, Box box) implements Mark {}
 
   /**
    * A line of text.

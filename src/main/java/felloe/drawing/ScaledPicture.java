@@ -61,6 +61,11 @@ public record ScaledPicture(double scale, Point shift) {
           tone.rings().stream().map(ring -> ring.stream().map(this::segment).toList()).toList(),
           tone.tone());
     }
+    if (mark instanceof Mark.Shade shade) {
+      Box box = shade.box();
+      Point low = point(new Point(box.minX(), box.minY()));
+      return new Mark.Shade(shade.shaded(), Box.of(low, point(new Point(box.maxX(), box.maxY()))));
+    }
     Mark.Label label = (Mark.Label) mark;
     return new Mark.Label(
         label.text(),

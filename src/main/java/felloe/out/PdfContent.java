@@ -14,8 +14,10 @@ import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import felloe.geometry.Tolerances;
+import felloe.solid.Shaded;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The content of one page as operators of ISO 32000. */
@@ -26,7 +28,10 @@ final class PdfContent {
 
   private static final double PIECE = Math.PI / 4;
 
+  private static final String IMAGE = "/Im";
+
   private final PdfText text;
+  private final List<Shaded> images = new ArrayList<>();
   private final StringBuilder out = new StringBuilder(1 << 14);
   private Point shift = Point.ORIGIN;
 
@@ -83,6 +88,8 @@ final class PdfContent {
         out.append("f*\n0 g\n");
       } else if (mark instanceof Mark.Tone tone) {
         tone(tone);
+      } else if (mark instanceof Mark.Shade shade) {
+        dots(shade);
       } else if (mark instanceof Mark.Label label) {
         label(label);
         if (label.hollow()) {
@@ -90,6 +97,22 @@ final class PdfContent {
         }
       }
     }
+  }
+
+  /** What is drawn in dots, in the order of the names {@code Im1}, {@code Im2} and so on. */
+  List<Shaded> images() {
+    return images;
+  }
+
+  private void dots(Mark.Shade shade) {
+    images.add(shade.shaded());
+    Box box = shade.box();
+    out.append("q ");
+    number(box.width());
+    out.append("0 0 ");
+    number(box.height());
+    point(new Point(box.minX(), box.minY()));
+    out.append("cm ").append(IMAGE).append(images.size()).append(" Do Q\n");
   }
 
   private void tone(Mark.Tone tone) {

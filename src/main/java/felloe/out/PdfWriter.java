@@ -1,6 +1,7 @@
 package felloe.out;
 
 import felloe.drawing.Page;
+import felloe.solid.Shaded;
 import felloe.template.PageSet;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -25,6 +26,8 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceGray;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /**
@@ -60,9 +63,16 @@ public final class PdfWriter {
       CRC32 sum = new CRC32();
       sum.update(title.getBytes(StandardCharsets.UTF_8));
       for (Page page : pages) {
-        byte[] content = new PdfContent(text).page(page);
+        PdfContent operators = new PdfContent(text);
+        byte[] content = operators.page(page);
         sum.update(content);
-        document.addPage(page(document, page, content, font));
+        PDPage leaf = page(document, page, content, font);
+        for (Shaded dots : operators.images()) {
+          byte[] greys = greys(dots);
+          sum.update(greys);
+          leaf.getResources().add(image(document, dots, greys), "Im");
+        }
+        document.addPage(leaf);
       }
       // Fonts are cut down on saving only for pages that the library's own stream class wrote.
       font.subset();
@@ -100,6 +110,26 @@ public final class PdfWriter {
     leaf.setContents(
         new PDStream(document, new ByteArrayInputStream(content), COSName.FLATE_DECODE));
     return leaf;
+  }
+
+  private static byte[] greys(Shaded dots) {
+    byte[] greys = new byte[dots.width() * dots.height()];
+    for (int i = 0; i < greys.length; i++) {
+      greys[i] = (byte) dots.grey(i % dots.width(), i / dots.width());
+    }
+    return greys;
+  }
+
+  private static PDImageXObject image(PDDocument document, Shaded dots, byte[] greys)
+      throws IOException {
+    return new PDImageXObject(
+        document,
+        new ByteArrayInputStream(PngFile.deflate(greys)),
+        COSName.FLATE_DECODE,
+        dots.width(),
+        dots.height(),
+        8,
+        PDDeviceGray.INSTANCE);
   }
 
   /** Asks the viewer not to scale, to show the title, and to print one-sided on the right tray. */

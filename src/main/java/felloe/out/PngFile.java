@@ -1,5 +1,6 @@
 package felloe.out;
 
+import felloe.solid.Shaded;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.io.ByteArrayOutputStream;
@@ -44,6 +45,22 @@ final class PngFile {
    */
   static byte[] coloured(BufferedImage image, int pixelsPerMetre) {
     return write(image, COLOURS, pixelsPerMetre);
+  }
+
+  /**
+   * The bytes of a file of shaded bodies.
+   *
+   * @param width of the picture, mm: states the density
+   */
+  static byte[] shaded(Shaded dots, double width) {
+    BufferedImage image =
+        new BufferedImage(dots.width(), dots.height(), BufferedImage.TYPE_INT_ARGB);
+    for (int y = 0; y < dots.height(); y++) {
+      for (int x = 0; x < dots.width(); x++) {
+        image.setRGB(x, y, 0xff000000 | 0x010101 * dots.grey(x, y));
+      }
+    }
+    return grey(image, (int) Math.round(1000 * dots.width() / width));
   }
 
   private static byte[] write(BufferedImage image, int type, int pixelsPerMetre) {
@@ -113,7 +130,7 @@ final class PngFile {
     return data;
   }
 
-  private static byte[] deflate(byte[] data) {
+  static byte[] deflate(byte[] data) {
     Deflater deflater = new Deflater();
     deflater.setInput(data);
     deflater.finish();

@@ -9,11 +9,15 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
+import org.apache.batik.bridge.EmbededExternalResourceSecurity;
+import org.apache.batik.bridge.ExternalResourceSecurity;
+import org.apache.batik.bridge.UserAgent;
 import org.apache.batik.transcoder.SVGAbstractTranscoder;
 import org.apache.batik.transcoder.TranscoderException;
 import org.apache.batik.transcoder.TranscoderInput;
 import org.apache.batik.transcoder.TranscoderOutput;
 import org.apache.batik.transcoder.image.ImageTranscoder;
+import org.apache.batik.util.ParsedURL;
 import org.w3c.dom.Document;
 
 /**
@@ -83,9 +87,22 @@ public final class PngWriter {
     return transcoder.image;
   }
 
-  /** Keeps the picture that was drawn. */
+  /**
+   * Keeps the picture that was drawn, and reads no picture but one that lies in the file itself.
+   */
   private static final class Drawn extends ImageTranscoder {
     private BufferedImage image;
+
+    @Override
+    protected UserAgent createUserAgent() {
+      return new SVGAbstractTranscoderUserAgent() {
+        @Override
+        public ExternalResourceSecurity getExternalResourceSecurity(
+            ParsedURL resource, ParsedURL document) {
+          return new EmbededExternalResourceSecurity(resource);
+        }
+      };
+    }
 
     @Override
     public BufferedImage createImage(int width, int height) {

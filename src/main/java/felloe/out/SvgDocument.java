@@ -7,6 +7,7 @@ import felloe.drawing.TextWidth;
 import felloe.geometry.Arc;
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
+import java.util.Base64;
 import java.util.HashSet;
 import java.util.Set;
 import javax.xml.XMLConstants;
@@ -18,6 +19,7 @@ import org.w3c.dom.Element;
 final class SvgDocument {
 
   static final String NAMESPACE = "http://www.w3.org/2000/svg";
+  private static final String XLINK = "http://www.w3.org/1999/xlink";
 
   /** How a label becomes an element. */
   interface Lettering {
@@ -143,6 +145,9 @@ final class SvgDocument {
     if (mark instanceof Mark.Tone tone) {
       return area(SvgPath.ofRings(tone.rings()), ToneColour.of(tone.tone()).hex());
     }
+    if (mark instanceof Mark.Shade shade) {
+      return dots(shade);
+    }
     Mark.Label label = (Mark.Label) mark;
     Element element =
         lettering.element(
@@ -185,6 +190,22 @@ final class SvgDocument {
       element.setAttribute("stroke-dasharray", text.toString());
     }
     return element;
+  }
+
+  /** Dots as a picture within the file. */
+  private Element dots(Mark.Shade shade) {
+    Box box = shade.box();
+    Element image = element("image");
+    image.setAttribute("x", SvgPath.number(box.minX()));
+    image.setAttribute("y", SvgPath.number(-box.maxY()));
+    image.setAttribute("width", SvgPath.number(box.width()));
+    image.setAttribute("height", SvgPath.number(box.height()));
+    image.setAttribute("preserveAspectRatio", "none");
+    image.setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, "xmlns:xlink", XLINK);
+    byte[] png = PngFile.shaded(shade.shaded(), box.width());
+    image.setAttributeNS(
+        XLINK, "xlink:href", "data:image/png;base64," + Base64.getEncoder().encodeToString(png));
+    return image;
   }
 
   private Element area(String path, String colour) {
