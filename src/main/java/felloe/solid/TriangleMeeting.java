@@ -12,6 +12,9 @@ final class TriangleMeeting {
 
   /** Whether a segment and a triangle share a point. */
   static boolean segment(Vertex p, Vertex q, Triangle t) {
+    if (beside(p, q, t)) {
+      return false;
+    }
     int sideP = side(t.a(), t.b(), t.c(), p);
     int sideQ = side(t.a(), t.b(), t.c(), q);
     if (sideP == 0 && sideQ == 0) {
@@ -24,6 +27,23 @@ final class TriangleMeeting {
     int bc = side(p, q, t.b(), t.c());
     int ca = side(p, q, t.c(), t.a());
     return ab >= 0 && bc >= 0 && ca >= 0 || ab <= 0 && bc <= 0 && ca <= 0;
+  }
+
+  /**
+   * Whether a segment lies beside a triangle as seen along an axis, clear of rounding: true for
+   * most that do not meet, and soon told.
+   */
+  private static boolean beside(Vertex p, Vertex q, Triangle t) {
+    int axis = axis(t.outward());
+    return apart(t.a(), t.b(), t.c(), p, q, axis)
+        || apart(t.b(), t.c(), t.a(), p, q, axis)
+        || apart(t.c(), t.a(), t.b(), p, q, axis);
+  }
+
+  /** Whether two points lie across a line from a third, clear of rounding. */
+  private static boolean apart(Vertex a, Vertex b, Vertex c, Vertex p, Vertex q, int axis) {
+    int inner = clearTurn(a, b, c, axis);
+    return inner != 0 && clearTurn(a, b, p, axis) == -inner && clearTurn(a, b, q, axis) == -inner;
   }
 
   /** Whether two triangles on one edge lie on each other: flat, and on one side of the edge. */
@@ -74,15 +94,19 @@ final class TriangleMeeting {
     return axis == 2 ? v.y() : v.z();
   }
 
+  /** Which way three points turn as seen along an axis, 1 or -1; 0 where rounding may decide. */
+  private static int clearTurn(Vertex a, Vertex b, Vertex c, int axis) {
+    double one = (first(b, axis) - first(a, axis)) * (second(c, axis) - second(a, axis));
+    double two = (second(b, axis) - second(a, axis)) * (first(c, axis) - first(a, axis));
+    boolean clear = Math.abs(one - two) > DOUBT * (Math.abs(one) + Math.abs(two));
+    return !clear ? 0 : one > two ? 1 : -1;
+  }
+
   /** Which way three points turn as seen along an axis: 1, 0 or -1. */
   private static int turn(Vertex a, Vertex b, Vertex c, int axis) {
-    double u1 = first(b, axis) - first(a, axis);
-    double v1 = second(b, axis) - second(a, axis);
-    double u2 = first(c, axis) - first(a, axis);
-    double v2 = second(c, axis) - second(a, axis);
-    double value = u1 * v2 - v1 * u2;
-    if (Math.abs(value) > DOUBT * (Math.abs(u1 * v2) + Math.abs(v1 * u2))) {
-      return value > 0 ? 1 : -1;
+    int clear = clearTurn(a, b, c, axis);
+    if (clear != 0) {
+      return clear;
     }
     BigDecimal exact =
         less(first(b, axis), first(a, axis))
