@@ -22,8 +22,8 @@ public final class FramedPages {
   private static final double MARGIN = 14;
   private static final double HEAD = 12;
   private static final double TITLE = 4;
-  private static final double SMALL = 2;
-  private static final double PITCH = 3.2;
+  private static final double SMALL = 2.5;
+  private static final double PITCH = 3.5;
   private static final double TEXT = 2.5;
 
   private final Paper paper;

@@ -20,16 +20,16 @@ import java.util.List;
  */
 public record TitleBlock(List<Field> fields) {
 
-  private static final double ROW = 9;
+  private static final double ROW = 10;
   private static final double PAD = 1.4;
 
-  /** Height of the names' letters, the least of ISO 3098, mm. */
-  private static final double NAME = 1.8;
+  /** Height of the letters of names and values after ISO 3098, mm: read at arm's length. */
+  private static final double NAME = 2.5;
 
   private static final double VALUE = 2.5;
 
   /** Room to write a name or a day, mm. */
-  private static final double WRITE = 26;
+  private static final double WRITE = 24;
 
   public TitleBlock {
     fields = List.copyOf(fields);

@@ -3,6 +3,7 @@ package felloe.template;
 import felloe.drawing.Anchor;
 import felloe.drawing.LineType;
 import felloe.drawing.Mark;
+import felloe.drawing.TextWidth;
 import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
@@ -19,6 +20,9 @@ final class CheckBars {
   private static final double LONG = 4;
   private static final double MIDDLE = 2.2;
   private static final double SHORT = 1.4;
+
+  /** What words leave free for the end ticks, mm. */
+  private static final double BESIDE_TICKS = 3;
 
   private CheckBars() {}
 
@@ -53,10 +57,12 @@ final class CheckBars {
     return end ? LONG : i % 5 == 0 ? MIDDLE : SHORT;
   }
 
+  /** Between the end ticks, in fewer words where the bar is short. */
   private static String words(double length) {
-    return "check bar "
-        + Numbers.brief(length, 1)
-        + " mm between the end ticks: measure before use";
+    String bar = "check bar " + Numbers.brief(length, 1) + " mm";
+    String whole = bar + " between the end ticks: measure before use";
+    boolean room = TextWidth.of(whole, StripText.SMALL) <= length - BESIDE_TICKS;
+    return room ? whole : bar + ": measure before use";
   }
 
   private static Mark line(Point from, Point to) {

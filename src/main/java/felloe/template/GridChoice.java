@@ -67,10 +67,10 @@ record GridChoice(
    * @param frames the pages to try, framed ones before open ones, upright ones first
    * @param text what open pages have to find room for
    * @param turning whether the plate may be turned
-   * @param below pages that take as many by the plate's size alone are not looked at; some must
-   *     take fewer
+   * @param below pages that take as many by the plate's size alone are not looked at
+   * @return empty where none takes fewer
    */
-  static GridChoice of(
+  static Optional<GridChoice> of(
       LaidShape laid,
       List<PageFrame> frames,
       StripText text,
@@ -84,7 +84,7 @@ record GridChoice(
         best = shape.pages(frame, overlap) < below ? shape.choose(frame, overlap, best) : best;
       }
     }
-    return best;
+    return Optional.ofNullable(best);
   }
 
   /** The ways to turn the plate on the pages, radians, as it stands first. */

@@ -43,15 +43,11 @@ final class Lettering {
 
   private final FreeSpace ground;
   private final LaidShape shape;
-  private final double height;
   private final List<Mark> marks = new ArrayList<>();
 
   Lettering(FreeSpace ground, LaidShape shape) {
     this.ground = ground;
     this.shape = shape;
-    Box box = shape.box();
-    // ISO 3098 heights.
-    this.height = Math.min(box.width(), box.height()) < 100 ? 1.8 : 2.5;
   }
 
   List<Mark> marks() {
@@ -70,7 +66,7 @@ final class Lettering {
 
   /** A hole's label and diameter beside it. */
   void hole(Hole hole) {
-    String text = Paragraph.fit(hole.label(), height, LONGEST_NAME) + "  " + hole.size();
+    String text = Paragraph.fit(hole.label(), StripText.SMALL, LONGEST_NAME) + "  " + hole.size();
     beside(text, hole.centre(), hole.length() / 2, ANYWHERE);
   }
 
@@ -114,8 +110,8 @@ final class Lettering {
   private Mark.Label label(String text, Point at, Point out) {
     Anchor anchor =
         Math.abs(out.x()) < 0.4 ? Anchor.MIDDLE : out.x() > 0 ? Anchor.START : Anchor.END;
-    double drop = height * (0.5 - 0.5 * out.y());
-    return Mark.Label.of(text, new Point(at.x(), at.y() - drop), height, anchor);
+    double drop = StripText.SMALL * (0.5 - 0.5 * out.y());
+    return Mark.Label.of(text, new Point(at.x(), at.y() - drop), StripText.SMALL, anchor);
   }
 
   private static Point nearestCorner(Box box, Point p) {
@@ -223,14 +219,17 @@ final class Lettering {
                 / (Math.abs(along.x()) < Tolerances.ROUNDING ? Tolerances.ROUNDING : along.x()));
     Point reading = Point.polar(1, turn);
     Box box = shape.outline().box();
-    double half = Math.max(TextWidth.of(text, height) / 2 + 1, Math.min(16, box.width() / 6));
+    double half =
+        Math.max(TextWidth.of(text, StripText.SMALL) / 2 + 1, Math.min(16, box.width() / 6));
     double wide = Math.abs(along.x()) * 2 * half + Math.abs(along.y()) * 7;
     double high = Math.abs(along.y()) * 2 * half + Math.abs(along.x()) * 7;
     Point preferred = shape.motion().of(new Point(0, -box.height() / 3));
     Point middle = spot(wide + 2, high + 2, box, preferred, ANYWHERE).middle();
     Point line = middle.plus(reading.left(), -2);
     arrow(line.plus(reading, -half), line.plus(reading, half), 3, true);
-    put(new Mark.Label(text, middle.plus(reading.left(), -0.3), height, turn, Anchor.MIDDLE));
+    put(
+        new Mark.Label(
+            text, middle.plus(reading.left(), -0.3), StripText.SMALL, turn, Anchor.MIDDLE));
     ground.block(
         new Box(
             middle.x() - wide / 2,
@@ -269,9 +268,10 @@ final class Lettering {
 
   /** A label about the middle of its box. */
   private Mark.Label text(String text, Point middle) {
-    Mark.Label label = Mark.Label.of(text, middle, height, Anchor.MIDDLE);
+    Mark.Label label = Mark.Label.of(text, middle, StripText.SMALL, Anchor.MIDDLE);
     double drop = label.box().centre().y() - middle.y();
-    return Mark.Label.of(text, new Point(middle.x(), middle.y() - drop), height, Anchor.MIDDLE);
+    return Mark.Label.of(
+        text, new Point(middle.x(), middle.y() - drop), StripText.SMALL, Anchor.MIDDLE);
   }
 
   /** A place for a box: its middle, and what the box would cover there. */
@@ -279,7 +279,7 @@ final class Lettering {
 
   /** The place for a label, tails of its letters and all, with some more air round it. */
   private Spot spot(String text, double air, Box area, Point preferred, Predicate<Point> allowed) {
-    Box box = Mark.Label.of(text, Point.ORIGIN, height, Anchor.MIDDLE).box();
+    Box box = Mark.Label.of(text, Point.ORIGIN, StripText.SMALL, Anchor.MIDDLE).box();
     return spot(box.width() + 2 * air, box.height() + 2 * air, area, preferred, allowed);
   }
 

@@ -54,7 +54,7 @@ record PageFrame(
   static final double SPACE = 1;
 
   /** Height of the row that holds the horizontal check bar, mm. */
-  static final double BAR_ROW = 7;
+  static final double BAR_ROW = 8;
 
   static PageFrame of(
       Kind kind,

@@ -4,6 +4,7 @@ import felloe.drawing.Anchor;
 import felloe.drawing.LineType;
 import felloe.drawing.Mark;
 import felloe.drawing.Outlines;
+import felloe.drawing.Paragraph;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
@@ -32,8 +33,12 @@ final class PageMap {
    * @param row of the page it is printed on; negative when that page carries no tile
    */
   List<Mark> in(Box box, int row, int column) {
-    double words = grid.leftOut().isEmpty() ? 0 : StripText.PITCH;
-    Box free = new Box(box.minX(), box.minY() + words, box.maxX(), box.maxY());
+    List<String> words =
+        grid.leftOut().isEmpty()
+            ? List.of()
+            : Paragraph.wrap("crossed pages are not printed", StripText.SMALL, box.width());
+    double above = box.minY() + words.size() * StripText.PITCH;
+    Box free = new Box(box.minX(), above, box.maxX(), box.maxY());
     double scale = Math.min(free.width() / all.width(), free.height() / all.height());
     Point shift = free.centre().plus(all.centre(), -scale);
     List<Mark> marks = new ArrayList<>();
@@ -61,14 +66,8 @@ final class PageMap {
         }
       }
     }
-    if (words > 0) {
-      marks.add(
-          Mark.Label.of(
-              "crossed pages are blank, not printed",
-              new Point(box.centre().x(), box.minY()),
-              1.3,
-              Anchor.MIDDLE));
-    }
+    marks.addAll(
+        Paragraph.labels(words, box.minX(), above - 0.5, StripText.SMALL, StripText.PITCH));
     return marks;
   }
 
@@ -88,10 +87,9 @@ final class PageMap {
 
   /** A page's name, where its cell has room; the plate's lines break off round it. */
   private static void name(Box cell, String name, double ground, List<Mark> marks) {
-    double height = Math.min(2.5, Math.min(cell.height() / 2, cell.width() / 3));
-    if (height >= 0.9) {
-      Point at = cell.centre().plus(new Point(0, -height / 2));
-      Mark.Label label = Mark.Label.of(name, at, height, Anchor.MIDDLE);
+    Point at = cell.centre().plus(new Point(0, -StripText.SMALL / 2));
+    Mark.Label label = Mark.Label.of(name, at, StripText.SMALL, Anchor.MIDDLE);
+    if (cell.height() >= StripText.SMALL + 0.4 && cell.width() >= label.box().width()) {
       marks.add(new Mark.Fill(List.of(Contour.rectangle(label.box())), ground));
       marks.add(label);
     }

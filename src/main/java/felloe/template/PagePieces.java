@@ -19,7 +19,7 @@ import java.util.Optional;
 record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
 
   /** Width of the title block without the map, mm. */
-  static final double TITLE = 64;
+  static final double TITLE = 82;
 
   /** Width of the cell with the page's name, mm. */
   static final double NAME = StripText.nameCell(0) + 1;

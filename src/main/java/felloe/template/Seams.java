@@ -19,7 +19,7 @@ final class Seams {
   private static final double ARM = 4;
 
   /** How far marks reach beside their seam, mm. */
-  static final double REACH = ARM + 0.5;
+  static final double REACH = CIRCLE + StripText.SMALL + 1;
 
   private static final double SMALL = StripText.SMALL;
   private static final double QUARTER = Math.PI / 2;

@@ -15,11 +15,11 @@ import java.util.List;
  */
 record StripText(String title, List<String> facts, String notes) {
 
-  /** Letter height of small print, after ISO 3098, mm. */
-  static final double SMALL = 1.8;
+  /** Letter height of small print, after ISO 3098, mm: read at arm's length. */
+  static final double SMALL = 2.5;
 
   /** Distance of its lines, mm. */
-  static final double PITCH = 2.6;
+  static final double PITCH = 3.5;
 
   /** Room beside the words of a cell, mm. */
   static final double PAD = 1.5;
@@ -47,12 +47,12 @@ record StripText(String title, List<String> facts, String notes) {
 
   /** Whether the strip is so narrow that the notes stand below the other cells. */
   static boolean stacked(double width) {
-    return width < 170;
+    return width < 200;
   }
 
   /** Width of the cell with the page's name. */
   static double nameCell(double width) {
-    return stacked(width) ? 16 : 19;
+    return stacked(width) ? 23 : 24;
   }
 
   /** Width of the map's cell. */
@@ -62,7 +62,7 @@ record StripText(String title, List<String> facts, String notes) {
 
   /** Width of the title block. */
   static double titleCell(double width) {
-    return stacked(width) ? width - nameCell(width) - mapCell(width) : 50;
+    return stacked(width) ? width - nameCell(width) - mapCell(width) : 60;
   }
 
   /** Width of the cell with the notes. */

@@ -115,7 +115,9 @@ public final class Template {
                         .mapToLong(frame -> GridChoice.pages(box, frame, options.overlap())))
             .min()
             .orElseThrow();
-    return least >= below ? below : choice(Correction.NONE, bar, below).grid().count();
+    return least >= below
+        ? below
+        : choice(Correction.NONE, bar, below).map(best -> best.grid().count()).orElse(below);
   }
 
   /**
@@ -171,10 +173,10 @@ public final class Template {
   }
 
   private GridChoice choice(Correction correction, double bar) {
-    return choice(correction, bar, Long.MAX_VALUE);
+    return choice(correction, bar, Long.MAX_VALUE).orElseThrow();
   }
 
-  private GridChoice choice(Correction correction, double bar, long below) {
+  private Optional<GridChoice> choice(Correction correction, double bar, long below) {
     List<PageFrame> frames = frames(options.paper(), options.margin(), correction, bar);
     refuseTooMany(frames.subList(0, 2));
     return GridChoice.of(shape, frames, text(0), options.overlap(), options.turning(), below);

@@ -27,10 +27,7 @@ final class TemplateWords {
     String laid = plate.stock().laidUpWords();
     facts.add(plate.name() + "  rev " + plate.revision() + laid);
     facts.add(
-        plate.stock().material().title()
-            + ", "
-            + Numbers.brief(plate.stock().thickness(), 2)
-            + " mm");
+        Numbers.brief(plate.stock().thickness(), 2) + " mm " + plate.stock().material().title());
     facts.add(
         shape.face() == Face.FRONT ? "FRONT face, driver's side" : "BACK face, hub side: MIRRORED");
     facts.add(

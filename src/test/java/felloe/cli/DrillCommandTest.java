@@ -87,7 +87,7 @@ class DrillCommandTest {
     assertEquals(
         List.of(name + "-drill-A4.pdf", name + "-drill.csv", name + "-measured.yaml"), files());
     assertEquals(3, run.err().lines().filter(line -> line.startsWith("Written: ")).count());
-    assertTrue(pages(name + "-drill-A4.pdf") <= 9);
+    assertTrue(pages(name + "-drill-A4.pdf") <= 11);
   }
 
   /** A machine finds its own centres: no page tells to mark or file them by hand. */

@@ -38,7 +38,7 @@ class LongTitleTest {
     return sets;
   }
 
-  /** The lines of a page's title block that are large enough for its title, the facts below. */
+  /** The lines of a page's title block: those of its title, or the facts below from the name on. */
   private static List<Mark.Label> block(Page page, boolean title) {
     Drawing foot = page.parts().get(page.parts().size() - 1).drawing();
     List<Mark.Label> words =
@@ -47,8 +47,11 @@ class LongTitleTest {
             .flatMap(layer -> layer.marks().stream())
             .map(Mark.Label.class::cast)
             .toList();
-    // The page's name and its count come first.
-    return words.stream().skip(2).filter(l -> l.height() > StripText.SMALL == title).toList();
+    Mark.Label name = words.stream().filter(l -> l.text().contains("  rev ")).findFirst().get();
+    return words.stream()
+        .filter(l -> l.at().x() == name.at().x())
+        .filter(l -> l.at().y() > name.at().y() == title)
+        .toList();
   }
 
   private static String shown(List<Mark.Label> lines) {
@@ -88,7 +91,7 @@ class LongTitleTest {
 
   @Test
   void onlyALongerOneIsCutAndShowsIt() {
-    String title = "Bittern " + "and the wheel after it ".repeat(12);
+    String title = "Bittern " + "and the wheel after it ".repeat(24);
     for (PageSet set : sets(title)) {
       for (Page page : set.pages()) {
         String shown = shown(block(page, true));
