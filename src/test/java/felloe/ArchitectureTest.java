@@ -55,6 +55,7 @@ class ArchitectureTest {
           Map.entry("laminate", List.of("geometry", "yaml")),
           Map.entry("review", List.of("geometry", "plate", "yaml", "hub", "joints", "grips")),
           Map.entry("solid", List.of("geometry")),
+          Map.entry("jig", List.of("geometry", "plate", "yaml", "shape", "hub", "solid")),
           Map.entry("drawing", List.of("geometry", "plate", "solid")),
           Map.entry("drafting", List.of("geometry", "plate", "drawing")),
           Map.entry("document", List.of("geometry", "drawing")),
@@ -95,6 +96,7 @@ class ArchitectureTest {
               "service",
               List.of(
                   "geometry",
+                  "jig",
                   "plate",
                   "yaml",
                   "shape",
@@ -116,6 +118,8 @@ class ArchitectureTest {
               "report",
               List.of(
                   "geometry",
+                  "solid",
+                  "jig",
                   "plate",
                   "yaml",
                   "hub",
@@ -139,6 +143,8 @@ class ArchitectureTest {
               "render",
               List.of(
                   "geometry",
+                  "solid",
+                  "jig",
                   "plate",
                   "yaml",
                   "hub",
@@ -162,6 +168,7 @@ class ArchitectureTest {
               "kit",
               List.of(
                   "geometry",
+                  "jig",
                   "plate",
                   "hub",
                   "drawing",
@@ -181,6 +188,7 @@ class ArchitectureTest {
               "cli",
               List.of(
                   "geometry",
+                  "jig",
                   "plate",
                   "yaml",
                   "drawing",

@@ -30,6 +30,7 @@ final class Commands {
                   new Entry("make", "the whole kit"),
                   new Entry("card", "the job card: drawing, bill, order of work, readings"),
                   new Entry("template", "true-scale paper templates"),
+                  new Entry("jig", "a template and a drill jig to print"),
                   new Entry("cut", "files for router, laser, waterjet; rough lines for a jigsaw"))),
           new Group(
               "Help",
@@ -69,6 +70,7 @@ final class Commands {
           case "make" -> new MakeCommand();
           case "card" -> new CardCommand();
           case "template" -> new TemplateCommand();
+          case "jig" -> new JigCommand();
           case "cut" -> new CutCommand();
           case "help" -> new HelpCommand();
           case "completion" -> new CompletionCommand();

@@ -1,5 +1,7 @@
 package felloe.geometry;
 
+import java.util.List;
+
 /**
  * A piece of a contour: a straight line or a circular arc, with a direction of travel. Millimetres
  * and radians.
@@ -39,6 +41,15 @@ public sealed interface Segment permits Line, Arc {
 
   /** The point of the segment that lies nearest to {@code p}. */
   Point nearest(Point p);
+
+  /**
+   * The ends of its chords, in order; all lie on the segment, and the last is its end.
+   *
+   * @param tolerance greatest distance of a chord from it, mm
+   */
+  default List<Point> chords(double tolerance) {
+    return Flattener.vertices(this, tolerance);
+  }
 
   /** The distance from {@code p} to the nearest point of the segment. */
   default double distance(Point p) {

@@ -53,6 +53,7 @@ public final class ResultJson {
     views.addAll(CutViews.all());
     views.addAll(DrillViews.all());
     views.addAll(HubViews.all());
+    views.addAll(JigViews.all());
     views.addAll(KitViews.all());
     views.addAll(LoadViews.all());
     views.addAll(SearchViews.all());

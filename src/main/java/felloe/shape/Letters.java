@@ -29,7 +29,7 @@ import java.util.Optional;
  * @param wordGap room between two words
  * @param clear room between the side of a line and an edge of the plate, mm
  */
-record Letters(
+public record Letters(
     Map<String, Form> letters,
     Map<String, Form> marks,
     double lineWidth,
@@ -48,10 +48,10 @@ record Letters(
    * @param width how far it reaches
    * @param strokes its lines
    */
-  record Form(double width, List<List<Segment>> strokes) {}
+  public record Form(double width, List<List<Segment>> strokes) {}
 
   /** The program's own letters. Read anew at each call; keep them. */
-  static Letters standard() {
+  public static Letters standard() {
     YamlTree tree;
     try (InputStream in = Letters.class.getResourceAsStream(RESOURCE)) {
       tree = YamlTree.read("letters.yaml", in);
@@ -126,7 +126,7 @@ record Letters(
    *
    * @return empty when it has no line at all
    */
-  Optional<Form> text(String text) {
+  public Optional<Form> text(String text) {
     List<List<Segment>> strokes = new ArrayList<>();
     double x = 0;
     double width = 0;
@@ -146,12 +146,12 @@ record Letters(
   }
 
   /** A stroke after a rigid motion. */
-  static List<Segment> moved(List<Segment> stroke, RigidTransform motion) {
+  public static List<Segment> moved(List<Segment> stroke, RigidTransform motion) {
     return stroke.stream().map(segment -> segment.moved(motion)).toList();
   }
 
   /** A stroke made larger about the origin. */
-  static List<Segment> scaled(List<Segment> stroke, double factor) {
+  public static List<Segment> scaled(List<Segment> stroke, double factor) {
     List<Segment> scaled = new ArrayList<>();
     for (Segment s : stroke) {
       Point from = s.from().times(factor);

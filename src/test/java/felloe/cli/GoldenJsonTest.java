@@ -83,6 +83,8 @@ class GoldenJsonTest {
         "cut-nest",
         "cut shapes/bittern.yaml --process router --cutter 8 --nest --keep-out 380,280,10,10"
             + " --out OUT");
+    calls.put("jig-heron", "jig shapes/heron.yaml --bushes --gauge 99.6x99.7 --out OUT");
+    calls.put("jig-avocet", "jig shapes/avocet.yaml --pins H1,H4");
     calls.put("hub-list", "hub list");
     calls.put("hub-show", "hub show 6x70-m5");
     calls.put("hub-measure", "hub measure " + INPUT + "readings.yaml");
