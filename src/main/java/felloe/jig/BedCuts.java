@@ -51,6 +51,7 @@ final class BedCuts {
   private final double wall;
   private final List<Contour> whole;
   private final List<List<Point>> rings;
+  private final List<Point> corners;
   private final List<Dovetail> tails = new ArrayList<>();
 
   /**
@@ -101,6 +102,7 @@ final class BedCuts {
     this.wall = wall;
     this.whole = whole;
     this.rings = region.contours().stream().map(c -> c.chords(FLATNESS)).toList();
+    this.corners = rings.stream().flatMap(List::stream).toList();
   }
 
   /**
@@ -220,7 +222,7 @@ final class BedCuts {
     for (double[] stretch : stretches(at, upright)) {
       Point from = on(at, stretch[0], upright);
       Point to = on(at, stretch[1], upright);
-      boolean room = Dovetail.in(from, to, out(upright), region, gap, wall).isPresent();
+      boolean room = Dovetail.in(from, to, out(upright), region, corners, gap + wall).isPresent();
       cost += (room ? 1 : NO_ROOM) + (stretch[1] - stretch[0]) / LONG;
     }
     return cost;
@@ -271,7 +273,7 @@ final class BedCuts {
           for (int k = 0; k < count; k++) {
             Point low = from.towards(to, (double) k / count);
             Point high = from.towards(to, (double) (k + 1) / count);
-            Dovetail.in(low, high, out(upright), region, gap, wall).ifPresent(tails::add);
+            Dovetail.in(low, high, out(upright), region, corners, gap + wall).ifPresent(tails::add);
           }
         }
       }

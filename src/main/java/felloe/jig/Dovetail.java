@@ -40,11 +40,12 @@ record Dovetail(Point foot, Point out, double root, double depth) {
   /**
    * A dovetail in a stretch of a cut.
    *
-   * @param wall material that must be left round its socket, mm
+   * @param corners of the part's edges in chords
+   * @param round what must be clear round its tail: the gap and material beyond, mm
    * @return empty when there is no room
    */
   static Optional<Dovetail> in(
-      Point from, Point to, Point out, Region region, double gap, double wall) {
+      Point from, Point to, Point out, Region region, List<Point> corners, double round) {
     double length = from.distance(to);
     if (length < LEAST) {
       return Optional.empty();
@@ -53,7 +54,7 @@ record Dovetail(Point foot, Point out, double root, double depth) {
     double depth = Math.max(SHALLOWEST, Math.min(DEEPEST, root));
     for (double place : PLACES) {
       Dovetail tail = new Dovetail(from.towards(to, place), out, root, depth);
-      if (tail.fits(region, gap + wall)) {
+      if (tail.fits(region, corners, round)) {
         return Optional.of(tail);
       }
     }
@@ -64,7 +65,7 @@ record Dovetail(Point foot, Point out, double root, double depth) {
     return foot.plus(out.left(), along).plus(out, beyond);
   }
 
-  private boolean fits(Region region, double round) {
+  private boolean fits(Region region, List<Point> corners, double round) {
     PlanLine socket = PlanLine.of(shape(round), 1);
     double head = root + SLOPE * depth;
     for (Point p :
@@ -78,9 +79,8 @@ record Dovetail(Point foot, Point out, double root, double depth) {
         return false;
       }
     }
-    return region.contours().stream()
-        .flatMap(contour -> contour.chords(0.5).stream())
-        .noneMatch(socket::surrounds);
+    double far = head + depth + 2 * round;
+    return corners.stream().noneMatch(p -> p.distance(foot) < far && socket.surrounds(p));
   }
 
   /** Its tail. */

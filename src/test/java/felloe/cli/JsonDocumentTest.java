@@ -28,6 +28,7 @@ class JsonDocumentTest {
     collect(
         Run.of("check", "shapes/heron.yaml", "--hub", "6x74-m5", "--format", "json").out(),
         members);
+    collect(Run.of("jig", "shapes/dunlin.yaml", "--bushes", "--format", "json").out(), members);
     collect(Run.of("hub", "list", "--format", "json").out(), members);
     Path readings = folder.resolve("readings.yaml");
     Files.writeString(readings, DocsPage.of("docs/measuring.md").yamlBlocks().get(0));
