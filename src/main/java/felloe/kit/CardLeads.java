@@ -59,7 +59,8 @@ final class CardLeads {
   private Optional<CardLead> lead(Task task) {
     return switch (task.act()) {
       case CHECK_PRINT -> Optional.of(new CardLead("print-check-" + paper + ".pdf", 1));
-      case PRINT_TEMPLATE, STICK_TEMPLATE -> Optional.of(template());
+      // Holes are marked through the paper that is stuck on.
+      case PRINT_TEMPLATE, STICK_TEMPLATE, MARK_HOLES -> Optional.of(template());
       case WAX_MOULD -> layup("What to do");
       case CUT_CLOTH -> layup("Cloth");
       case LAY_UP -> layup("Pots");
@@ -67,7 +68,6 @@ final class CardLeads {
           layup.isEmpty()
               ? Optional.empty()
               : Optional.of(new CardLead(pdf("layup"), layup.size()));
-      case MARK_HOLES -> Optional.of(new CardLead(pdf("drill"), 1));
       case DRILL_HOLES -> {
         int group = outcome.drill().plan().groups().indexOf(task.holes().orElseThrow());
         yield drill(group + 1 + ". ");

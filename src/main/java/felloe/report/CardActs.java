@@ -257,7 +257,9 @@ final class CardActs {
     String rims =
         edges.chamfer() > 0
             ? Phrase.of("a chamfer of {} at 45\u00b0", Quantity.mm(edges.chamfer()))
-            : edges.edgeBreak() > 0 ? Quantity.mm(edges.edgeBreak()).text() : "just broken";
+            : edges.edgeBreak() > 0
+                ? Quantity.mm(edges.edgeBreak()).text()
+                : "only the sharpness taken off";
     List<String> holes =
         parts.holesByMachine()
             ? List.of()
@@ -344,7 +346,11 @@ final class CardActs {
         scale > 0
             ? Phrase.of("Put the grips on: a scale of {} on each face.", Quantity.mm(scale))
             : "Put the grips on.");
-    joints(HoleRole.GRIP).forEach(joint -> told.add(screws(joint)));
+    List<PlannedJoint> screws = joints(HoleRole.GRIP);
+    screws.forEach(joint -> told.add(screws(joint)));
+    if (screws.isEmpty()) {
+      told.add("No screws are planned for them: how they hold is yours.");
+    }
     return String.join(" ", told);
   }
 

@@ -29,6 +29,9 @@ final class CardCautions {
   /** Dust is told at the first act that makes it, and in short after that. */
   private final Set<Act> dusty = EnumSet.noneOf(Act.class);
 
+  private int number;
+  private int first;
+
   CardCautions(CardOutcome outcome) {
     this.parts = outcome.job().parts();
     this.material = parts.plate().stock().material();
@@ -37,12 +40,20 @@ final class CardCautions {
   /** The caution of an act, to be asked for in order; empty where there is none. */
   String of(Task task) {
     List<String> told = new ArrayList<>();
+    number++;
     own(task.act(), told);
     if (makesDust(task.act())) {
-      told.add(dusty.isEmpty() ? Dust.of(material) : "Dust as before.");
+      told.add(dusty.isEmpty() ? Dust.of(material) : again());
+      first = dusty.isEmpty() ? number : first;
       dusty.add(task.act());
     }
     return String.join(" ", told);
+  }
+
+  /** Whoever has the later page in hand finds the sentence by the number of its act. */
+  private String again() {
+    boolean metal = material.kind() == MaterialKind.METAL;
+    return (metal ? "Swarf and edges: see act " : "Dust: see act ") + first + ".";
   }
 
   private boolean makesDust(Act act) {

@@ -19,6 +19,9 @@ import java.util.Optional;
 /** The order of work of a job, told: a line for each act. */
 public final class CardOrder {
 
+  /** On a narrower field a column of its own would be a word wide and a page high, mm. */
+  private static final double NARROW = 140;
+
   private CardOrder() {}
 
   /**
@@ -33,6 +36,10 @@ public final class CardOrder {
    */
   public record Line(
       int number, Task task, double begins, String words, String caution, Optional<CardLead> page) {
+
+    private String together() {
+      return caution.isEmpty() ? words : words + " MIND: " + caution;
+    }
 
     private String beside(String stem) {
       List<String> told = new ArrayList<>();
@@ -90,13 +97,12 @@ public final class CardOrder {
         "drill-A4",
         stem + "-drill-A4.pdf",
         String.join("; ", makers(sheet)));
+    Rows<Line> acts = Rows.of(lines).tick("").figures("", Line::number);
     told.add(
-        Rows.of(lines)
-            .tick("")
-            .figures("", Line::number)
-            .wrapped("do", 7, Line::words)
-            .wrapped("mind", 4, Line::caution)
-            .wrapped("time; more", 2, line -> line.beside(stem)));
+        (width < NARROW
+                ? acts.wrapped("do; MIND", 5, Line::together)
+                : acts.wrapped("do", 7, Line::words).wrapped("mind", 4, Line::caution))
+            .wrapped("time; more", width < NARROW ? 1 : 2, line -> line.beside(stem)));
     if (order.work() > 0) {
       told.say(
           "Times are those that are planned: {} of work and {} of waiting. Others hang on your"

@@ -164,7 +164,8 @@ final class CardReadings {
     proof.hangs().forEach(hang -> told.say(Phrase.sentence(ProofReport.hung(hang))));
     told.say(
         "After the last part wait a minute, read, take all off and read again: no more than {} of"
-            + " the deflection may be left. x is to the driver's right, y up, from the hub axis.",
+            + " the deflection may be left. Places are in mm from the hub axis, x to the driver's"
+            + " right, y up.",
         Quantity.percent(proof.left().value(), 0));
     List<Part> parts = new ArrayList<>();
     for (ProofLoad.Hang hang : proof.hangs()) {

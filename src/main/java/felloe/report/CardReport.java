@@ -166,7 +166,7 @@ public final class CardReport {
             .add(
                 new Figure(StampedPicture.of(picture, room.width() - HAIR, stamp())),
                 new Figure(LineLegend.of(picture.drawing(), room.width())))
-            .add(CardTables.of(drawing)));
+            .add(CardTables.of(drawing, outcome.plate().engravings())));
     return drawing;
   }
 

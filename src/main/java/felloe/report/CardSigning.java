@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 final class CardSigning {
 
   /** Events that a card has lines for. */
-  private static final int EVENTS = 6;
+  private static final int EVENTS = 5;
 
   private final CardOutcome outcome;
   private final Parts parts;

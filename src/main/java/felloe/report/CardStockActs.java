@@ -54,8 +54,9 @@ final class CardStockActs {
 
   private String layUp(LayupPlan plan) {
     return Phrase.of(
-        "Weigh and mix each pot when its time has come (table of pots): {}. Lay and wet out {} from"
-            + " the mould (the back face) up (table of plies); the last is down at {}. {}",
+        "Weigh and mix each pot when its time has come (table of pots, below): {}. Lay and wet out"
+            + " {} from the mould (the back face) up (table of plies, below); the last is down at"
+            + " {}. {}",
         steps().byWeight(),
         Words.plies(plan.stack().plies().size()),
         LayupReport.clock(plan.pots().lastPly()),
@@ -97,14 +98,16 @@ final class CardStockActs {
             p ->
                 Phrase.of(
                     "Trim the panel and measure it at {} places near its edges: {} is planned, {}"
-                        + " to be expected. Drill and cut by what it measures.",
+                        + " to be expected. Write them into the readings; drill and cut by what it"
+                        + " measures.",
                     places,
                     fixed(p.stack().thickness(), 2, "mm"),
                     LayupReport.range(p.stack())))
         .orElseGet(
             () ->
                 Phrase.of(
-                    "Get the stock: {}, {}. Measure it at {} places near its edges.",
+                    "Get the stock: {}, {}, as large as the bill says. Measure it at {} places near"
+                        + " its edges, and write them into the readings.",
                     plate.stock().material().title(),
                     Quantity.mm(plate.stock().thickness()),
                     places));
@@ -125,7 +128,8 @@ final class CardStockActs {
     TestStrips strips = parts.laidUp().orElseThrow().blank().strips();
     return Phrase.of(
         "Break them: three-point bending after ISO 14125, class {}, over a span of {}. Write the"
-            + " readings down, type them in, and ask: {}",
+            + " readings down, type them in, and ask: {}. Go on when the loads, reckoned again with"
+            + " these strips, are as wanted.",
         strips.className(),
         brief(strips.span(), 1, "mm"),
         calls.tested());

@@ -7,9 +7,11 @@ import felloe.document.Rows;
 import felloe.document.Telling;
 import felloe.drafting.Edge;
 import felloe.drafting.PlateDrawing;
+import felloe.plate.Engraving;
 import felloe.plate.Hole;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** What the drawing has no room to tell, in tables beside it. */
@@ -17,7 +19,12 @@ final class CardTables {
 
   private CardTables() {}
 
-  static Telling of(PlateDrawing drawing) {
+  /**
+   * All of them.
+   *
+   * @param engravings what is cut into the faces, whose letters the drawing shows without figures
+   */
+  static Telling of(PlateDrawing drawing, List<Engraving> engravings) {
     Telling told = new Telling();
     if (!drawing.holes().isEmpty()) {
       told.head("Holes, from the hub axis, mm");
@@ -48,6 +55,20 @@ final class CardTables {
               .words("to the next", corner -> way(corner.node().radius()))
               .table()
               .sideBySide());
+    }
+    if (!engravings.isEmpty()) {
+      told.head("Engravings: middle from the hub axis, and size, mm");
+      told.add(
+          Rows.of(engravings)
+              .words("", Engraving::label)
+              .words("what", Engraving::what)
+              .words("face", engraving -> engraving.face().name().toLowerCase(Locale.ROOT))
+              .fixed("x", "", 2, engraving -> engraving.box().centre().x())
+              .fixed("y", "", 2, engraving -> engraving.box().centre().y())
+              .fixed("wide", "", 2, engraving -> engraving.box().width())
+              .fixed("high", "", 2, engraving -> engraving.box().height())
+              .figures("line", "", engraving -> brief(engraving.lineWidth(), 2, ""))
+              .figures("depth", "", engraving -> brief(engraving.depth(), 2, "")));
     }
     return told;
   }

@@ -1,5 +1,6 @@
 package felloe.render;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.drawing.DimensionStyle;
@@ -9,8 +10,11 @@ import felloe.drawing.Paper;
 import felloe.drawing.TextWidth;
 import felloe.geometry.Box;
 import felloe.geometry.Line;
+import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.job.Task;
+import felloe.plate.Engraving;
+import felloe.plate.Face;
 import felloe.report.CardLead;
 import felloe.report.CardSheet;
 import felloe.service.CardOutcome;
@@ -18,8 +22,10 @@ import felloe.service.Jobs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pages of job cards: nothing leaves the paper, no two lines of words lie on each other. */
 class CardPagesTest {
@@ -116,6 +122,50 @@ class CardPagesTest {
     pages
         .subList(1, pages.size())
         .forEach(page -> assertTrue(!words(page).contains("ISO 5455"), page.name()));
+  }
+
+  /** Loads that are reckoned bring the proof load and its table. */
+  @ParameterizedTest
+  @ValueSource(strings = {"heron", "bittern", "dunlin"})
+  void aCardWithItsLoadsKeepsToItsPagesOnAnyPaper(String shape) {
+    CardOutcome outcome = Jobs.loaded(shape);
+    assertTrue(outcome.load().isPresent());
+    for (Paper paper : List.of(Paper.A4, Paper.LETTER, Paper.A3, Paper.A5)) {
+      List<Page> pages = pages(outcome, paper);
+      holds(pages, paper);
+      String all = String.join("", pages.stream().map(CardPagesTest::words).toList());
+      assertEquals(outcome.job().parts().proof().isPresent(), all.contains("rim reads"), all);
+    }
+  }
+
+  /** What is engraved has no figure on the drawing: place, size, line and depth are in a table. */
+  @Test
+  void engravingsStandInATableOfTheirOwn() {
+    CardOutcome outcome =
+        Jobs.on(
+            Paper.A4,
+            "dunlin",
+            "engravings=[{text: DUNLIN, at: [0, 124], height: 5}, {mark: arrow, at: [0, -124],"
+                + " height: 7, face: back}]");
+    List<Page> pages = pages(outcome, Paper.A4);
+    holds(pages, Paper.A4);
+    String all = String.join("", pages.stream().map(CardPagesTest::words).toList());
+    for (Engraving engraving : outcome.plate().engravings()) {
+      Box box = engraving.box();
+      String row =
+          String.join(
+              "\n",
+              engraving.label(),
+              engraving.what(),
+              engraving.face() == Face.FRONT ? "front" : "back",
+              Numbers.fixed(box.centre().x(), 2),
+              Numbers.fixed(box.centre().y(), 2).replace('-', '\u2212'),
+              Numbers.fixed(box.width(), 2),
+              Numbers.fixed(box.height(), 2),
+              Numbers.brief(engraving.lineWidth(), 2),
+              Numbers.brief(engraving.depth(), 2));
+      assertTrue(all.contains(row), row + " in " + all);
+    }
   }
 
   private static String words(Page page) {

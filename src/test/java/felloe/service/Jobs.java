@@ -40,6 +40,24 @@ public final class Jobs {
         DrillOutcome.of(study), CardOutcome.Stocked.of(study), pages(study, paper));
   }
 
+  /** The same with its loads, held in one way. */
+  public static CardOutcome loaded(String shape) {
+    PlateLoads.Request loads =
+        new PlateLoads.Request(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    return JobCard.of(
+        ShapeSource.file(
+            Path.of("shapes", shape + ".yaml"), Sets.of(List.of("load.clamp_diameter=80"))),
+        loads,
+        UsualPrint.on(Paper.A4),
+        new Studies(Path.of(""), Optional.empty()),
+        Path.of(""));
+  }
+
   /** The same with prices and materials of the maker's own. */
   public static CardOutcome priced(String shape, MaterialBook book, String... sets) {
     Study study = study(shape, sets);
