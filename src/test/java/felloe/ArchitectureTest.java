@@ -76,7 +76,8 @@ class ArchitectureTest {
                   "drilling",
                   "cutting",
                   "layup",
-                  "load")),
+                  "load",
+                  "grips")),
           Map.entry(
               "cure", List.of("geometry", "plate", "yaml", "hub", "joints", "review", "load")),
           Map.entry(
@@ -113,7 +114,9 @@ class ArchitectureTest {
                   "mesh",
                   "load",
                   "cure",
-                  "job")),
+                  "job",
+                  "grips",
+                  "solid")),
           Map.entry(
               "report",
               List.of(
@@ -138,7 +141,9 @@ class ArchitectureTest {
                   "document",
                   "service",
                   "job",
-                  "drafting")),
+                  "drafting",
+                  "grips",
+                  "solid")),
           Map.entry(
               "render",
               List.of(
@@ -163,7 +168,8 @@ class ArchitectureTest {
                   "out",
                   "service",
                   "report",
-                  "job")),
+                  "job",
+                  "grips")),
           Map.entry(
               "kit",
               List.of(
@@ -183,7 +189,9 @@ class ArchitectureTest {
                   "render",
                   "files",
                   "drilling",
-                  "job")),
+                  "job",
+                  "grips",
+                  "solid")),
           Map.entry(
               "cli",
               List.of(

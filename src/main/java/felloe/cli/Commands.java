@@ -23,7 +23,8 @@ final class Commands {
                   new Entry("show", "key figures, exact geometry, picture"),
                   new Entry("drill", "order of work at the drill, screws, hole schedule"),
                   new Entry("layup", "plies, cloth, resin, cost; stacks; broken test strips"),
-                  new Entry("load", "how it bends under the hands, and what thickness would do"))),
+                  new Entry("load", "how it bends under the hands, and what thickness would do"),
+                  new Entry("grips", "how grips feel and weigh; files to print or saw them"))),
           new Group(
               "Make",
               List.of(
@@ -67,6 +68,7 @@ final class Commands {
           case "drill" -> new DrillCommand();
           case "layup" -> new LayupCommand();
           case "load" -> new LoadCommand();
+          case "grips" -> new GripsCommand();
           case "make" -> new MakeCommand();
           case "card" -> new CardCommand();
           case "template" -> new TemplateCommand();

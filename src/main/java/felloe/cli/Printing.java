@@ -125,6 +125,17 @@ final class Printing {
     Options.group(spec, "Centre marks", 2, FACE);
   }
 
+  /** The options of a command that writes templates of parts whose face is theirs. */
+  static void parts(CommandSpec spec) {
+    Options.group(spec, "Paper", 1, PAPER, MARGIN, OVERLAP, TURN, BARS);
+    Options.group(spec, "Marking out", 2, METHOD, PEN, INK);
+  }
+
+  /** Refuses those where no template is written. */
+  static void refuseParts(ParseResult call, String wanted, String cure) {
+    Options.refuse(call, wanted, cure, PAPER, MARGIN, OVERLAP, TURN, BARS, METHOD, PEN, INK);
+  }
+
   /** Refuses the options of centre marks where none are printed. */
   static void refuse(ParseResult call, String wanted, String cure) {
     Options.refuse(call, wanted, cure, PAPER, MARGIN, OVERLAP, TURN, BARS, FACE);

@@ -15,6 +15,10 @@ public final class Cautions {
       "For closed-course use at the builder's own judgement. Not for public roads. Event rules,"
           + " local codes and a qualified person have the last word.";
 
+  /** For leather and cloth. */
+  public static final String KNIFE =
+      "A knife slips: cut on a mat, along a steel rule, away from the hand that holds.";
+
   private Cautions() {}
 
   /** Cutting and drilling a plate of a material, in sentences. */

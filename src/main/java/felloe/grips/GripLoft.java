@@ -172,7 +172,7 @@ final class GripLoft {
     List<Cut> cuts = new ArrayList<>();
     for (Hole hole : grip.holes()) {
       double s = grip.run().foot(hole.centre()).s();
-      if (s >= from && s <= to) {
+      if (s >= from && s <= to && !Pocket.closes(pockets, hole, face)) {
         cuts.add(new Cut(PlanLine.of(hole.contour(), chord), Optional.empty()));
       }
     }

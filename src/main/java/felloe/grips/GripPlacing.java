@@ -15,7 +15,9 @@ import felloe.plate.Grip;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
+import felloe.plate.Printer;
 import felloe.plate.Problem;
+import felloe.plate.Requested;
 import felloe.plate.Window;
 import felloe.yaml.Problems;
 import java.util.ArrayList;
@@ -68,6 +70,7 @@ final class GripPlacing {
     OptionalDouble swell = on(on, grip.swell().map(Grip.Swell::at), "swell");
     OptionalDouble thumb = on(on, grip.thumbRest().map(Grip.ThumbRest::at), "thumb_rest");
     rounds();
+    walls();
     if (!good) {
       return Optional.empty();
     }
@@ -221,6 +224,34 @@ final class GripPlacing {
     most("inner_round", p.innerRound(), Math.min(lowest, breadth / 2));
   }
 
+  /** What is printed must hold at its thinnest. */
+  private void walls() {
+    if (grip.form() == Grip.Form.SCALE) {
+      return;
+    }
+    Printer printer = plate.making().printer().map(Requested::value).orElse(Printer.USUAL);
+    double wall = printer.thinnestWall();
+    double past = grip.profile().pastEdge() - grip.wrap();
+    double lip = past - GripSection.LIP_ROOM;
+    if (lip > 0 && lip < wall) {
+      wrong(
+          "past_edge",
+          mm(grip.profile().pastEdge()),
+          "leaves a lip of " + mm(lip) + ", thinner than two lines of the nozzle, " + mm(wall),
+          "write 0, or "
+              + mm(Math.ceil(10 * (wall + GripSection.LIP_ROOM + grip.wrap())) / 10)
+              + " or more");
+    }
+    double end = grip.taper().map(Grip.Taper::to).orElse(Double.POSITIVE_INFINITY) - grip.wrap();
+    if (end < wall) {
+      wrong(
+          "taper",
+          mm(end + grip.wrap()),
+          "leaves ends of " + mm(end) + ", thinner than two lines of the nozzle, " + mm(wall),
+          "taper them to more");
+    }
+  }
+
   private void most(String key, double radius, double most) {
     if (radius > most + Tolerances.SAME_LENGTH) {
       wrong(
@@ -343,11 +374,12 @@ final class GripPlacing {
       double from = joints.get(i);
       double to = joints.get(i + 1);
       double bend = Math.abs(run.curvature((from + to) / 2));
-      double reach = 1 / Math.max(bend, 1e-9) + past + over + 10;
-      int steps =
-          bend == 0
-              ? 1
-              : (int) Math.ceil((to - from) * bend / (2 * Math.acos(1 - room / 4 / reach)));
+      int steps = 1;
+      if (bend > 0) {
+        double reach = 1 / bend + past + over + room;
+        double turn = 2 * Math.acos(1 - room / 4 / reach);
+        steps = (int) Math.ceil((to - from) * bend / turn);
+      }
       for (int k = i == 0 ? 0 : 1; k <= steps; k++) {
         double s = from + (to - from) * k / steps;
         // At a joint of free curves the two tangents differ by a hair; the ends are exact.

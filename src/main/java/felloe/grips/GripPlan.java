@@ -1,6 +1,5 @@
 package felloe.grips;
 
-import felloe.geometry.Point;
 import felloe.plate.BadInput;
 import felloe.plate.Face;
 import felloe.plate.Grip;
@@ -18,9 +17,6 @@ import java.util.Optional;
  * @param grips in the order of the shape file; empty for a bare plate and for one of flat scales
  */
 public record GripPlan(Plate plate, List<PlacedGrip> grips) {
-
-  /** A point nearer to a grip's stretch than this lies on it, mm. */
-  private static final double NEAR = 0.1;
 
   public GripPlan {
     grips = List.copyOf(grips);
@@ -47,13 +43,6 @@ public record GripPlan(Plate plate, List<PlacedGrip> grips) {
   /** Height of what lies on a face where a hole stands, without wrap, mm; empty for nothing. */
   public Optional<Double> thickAt(Hole hole, Face face) {
     return grips.stream().flatMap(grip -> grip.thickAt(hole, face).stream()).findFirst();
-  }
-
-  /** The grip that lies where a point of the outline is. */
-  public Optional<PlacedGrip> at(Point edge) {
-    return grips.stream()
-        .filter(grip -> grip.run().at(grip.run().foot(edge).s(), 0).near(edge, NEAR))
-        .findFirst();
   }
 
   /** Whether there are any. */

@@ -1,6 +1,7 @@
 package felloe.grips;
 
 import felloe.geometry.Point;
+import java.util.Optional;
 
 /**
  * A place along a grip where its girth is told.
@@ -9,6 +10,13 @@ import felloe.geometry.Point;
  * @param at the place on the plate's edge, mm
  * @param web how far the plate goes on inward from there, mm
  * @param held whether fingers go round there: what lies inward is an opening for them
- * @param girth once round, mm
+ * @param window the window that fingers go through; empty for none, or beyond the outline
+ * @param girth once round, mm; empty where no fingers go round
  */
-public record GripStation(double s, Point at, double web, boolean held, double girth) {}
+public record GripStation(
+    double s,
+    Point at,
+    double web,
+    boolean held,
+    Optional<String> window,
+    Optional<Double> girth) {}

@@ -11,6 +11,7 @@ import felloe.plate.Window;
 import felloe.plate.WindowUse;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The girth of a grip at every 5 mm along it. */
 public final class GripStations {
@@ -31,8 +32,9 @@ public final class GripStations {
    *
    * @param width mm
    * @param held whether fingers go through what lies there
+   * @param window label of the window that lies there; empty beyond the outline
    */
-  public record Web(double width, boolean held) {}
+  public record Web(double width, boolean held, Optional<String> window) {}
 
   /** The places at equal distances of about 5 mm, both ends with them, clockwise. */
   public static List<GripStation> of(Plate plate, PlacedGrip grip) {
@@ -44,9 +46,14 @@ public final class GripStations {
       double way = run.length() * i / steps;
       double s = run.length() - way;
       Web web = web(plate, run, s);
-      double girth = grip.section(s).girth(plate.stock().asMade(), web.width(), broken);
       boolean held = web.held() && web.width() <= grip.over() + REACH;
-      all.add(new GripStation(way, run.at(s, 0), web.width(), held, girth));
+      Optional<Double> girth =
+          held
+              ? Optional.of(grip.section(s).girth(plate.stock().asMade(), web.width(), broken))
+              : Optional.empty();
+      all.add(
+          new GripStation(
+              way, run.at(s, 0), web.width(), held, held ? web.window() : Optional.empty(), girth));
     }
     return all;
   }
@@ -57,14 +64,16 @@ public final class GripStations {
     Line ray = new Line(run.at(s, 2 * Tolerances.SAME_POINT), run.at(s, FAR));
     double nearest = first(ray, from, plate.outline());
     boolean held = true;
+    Optional<String> label = Optional.empty();
     for (Window window : plate.windows()) {
       double at = first(ray, from, window.contour());
       if (at < nearest) {
         nearest = at;
         held = window.use() == WindowUse.GRIP;
+        label = Optional.of(window.label());
       }
     }
-    return new Web(nearest, held);
+    return new Web(nearest, held, label);
   }
 
   private static double first(Line ray, Point from, Contour contour) {

@@ -85,9 +85,11 @@ public record GripWeight(double volume, double mass, Point centre, double depth,
     }
     for (Hole hole : grip.holes()) {
       for (Face face : grip.grip().on()) {
-        double depth = grip.surface(face, hole.centre());
-        double area = hole.contour().area();
-        sums.add(hole.centre(), side(face, depth / 2, t), -area * depth);
+        if (!Pocket.closes(pockets, hole, face)) {
+          double depth = grip.surface(face, hole.centre());
+          double area = hole.contour().area();
+          sums.add(hole.centre(), side(face, depth / 2, t), -area * depth);
+        }
       }
     }
     for (Pocket pocket : pockets) {
@@ -95,7 +97,7 @@ public record GripWeight(double volume, double mass, Point centre, double depth,
       double middle = pocket.fromPlate() ? pocket.depth() / 2 : top - pocket.depth() / 2;
       double hole =
           grip.holes().stream()
-              .filter(h -> h.label().equals(pocket.hole()))
+              .filter(h -> h.label().equals(pocket.hole()) && !pocket.fromPlate())
               .mapToDouble(h -> h.contour().area())
               .sum();
       double gone = (pocket.area() - hole) * pocket.depth();

@@ -4,6 +4,7 @@ import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.plate.Face;
+import felloe.plate.Hole;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,6 +29,14 @@ public record Pocket(
     double depth,
     boolean fromPlate,
     String what) {
+
+  /**
+   * Whether what is let in from the plate's side ends in the grip, so that no hole goes through.
+   */
+  static boolean closes(List<Pocket> pockets, Hole hole, Face face) {
+    return pockets.stream()
+        .anyMatch(p -> p.fromPlate && p.face == face && p.hole.equals(hole.label()));
+  }
 
   /** Its form as seen from outside. */
   public enum Form {

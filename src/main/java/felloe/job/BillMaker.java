@@ -6,8 +6,12 @@ import felloe.drilling.HoleGroup;
 import felloe.geometry.Box;
 import felloe.geometry.Numbers;
 import felloe.geometry.RigidTransform;
+import felloe.grips.GripWeight;
+import felloe.grips.PlacedGrip;
+import felloe.grips.Pocket;
 import felloe.job.Bill.Group;
 import felloe.job.Bill.Item;
+import felloe.joints.GripPockets;
 import felloe.joints.PlannedJoint;
 import felloe.layup.ClothPiece;
 import felloe.layup.LayupPlan;
@@ -16,6 +20,7 @@ import felloe.layup.ResinPlan;
 import felloe.layup.StockOption;
 import felloe.layup.StockSource;
 import felloe.layup.Supply;
+import felloe.plate.Grip;
 import felloe.plate.HoleRole;
 import felloe.plate.Joint;
 import felloe.plate.Plate;
@@ -237,6 +242,20 @@ final class BillMaker {
   }
 
   private void grips() {
+    List<Pocket> pockets = GripPockets.of(parts.joints());
+    for (PlacedGrip grip : parts.joints().grips().grips()) {
+      List<Pocket> own =
+          pockets.stream()
+              .filter(p -> grip.holes().stream().anyMatch(h -> h.label().equals(p.hole())))
+              .toList();
+      add(
+          Group.FITTINGS,
+          Supply.spent(described(grip), grip.grip().on().size(), ""),
+          Act.FIT_GRIPS,
+          OptionalDouble.of(GripWeight.of(grip, own).mass()),
+          OptionalDouble.empty(),
+          "the shape file; " + grip.grip().material().basis());
+    }
     double scale = plate.making().gripScale();
     if (scale > 0) {
       add(
@@ -246,6 +265,32 @@ final class BillMaker {
           Act.FIT_GRIPS,
           "the shape file; their outline is yours, so their mass is not known");
     }
+  }
+
+  /** A scale with the piece of sheet it is cut from, a shell with the box it fills. */
+  private static String described(PlacedGrip placed) {
+    Grip grip = placed.grip();
+    Box box =
+        placed.footprint().stream().map(r -> r.outer().box()).reduce(Box::union).orElseThrow();
+    String size =
+        Numbers.brief(Math.ceil(box.width()), 0)
+            + " x "
+            + Numbers.brief(Math.ceil(box.height()), 0);
+    List<String> heights =
+        grip.on().stream()
+            .map(face -> Numbers.brief(grip.profile().height(face) - grip.wrap(), 2))
+            .distinct()
+            .toList();
+    return (grip.form() == Grip.Form.SCALE ? "grip scale " : "grip shell ")
+        + grip.label()
+        + ", "
+        + grip.material().title()
+        + ", "
+        + size
+        + " mm, "
+        + String.join(" and ", heights)
+        + " mm "
+        + (grip.form() == Grip.Form.SCALE ? "thick" : "high");
   }
 
   private void drills() {

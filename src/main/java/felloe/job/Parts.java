@@ -99,7 +99,9 @@ public record Parts(
 
   /** Whether it has grips. */
   public boolean gripped() {
-    return plate.making().gripScale() > 0 || !plate.holes(HoleRole.GRIP).isEmpty();
+    return joints.grips().any()
+        || plate.making().gripScale() > 0
+        || !plate.holes(HoleRole.GRIP).isEmpty();
   }
 
   /** Mass of the finished bare plate, g. */

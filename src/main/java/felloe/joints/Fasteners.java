@@ -159,6 +159,7 @@ public final class Fasteners {
     return new NutSize(
         table.text("standard").required(),
         row.length("height").required(),
+        row.length("flats").required(),
         row.length("corners").required(),
         row.length("bearing").required(),
         basis(table));

@@ -90,7 +90,7 @@ final class JointMaker {
       unknown("screw.head", Entry.nameOf(head) + " head");
     }
     List<Double> front = parts("front", joint.front(), covering.front());
-    List<Double> back = parts("back", joint.back(), covering.back());
+    List<Double> back = behind();
     Washer under = joint.washer().orElseGet(() -> usualWasher(head, front));
     Optional<WasherSize> washer = washer("washer", under);
     Into into = joint.into().orElseGet(this::usualInto);
@@ -213,6 +213,30 @@ final class JointMaker {
     return written.orElseGet(this::usualScale);
   }
 
+  /** A grip that the screw is tapped into holds it and is not clamped. */
+  private List<Double> behind() {
+    boolean tapped = joint.into().filter(into -> into instanceof InTapped).isPresent();
+    if (!tapped || covering.back().isEmpty()) {
+      return parts("back", joint.back(), covering.back());
+    }
+    double thick = covering.back().get();
+    ((InTapped) joint.into().orElseThrow())
+        .depth()
+        .filter(depth -> depth >= thick)
+        .ifPresent(
+            depth ->
+                wrong(
+                    "into.depth",
+                    JointWords.mm(depth),
+                    "must be less than "
+                        + JointWords.mm(thick)
+                        + " here (the grip behind "
+                        + holes.get(0).label()
+                        + ")",
+                    "lower it, or make the grip thicker"));
+    return parts("back", joint.back(), Optional.empty());
+  }
+
   private List<Double> usualScale() {
     double scale = plate.making().gripScale();
     return grip() && scale > 0 ? List.of(scale) : List.of();
@@ -223,7 +247,9 @@ final class JointMaker {
   }
 
   private String partName() {
-    return !covering.none() ? ClampedPart.GRIP : grip() ? ClampedPart.SCALE : "part";
+    return !covering.none() && !covering.scale()
+        ? ClampedPart.GRIP
+        : grip() ? ClampedPart.SCALE : "part";
   }
 
   /**
@@ -248,7 +274,7 @@ final class JointMaker {
 
   private Into usualInto() {
     return holes.get(0).role() == HoleRole.BOLT
-        ? new InTapped(Tapped.ALUMINIUM, Optional.empty(), false)
+        ? new InTapped(Tapped.ALUMINIUM, Optional.empty(), false, Optional.empty())
         : new InNut(Joint.Nut.PLAIN, Optional.empty(), 0);
   }
 

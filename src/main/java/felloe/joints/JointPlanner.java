@@ -1,17 +1,23 @@
 package felloe.joints;
 
 import felloe.grips.GripPlan;
+import felloe.grips.PlacedGrip;
+import felloe.grips.Pocket;
+import felloe.grips.PocketCheck;
 import felloe.hub.HubSpec;
 import felloe.hub.ScrewThread;
 import felloe.hub.ScrewThreads;
 import felloe.plate.BadInput;
 import felloe.plate.Face;
+import felloe.plate.Grip;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Joint;
 import felloe.plate.Place;
 import felloe.plate.Plate;
+import felloe.plate.Printer;
 import felloe.plate.Problem;
+import felloe.plate.Requested;
 import felloe.yaml.Nearest;
 import felloe.yaml.Problems;
 import java.util.ArrayList;
@@ -25,6 +31,9 @@ import java.util.Set;
 /** Gives each hole that takes a screw its joint, and each joint its thread. */
 final class JointPlanner {
 
+  /** What a pocket leaves of a scale of wood or phenolic at least, mm: common practice. */
+  private static final double SCALE_WALL = 2;
+
   private final Plate plate;
   private final Fasteners fasteners;
   private final ThreadChoice threads;
@@ -32,6 +41,9 @@ final class JointPlanner {
   private final List<PlannedJoint> planned = new ArrayList<>();
   private final List<Unscrewed> unscrewed = new ArrayList<>();
   private final GripPlan grips;
+
+  /** Whether the grips fit; else nothing is known of their screws. */
+  private boolean gripsLie = true;
 
   /** Holes of one joint that take the same screw. */
   private record Alike(ScrewThread thread, Covering covering, List<Hole> holes) {}
@@ -41,13 +53,17 @@ final class JointPlanner {
    *
    * @param front height on the driver's face to a tenth of a millimetre, mm; empty for none
    * @param back the same on the back
+   * @param scale whether it is a flat scale
    */
-  record Covering(Optional<Double> front, Optional<Double> back) {
+  record Covering(Optional<Double> front, Optional<Double> back, boolean scale) {
 
     private static Covering of(GripPlan grips, Hole hole) {
       return new Covering(
           grips.thickAt(hole, Face.FRONT).map(Covering::tenths),
-          grips.thickAt(hole, Face.BACK).map(Covering::tenths));
+          grips.thickAt(hole, Face.BACK).map(Covering::tenths),
+          GripPockets.grip(grips, hole)
+              .filter(grip -> grip.grip().form() == Grip.Form.SCALE)
+              .isPresent());
     }
 
     /** Screws come in whole millimetres and more; heights nearer to each other are one. */
@@ -67,11 +83,12 @@ final class JointPlanner {
     this.grips = grips();
   }
 
-  /** Grips that do not fit are told together with what is wrong with joints. */
+  /** Grips that do not fit are told together with what is wrong with the hub's joints. */
   private GripPlan grips() {
     try {
       return GripPlan.of(plate);
     } catch (BadInput bad) {
+      gripsLie = false;
       problems.add(bad);
       return new GripPlan(plate, List.of());
     }
@@ -98,11 +115,13 @@ final class JointPlanner {
                       joint.labels().contains(hole.label())
                           || joint.role().filter(r -> r == hole.role()).isPresent()
                               && !named.contains(hole.label()))
+              .filter(hole -> hole.role() != HoleRole.GRIP || gripsLie)
               .toList();
       if (!holes.isEmpty()) {
         add(joint, holes);
       }
     }
+    planned.forEach(this::pockets);
     problems.throwIfAny();
     Optional<GroupLoad> load = GroupLoads.of(plate, planned, fasteners, Judging.standard());
     return new JointPlan(
@@ -136,6 +155,33 @@ final class JointPlanner {
           .make(problems, unscrewed)
           .ifPresent(planned::add);
     }
+  }
+
+  /** Pockets must leave enough of the grips round them. */
+  private void pockets(PlannedJoint joint) {
+    for (Pocket pocket : GripPockets.of(grips, joint)) {
+      PlacedGrip grip =
+          grips.grips().stream()
+              .filter(g -> g.holes().stream().anyMatch(h -> h.label().equals(pocket.hole())))
+              .findFirst()
+              .orElseThrow();
+      boolean front = pocket.face() == Face.FRONT;
+      PocketCheck.thin(grip, pocket, wall(grip.grip()))
+          .ifPresent(
+              thin ->
+                  report(
+                      joint.joint(),
+                      front ? "screw.sunk" : pocket.fromPlate() ? "into.depth" : "into.sunk",
+                      JointWords.mm(pocket.depth()),
+                      thin,
+                      "let it in less deep, move the hole, or make the grip larger"));
+    }
+  }
+
+  private double wall(Grip grip) {
+    return grip.form() == Grip.Form.SCALE
+        ? SCALE_WALL
+        : Requested.or(plate.making().printer(), Printer.USUAL).thinnestWall();
   }
 
   private static String name(Joint joint) {

@@ -4,7 +4,6 @@ import felloe.drawing.Drawing;
 import felloe.drawing.LineType;
 import felloe.drawing.Mark;
 import felloe.drawing.Picture;
-import felloe.files.OutFile;
 import felloe.geometry.Box;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
@@ -46,7 +45,7 @@ final class Easel implements AutoCloseable {
   }
 
   /** Has a file drawn meanwhile. */
-  Future<OutFile> draw(Callable<OutFile> work) {
+  <T> Future<T> draw(Callable<T> work) {
     return hands.submit(work);
   }
 

@@ -16,6 +16,7 @@ import felloe.report.CardCalls;
 import felloe.report.CardSheet;
 import felloe.service.CardOutcome;
 import felloe.service.DrillOutcome;
+import felloe.service.GripsOutcome;
 import felloe.service.KitOutcome;
 import felloe.service.Study;
 import felloe.template.PageSet;
@@ -74,6 +75,7 @@ public final class KitFiles implements AutoCloseable {
     Plate plate = study.plate();
     Future<OutFile> drawing = easel.draw(() -> TemplateFiles.drawing(study, options));
     Future<OutFile> picture = easel.draw(() -> PictureFiles.of(plate, study.findings()));
+    Future<List<OutFile>> grips = easel.draw(() -> GripFiles.made(GripsOutcome.of(study), options));
     DrillOutcome drill = DrillOutcome.of(study);
     Future<CardOutcome.Stocked> stock =
         CompletableFuture.supplyAsync(() -> CardOutcome.Stocked.of(study));
@@ -89,6 +91,7 @@ public final class KitFiles implements AutoCloseable {
     CardSheet card = CardFiles.sheet(job, Easel.done(drilling), calls, options.paper());
     files.addAll(CardFiles.pages(card, card.report()));
     files.addAll(machine(outcome));
+    files.addAll(Easel.done(grips));
     Map<String, Object> others = Map.of("files", files.stream().map(FileLine::of).toList());
     String report = ResultJson.text(new KitRecord(Kit.version(), outcome), others);
     files.add(new OutFile(plate.name() + "-report.json", report.getBytes(StandardCharsets.UTF_8)));

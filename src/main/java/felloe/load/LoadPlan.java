@@ -242,7 +242,7 @@ public record LoadPlan(
                 .trials(others);
     List<String> notes = new ArrayList<>(range.notes());
     notes.addAll(gauge.section().notes());
-    if (plate.making().gripScale() > 0) {
+    if (plate.making().gripScale() > 0 || !plate.grips().isEmpty()) {
       notes.add(
           "grips are not counted: screwed on, they slip on the plate and stiffen it little; only"
               + " bonded ones would be layers of it");

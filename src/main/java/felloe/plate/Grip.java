@@ -170,12 +170,13 @@ public record Grip(
    *
    * @param name the key used in shape files
    * @param title its name in words
+   * @param kind its family
    * @param density g/cm³
    * @param modulus Young's modulus that a bonded grip is counted with, MPa
    * @param basis where density and modulus come from
    */
   public record GripMaterial(
-      String name, String title, double density, double modulus, String basis) {
+      String name, String title, MaterialKind kind, double density, double modulus, String basis) {
 
     /**
      * Refuses figures that are not above zero.
@@ -185,6 +186,11 @@ public record Grip(
     public GripMaterial {
       Numbers.positive("density", density);
       Numbers.positive("modulus", modulus);
+    }
+
+    /** As the material of a sheet. */
+    public Material sheet() {
+      return new Material(name, title, kind, density, basis);
     }
   }
 

@@ -146,15 +146,19 @@ public record Joint(
    * @param material what it is tapped into
    * @param depth full thread from its mouth, mm, when it was measured
    * @param through whether the hole goes through, so that the screw cannot bottom
+   * @param hole diameter of the hole that an insert is set into, mm, as its maker has it
    */
-  public record InTapped(Tapped material, Optional<Double> depth, boolean through) implements Into {
+  public record InTapped(
+      Tapped material, Optional<Double> depth, boolean through, Optional<Double> hole)
+      implements Into {
     /**
-     * Refuses a depth that is not finite.
+     * Refuses figures that are not finite.
      *
      * @throws IllegalArgumentException naming the field
      */
     public InTapped {
       depth.ifPresent(d -> Numbers.finite("depth", d));
+      hole.ifPresent(d -> Numbers.positive("hole", d));
     }
   }
 

@@ -56,6 +56,7 @@ public final class ResultJson {
     views.addAll(JigViews.all());
     views.addAll(KitViews.all());
     views.addAll(LoadViews.all());
+    views.addAll(GripViews.all());
     views.addAll(SearchViews.all());
     views.addAll(LayupViews.all());
     views.addAll(StackViews.all());

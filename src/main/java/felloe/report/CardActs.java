@@ -13,6 +13,7 @@ import felloe.document.Quantity;
 import felloe.drilling.DrillStep;
 import felloe.drilling.HoleGroup;
 import felloe.drilling.Stage;
+import felloe.grips.PlacedGrip;
 import felloe.job.Cutting;
 import felloe.job.Parts;
 import felloe.job.Readings;
@@ -342,16 +343,40 @@ final class CardActs {
   private String grips() {
     double scale = plate.making().gripScale();
     List<String> told = new ArrayList<>();
+    List<PlacedGrip> grips = parts.joints().grips().grips();
     told.add(
-        scale > 0
-            ? Phrase.of("Put the grips on: a scale of {} on each face.", Quantity.mm(scale))
-            : "Put the grips on.");
+        !grips.isEmpty()
+            ? described(grips)
+            : scale > 0
+                ? Phrase.of("Put the grips on: a scale of {} on each face.", Quantity.mm(scale))
+                : "Put the grips on.");
     List<PlannedJoint> screws = joints(HoleRole.GRIP);
     screws.forEach(joint -> told.add(screws(joint)));
     if (screws.isEmpty()) {
       told.add("No screws are planned for them: how they hold is yours.");
     }
     return String.join(" ", told);
+  }
+
+  private static String described(List<PlacedGrip> grips) {
+    boolean bonded = grips.stream().anyMatch(g -> g.grip().bonded());
+    return Phrase.of(
+        "Put the grips on: {}.{}",
+        String.join(
+            "; ",
+            grips.stream()
+                .map(
+                    g ->
+                        Phrase.of(
+                            "{} of {}, {} of the rim",
+                            g.grip().label(),
+                            g.grip().material().title(),
+                            Quantity.fixed(g.run().length(), 0, "mm")))
+                .toList()),
+        bonded
+            ? " Bonded ones: roughen and wipe both faces, glue the whole face, clamp by the screws,"
+                + " let it cure."
+            : "");
   }
 
   private String sign() {

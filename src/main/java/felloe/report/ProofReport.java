@@ -91,7 +91,7 @@ public final class ProofReport {
   /** How it is set up, a step each. */
   static List<String> setUp(Plate plate) {
     List<String> steps = new ArrayList<>();
-    if (plate.making().gripScale() > 0) {
+    if (plate.making().gripScale() > 0 || !plate.grips().isEmpty()) {
       steps.add(
           "Prove it bare, without its grips: the bounds are those of the plate alone. Scales that"
               + " are on make it sink less, and hide a plate that is too soft.");

@@ -13,8 +13,12 @@ import felloe.plate.Window;
 import felloe.plate.WindowUse;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Girth of the rim beside each grip window: once round its section where it is narrowest among the
@@ -49,26 +53,35 @@ record GripGirth(boolean least) implements Rule {
     LimitPair bounds = limits.of(this, "any", least ? Sense.AT_LEAST : Sense.AT_MOST, 1);
     double height = plate.stock().thickness() + 2 * plate.making().gripScale();
     List<Finding> findings = new ArrayList<>();
+    Map<PlacedGrip, List<GripStation>> held = new LinkedHashMap<>();
+    for (PlacedGrip grip : of.joints().grips().grips()) {
+      held.put(grip, GripStations.of(plate, grip).stream().filter(GripStation::held).toList());
+    }
+    // Where a window has grips beside it, hands hold those and not the bare rest of its rim.
+    Set<String> gripped =
+        held.values().stream()
+            .flatMap(List::stream)
+            .flatMap(station -> station.window().stream())
+            .collect(Collectors.toSet());
     for (Window window : plate.windows()) {
-      if (window.use() == WindowUse.GRIP) {
+      if (window.use() == WindowUse.GRIP && !gripped.contains(window.label())) {
         HandRim.narrowest(plate.outline(), window.contour(), limits.figure("finger"))
-            .filter(rim -> of.joints().grips().at(rim.from()).isEmpty())
             .map(rim -> finding(window, rim, height, limits, bounds))
             .ifPresent(findings::add);
       }
     }
-    for (PlacedGrip grip : of.joints().grips().grips()) {
-      GripStations.of(plate, grip).stream()
-          .filter(station -> station.held() && !grip.tapered(station))
-          .min(order())
-          .map(station -> finding(grip, station, bounds))
-          .ifPresent(findings::add);
-    }
+    held.forEach(
+        (grip, stations) ->
+            stations.stream()
+                .filter(station -> !grip.tapered(station))
+                .min(order())
+                .map(station -> finding(grip, station, bounds))
+                .ifPresent(findings::add));
     return findings;
   }
 
   private Comparator<GripStation> order() {
-    Comparator<GripStation> thinnest = Comparator.comparingDouble(GripStation::girth);
+    Comparator<GripStation> thinnest = Comparator.comparingDouble(s -> s.girth().orElseThrow());
     return least ? thinnest : thinnest.reversed();
   }
 
@@ -77,13 +90,13 @@ record GripGirth(boolean least) implements Rule {
         this,
         "grip " + grip.grip().label() + (least ? ", where it is thinnest" : ", at its thickest"),
         "grip girth",
-        station.girth(),
+        station.girth().orElseThrow(),
         Optional.of(station.at()),
         grip.grip().place(),
         "once round grip, plate and wrap, "
             + Numbers.brief(station.s(), 0)
             + " mm from where it starts; it is "
-            + off(station.girth(), bounds));
+            + off(station.girth().orElseThrow(), bounds));
   }
 
   private Finding finding(Window window, Gap rim, double height, Limits limits, LimitPair bounds) {

@@ -1,6 +1,7 @@
 package felloe.shape;
 
 import felloe.plate.Grip.GripMaterial;
+import felloe.plate.MaterialKind;
 import felloe.yaml.BuiltIn;
 import felloe.yaml.Fields;
 import felloe.yaml.Problems;
@@ -21,10 +22,11 @@ final class GripMaterials {
     for (String name : list.keys()) {
       Fields f = list.group(name);
       String title = f.text("title").required();
+      MaterialKind kind = f.oneOf("kind", MaterialKind.class).required();
       double density = f.number("density").positive().required();
       double modulus = f.number("modulus").positive().required();
       String basis = f.longText("basis").required();
-      f.build(() -> new GripMaterial(name, title, density, modulus, basis))
+      f.build(() -> new GripMaterial(name, title, kind, density, modulus, basis))
           .ifPresent(material -> byName.put(name, material));
     }
     top.done();

@@ -13,6 +13,7 @@ import felloe.plate.Grip.Taper;
 import felloe.plate.Grip.ThumbRest;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
+import felloe.plate.Material;
 import felloe.plate.Place;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
@@ -360,7 +361,12 @@ final class GripReader {
       double own = f.number("density").positive().atMost(25).required();
       if (f.good()) {
         return new GripMaterial(
-            material.name(), material.title(), own, material.modulus(), "the shape file");
+            material.name(),
+            material.title(),
+            material.kind(),
+            own,
+            material.modulus(),
+            Material.OWN);
       }
     }
     f.allow("density");

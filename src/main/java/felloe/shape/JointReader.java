@@ -170,18 +170,19 @@ final class JointReader {
   }
 
   private static Optional<Into> into(Fields f, Map<String, Place> places) {
-    for (String key : List.of("tapped", "depth", "through", "nut", "washer", "sunk")) {
+    for (String key : List.of("tapped", "depth", "through", "hole", "nut", "washer", "sunk")) {
       mark(f, key, "into." + key, places);
     }
     Optional<String> way = f.exactlyOneOf("tapped", "nut");
     Tapped material = f.oneOf("tapped", Tapped.class).or(Tapped.ALUMINIUM);
     Optional<Double> depth = boxed(f.length("depth").positive().atMost(LONGEST));
     boolean through = f.bool("through").or(false);
+    Optional<Double> hole = boxed(f.length("hole").positive().atMost(THICKEST));
     Nut nut = f.oneOf("nut", Nut.class).or(Nut.PLAIN);
     Optional<Washer> washer = f.oneOf("washer", Washer.class).optional();
     double sunk = f.length("sunk").notNegative().atMost(THICKEST).or(0);
     boolean tapped = way.filter(w -> w.equals("tapped")).isPresent();
-    for (String key : tapped ? List.of("washer", "sunk") : List.of("depth", "through")) {
+    for (String key : tapped ? List.of("washer", "sunk") : List.of("depth", "through", "hole")) {
       if (way.isPresent() && f.has(key)) {
         f.problem(
             key,
@@ -191,8 +192,11 @@ final class JointReader {
             "leave it out");
       }
     }
+    if (tapped && hole.isPresent() && material != Tapped.INSERT) {
+      f.problem("hole", "is that of an insert", "write 'tapped: insert', or leave it out");
+    }
     return f.build(
-        () -> tapped ? new InTapped(material, depth, through) : new InNut(nut, washer, sunk));
+        () -> tapped ? new InTapped(material, depth, through, hole) : new InNut(nut, washer, sunk));
   }
 
   private static HandLoads loads(Fields joint, boolean hub, Map<String, Place> places) {

@@ -29,6 +29,9 @@ public record MarkOut(Method method, double penWidth, InkEdge finish) {
   /** Held on the stock while hole centres are pricked through it; nothing is cut by it. */
   public static final MarkOut CENTRES = new MarkOut(Method.CENTRES, 0, InkEdge.PLATE_SIDE);
 
+  /** Cut out as a pattern for leather or cloth; thin lines are folds and stitches. */
+  public static final MarkOut PATTERN = new MarkOut(Method.PATTERN, 0, InkEdge.PLATE_SIDE);
+
   /** The ways of marking out. */
   public enum Method {
     /** Stuck on and cut through. */
@@ -38,7 +41,9 @@ public record MarkOut(Method method, double penWidth, InkEdge finish) {
     /** Pricked through at hole centres. */
     PRICKED,
     /** Centre marks alone: a drilling sheet. */
-    CENTRES
+    CENTRES,
+    /** A pattern for leather or cloth. */
+    PATTERN
   }
 
   /** An edge of a line of ink. */
@@ -88,6 +93,9 @@ public record MarkOut(Method method, double penWidth, InkEdge finish) {
           "Lay on and prick through at the hole crosses. The middle of the thick line is the finish"
               + " line.";
       case CENTRES -> "Centre marks: prick through every cross. Do not cut by the thin outline.";
+      case PATTERN ->
+          "Cut the pattern out along the thick line. Thin lines: turn the edge under there. Ticks:"
+              + " a stitch each, opposite ones belong together.";
       case TRACED ->
           finish == InkEdge.PLATE_SIDE
               ? "Trace the thick line with a "

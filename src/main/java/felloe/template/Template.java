@@ -59,7 +59,10 @@ public final class Template {
   public static Template of(
       Plate plate, List<WasteHole> waste, TemplateOptions options, Stamp stamp) {
     List<String> cautions = new ArrayList<>(List.of(Cautions.USE));
-    cautions.addAll(Cautions.cutting(plate.stock().material()));
+    cautions.addAll(
+        options.markOut().method() == MarkOut.Method.PATTERN
+            ? List.of(Cautions.KNIFE)
+            : Cautions.cutting(plate.stock().material()));
     return of(plate, waste, options, stamp, cautions);
   }
 

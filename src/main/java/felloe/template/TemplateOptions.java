@@ -70,6 +70,12 @@ public record TemplateOptions(
     return new TemplateOptions(other, margin, overlap, markOut, face, turning, bars, asked);
   }
 
+  /** The same marked out in another way, on the face that the stock says. */
+  public TemplateOptions marked(MarkOut other) {
+    return new TemplateOptions(
+        paper, margin, overlap, other, Optional.empty(), turning, bars, asked);
+  }
+
   /** The same for a printer that was not measured. */
   public TemplateOptions withoutBars() {
     return new TemplateOptions(

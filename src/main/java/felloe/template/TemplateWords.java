@@ -6,6 +6,7 @@ import felloe.geometry.Numbers;
 import felloe.plate.Engraving;
 import felloe.plate.Face;
 import felloe.plate.HolePosition;
+import felloe.plate.HoleRole;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,6 +50,10 @@ final class TemplateWords {
         : shape.markOut().instruction();
   }
 
+  private static boolean isPattern(LaidShape shape) {
+    return shape.markOut().method() == MarkOut.Method.PATTERN;
+  }
+
   /** What the marks of holes in the waste mean. */
   private static String waste(LaidShape shape) {
     return shape.waste().isEmpty()
@@ -59,7 +64,7 @@ final class TemplateWords {
 
   private static String engraving(LaidShape shape) {
     List<Engraving> engravings = shape.engravings();
-    if (engravings.isEmpty()) {
+    if (engravings.isEmpty() || isPattern(shape)) {
       return "";
     }
     double deepest = engravings.stream().mapToDouble(Engraving::depth).max().orElseThrow();
@@ -98,13 +103,19 @@ final class TemplateWords {
             + " mm wide and "
             + Numbers.brief(box.height(), 2)
             + " mm high at the most.");
-    if (stamp.isNone()) {
+    if (stamp.isNone() && isPattern(shape)) {
+      steps.add(
+          "Try the paper round the grip first: folds must meet with no gap and no lap. Leather"
+              + " gives; cut it a little tight rather than loose.");
+    } else if (stamp.isNone()) {
       steps.add(
           plate.making().places(HolePosition.MACHINE)
               ? "A machine makes the holes: mark none by this sheet. Try the pattern on the hub in"
                   + " card or scrap first."
-              : "Mark out and prick all hole centres before anything is cut; try the pattern on the"
-                  + " hub in card or scrap first.");
+              : "Mark out and prick all hole centres before anything is cut"
+                  + (plate.holes(HoleRole.BOLT).isEmpty()
+                      ? "."
+                      : "; try the pattern on the hub in card or scrap first."));
       if (!shape.waste().isEmpty()) {
         steps.add(
             "Then drill the dashed circles marked \u201cwaste\u201d: the saw starts and turns"

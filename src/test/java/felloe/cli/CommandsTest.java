@@ -96,6 +96,11 @@ class CommandsTest {
         List.of(
             "bittern/bittern-bill.csv",
             "bittern/bittern-card-A4.pdf",
+            "bittern/bittern-grip-gr1-back.stl",
+            "bittern/bittern-grip-gr1-front.stl",
+            "bittern/bittern-grip-gr2-back.stl",
+            "bittern/bittern-grip-gr2-front.stl",
+            "bittern/bittern-grips.3mf",
             "bittern/bittern-holes.csv",
             "bittern/bittern-plot.pdf",
             "bittern/bittern-report.json",
@@ -106,6 +111,9 @@ class CommandsTest {
             "bittern/bittern.svg",
             "heron/heron-bill.csv",
             "heron/heron-card-A4.pdf",
+            "heron/heron-grip-gr1-template-A4.pdf",
+            "heron/heron-grip-gr1.dxf",
+            "heron/heron-grip-gr1.nc",
             "heron/heron-holes.csv",
             "heron/heron-plot.pdf",
             "heron/heron-report.json",
@@ -126,7 +134,7 @@ class CommandsTest {
   void theReportTellsEveryOtherFileByItsDigest() throws Exception {
     assertEquals(0, make(HERON).code());
     JsonNode report = json(Files.readString(folder.resolve("heron/heron-report.json")));
-    assertEquals(9, report.get("files").size());
+    assertEquals(12, report.get("files").size());
     for (JsonNode file : report.get("files")) {
       byte[] bytes = Files.readAllBytes(folder.resolve("heron/" + file.get("name").asText()));
       assertEquals(bytes.length, file.get("bytes").asInt());
@@ -147,7 +155,7 @@ class CommandsTest {
     JsonNode kit = json(run.out()).get("kits").get(0);
     assertEquals("heron", kit.get("name").asText());
     assertEquals("Letter", kit.at("/template/paper").asText());
-    assertEquals(10, kit.get("files").size());
+    assertEquals(13, kit.get("files").size());
     assertTrue(Files.isRegularFile(folder.resolve("heron/heron-template-Letter.pdf")));
   }
 
@@ -155,7 +163,7 @@ class CommandsTest {
   void aPlateThatFailsGetsItsKitAndExitCode1() throws IOException {
     Run run = make(HERON, "--set", FAILING);
     assertEquals(1, run.code(), run.err());
-    assertEquals(8, files().size());
+    assertEquals(9, files().size());
     String verdict = run.out().lines().skip(1).findFirst().orElseThrow();
     assertTrue(verdict.startsWith("FAILS 14 checks of its review: its kit is there"), verdict);
     assertTrue(run.out().contains("held back while the plate fails"), run.out());

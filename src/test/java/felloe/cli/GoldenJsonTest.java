@@ -61,6 +61,7 @@ class GoldenJsonTest {
             + INPUT
             + "stack.yaml");
     calls.put("layup-tested", "layup --tested " + INPUT + "strips.yaml");
+    calls.put("grips-bittern", "grips shapes/bittern.yaml");
     calls.put("load-dunlin", "load shapes/dunlin.yaml --case pull --case turn --out OUT");
     calls.put(
         "load-tested",

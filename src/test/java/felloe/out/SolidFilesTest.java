@@ -3,8 +3,6 @@ package felloe.out;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assertions.fail;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
@@ -15,11 +13,9 @@ import felloe.solid.Part;
 import felloe.solid.Relief;
 import felloe.solid.Solid;
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -143,24 +139,9 @@ class SolidFilesTest {
   @Test
   void admeshFindsNothingToMendInTheStl() throws Exception {
     Solid turned = PLATE.moved(RigidTransform.turn(0.4), 3);
-    String told = run("admesh", ".stl", StlWriter.write(new Part("turned", turned)));
-    for (String fault :
-        List.of(
-            "Facets with 1 disconnected edge",
-            "Facets with 2 disconnected edges",
-            "Facets with 3 disconnected edges",
-            "Total disconnected facets",
-            "Degenerate facets",
-            "Edges fixed",
-            "Facets removed",
-            "Facets added",
-            "Facets reversed",
-            "Backwards edges",
-            "Normals fixed")) {
-      Matcher figure = Pattern.compile(Pattern.quote(fault) + "\\s*:\\s*(\\d+)").matcher(told);
-      assertTrue(figure.find(), told);
-      assertEquals("0", figure.group(1), told);
-    }
+    String told =
+        BodyReaders.run(folder, "admesh", ".stl", StlWriter.write(new Part("turned", turned)));
+    BodyReaders.nothingMended(told);
     Matcher volume = Pattern.compile("Volume\\s*:\\s*([\\d.]+)").matcher(told);
     assertTrue(volume.find(), told);
     assertEquals(turned.volume(), Double.parseDouble(volume.group(1)), 0.1);
@@ -171,40 +152,13 @@ class SolidFilesTest {
     Solid other = PLATE.moved(RigidTransform.turn(0.4), 3);
     byte[] file = ThreeMfWriter.write(List.of(PART, new Part("second", other)), ABOUT);
     int faces = PLATE.triangles().size();
-    String both = figures(run("assimp", ".3mf", file, "info"));
+    String both = figures(BodyReaders.run(folder, "assimp", ".3mf", file, "info"));
     assertTrue(both.contains("Faces: " + 2 * faces), both);
-    String one = figures(run("assimp", ".stl", StlWriter.write(PART), "info"));
+    String one = figures(BodyReaders.run(folder, "assimp", ".stl", StlWriter.write(PART), "info"));
     assertTrue(one.contains("Faces: " + faces), one);
   }
 
   private static String figures(String told) {
     return told.replaceAll("[ \\t]+", " ");
-  }
-
-  /** Skips where the tool is not installed, but on the build machine that is a failure. */
-  private String run(String tool, String ending, byte[] file, String... words) throws Exception {
-    Path path = Files.write(folder.resolve("body" + ending), file);
-    Path answer = folder.resolve("answer.txt");
-    List<String> command = new ArrayList<>(List.of(tool));
-    command.addAll(List.of(words));
-    command.add(path.toString());
-    try {
-      int exit =
-          new ProcessBuilder(command)
-              .redirectErrorStream(true)
-              .redirectOutput(answer.toFile())
-              .start()
-              .waitFor();
-      String told = Files.readString(answer, StandardCharsets.UTF_8);
-      assertEquals(0, exit, told);
-      return told;
-    } catch (IOException missing) {
-      String package_ = tool.equals("assimp") ? "assimp-utils" : tool;
-      if ("true".equals(System.getenv("CI"))) {
-        fail(tool + " is not installed (Debian: " + package_ + ")");
-      }
-      assumeTrue(false, "skipped: " + tool + " is not installed (Debian: " + package_ + ")");
-      throw missing;
-    }
   }
 }

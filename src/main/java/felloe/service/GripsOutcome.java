@@ -1,0 +1,135 @@
+package felloe.service;
+
+import felloe.geometry.AreaProperties;
+import felloe.geometry.Point;
+import felloe.grips.GripBodies;
+import felloe.grips.GripBody;
+import felloe.grips.GripPlan;
+import felloe.grips.GripStation;
+import felloe.grips.GripStations;
+import felloe.grips.GripWeight;
+import felloe.grips.GripWrap;
+import felloe.grips.PlacedGrip;
+import felloe.grips.Pocket;
+import felloe.joints.GripPockets;
+import felloe.plate.Plate;
+import felloe.solid.Relief;
+import felloe.solid.Solid;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The grips of a plate.
+ *
+ * @param study the plate
+ * @param grips in the order of the shape file
+ * @param wheel what the plate weighs with them
+ */
+public record GripsOutcome(Study study, List<Described> grips, Wheel wheel) {
+
+  public GripsOutcome {
+    grips = List.copyOf(grips);
+  }
+
+  /**
+   * A grip with its figures.
+   *
+   * @param placed where it lies
+   * @param pockets let into it
+   * @param weight of it, without its wrap
+   * @param stations its girth at every 5 mm
+   * @param wraps unrolled; none where it has none
+   */
+  public record Described(
+      PlacedGrip placed,
+      List<Pocket> pockets,
+      GripWeight weight,
+      List<GripStation> stations,
+      List<GripWrap> wraps) {
+
+    public Described {
+      pockets = List.copyOf(pockets);
+      stations = List.copyOf(stations);
+      wraps = List.copyOf(wraps);
+    }
+
+    /** The places that fingers go round, its tapered ends left out. */
+    public List<GripStation> held() {
+      return stations.stream().filter(s -> s.held() && !placed.tapered(s)).toList();
+    }
+  }
+
+  /**
+   * Plate and grips together, without screws and wrap.
+   *
+   * @param mass g
+   * @param centre centre of mass, mm
+   * @param inertia about the hub axis, g mm²: what the hands feel when they turn it
+   * @param plateInertia of the plate alone, g mm²
+   */
+  public record Wheel(double mass, Point centre, double inertia, double plateInertia) {
+
+    static Wheel of(Plate plate, List<Described> grips) {
+      AreaProperties area = plate.region().properties();
+      double mass = plate.mass();
+      double own = (area.ixx() + area.iyy()) * mass / area.area();
+      Point moment = new Point(area.centroid().x() * mass, area.centroid().y() * mass);
+      double all = mass;
+      double inertia = own;
+      for (Described grip : grips) {
+        all += grip.weight().mass();
+        moment = moment.plus(grip.weight().centre(), grip.weight().mass());
+        inertia += grip.weight().inertia();
+      }
+      return new Wheel(all, new Point(moment.x() / all, moment.y() / all), inertia, own);
+    }
+  }
+
+  /** Describes the grips of a plate; there may be none. */
+  public static GripsOutcome of(Study study) {
+    Plate plate = study.plate();
+    List<Pocket> pockets = GripPockets.of(study.joints());
+    List<Described> grips =
+        study.joints().grips().grips().stream()
+            .map(grip -> described(plate, grip, pockets))
+            .toList();
+    return new GripsOutcome(study, grips, Wheel.of(plate, grips));
+  }
+
+  private static Described described(Plate plate, PlacedGrip grip, List<Pocket> pockets) {
+    List<Pocket> own =
+        pockets.stream()
+            .filter(p -> grip.holes().stream().anyMatch(h -> h.label().equals(p.hole())))
+            .toList();
+    return new Described(
+        grip,
+        own,
+        GripWeight.of(grip, own),
+        GripStations.of(plate, grip),
+        GripWrap.of(plate, grip));
+  }
+
+  /**
+   * Them as bodies.
+   *
+   * @throws felloe.plate.BadInput when no piece fits on the printer's bed
+   */
+  public List<GripBody> bodies() {
+    GripPlan plan = study.joints().grips();
+    return GripBodies.of(plan, grips.stream().flatMap(g -> g.pockets().stream()).toList());
+  }
+
+  /** The finished wheel: its plate, and them. */
+  public List<Solid> wheel(List<GripBody> bodies) {
+    Plate plate = study.plate();
+    List<Solid> all = new ArrayList<>();
+    all.add(Relief.slab(plate.region(), -plate.stock().asMade(), 0, GripBodies.CHORD));
+    bodies.forEach(body -> all.add(body.solid()));
+    return all;
+  }
+
+  /** Mass of all grips, g. */
+  public double mass() {
+    return grips.stream().mapToDouble(grip -> grip.weight().mass()).sum();
+  }
+}
