@@ -7,6 +7,7 @@ import felloe.geometry.RigidTransform;
 import felloe.plate.Plate;
 import felloe.plate.Printer;
 import felloe.shape.Letters;
+import felloe.solid.Plan;
 import felloe.solid.PlanLine;
 import felloe.solid.Relief;
 import felloe.solid.Solid;
@@ -132,8 +133,7 @@ final class PieceMaker {
     }
     PlanLine outer = edges.get(0);
     List<PlanLine> holes = edges.subList(1, edges.size());
-    return Relief.of(
-        lines,
+    Plan plan =
         p -> {
           if (!outer.surrounds(p) || holes.stream().anyMatch(hole -> hole.surrounds(p))) {
             return Optional.empty();
@@ -141,6 +141,7 @@ final class PieceMaker {
           double top = grooves.at(p) ? height - Grooves.DEPTH : height;
           boolean below = stands && spigot.get().surrounds(p);
           return Optional.of(Storey.level(below ? -deep : 0, top));
-        });
+        };
+    return Relief.of(lines, plan).uncrossed();
   }
 }

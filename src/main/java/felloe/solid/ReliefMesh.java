@@ -24,7 +24,7 @@ final class ReliefMesh {
   private final List<Point> points = new ArrayList<>();
   private final List<List<Cell>> around = new ArrayList<>();
   private final Map<Point, Integer> numbers = new HashMap<>();
-  private final Map<Long, Cell> sides = new LinkedHashMap<>();
+  private final Map<Side, Cell> sides = new LinkedHashMap<>();
 
   /** A triangle of the plan, counter-clockwise, with the heights of its faces at its corners. */
   private static final class Cell {
@@ -76,32 +76,16 @@ final class ReliefMesh {
 
   private void put(Cell cell) {
     for (int i = 0; i < 3; i++) {
-      sides.put(side(cell.at[i], cell.at[(i + 1) % 3]), cell);
+      sides.put(new Side(cell.at[i], cell.at[(i + 1) % 3]), cell);
       around.get(cell.at[i]).add(cell);
     }
   }
 
   private void drop(Cell cell) {
     for (int i = 0; i < 3; i++) {
-      sides.remove(side(cell.at[i], cell.at[(i + 1) % 3]), cell);
+      sides.remove(new Side(cell.at[i], cell.at[(i + 1) % 3]), cell);
       around.get(cell.at[i]).remove(cell);
     }
-  }
-
-  private static long side(int from, int to) {
-    return (long) from << 32 | to;
-  }
-
-  private static int from(long side) {
-    return (int) (side >> 32);
-  }
-
-  private static int to(long side) {
-    return (int) side;
-  }
-
-  private static long other(long side) {
-    return side(to(side), from(side));
   }
 
   /** The triangles round the whole. */
@@ -118,7 +102,7 @@ final class ReliefMesh {
     List<Triangle> skin = new ArrayList<>();
     sides.forEach(
         (side, cell) -> {
-          if (from(side) == cell.at[0]) {
+          if (side.from() == cell.at[0]) {
             skin.add(face(cell, cell.top));
             skin.add(face(cell, cell.bottom).reversed());
           }
@@ -156,20 +140,20 @@ final class ReliefMesh {
   }
 
   private void cutCrossings() {
-    Deque<Long> open = new ArrayDeque<>(sides.keySet());
+    Deque<Side> open = new ArrayDeque<>(sides.keySet());
     while (!open.isEmpty()) {
-      long side = open.poll();
+      Side side = open.poll();
       Cell left = sides.get(side);
-      Cell right = sides.get(other(side));
+      Cell right = sides.get(side.other());
       if (left != null && right != null) {
         cutCrossing(side, left, right, open);
       }
     }
   }
 
-  private void cutCrossing(long side, Cell left, Cell right, Deque<Long> open) {
-    int p = from(side);
-    int q = to(side);
+  private void cutCrossing(Side side, Cell left, Cell right, Deque<Side> open) {
+    int p = side.from();
+    int q = side.to();
     for (boolean leftTop : new boolean[] {true, false}) {
       for (boolean rightTop : new boolean[] {true, false}) {
         double[] one = leftTop ? left.top : left.bottom;
@@ -186,7 +170,7 @@ final class ReliefMesh {
           } else {
             int middle = number(points.get(p).towards(points.get(q), share));
             halve(left, side, middle, share);
-            halve(right, other(side), middle, 1 - share);
+            halve(right, side.other(), middle, 1 - share);
             double height =
                 two[right.corner(p)] - share * (two[right.corner(p)] - two[right.corner(q)]);
             merge(middle, height);
@@ -198,21 +182,21 @@ final class ReliefMesh {
     }
   }
 
-  private void meet(int point, double height, double by, Deque<Long> open) {
+  private void meet(int point, double height, double by, Deque<Side> open) {
     replace(point, height, by);
     around.get(point).forEach(cell -> queue(cell, open));
   }
 
-  private static void queue(Cell cell, Deque<Long> open) {
+  private static void queue(Cell cell, Deque<Side> open) {
     for (int i = 0; i < 3; i++) {
-      open.add(side(cell.at[i], cell.at[(i + 1) % 3]));
+      open.add(new Side(cell.at[i], cell.at[(i + 1) % 3]));
     }
   }
 
   /** Cuts a cell in two from a point of a side to the opposite corner. */
-  private void halve(Cell cell, long side, int middle, double share) {
-    int p = cell.corner(from(side));
-    int q = cell.corner(to(side));
+  private void halve(Cell cell, Side side, int middle, double share) {
+    int p = cell.corner(side.from());
+    int q = cell.corner(side.to());
     double bottom = cell.bottom[p] + share * (cell.bottom[q] - cell.bottom[p]);
     double top = cell.top[p] + share * (cell.top[q] - cell.top[p]);
     drop(cell);
@@ -238,12 +222,12 @@ final class ReliefMesh {
   }
 
   /** The walls of a cell over one of its sides: where its neighbour there leaves it bare. */
-  private void walls(long side, Cell cell, List<double[]> heights, List<Triangle> skin) {
-    int p = from(side);
-    int q = to(side);
+  private void walls(Side side, Cell cell, List<double[]> heights, List<Triangle> skin) {
+    int p = side.from();
+    int q = side.to();
     int cp = cell.corner(p);
     int cq = cell.corner(q);
-    Cell beyond = sides.get(other(side));
+    Cell beyond = sides.get(side.other());
     if (beyond == null) {
       Band all = new Band(cell.bottom[cp], cell.top[cp], cell.bottom[cq], cell.top[cq]);
       wall(p, q, all, heights, skin);

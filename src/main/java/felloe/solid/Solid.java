@@ -67,23 +67,21 @@ public final class Solid {
 
   /** Two half edges a directed edge, none twice, each with its opposite. */
   private void refuseOpen() {
-    Map<Long, Integer> halves = new HashMap<>(2 * corners.length);
+    Map<Side, Integer> halves = new HashMap<>(2 * corners.length);
     for (int i = 0; i < corners.length; i++) {
-      if (halves.put(edge(i, false), i) != null) {
+      if (halves.put(edge(i), i) != null) {
         throw fault("the body touches itself along an edge", vertices.get(corners[i]));
       }
     }
     for (int i = 0; i < corners.length; i++) {
-      if (!halves.containsKey(edge(i, true))) {
+      if (!halves.containsKey(edge(i).other())) {
         throw fault("the skin is open", vertices.get(corners[i]));
       }
     }
   }
 
-  private long edge(int half, boolean reversed) {
-    long from = corners[half];
-    long to = corners[half % 3 == 2 ? half - 2 : half + 1];
-    return reversed ? to << 32 | from : from << 32 | to;
+  private Side edge(int half) {
+    return new Side(corners[half], corners[half % 3 == 2 ? half - 2 : half + 1]);
   }
 
   private void refuseInsideOut() {
@@ -115,6 +113,21 @@ public final class Solid {
       at = part[at];
     }
     return at;
+  }
+
+  /**
+   * This body, its skin looked at once more by {@link SelfCrossing}: to be asked for before a body
+   * is written.
+   *
+   * @throws GeometryException when its skin crosses or touches itself, with the place in plan
+   */
+  public Solid uncrossed() {
+    SelfCrossing.of(this)
+        .ifPresent(
+            pair -> {
+              throw fault("the skin crosses itself", triangles.get(pair.first()).a());
+            });
+    return this;
   }
 
   private static GeometryException fault(String what, Vertex at) {

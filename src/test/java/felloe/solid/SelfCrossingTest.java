@@ -1,13 +1,14 @@
 package felloe.solid;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.geometry.GeometryException;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -53,12 +54,15 @@ class SelfCrossingTest {
   @Test
   void aCornerPulledThroughASkinIsFound() {
     Solid ring = Bodies.ring(30, 5, 24, 8);
-    assertEquals(Optional.empty(), SelfCrossing.of(ring));
+    assertSame(ring, ring.uncrossed());
     Random random = new Random(3);
     for (int i = 0; i < 20; i++) {
       Vertex from = ring.vertices().get(random.nextInt(ring.vertices().size()));
       Vertex to = Vertex.at(Point.polar(30, from.plan().angle() + 1.5), 0);
-      assertTrue(SelfCrossing.of(with(ring, from, to)).isPresent());
+      Solid pulled = with(ring, from, to);
+      assertTrue(SelfCrossing.of(pulled).isPresent());
+      String told = assertThrows(GeometryException.class, pulled::uncrossed).getMessage();
+      assertTrue(told.startsWith("the skin crosses itself, at height"), told);
     }
   }
 
