@@ -3,6 +3,7 @@ package felloe.jig;
 import felloe.geometry.Box;
 import felloe.geometry.Combine;
 import felloe.geometry.Contour;
+import felloe.geometry.GeometryException;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import java.util.ArrayDeque;
@@ -38,8 +39,14 @@ final class BedCuts {
   /** A stretch of this length is long: it has a second dovetail, and counts as much again, mm. */
   private static final double LONG = 60;
 
-  /** What it costs when a cut lies a whole piece off from where pieces are alike. */
-  private static final double UNEVEN = 2;
+  /**
+   * What it costs when a cut lies a whole piece off from where pieces are alike; the others are
+   * tried where the pieces would not fit or hold together.
+   */
+  private static final double[] UNEVEN = {6, 2, 20, 0};
+
+  /** Off the round figures at which edges often lie: a cut along an edge divides nothing, mm. */
+  private static final double OFF = 0.37;
 
   private static final double FLATNESS = 0.02;
 
@@ -128,15 +135,32 @@ final class BedCuts {
   }
 
   private Optional<Result> cut(double width, double depth) {
+    for (double uneven : UNEVEN) {
+      tails.clear();
+      Optional<Result> result = cut(width, depth, uneven);
+      if (result.isPresent()) {
+        return result;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Result> cut(double width, double depth, double uneven) {
     Box box = region.outer().box();
-    Optional<List<Double>> columns = cuts(box.minX(), box.maxX(), width, true);
-    Optional<List<Double>> rows = cuts(box.minY(), box.maxY(), depth, false);
+    Optional<List<Double>> columns = cuts(box.minX(), box.maxX(), width, true, uneven);
+    Optional<List<Double>> rows = cuts(box.minY(), box.maxY(), depth, false, uneven);
     if (columns.isEmpty() || rows.isEmpty()) {
       return Optional.empty();
     }
     tails(columns.get(), rows.get(), true);
     tails(rows.get(), columns.get(), false);
-    List<Cut> pieces = pieces(box, columns.get(), rows.get());
+    List<Cut> pieces;
+    try {
+      pieces = pieces(box, columns.get(), rows.get());
+    } catch (GeometryException touching) {
+      // A tail or a cut that only just touches an edge.
+      return Optional.empty();
+    }
     List<List<Integer>> joined = joined(pieces);
     boolean fits =
         pieces.stream()
@@ -147,19 +171,20 @@ final class BedCuts {
   }
 
   /** Where to cut, the least costly way with as few cuts as there can be. */
-  private Optional<List<Double>> cuts(double low, double high, double room, boolean upright) {
+  private Optional<List<Double>> cuts(
+      double low, double high, double room, boolean upright, double uneven) {
     if (high - low <= room) {
       return Optional.of(List.of());
     }
     double usable = room - Dovetail.DEEPEST;
     List<Double> places = new ArrayList<>();
-    for (double at = low + STEP; at < high; at += STEP) {
+    for (double at = low + STEP + OFF; at < high; at += STEP) {
       places.add(at);
     }
     double[] costs = places.stream().mapToDouble(at -> cost(at, upright)).toArray();
     int least = (int) Math.ceil((high - low) / usable) - 1;
     for (int count = Math.max(1, least); count < MOST_PIECES; count++) {
-      Optional<List<Double>> found = cheapest(places, costs, low, high, usable, count);
+      Optional<List<Double>> found = cheapest(places, costs, low, high, usable, count, uneven);
       if (found.isPresent()) {
         return found;
       }
@@ -169,7 +194,13 @@ final class BedCuts {
 
   /** So many cuts with no more than the room between neighbours, at the least cost. */
   private static Optional<List<Double>> cheapest(
-      List<Double> places, double[] costs, double low, double high, double room, int count) {
+      List<Double> places,
+      double[] costs,
+      double low,
+      double high,
+      double room,
+      int count,
+      double uneven) {
     int n = places.size();
     double part = (high - low) / (count + 1);
     double[][] cost = new double[count][n];
@@ -177,7 +208,7 @@ final class BedCuts {
     for (int k = 0; k < count; k++) {
       for (int i = 0; i < n; i++) {
         cost[k][i] = Double.POSITIVE_INFINITY;
-        double own = costs[i] + UNEVEN * Math.abs(places.get(i) - low - (k + 1) * part) / part;
+        double own = costs[i] + uneven * Math.abs(places.get(i) - low - (k + 1) * part) / part;
         if (k == 0) {
           cost[k][i] = places.get(i) - low <= room ? own : Double.POSITIVE_INFINITY;
           continue;
