@@ -33,6 +33,12 @@ final class BedCuts {
   /** Round holes up to this size are not cut through, mm. */
   private static final double HOLE = 30;
 
+  /** An opening up to this size, such as a bore, is rather kept whole, mm. */
+  private static final double BORE = 80;
+
+  /** What it costs to split one. */
+  private static final double SPLIT = 5;
+
   /** A stretch without room for a dovetail counts as much as so many with one. */
   private static final double NO_ROOM = 20;
 
@@ -109,7 +115,9 @@ final class BedCuts {
     this.wall = wall;
     this.whole = whole;
     this.rings = region.contours().stream().map(c -> c.chords(FLATNESS)).toList();
-    this.corners = rings.stream().flatMap(List::stream).toList();
+    this.corners = new ArrayList<>();
+    rings.forEach(corners::addAll);
+    whole.forEach(contour -> corners.addAll(contour.chords(FLATNESS)));
   }
 
   /**
@@ -184,59 +192,13 @@ final class BedCuts {
     double[] costs = places.stream().mapToDouble(at -> cost(at, upright)).toArray();
     int least = (int) Math.ceil((high - low) / usable) - 1;
     for (int count = Math.max(1, least); count < MOST_PIECES; count++) {
-      Optional<List<Double>> found = cheapest(places, costs, low, high, usable, count, uneven);
+      Optional<List<Double>> found =
+          CutPlaces.cheapest(places, costs, low, high, usable, count, uneven);
       if (found.isPresent()) {
         return found;
       }
     }
     return Optional.empty();
-  }
-
-  /** So many cuts with no more than the room between neighbours, at the least cost. */
-  private static Optional<List<Double>> cheapest(
-      List<Double> places,
-      double[] costs,
-      double low,
-      double high,
-      double room,
-      int count,
-      double uneven) {
-    int n = places.size();
-    double part = (high - low) / (count + 1);
-    double[][] cost = new double[count][n];
-    int[][] before = new int[count][n];
-    for (int k = 0; k < count; k++) {
-      for (int i = 0; i < n; i++) {
-        cost[k][i] = Double.POSITIVE_INFINITY;
-        double own = costs[i] + uneven * Math.abs(places.get(i) - low - (k + 1) * part) / part;
-        if (k == 0) {
-          cost[k][i] = places.get(i) - low <= room ? own : Double.POSITIVE_INFINITY;
-          continue;
-        }
-        for (int j = i - 1; j >= 0 && places.get(i) - places.get(j) <= room; j--) {
-          if (cost[k - 1][j] + own < cost[k][i]) {
-            cost[k][i] = cost[k - 1][j] + own;
-            before[k][i] = j;
-          }
-        }
-      }
-    }
-    int best = -1;
-    for (int i = 0; i < n; i++) {
-      boolean last = high - places.get(i) <= room;
-      if (last && (best < 0 || cost[count - 1][i] < cost[count - 1][best])) {
-        best = i;
-      }
-    }
-    if (best < 0 || cost[count - 1][best] == Double.POSITIVE_INFINITY) {
-      return Optional.empty();
-    }
-    List<Double> cuts = new ArrayList<>();
-    for (int k = count - 1; k >= 0; k--) {
-      cuts.add(0, places.get(best));
-      best = before[k][best];
-    }
-    return Optional.of(cuts);
   }
 
   /** What a cut costs: its stretches, dear where they have no room; endless through a hole. */
@@ -250,6 +212,15 @@ final class BedCuts {
       }
     }
     double cost = 0;
+    for (Contour hole : region.holes()) {
+      Box box = hole.box();
+      boolean bore = Math.max(box.width(), box.height()) <= BORE;
+      boolean met =
+          upright
+              ? at > box.minX() - wall && at < box.maxX() + wall
+              : at > box.minY() - wall && at < box.maxY() + wall;
+      cost += bore && met ? SPLIT : 0;
+    }
     for (double[] stretch : stretches(at, upright)) {
       Point from = on(at, stretch[0], upright);
       Point to = on(at, stretch[1], upright);
@@ -304,7 +275,9 @@ final class BedCuts {
           for (int k = 0; k < count; k++) {
             Point low = from.towards(to, (double) k / count);
             Point high = from.towards(to, (double) (k + 1) / count);
-            Dovetail.in(low, high, out(upright), region, corners, gap + wall).ifPresent(tails::add);
+            List<Point> taken = new ArrayList<>(corners);
+            tails.forEach(tail -> taken.addAll(tail.socket(gap).chords(FLATNESS)));
+            Dovetail.in(low, high, out(upright), region, taken, gap + wall).ifPresent(tails::add);
           }
         }
       }

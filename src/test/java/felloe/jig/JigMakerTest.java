@@ -82,6 +82,16 @@ class JigMakerTest {
     assertTrue(template.get(0).body().extent().most().x() > cut + 2);
   }
 
+  /** The spigot is on one piece alone: neither a cut nor a tail runs into it. */
+  @Test
+  void theSpigotStaysWhole() {
+    for (String name : List.of("heron", "bittern", "dunlin")) {
+      List<JigPiece> drill = plan(plate(name), wish(true, true)).drill();
+      assertTrue(drill.size() > 1, name);
+      assertEquals(1, drill.stream().filter(piece -> piece.size().z() > 12.5).count(), name);
+    }
+  }
+
   @Test
   void errorsAddUpToTheWorstAndTheirSquaresToTheUsual() {
     JigPlan plan = plan(HERON, JigWish.USUAL);
