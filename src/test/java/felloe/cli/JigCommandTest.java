@@ -83,7 +83,7 @@ class JigCommandTest {
     "--gauge 99.6, must be two lengths",
     "--gauge 80x100, must be from 97 mm to 103 mm",
     "--holes some, hub",
-    "--set making.printer.bed.width=60, too small for the template",
+    "--set making.printer.bed.width=60, too small for the drill jig",
   })
   void whatCannotBeIsToldAndNothingIsWritten(String options, String told) throws IOException {
     List<String> call = new ArrayList<>(List.of("jig", HERON, "--out", folder.toString()));
