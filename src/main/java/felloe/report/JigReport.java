@@ -99,7 +99,11 @@ public final class JigReport {
             "a spigot of {} in the bore of {}",
             Quantity.fixed(plan.locator().size(), 1, "mm"),
             Words.brief(holes.get(0).diameter(), "mm"))
-        : Phrase.of("pins in {} and {}", holes.get(0).label(), holes.get(1).label());
+        : Phrase.of(
+            "pins of {} in {} and {}",
+            Words.brief(plan.locator().size(), "mm"),
+            holes.get(0).label(),
+            holes.get(1).label());
   }
 
   private static String inPieces(List<JigPiece> pieces) {
@@ -165,6 +169,10 @@ public final class JigReport {
                 plan.locator().holes().get(1).label()));
     steps.add(
         "Drill the first hole; leave a pin or the drill's shank in it while you drill the others.");
+    steps.add(
+        "Fix the template on the front face with close pins or screws through two drilled holes,"
+            + " and draw round it; or clamp both down and let a trimming cutter's bearing run along"
+            + " it, once its edge is smooth all round.");
     return steps;
   }
 

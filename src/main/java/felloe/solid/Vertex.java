@@ -58,9 +58,4 @@ public record Vertex(double x, double y, double z) {
   public double norm() {
     return Math.sqrt(dot(this));
   }
-
-  /** Distance to another point. */
-  public double distance(Vertex other) {
-    return minus(other).norm();
-  }
 }

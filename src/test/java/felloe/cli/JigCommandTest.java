@@ -1,5 +1,6 @@
 package felloe.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
@@ -13,6 +14,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TimeZone;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -53,6 +58,30 @@ class JigCommandTest {
             "heron/heron-jig.3mf"),
         files());
     assertTrue(run.err().contains("add --gauge"), run.err());
+  }
+
+  @Test
+  void filesAreTheSameInAnotherLocaleAndTimeZone() throws IOException {
+    String[] call = {"jig", HERON, "--gauge", "99.6x99.7", "--out", folder.toString()};
+    Run.of(call);
+    Map<String, byte[]> before = new TreeMap<>();
+    for (String file : files()) {
+      before.put(file, Files.readAllBytes(folder.resolve(file)));
+    }
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+      Run.of(call);
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+    assertEquals(List.copyOf(before.keySet()), files());
+    for (String file : files()) {
+      assertArrayEquals(before.get(file), Files.readAllBytes(folder.resolve(file)), file);
+    }
   }
 
   @Test

@@ -23,7 +23,7 @@ class SolidTest {
     assertEquals(12, BRICK.triangles().size());
     assertEquals(8, BRICK.vertices().size());
     assertEquals(6000, BRICK.volume(), 1e-9);
-    assertEquals(0, BRICK.centroid().distance(new Vertex(5, 10, 15)), 1e-12);
+    assertEquals(0, BRICK.centroid().minus(new Vertex(5, 10, 15)).norm(), 1e-12);
     assertEquals(6000 * (100 + 400) / 12.0, BRICK.secondMoment(new Point(5, 10)), 1e-6);
     assertEquals(6000 * ((100 + 400) / 12.0 + 25 + 100), BRICK.secondMoment(Point.ORIGIN), 1e-6);
     assertEquals(new Vertex(10, 20, 30), BRICK.extent().size());
