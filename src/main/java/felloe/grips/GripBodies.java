@@ -40,8 +40,11 @@ public final class GripBodies {
   private final Printer printer;
   private final Place place;
   private final List<Pocket> pockets;
+  private final double chord;
 
-  private GripBodies(PlacedGrip grip, Printer printer, Place place, List<Pocket> pockets) {
+  private GripBodies(
+      PlacedGrip grip, Printer printer, Place place, List<Pocket> pockets, double chord) {
+    this.chord = chord;
     this.grip = grip;
     this.printer = printer;
     this.place = place;
@@ -55,6 +58,15 @@ public final class GripBodies {
    * @throws BadInput when no piece fits on the printer's bed
    */
   public static List<GripBody> of(GripPlan plan, List<Pocket> pockets) {
+    return of(plan, pockets, CHORD);
+  }
+
+  /**
+   * The same, finer or coarser.
+   *
+   * @param chord greatest distance of a chord from the true form, mm
+   */
+  public static List<GripBody> of(GripPlan plan, List<Pocket> pockets, double chord) {
     Optional<Requested<Printer>> printer = plan.plate().making().printer();
     List<Supplier<GripBody>> work = new ArrayList<>();
     for (PlacedGrip grip : plan.grips()) {
@@ -63,7 +75,7 @@ public final class GripBodies {
               .filter(p -> grip.holes().stream().anyMatch(h -> h.label().equals(p.hole())))
               .toList();
       Place place = printer.map(Requested::place).orElse(grip.grip().place());
-      new GripBodies(grip, printer.map(Requested::value).orElse(Printer.USUAL), place, own)
+      new GripBodies(grip, printer.map(Requested::value).orElse(Printer.USUAL), place, own, chord)
           .plan(work);
     }
     return work.parallelStream().map(Supplier::get).toList();
@@ -73,7 +85,7 @@ public final class GripBodies {
     List<Double> cuts = cuts();
     int pieces = cuts.size() - 1;
     for (Face face : grip.grip().on()) {
-      GripLoft loft = new GripLoft(grip, face, CHORD, pockets);
+      GripLoft loft = new GripLoft(grip, face, chord, pockets);
       List<Optional<GripLoft.Tongue>> tongues = new ArrayList<>();
       for (int i = 0; i <= pieces; i++) {
         boolean joint = i > 0 && i < pieces || grip.run().closed() && pieces > 1;

@@ -2,6 +2,7 @@ package felloe.kit;
 
 import felloe.document.Report;
 import felloe.drawing.Paper;
+import felloe.drawing.Picture;
 import felloe.files.OutFile;
 import felloe.out.BillCsv;
 import felloe.out.MeasuredForm;
@@ -28,11 +29,17 @@ public final class CardFiles {
    * @param options how its template is printed
    */
   public static CardSheet sheet(CardOutcome outcome, CardCalls calls, TemplateOptions options) {
-    return sheet(outcome, drilling(outcome.drill(), options), calls, options.paper());
+    return sheet(
+        outcome,
+        drilling(outcome.drill(), options),
+        calls,
+        options.paper(),
+        GripFiles.finished(outcome.study()));
   }
 
-  static CardSheet sheet(CardOutcome outcome, PageSet drilling, CardCalls calls, Paper paper) {
-    return new CardSheet(outcome, CardLeads.of(outcome, drilling, paper), calls, paper);
+  static CardSheet sheet(
+      CardOutcome outcome, PageSet drilling, CardCalls calls, Paper paper, Picture finished) {
+    return new CardSheet(outcome, CardLeads.of(outcome, drilling, paper), calls, paper, finished);
   }
 
   /** The drilling sheet, whose pages a card names. */

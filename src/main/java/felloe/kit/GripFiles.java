@@ -4,6 +4,7 @@ import felloe.cutting.CutCautions;
 import felloe.cutting.CutJob;
 import felloe.cutting.CutProcess;
 import felloe.cutting.DialectCatalogue;
+import felloe.drawing.Picture;
 import felloe.drawing.SolidPicture;
 import felloe.drawing.Stamp;
 import felloe.files.FileSet;
@@ -24,9 +25,9 @@ import felloe.report.GripsReport;
 import felloe.service.GripParts;
 import felloe.service.GripsOutcome;
 import felloe.service.PlateCutting;
+import felloe.service.Study;
 import felloe.service.TemplateOutcome;
 import felloe.solid.Part;
-import felloe.solid.Solid;
 import felloe.template.MarkOut;
 import felloe.template.Template;
 import felloe.template.TemplateOptions;
@@ -50,23 +51,25 @@ public final class GripFiles {
     return files.folder(plate.name(), set);
   }
 
+  /** The finished wheel as it looks. */
+  static Picture finished(Study study) {
+    return SolidPicture.of(study.plate().title() + ", finished", GripsOutcome.look(study));
+  }
+
   /** The files, in memory. */
   static List<OutFile> of(GripsOutcome outcome, TemplateOptions options) {
     Plate plate = outcome.study().plate();
     List<GripBody> bodies = outcome.bodies();
-    List<Solid> wheel = outcome.wheel(bodies);
+    Picture finished = finished(outcome.study());
     List<OutFile> files = new ArrayList<>(printed(outcome, bodies));
     files.addAll(flat(outcome, options));
     String stem = plate.name() + "-grips";
     About about = about(outcome);
-    files.add(
-        new OutFile(
-            stem + ".png",
-            PngWriter.write(SolidPicture.of(plate.title() + ", finished", wheel), PIXELS, about)));
+    files.add(new OutFile(stem + ".png", PngWriter.write(finished, PIXELS, about)));
     files.add(
         new OutFile(
             stem + "-" + options.paper().title() + ".pdf",
-            PageRenderer.pdf(GripsReport.of(outcome, bodies, wheel), options.paper())));
+            PageRenderer.pdf(GripsReport.of(outcome, bodies, finished), options.paper())));
     return files;
   }
 

@@ -3,6 +3,7 @@ package felloe.kit;
 import felloe.cutting.CutCautions;
 import felloe.cutting.CutProcess;
 import felloe.cutting.DialectCatalogue;
+import felloe.drawing.Picture;
 import felloe.files.OutFile;
 import felloe.files.Transaction;
 import felloe.out.About;
@@ -76,6 +77,7 @@ public final class KitFiles implements AutoCloseable {
     Future<OutFile> drawing = easel.draw(() -> TemplateFiles.drawing(study, options));
     Future<OutFile> picture = easel.draw(() -> PictureFiles.of(plate, study.findings()));
     Future<List<OutFile>> grips = easel.draw(() -> GripFiles.made(GripsOutcome.of(study), options));
+    Future<Picture> finished = easel.draw(() -> GripFiles.finished(study));
     DrillOutcome drill = DrillOutcome.of(study);
     Future<CardOutcome.Stocked> stock =
         CompletableFuture.supplyAsync(() -> CardOutcome.Stocked.of(study));
@@ -88,7 +90,8 @@ public final class KitFiles implements AutoCloseable {
     List<OutFile> files =
         new ArrayList<>(List.of(Easel.done(drawing), tiled, plot, holes, Easel.done(picture)));
     CardOutcome job = CardOutcome.unloaded(drill, Easel.done(stock), outcome.templates().tiled());
-    CardSheet card = CardFiles.sheet(job, Easel.done(drilling), calls, options.paper());
+    CardSheet card =
+        CardFiles.sheet(job, Easel.done(drilling), calls, options.paper(), Easel.done(finished));
     files.addAll(CardFiles.pages(card, card.report()));
     files.addAll(machine(outcome));
     files.addAll(Easel.done(grips));

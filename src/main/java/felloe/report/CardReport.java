@@ -43,6 +43,11 @@ public final class CardReport {
   /** Room for the legend of lines below the drawing, mm. */
   private static final double LEGEND = 16;
 
+  /** Height of the picture of the finished wheel with the gap above it, mm: that of a photo. */
+  private static final double PHOTO = 78;
+
+  private static final double GAP = 4;
+
   /** A drawing that would be less high than this has a page to itself, mm. */
   private static final double LEAST = 80;
 
@@ -66,7 +71,7 @@ public final class CardReport {
     CardOutcome outcome = sheet.outcome();
     CardReport card = new CardReport(outcome, sheet.calls());
     card.told.callout(card.tone(), card.verdict());
-    PlateDrawing drawing = card.drawing(sheet.paper());
+    PlateDrawing drawing = card.drawing(sheet.paper(), sheet.finished());
     double width = BenchPages.below(List.of(), FramedPages.field(sheet.paper(), FOOT)).width();
     card.told.add(CardBill.of(outcome));
     card.told.add(CardOrder.of(sheet, width));
@@ -150,24 +155,47 @@ public final class CardReport {
   }
 
   /** The drawing as large as the first page has room for, below the verdict. */
-  private PlateDrawing drawing(Paper paper) {
+  private PlateDrawing drawing(Paper paper, Picture finished) {
     Box field = FramedPages.field(paper, FOOT, block(WIDEST_SCALE));
     Box room = BenchPages.below(told.blocks(), field);
     if (room.height() - LEGEND < LEAST) {
       told.fold(Depth.PAPER, new PageBreak());
       room = BenchPages.below(List.of(), FramedPages.field(paper, FOOT));
     }
-    PlateDrawing drawing =
-        PlateDrawing.of(outcome.plate(), room.width(), Math.max(LEAST, room.height() - LEGEND));
-    Picture picture = drawing.picture();
-    told.fold(
-        Depth.PAPER,
+    double high = Math.max(LEAST, room.height() - LEGEND);
+    PlateDrawing drawing = PlateDrawing.of(outcome.plate(), room.width(), high);
+    // The photo stands on this page where the drawing's scale does not suffer by it.
+    Optional<PlateDrawing> beside =
+        high - PHOTO < LEAST
+            ? Optional.empty()
+            : Optional.of(PlateDrawing.of(outcome.plate(), room.width(), high - PHOTO))
+                .filter(smaller -> smaller.scale().equals(drawing.scale()));
+    PlateDrawing chosen = beside.orElse(drawing);
+    Picture picture = chosen.picture();
+    Figure photo = new Figure(within(finished, room.width()));
+    Telling page =
         new Telling()
             .add(
                 new Figure(StampedPicture.of(picture, room.width() - HAIR, stamp())),
-                new Figure(LineLegend.of(picture.drawing(), room.width())))
-            .add(CardTables.of(drawing, outcome.plate().engravings())));
-    return drawing;
+                new Figure(LineLegend.of(picture.drawing(), room.width())));
+    if (beside.isPresent()) {
+      page.add(photo);
+    }
+    page.add(CardTables.of(chosen, outcome.plate().engravings()));
+    if (beside.isEmpty()) {
+      page.add(photo);
+    }
+    told.fold(Depth.PAPER, page);
+    return chosen;
+  }
+
+  /** A picture with room beside it, so that on a page of a width it is as high as a photo. */
+  private static Picture within(Picture finished, double width) {
+    Box box = finished.page();
+    double scale = (PHOTO - GAP) / box.height();
+    double side = Math.max(0, width / scale - box.width()) / 2;
+    Box wide = new Box(box.minX() - side, box.minY(), box.maxX() + side, box.maxY());
+    return new Picture(finished.drawing(), wide, finished.pen());
   }
 
   /** What is printed across the drawing of a plate that must not be made. */

@@ -2,6 +2,7 @@ package felloe.report;
 
 import felloe.document.Report;
 import felloe.drawing.Paper;
+import felloe.drawing.Picture;
 import felloe.service.CardOutcome;
 import java.util.List;
 import java.util.Optional;
@@ -13,9 +14,14 @@ import java.util.Optional;
  * @param leads where more stands about each act, in the order of the acts
  * @param calls how the program is called for what the card leads to
  * @param paper of its pages
+ * @param finished the finished wheel as it looks
  */
 public record CardSheet(
-    CardOutcome outcome, List<Optional<CardLead>> leads, CardCalls calls, Paper paper) {
+    CardOutcome outcome,
+    List<Optional<CardLead>> leads,
+    CardCalls calls,
+    Paper paper,
+    Picture finished) {
 
   public CardSheet {
     leads = List.copyOf(leads);

@@ -10,7 +10,7 @@ import felloe.document.Report;
 import felloe.document.Rows;
 import felloe.document.Telling;
 import felloe.drawing.Cautions;
-import felloe.drawing.SolidPicture;
+import felloe.drawing.Picture;
 import felloe.geometry.Numbers;
 import felloe.grips.GripBody;
 import felloe.grips.GripStation;
@@ -51,9 +51,9 @@ public final class GripsReport {
   }
 
   /** The same with the picture of the finished wheel, for pages. */
-  public static Report of(GripsOutcome outcome, List<GripBody> bodies, List<Solid> wheel) {
+  public static Report of(GripsOutcome outcome, List<GripBody> bodies, Picture finished) {
     Telling told = new Telling();
-    told.add(new Figure(SolidPicture.of("The wheel with its grips", wheel)));
+    told.add(new Figure(finished));
     told.add(told(outcome));
     if (!bodies.isEmpty()) {
       told.head("Bodies").add(bodies(bodies));

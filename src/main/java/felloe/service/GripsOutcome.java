@@ -27,6 +27,9 @@ import java.util.List;
  */
 public record GripsOutcome(Study study, List<Described> grips, Wheel wheel) {
 
+  /** Chords of bodies that are only looked at, mm. */
+  private static final double SEEN = 0.2;
+
   public GripsOutcome {
     grips = List.copyOf(grips);
   }
@@ -119,12 +122,13 @@ public record GripsOutcome(Study study, List<Described> grips, Wheel wheel) {
     return GripBodies.of(plan, grips.stream().flatMap(g -> g.pockets().stream()).toList());
   }
 
-  /** The finished wheel: its plate, and them. */
-  public List<Solid> wheel(List<GripBody> bodies) {
+  /** The finished wheel, its plate and its grips, as fine as a picture shows. */
+  public static List<Solid> look(Study study) {
     Plate plate = study.plate();
     List<Solid> all = new ArrayList<>();
-    all.add(Relief.slab(plate.region(), -plate.stock().asMade(), 0, GripBodies.CHORD));
-    bodies.forEach(body -> all.add(body.solid()));
+    all.add(Relief.slab(plate.region(), -plate.stock().asMade(), 0, SEEN));
+    GripBodies.of(study.joints().grips(), GripPockets.of(study.joints()), SEEN)
+        .forEach(body -> all.add(body.solid()));
     return all;
   }
 

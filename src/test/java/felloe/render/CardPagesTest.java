@@ -35,7 +35,8 @@ class CardPagesTest {
     for (Task task : outcome.job().order().tasks()) {
       leads.add(Optional.of(new CardLead("plate-print-check-" + paper.title() + ".pdf", 12)));
     }
-    CardSheet sheet = new CardSheet(outcome, leads, Jobs.CALLS, paper);
+    CardSheet sheet =
+        new CardSheet(outcome, leads, Jobs.CALLS, paper, Jobs.finished(outcome.study()));
     return PageRenderer.pages(sheet.report(), paper);
   }
 

@@ -1,6 +1,8 @@
 package felloe.service;
 
 import felloe.drawing.Paper;
+import felloe.drawing.Picture;
+import felloe.drawing.SolidPicture;
 import felloe.layup.MaterialBook;
 import felloe.report.CardCalls;
 import felloe.template.PageSet;
@@ -77,5 +79,10 @@ public final class Jobs {
   private static PageSet pages(Study study, Paper paper) {
     TemplateOptions options = UsualPrint.on(paper);
     return TemplateOutcome.of(study, options).tiled();
+  }
+
+  /** The picture of the finished wheel. */
+  public static Picture finished(Study study) {
+    return SolidPicture.of(study.plate().title() + ", finished", GripsOutcome.look(study));
   }
 }
