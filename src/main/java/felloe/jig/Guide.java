@@ -49,6 +49,11 @@ public record Guide(Hole hole, double bore, Optional<DrillBush> bush, List<Share
     return shares.stream().mapToDouble(Share::mm).sum();
   }
 
+  /** What one cause may do at the most, mm; 0 when it does nothing. */
+  public double of(Cause cause) {
+    return shares.stream().filter(s -> s.cause() == cause).mapToDouble(Share::mm).sum();
+  }
+
   /** All causes at their worst, but each its own way: the root of the sum of squares, mm. */
   public double likely() {
     return Math.sqrt(shares.stream().mapToDouble(s -> s.mm() * s.mm()).sum());

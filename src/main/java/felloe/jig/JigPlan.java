@@ -53,10 +53,7 @@ public record JigPlan(
 
   /** What no jig betters, printed by the same printer: how true its places are, mm. */
   public double truest() {
-    return worst().shares().stream()
-        .filter(share -> share.cause() == Guide.Cause.PLACE)
-        .mapToDouble(Guide.Share::mm)
-        .sum();
+    return worst().of(Guide.Cause.PLACE);
   }
 
   /** All pieces, the gauge first: it is printed first. */

@@ -58,7 +58,17 @@ public final class JigReport {
             Quantity.fixed(worst.likely(), 2, "mm"));
     String hub =
         plan.allowed()
-            .map(most -> Phrase.of(" The hub's screws allow {}.", Quantity.fixed(most, 2, "mm")))
+            .map(
+                most ->
+                    Phrase.of(
+                        " The hub's screws allow {}{}.",
+                        Quantity.fixed(most, 2, "mm"),
+                        outcome.shifts()
+                            ? Phrase.of(
+                                ", and do not mind the {} of play on the spigot, which moves all"
+                                    + " holes alike",
+                                Quantity.fixed(worst.of(Guide.Cause.LOCATING), 2, "mm"))
+                            : ""))
             .orElse("");
     String what =
         Phrase.of(
@@ -111,8 +121,9 @@ public final class JigReport {
   }
 
   /** What makes the largest share smaller, the largest first. */
-  private static List<String> helps(Guide guide) {
+  private List<String> helps(Guide guide) {
     return guide.shares().stream()
+        .filter(share -> share.cause() != Guide.Cause.LOCATING || !outcome.shifts())
         .sorted((a, b) -> Double.compare(b.mm(), a.mm()))
         .limit(2)
         .map(

@@ -2,6 +2,7 @@ package felloe.service;
 
 import felloe.drawing.Cautions;
 import felloe.drawing.Stamp;
+import felloe.jig.Guide;
 import felloe.jig.JigMaker;
 import felloe.jig.JigPlan;
 import felloe.jig.JigWish;
@@ -38,9 +39,19 @@ public record JigOutcome(Study study, JigPlan plan) {
     return study.plate();
   }
 
-  /** Whether at the worst a hole is farther off than the hub's screws allow. */
+  /**
+   * Whether the play of the jig on its spigot is no matter to the hub: it moves all holes alike,
+   * and a hub without a spigot of its own goes along.
+   */
+  public boolean shifts() {
+    return plan.locator().spigot() && study.hub().filter(hub -> hub.pilot().isPresent()).isEmpty();
+  }
+
+  /** Whether at the worst holes are farther off, one from another, than the hub's screws allow. */
   public boolean beyond() {
-    return plan.allowed().filter(most -> plan.worst().worst() > most).isPresent();
+    Guide worst = plan.worst();
+    double off = worst.worst() - (shifts() ? worst.of(Guide.Cause.LOCATING) : 0);
+    return plan.allowed().filter(most -> off > most).isPresent();
   }
 
   /** What is printed across its pictures. */

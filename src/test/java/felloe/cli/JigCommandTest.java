@@ -123,6 +123,27 @@ class JigCommandTest {
     assertEquals(List.of(), files());
   }
 
+  /** 0.41 mm at the worst, 0.2 mm of them on the spigot; the hub allows 0.1 or 0.3 mm. */
+  @Test
+  void playOnTheSpigotDoesNotCountAgainstAHubWithoutOne() throws IOException {
+    for (String diameter : List.of("5.4", "5.8")) {
+      Run run =
+          Run.of(
+              "jig",
+              "shapes/bittern.yaml",
+              "--bushes",
+              "--gauge",
+              "99.6x99.7",
+              "--set",
+              "bolt_circles[0].diameter=" + diameter,
+              "--format",
+              "json");
+      JsonNode answer = new ObjectMapper().readTree(run.out());
+      assertTrue(answer.at("/guides/0/worst").asDouble() > 0.4);
+      assertEquals(diameter.equals("5.4"), answer.get("beyond").asBoolean(), diameter);
+    }
+  }
+
   @Test
   void aPlateThatFailsItsReviewIsSaidSoFirst() {
     Run run = Run.of("jig", HERON, "--hub", "6x74-m5");

@@ -134,12 +134,7 @@ class JigMakerTest {
     assertEquals(List.of("H2", "H3", "H5", "H6"), labels(plan));
     assertEquals(List.of("H1", "H4"), plan.unguided().stream().map(Hole::label).toList());
     // Both at 35 mm from the middle, the pins 70 mm apart: shift and as much again by the turn.
-    double locating =
-        plan.guides().get(0).shares().stream()
-            .filter(share -> share.cause() == Guide.Cause.LOCATING)
-            .findFirst()
-            .orElseThrow()
-            .mm();
+    double locating = plan.guides().get(0).of(Guide.Cause.LOCATING);
     assertEquals(0.1, locating, 1e-9);
     assertEquals(12, plan.drill().get(0).size().z(), 1e-9);
   }
