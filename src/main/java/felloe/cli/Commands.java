@@ -24,7 +24,8 @@ final class Commands {
                   new Entry("drill", "order of work at the drill, screws, hole schedule"),
                   new Entry("layup", "plies, cloth, resin, cost; stacks; broken test strips"),
                   new Entry("load", "how it bends under the hands, and what thickness would do"),
-                  new Entry("grips", "how grips feel and weigh; files to print or saw them"))),
+                  new Entry("grips", "how grips feel and weigh; files to print or saw them"),
+                  new Entry("cockpit", "whether the wheel is clear of knees, dash, levers"))),
           new Group(
               "Make",
               List.of(
@@ -72,6 +73,7 @@ final class Commands {
           case "make" -> new MakeCommand();
           case "card" -> new CardCommand();
           case "template" -> new TemplateCommand();
+          case "cockpit" -> new CockpitCommand();
           case "jig" -> new JigCommand();
           case "cut" -> new CutCommand();
           case "help" -> new HelpCommand();

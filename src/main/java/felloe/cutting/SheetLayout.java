@@ -156,7 +156,8 @@ public record SheetLayout(
         plate.joints(),
         plate.load(),
         plate.engravings(),
-        plate.grips());
+        plate.grips(),
+        plate.cockpit());
   }
 
   private static NestedPart boxed(NestedPart part) {
@@ -318,7 +319,8 @@ public record SheetLayout(
         plate.load(),
         plate.engravings().stream().map(e -> moved(e, motion, before)).toList(),
         // Grips are put on when it is cut.
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static Engraving moved(Engraving engraving, RigidTransform motion, String before) {

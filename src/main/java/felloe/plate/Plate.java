@@ -29,6 +29,7 @@ import java.util.Optional;
  * @param engravings texts and marks cut shallow into a face
  * @param grips what hands close about, along the rim; none where the plate is held bare or by flat
  *     scales
+ * @param cockpit where it sits in the car, if the shape file tells
  */
 public record Plate(
     String name,
@@ -46,9 +47,10 @@ public record Plate(
     List<Joint> joints,
     LoadWish load,
     List<Engraving> engravings,
-    List<Grip> grips) {
+    List<Grip> grips,
+    Optional<Cockpit> cockpit) {
 
-  /** A plate without engravings and grips. */
+  /** A plate without engravings and grips, of whose car nothing is known. */
   public Plate(
       String name,
       String title,
@@ -80,7 +82,8 @@ public record Plate(
         joints,
         load,
         List.of(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   /** A plate of which nothing is said about loads. */
@@ -258,6 +261,7 @@ public record Plate(
         joints,
         load,
         engravings,
-        grips);
+        grips,
+        cockpit);
   }
 }

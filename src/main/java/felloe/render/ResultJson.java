@@ -54,6 +54,7 @@ public final class ResultJson {
     views.addAll(DrillViews.all());
     views.addAll(HubViews.all());
     views.addAll(JigViews.all());
+    views.addAll(CockpitViews.all());
     views.addAll(KitViews.all());
     views.addAll(LoadViews.all());
     views.addAll(GripViews.all());

@@ -170,7 +170,8 @@ public final class GripParts {
         List.of(),
         LoadWish.NONE,
         marks,
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   /** A label as it stands in names of files: small letters and figures. */

@@ -3,6 +3,7 @@ package felloe.shape;
 import felloe.geometry.Contour;
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
+import felloe.plate.Cockpit;
 import felloe.plate.Engraving;
 import felloe.plate.Grip;
 import felloe.plate.Hole;
@@ -143,6 +144,7 @@ public final class ShapeFile {
     List<Engraving> engravings = engravingReader.read(top, stock);
     List<Grip> grips =
         new GripReader(labels, holes).read(top, making.map(Making::gripScale).orElse(0.0));
+    Optional<Cockpit> cockpit = CockpitReader.read(top);
     top.elsewhere(ELSEWHERE);
     top.done();
     outline.ifPresent(
@@ -173,7 +175,8 @@ public final class ShapeFile {
         joints,
         load.orElseThrow(),
         engravings,
-        grips);
+        grips,
+        cockpit);
   }
 
   /** One note for all keys in the spelling of before, so that it is told once. */

@@ -84,6 +84,7 @@ class GoldenJsonTest {
         "cut-nest",
         "cut shapes/bittern.yaml --process router --cutter 8 --nest --keep-out 380,280,10,10"
             + " --out OUT");
+    calls.put("cockpit-bittern", "cockpit shapes/bittern.yaml");
     calls.put("jig-heron", "jig shapes/heron.yaml --bushes --gauge 99.6x99.7 --out OUT");
     calls.put("jig-avocet", "jig shapes/avocet.yaml --pins H1,H4");
     calls.put("hub-list", "hub list");

@@ -72,7 +72,8 @@ class FaceCheckTest {
         bare.joints(),
         bare.load(),
         List.of(engravings),
-        List.of());
+        List.of(),
+        java.util.Optional.empty());
   }
 
   private static Plate both(EdgeFinish edges) {

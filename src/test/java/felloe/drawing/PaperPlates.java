@@ -277,6 +277,7 @@ public final class PaperPlates {
         p.joints(),
         p.load(),
         engravings,
-        p.grips());
+        p.grips(),
+        p.cockpit());
   }
 }

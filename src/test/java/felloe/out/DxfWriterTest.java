@@ -241,7 +241,8 @@ class DxfWriterTest {
             plain.joints(),
             plain.load(),
             engravings,
-            List.of());
+            List.of(),
+            java.util.Optional.empty());
     List<String> found =
         Ezdxf.read(DxfWriter.write(CutDrawing.finish(plate), CutDrawings.ABOUT), folder);
     assertEquals(0, found.stream().filter(line -> line.startsWith("complaint")).count());

@@ -1,0 +1,92 @@
+package felloe.plate;
+
+import felloe.geometry.Numbers;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Where the wheel sits in the car, and what is near it.
+ *
+ * <p>Axes of the car: x to the driver's right from the middle of the column, y up from the floor, z
+ * toward the driver from the end of the column. Millimetres.
+ *
+ * @param column rise of the column toward the driver, radians above level
+ * @param lock how far the wheel is turned from straight ahead, either way, radians
+ * @param hub height of the end of the column above the floor, mm
+ * @param stack what lies between the end of the column and the back of the plate: hub, spacers,
+ *     quick release, mm
+ * @param clearance what a hand needs round the wheel, mm
+ * @param things what is near it
+ * @param place where the maker wrote it
+ */
+public record Cockpit(
+    double column,
+    double lock,
+    double hub,
+    double stack,
+    double clearance,
+    List<Thing> things,
+    Place place) {
+
+  public Cockpit {
+    Numbers.finite("column", column);
+    Numbers.positive("lock", lock);
+    Numbers.finite("hub", hub);
+    Numbers.finite("stack", stack);
+    Numbers.finite("clearance", clearance);
+    things = List.copyOf(things);
+    Objects.requireNonNull(place, "place");
+  }
+
+  /** A place in the car, mm. */
+  public record Spot(double x, double y, double z) {
+
+    public Spot {
+      Numbers.finite("x", x);
+      Numbers.finite("y", y);
+      Numbers.finite("z", z);
+    }
+
+    public Spot plus(Spot way, double times) {
+      return new Spot(x + times * way.x, y + times * way.y, z + times * way.z);
+    }
+
+    public double distance(Spot other) {
+      return Math.hypot(Math.hypot(x - other.x, y - other.y), z - other.z);
+    }
+  }
+
+  /** What room a thing takes. */
+  public sealed interface Room permits Block, Limb {}
+
+  /**
+   * A box along the car's axes.
+   *
+   * @param low its least x, y and z
+   * @param high its greatest
+   */
+  public record Block(Spot low, Spot high) implements Room {}
+
+  /**
+   * A round thing with round ends: a thigh, a lever; a knee where both ends are one.
+   *
+   * @param from middle of one end
+   * @param to middle of the other
+   * @param radius mm
+   */
+  public record Limb(Spot from, Spot to, double radius) implements Room {
+
+    public Limb {
+      Numbers.positive("radius", radius);
+    }
+  }
+
+  /**
+   * Something near the wheel.
+   *
+   * @param name unique in the cockpit
+   * @param room what it takes up
+   * @param place where the maker wrote it
+   */
+  public record Thing(String name, Room room, Place place) {}
+}

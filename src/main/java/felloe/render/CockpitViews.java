@@ -1,0 +1,39 @@
+package felloe.render;
+
+import felloe.cockpit.Clearance;
+import felloe.cockpit.CockpitPlan;
+import felloe.service.CockpitOutcome;
+import java.util.List;
+
+/** A wheel in its car, as JSON: mm and degrees. */
+final class CockpitViews {
+
+  private CockpitViews() {}
+
+  static List<View<?>> all() {
+    return List.of(
+        View.of(
+            CockpitOutcome.class,
+            (one, to) -> to.addAll(one.plate()).add("well", one.well()).addAll(one.plan())),
+        View.of(
+            CockpitPlan.class,
+            (plan, to) ->
+                to.add("column", Math.toDegrees(plan.cockpit().column()))
+                    .add("lock", Math.toDegrees(plan.cockpit().lock()))
+                    .add("hand", plan.cockpit().clearance())
+                    .add("back", plan.back())
+                    .add("front", plan.front())
+                    .add("swept_area", plan.swept().properties().area())
+                    .add("clearances", plan.clearances())),
+        View.of(
+            Clearance.class,
+            (one, to) ->
+                to.add("thing", one.thing().name())
+                    .add("clear", one.distance())
+                    .add("meets", one.meets())
+                    .add("turn", Math.toDegrees(one.turn()))
+                    .add("radius", one.radius())
+                    .add("wheel", one.wheel())
+                    .add("near", one.near())));
+  }
+}

@@ -1,0 +1,67 @@
+package felloe.service;
+
+import felloe.cockpit.CockpitPlan;
+import felloe.geometry.Contour;
+import felloe.geometry.Offset;
+import felloe.geometry.Region;
+import felloe.plate.BadInput;
+import felloe.plate.Cockpit;
+import felloe.plate.Grip;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+
+/**
+ * A wheel in its car.
+ *
+ * @param study the plate
+ * @param plan what it sweeps, and how near it comes to what is about it
+ */
+public record CockpitOutcome(Study study, CockpitPlan plan) {
+
+  /**
+   * Plans it.
+   *
+   * @throws BadInput when the shape file tells of no cockpit, or a thing holds the wheel
+   */
+  public static CockpitOutcome of(Study study) {
+    Plate plate = study.plate();
+    Cockpit cockpit =
+        plate
+            .cockpit()
+            .orElseThrow(
+                () ->
+                    new BadInput(
+                        new Problem(
+                            Place.ofFile(plate.stock().place().file()),
+                            "cockpit",
+                            "",
+                            "is missing: nothing is known of the car",
+                            "write a section cockpit with column, lock, hub_height and things")));
+    double scale = plate.making().gripScale();
+    double before = scale;
+    double behind = scale;
+    double past = 0;
+    for (Grip grip : plate.grips()) {
+      before = Math.max(before, grip.profile().front());
+      behind = Math.max(behind, grip.profile().back());
+      past = Math.max(past, grip.profile().pastEdge());
+    }
+    return new CockpitOutcome(
+        study, CockpitPlan.of(plate, cockpit, grown(plate.outline(), past), behind, before));
+  }
+
+  /** The outline with what sticks out past it at its widest, all round. */
+  private static Contour grown(Contour outline, double past) {
+    return past > 0 ? Offset.of(Region.of(outline), past).get(0).outer() : outline;
+  }
+
+  public Plate plate() {
+    return study.plate();
+  }
+
+  /** Whether a hand has its room beside everything, and the plate passes its review. */
+  public boolean well() {
+    return plan.well() && !study.fails();
+  }
+}

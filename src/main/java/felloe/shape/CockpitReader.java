@@ -1,0 +1,126 @@
+package felloe.shape;
+
+import felloe.plate.Cockpit;
+import felloe.plate.Cockpit.Block;
+import felloe.plate.Cockpit.Limb;
+import felloe.plate.Cockpit.Room;
+import felloe.plate.Cockpit.Spot;
+import felloe.plate.Cockpit.Thing;
+import felloe.yaml.Entry;
+import felloe.yaml.Fields;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Reads where the wheel sits in the car. Whether things are in its way is asked by the cockpit. */
+final class CockpitReader {
+
+  private static final int MOST_THINGS = 24;
+  private static final String NAME = "[a-z0-9][a-z0-9 -]{0,29}";
+
+  /** Nothing of a car is farther off than this, mm. */
+  private static final double FAR = 5_000;
+
+  /** A column that rises more steeply is no car's, degrees. */
+  private static final double STEEPEST = 80;
+
+  /** With a whole turn either way all is swept that can be, degrees. */
+  private static final double MOST_LOCK = 360;
+
+  /** Room that gloved fingers need behind a rim, mm: common practice. */
+  private static final double CLEARANCE = 40;
+
+  private CockpitReader() {}
+
+  /** The cockpit; empty where the file has none, or something in it is wrong. */
+  static Optional<Cockpit> read(Fields top) {
+    if (!top.has("cockpit")) {
+      top.allow("cockpit");
+      return Optional.empty();
+    }
+    Fields f = top.group("cockpit");
+    double column = f.angle("column").between(0, STEEPEST).required();
+    double lock = f.angle("lock").between(1, MOST_LOCK).required();
+    double hub = f.length("hub_height").between(0, FAR).required();
+    double stack = f.length("stack").notNegative().atMost(500).or(0);
+    double clearance = f.length("clearance").between(0, 300).or(CLEARANCE);
+    List<Thing> things = f.list("things").atLeast(1).atMost(MOST_THINGS).each(CockpitReader::thing);
+    Set<String> names = new HashSet<>();
+    for (Thing thing : things) {
+      if (!names.add(thing.name())) {
+        f.problem("things", "has two things named '" + thing.name() + "'", "rename one of them");
+      }
+    }
+    return f.build(
+        () ->
+            new Cockpit(
+                Math.toRadians(column),
+                Math.toRadians(lock),
+                hub,
+                stack,
+                clearance,
+                things,
+                f.place()));
+  }
+
+  private static Optional<Thing> thing(Fields f) {
+    String name = f.text("name").required();
+    if (f.has("name") && !name.isEmpty() && !name.matches(NAME)) {
+      f.problem(
+          "name", "must be of small letters, digits, blanks and hyphens, at most 30", "rename it");
+    }
+    Optional<String> way = f.exactlyOneOf("box", "from");
+    Optional<Room> room = way.flatMap(key -> key.equals("box") ? box(f) : limb(f));
+    return f.build(() -> new Thing(name, room.orElseThrow(), f.place()));
+  }
+
+  private static Optional<Room> box(Fields f) {
+    f.allow("to", "radius");
+    for (String key : List.of("to", "radius")) {
+      if (f.has(key)) {
+        f.problem(key, "cannot stand beside box", "take it out, or write from, to and radius");
+      }
+    }
+    Fields box = f.group("box");
+    double[] x = span(box, "x");
+    double[] y = span(box, "y");
+    double[] z = span(box, "z");
+    return box.build(() -> new Block(new Spot(x[0], y[0], z[0]), new Spot(x[1], y[1], z[1])));
+  }
+
+  private static double[] span(Fields f, String key) {
+    List<Entry> ends = f.list(key).exactly(2).entries();
+    if (ends.size() != 2) {
+      return new double[] {Double.NaN, Double.NaN};
+    }
+    double low = ends.get(0).length().between(-FAR, FAR).required();
+    double high = ends.get(1).length().between(-FAR, FAR).moreThan(low).required();
+    return new double[] {low, high};
+  }
+
+  private static Optional<Room> limb(Fields f) {
+    Optional<Spot> from = spot(f, "from");
+    Optional<Spot> to = f.has("to") ? spot(f, "to") : from;
+    if (!f.has("to")) {
+      f.allow("to");
+    }
+    OptionalDouble radius = OptionalDouble.of(f.length("radius").positive().atMost(500).required());
+    boolean whole = from.isPresent() && to.isPresent() && !Double.isNaN(radius.getAsDouble());
+    return whole
+        ? Optional.of(new Limb(from.get(), to.get(), radius.getAsDouble()))
+        : Optional.empty();
+  }
+
+  private static Optional<Spot> spot(Fields f, String key) {
+    List<Entry> items = f.list(key).exactly(3).entries();
+    double[] n = {Double.NaN, Double.NaN, Double.NaN};
+    for (int i = 0; i < items.size() && i < 3; i++) {
+      n[i] = items.get(i).length().between(-FAR, FAR).required();
+    }
+    return Double.isNaN(n[0] + n[1] + n[2])
+        ? Optional.empty()
+        : Optional.of(new Spot(n[0], n[1], n[2]));
+  }
+}
