@@ -65,7 +65,8 @@ class ArchitectureTest {
           Map.entry("layup", List.of("geometry", "plate", "yaml", "laminate", "cutting")),
           Map.entry("mesh", List.of("geometry")),
           Map.entry(
-              "load", List.of("geometry", "plate", "yaml", "mesh", "joints", "laminate", "layup")),
+              "load",
+              List.of("geometry", "plate", "yaml", "mesh", "joints", "laminate", "layup", "grips")),
           Map.entry(
               "job",
               List.of(

@@ -95,7 +95,7 @@ public final class GripFiles {
     List<Part> parts = new ArrayList<>();
     for (GripBody body : bodies) {
       if (form(outcome, body.label()) == Grip.Form.SHELL) {
-        Part part = new Part(plate.name() + " " + body.name(), body.onBed());
+        Part part = new Part(plate.name() + " " + body.name(), body.onBed().uncrossed());
         parts.add(part);
         String name = GripParts.fileName(body.name());
         files.add(new OutFile(plate.name() + "-grip-" + name + ".stl", StlWriter.write(part)));

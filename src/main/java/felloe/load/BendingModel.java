@@ -18,8 +18,7 @@ import java.util.function.UnaryOperator;
 public final class BendingModel {
 
   private final HeldMesh on;
-  private final PlaneStiffness d;
-  private final double shear;
+  private final SectionZones zones;
 
   /** The stiffness of all triangles, one after another. */
   private final double[] stiffness;
@@ -44,15 +43,14 @@ public final class BendingModel {
    * @param held unknowns that are held at zero
    */
   public BendingModel(PlateMesh mesh, PlaneStiffness d, double shear, BitSet held) {
-    this(new HeldMesh(mesh, held, new int[0]), d, shear);
+    this(new HeldMesh(mesh, held, new int[0]), SectionZones.even(d, d, shear));
   }
 
   /** Builds and factors. */
-  BendingModel(HeldMesh on, PlaneStiffness d, double shear) {
+  BendingModel(HeldMesh on, SectionZones zones) {
     this.on = on;
-    this.d = d;
-    this.shear = shear;
-    this.stiffness = on.stiffness(new ShearTriangle(d, shear));
+    this.zones = zones;
+    this.stiffness = on.stiffness(zones.bending());
     this.factor = on.factor(stiffness);
   }
 
@@ -149,19 +147,19 @@ public final class BendingModel {
    *     its forces times their ways, N mm
    */
   List<Bent> bent(double[][] unknowns, double[][] reactions, double[] work) {
-    HeldMesh.Strained strained = on.strained(new ShearTriangle(d, shear), unknowns, d::square);
+    HeldMesh.Strained strained = on.strained(zones.bending(), unknowns, zones::bent);
     FreeEdge free = new FreeEdge(on.mesh(), on.held());
-    ClampedEdge clamped = new ClampedEdge(on.mesh(), d, on.held(), on.idle());
+    ClampedEdge clamped = new ClampedEdge(on.mesh(), zones.bare(), on.held(), on.idle());
     List<Bent> all = new ArrayList<>();
     for (int r = 0; r < unknowns.length; r++) {
       double[] curvatures = strained.atNodes()[r];
       double bending = strained.energies()[r];
-      if (shear < Double.POSITIVE_INFINITY) {
+      if (zones.givesInShear()) {
         // A plate that does not give in shear keeps some twist at its edge.
-        free.correct(unknowns[r], d, curvatures);
+        free.correct(unknowns[r], zones.bare(), curvatures);
       }
       clamped.correct(reactions[r], curvatures);
-      boolean gives = shear < Double.POSITIVE_INFINITY && bending > 0;
+      boolean gives = zones.givesInShear() && bending > 0;
       all.add(new Bent(curvatures, gives ? Math.max(0, work[r] / 2 / bending - 1) : 0));
     }
     return all;

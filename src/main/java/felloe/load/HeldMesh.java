@@ -32,7 +32,16 @@ final class HeldMesh {
    * @param asked nodes whose first unknowns are asked about under pushes at one another
    */
   HeldMesh(PlateMesh mesh, BitSet held, int[] asked) {
-    this(mesh, (BitSet) held.clone(), asked.clone(), recovery(mesh, held));
+    this(mesh, held, asked, new int[0]);
+  }
+
+  /**
+   * Lays it out.
+   *
+   * @param zones of the triangles, where not all are alike; 0 for bare ones
+   */
+  HeldMesh(PlateMesh mesh, BitSet held, int[] asked, int[] zones) {
+    this(mesh, (BitSet) held.clone(), asked.clone(), recovery(mesh, held, zones));
   }
 
   private HeldMesh(PlateMesh mesh, BitSet held, int[] asked, NodalRecovery recovery) {
@@ -187,7 +196,7 @@ final class HeldMesh {
 
   /** The energy of strains at a place, for each mm2, times two. */
   interface Density {
-    double of(double x, double y, double shear);
+    double of(int triangle, double x, double y, double shear);
   }
 
   /** What some loads strain: the triangles are looked at once for all. */
@@ -210,7 +219,7 @@ final class HeldMesh {
           triangle.strains(own, found);
           System.arraycopy(found, 0, values, at + 3 * r, 3);
           // Strains are linear over a triangle, so that these three points are exact.
-          energies[r] += triangle.area() / 6 * density.of(found[0], found[1], found[2]);
+          energies[r] += triangle.area() / 6 * density.of(t, found[0], found[1], found[2]);
         }
       }
     }
@@ -228,7 +237,7 @@ final class HeldMesh {
     return sample == corner ? NEAR : FAR;
   }
 
-  private static NodalRecovery recovery(PlateMesh mesh, BitSet held) {
+  private static NodalRecovery recovery(PlateMesh mesh, BitSet held, int[] zones) {
     int count = mesh.triangles();
     boolean[] idle = new boolean[count];
     double[] px = new double[3 * count];
@@ -245,6 +254,6 @@ final class HeldMesh {
         }
       }
     }
-    return new NodalRecovery(mesh, idle, 3, px, py);
+    return new NodalRecovery(mesh, idle, zones, 3, px, py);
   }
 }

@@ -2,6 +2,7 @@ package felloe.load;
 
 import felloe.geometry.Region;
 import felloe.joints.ScrewDemand;
+import felloe.plate.Grip;
 import felloe.plate.Hole;
 import felloe.plate.LoadWish;
 import felloe.plate.Plate;
@@ -242,7 +243,12 @@ public record LoadPlan(
                 .trials(others);
     List<String> notes = new ArrayList<>(range.notes());
     notes.addAll(gauge.section().notes());
-    if (plate.making().gripScale() > 0 || !plate.grips().isEmpty()) {
+    if (plate.grips().stream().anyMatch(Grip::bonded)) {
+      notes.add(
+          "bonded grips are counted as layers where they lie, of a low modulus, as thick as they"
+              + " are on the mean across; their glue is taken to hold, and is not judged");
+    }
+    if (plate.making().gripScale() > 0 || plate.grips().stream().anyMatch(g -> !g.bonded())) {
       notes.add(
           "grips are not counted: screwed on, they slip on the plate and stiffen it little; only"
               + " bonded ones would be layers of it");

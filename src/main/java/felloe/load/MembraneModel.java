@@ -13,7 +13,7 @@ import java.util.BitSet;
 public final class MembraneModel {
 
   private final HeldMesh on;
-  private final PlaneStiffness a;
+  private final SectionZones zones;
 
   /** The stiffness of all triangles, one after another. */
   private final double[] stiffness;
@@ -27,14 +27,14 @@ public final class MembraneModel {
    * @param held unknowns that are held at zero
    */
   public MembraneModel(PlateMesh mesh, PlaneStiffness a, BitSet held) {
-    this(new HeldMesh(mesh, held, new int[0]), a);
+    this(new HeldMesh(mesh, held, new int[0]), SectionZones.even(a, a, Double.POSITIVE_INFINITY));
   }
 
   /** Builds and factors. */
-  MembraneModel(HeldMesh on, PlaneStiffness a) {
+  MembraneModel(HeldMesh on, SectionZones zones) {
     this.on = on;
-    this.a = a;
-    this.stiffness = on.stiffness(new TurnTriangle(a));
+    this.zones = zones;
+    this.stiffness = on.stiffness(zones.stretching());
     this.factor = on.factor(stiffness);
   }
 
@@ -83,6 +83,6 @@ public final class MembraneModel {
 
   /** Strains of several loads at once. */
   double[][] strains(double[][] unknowns) {
-    return on.strained(new TurnTriangle(a), unknowns, (x, y, shear) -> 0).atNodes();
+    return on.strained(zones.stretching(), unknowns, (t, x, y, shear) -> 0).atNodes();
   }
 }

@@ -18,6 +18,7 @@ final class NodalRecovery {
 
   private final PlateMesh mesh;
   private final boolean[] idle;
+  private final int[] zones;
   private final int samples;
   private final double[] px;
   private final double[] py;
@@ -34,13 +35,17 @@ final class NodalRecovery {
    * Takes the places of the samples, and finds how each node is told from them.
    *
    * @param idle triangles that say nothing, since all that they touch is held
+   * @param zones of the triangles where not all are alike, 0 for bare ones: strains jump where a
+   *     zone ends, and a node there is told by the bare side, which is strained more
    * @param samples how many points a triangle has
    * @param px abscissas of all points, one triangle after another
    * @param py ordinates
    */
-  NodalRecovery(PlateMesh mesh, boolean[] idle, int samples, double[] px, double[] py) {
+  NodalRecovery(
+      PlateMesh mesh, boolean[] idle, int[] zones, int samples, double[] px, double[] py) {
     this.mesh = mesh;
     this.idle = idle;
+    this.zones = zones;
     this.samples = samples;
     this.px = px;
     this.py = py;
@@ -163,8 +168,9 @@ final class NodalRecovery {
   private int patch(int node, int[] seen, int[] patch) {
     int n = 0;
     int mark = node + 1;
+    int zone = zone(node);
     for (int i = start[node]; i < start[node + 1]; i++) {
-      if (seen[about[i]] != mark) {
+      if (seen[about[i]] != mark && isIn(zone, about[i])) {
         seen[about[i]] = mark;
         patch[n++] = about[i];
       }
@@ -174,7 +180,7 @@ final class NodalRecovery {
       for (int c = 0; c < 3; c++) {
         int near = mesh.corner(patch[k], c);
         for (int i = start[near]; i < start[near + 1]; i++) {
-          if (seen[about[i]] != mark) {
+          if (seen[about[i]] != mark && isIn(zone, about[i])) {
             seen[about[i]] = mark;
             patch[n++] = about[i];
           }
@@ -182,6 +188,19 @@ final class NodalRecovery {
       }
     }
     return n;
+  }
+
+  private boolean isIn(int zone, int triangle) {
+    return zones.length == 0 || zones[triangle] == zone;
+  }
+
+  /** The zone that a node is told by: the bare one where it touches that. */
+  private int zone(int node) {
+    int zone = Integer.MAX_VALUE;
+    for (int i = start[node]; i < start[node + 1] && zones.length > 0; i++) {
+      zone = Math.min(zone, zones[about[i]]);
+    }
+    return zone;
   }
 
   private void terms(double dx, double dy) {

@@ -23,6 +23,7 @@ final class PlateOnHub {
 
   private final PlateMesh mesh;
   private final PlateSection section;
+  private final SectionZones zones;
   private final Support support;
   private final HeldPoints held;
   private final BendingModel bending;
@@ -52,13 +53,14 @@ final class PlateOnHub {
     this.section = section;
     this.support = support;
     held = held();
-    HeldMesh on = new HeldMesh(mesh, held.nodes(), held.face());
+    zones = SectionZones.of(mesh, section);
+    HeldMesh on = new HeldMesh(mesh, held.nodes(), held.face(), zones.triangles());
     // The two know nothing of each other, and factoring is most of the work.
     CompletableFuture<MembraneModel> flat =
         inPlane
-            ? CompletableFuture.supplyAsync(() -> new MembraneModel(on.inPlane(), section.a()))
+            ? CompletableFuture.supplyAsync(() -> new MembraneModel(on.inPlane(), zones))
             : CompletableFuture.completedFuture(null);
-    bending = new BendingModel(on, section.d(), section.shear());
+    bending = new BendingModel(on, zones);
     areas = LoadSpread.areas(mesh);
     off = JudgedPlaces.offEdges(mesh, region);
     membrane = flat.join();
@@ -76,11 +78,13 @@ final class PlateOnHub {
     areas = like.areas;
     off = like.off;
     held = held();
+    zones = SectionZones.of(mesh, section);
     HeldMesh on = like.bending.on().asking(held.face());
-    bending = new BendingModel(on, section.d(), section.shear());
-    OptionalDouble multiple = section.a().multipleOf(like.section.a());
+    bending = new BendingModel(on, zones);
+    OptionalDouble multiple =
+        zones.even() ? section.a().multipleOf(like.section.a()) : OptionalDouble.empty();
     boolean shared = like.membrane == null || multiple.isPresent();
-    membrane = shared ? like.membrane : new MembraneModel(like.membrane.on(), section.a());
+    membrane = shared ? like.membrane : new MembraneModel(like.membrane.on(), zones);
     stiffer = shared ? like.stiffer * multiple.orElse(1) : 1;
     judged = JudgedPlaces.of(mesh, region, section, support, book, off);
     refuseLoose();
@@ -228,9 +232,10 @@ final class PlateOnHub {
   }
 
   private CaseField field(
-      Movement movement, double[] bent, double[] moved, double[] e, BendingModel.Bent told) {
+      Movement movement, double[] bent, double[] moved, double[] flat, BendingModel.Bent told) {
     LoadCase load = movement.load();
     double[] k = told.curvatures();
+    double[] e = zones.stretched(flat, k);
     double[] uses = uses(load, e, k);
     double[] deflections = new double[mesh.nodes()];
     double[] slides = new double[mesh.nodes()];

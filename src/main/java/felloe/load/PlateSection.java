@@ -13,6 +13,7 @@ import java.util.List;
  * @param shear stiffness against transverse shear, N/mm: five sixths of G t
  * @param strength what it stands
  * @param notes what was assumed
+ * @param bonding what is glued on; stiffness is that of the bare plate
  */
 public record PlateSection(
     double thickness,
@@ -20,7 +21,24 @@ public record PlateSection(
     PlaneStiffness d,
     double shear,
     Strength strength,
-    List<String> notes) {
+    List<String> notes,
+    Bonding bonding) {
+
+  /** A bare plate. */
+  public PlateSection(
+      double thickness,
+      PlaneStiffness a,
+      PlaneStiffness d,
+      double shear,
+      Strength strength,
+      List<String> notes) {
+    this(thickness, a, d, shear, strength, notes, Bonding.NONE);
+  }
+
+  /** The same with something glued on. */
+  PlateSection with(Bonding glued) {
+    return new PlateSection(thickness, a, d, shear, strength, notes, glued);
+  }
 
   /** Rows along free edges, in lengths within which a twist dies away. */
   private static final double FIRST_ROW = 0.5;

@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.geometry.AreaProperties;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
@@ -45,12 +46,27 @@ record PlateSymmetry(List<RigidTransform> images, List<Support.Bolt> bolts) {
           carries(motion, bolts)
               && carries(motion, section.d())
               && carries(motion, section.a())
+              && carries(motion, section.bonding())
               && carries(motion, region, edges);
       if (carries) {
         images.add(motion);
       }
     }
     return new PlateSymmetry(images, bolts);
+  }
+
+  /** Whether what is glued on lies where its image would: by layers, area and middle. */
+  private static boolean carries(RigidTransform motion, Bonding bonding) {
+    return bonding.patches().stream()
+        .allMatch(one -> bonding.patches().stream().anyMatch(other -> alike(motion, one, other)));
+  }
+
+  private static boolean alike(RigidTransform motion, Bonding.Patch one, Bonding.Patch other) {
+    AreaProperties here = one.over().get(0).properties();
+    AreaProperties there = other.over().get(0).properties();
+    return one.layers().equals(other.layers())
+        && Math.abs(here.area() - there.area()) <= Tolerances.SAME_CURVE * here.area()
+        && motion.of(here.centroid()).near(there.centroid(), Tolerances.SAME_POINT);
   }
 
   private static boolean carries(RigidTransform motion, List<Support.Bolt> bolts) {

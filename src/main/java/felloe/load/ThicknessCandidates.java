@@ -36,6 +36,7 @@ public final class ThicknessCandidates {
   private static final List<Double> PLASTIC = List.of(3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0);
 
   private final Plate plate;
+  private final Bonding bonding;
   private final MaterialBook book;
   private final LayupWish wish;
   private final double area;
@@ -57,6 +58,7 @@ public final class ThicknessCandidates {
   private ThicknessCandidates(
       Plate plate, LayupWish wish, MaterialBook book, Optional<TestedStrips> tested) {
     this.plate = plate;
+    this.bonding = Bonding.of(plate);
     this.book = book;
     this.wish = wish;
     this.area = plate.region().properties().area();
@@ -366,7 +368,7 @@ public final class ThicknessCandidates {
   private Gauge gauge(PlannedStack planned) {
     Stack stack = hotWet(calibration.map(c -> c.apply(planned.stack())).orElse(planned.stack()));
     PlateSection section =
-        PlateSection.of(Laminate.of(stack), stack.plies().get(0).material().g12());
+        PlateSection.of(Laminate.of(stack), stack.plies().get(0).material().g12()).with(bonding);
     return new Gauge(
         planned.plan().thickness(),
         OptionalInt.of(planned.plan().plies().size()),
@@ -379,7 +381,7 @@ public final class ThicknessCandidates {
     return new Gauge(
         t,
         OptionalInt.empty(),
-        section(t),
+        section(t).with(bonding),
         Weights.sheet(area, t, plate.stock().material().density()),
         cost(t));
   }

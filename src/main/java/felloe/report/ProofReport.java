@@ -14,6 +14,7 @@ import felloe.document.Telling;
 import felloe.load.ProofLoad;
 import felloe.load.ProofLoad.Hang;
 import felloe.load.ProofLoad.Step;
+import felloe.plate.Grip;
 import felloe.plate.Plate;
 import felloe.service.LoadOutcome;
 import java.util.ArrayList;
@@ -91,7 +92,11 @@ public final class ProofReport {
   /** How it is set up, a step each. */
   static List<String> setUp(Plate plate) {
     List<String> steps = new ArrayList<>();
-    if (plate.making().gripScale() > 0 || !plate.grips().isEmpty()) {
+    if (plate.grips().stream().anyMatch(Grip::bonded)) {
+      steps.add(
+          "Prove it with its bonded grips on, their glue cured: the bounds count them. Those that"
+              + " are only screwed on stay off.");
+    } else if (plate.making().gripScale() > 0 || !plate.grips().isEmpty()) {
       steps.add(
           "Prove it bare, without its grips: the bounds are those of the plate alone. Scales that"
               + " are on make it sink less, and hide a plate that is too soft.");
