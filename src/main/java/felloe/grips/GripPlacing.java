@@ -23,6 +23,7 @@ import felloe.yaml.Problems;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -50,9 +51,15 @@ final class GripPlacing {
   private final Plate plate;
   private final Grip grip;
   private final Problems problems;
+  private final Map<List<Double>, List<Region>> bands;
   private boolean good = true;
 
-  GripPlacing(Plate plate, Grip grip, Problems problems) {
+  /**
+   * @param bands those along the whole outline that were made for other grips of the plate, by
+   *     where they begin and end
+   */
+  GripPlacing(Plate plate, Grip grip, Map<List<Double>, List<Region>> bands, Problems problems) {
+    this.bands = bands;
     this.plate = plate;
     this.grip = grip;
     this.problems = problems;
@@ -355,13 +362,16 @@ final class GripPlacing {
    * @param over how far inside it ends
    */
   private List<Region> footprint(GripRun run, double past, double over) {
-    List<Region> outer =
-        past == 0 ? List.of(Region.of(plate.outline())) : Offset.of(plate.outline(), past);
-    List<Region> inner = Offset.of(plate.outline(), -over);
-    List<Region> band = Combine.difference(outer, inner);
+    List<Region> band = bands.computeIfAbsent(List.of(past, over), key -> band(past, over));
     return run.closed()
         ? band
         : Combine.intersection(band, List.of(Region.of(cover(run, past, over))));
+  }
+
+  private List<Region> band(double past, double over) {
+    List<Region> outer =
+        past == 0 ? List.of(Region.of(plate.outline())) : Offset.of(plate.outline(), past);
+    return Combine.difference(outer, Offset.of(plate.outline(), -over));
   }
 
   /** A polygon over the stretch, wider than the band, whose ends stand square to the outline. */

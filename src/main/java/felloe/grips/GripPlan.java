@@ -1,5 +1,6 @@
 package felloe.grips;
 
+import felloe.geometry.Region;
 import felloe.plate.BadInput;
 import felloe.plate.Face;
 import felloe.plate.Grip;
@@ -7,7 +8,9 @@ import felloe.plate.Hole;
 import felloe.plate.Plate;
 import felloe.yaml.Problems;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -32,8 +35,9 @@ public record GripPlan(Plate plate, List<PlacedGrip> grips) {
   public static GripPlan of(Plate plate) {
     Problems problems = new Problems();
     List<PlacedGrip> placed = new ArrayList<>();
+    Map<List<Double>, List<Region>> bands = new HashMap<>();
     for (Grip grip : plate.grips()) {
-      new GripPlacing(plate, grip, problems).placed().ifPresent(placed::add);
+      new GripPlacing(plate, grip, bands, problems).placed().ifPresent(placed::add);
     }
     GripMeeting.check(placed, problems);
     problems.throwIfAny();
@@ -43,6 +47,23 @@ public record GripPlan(Plate plate, List<PlacedGrip> grips) {
   /** Height of what lies on a face where a hole stands, without wrap, mm; empty for nothing. */
   public Optional<Double> thickAt(Hole hole, Face face) {
     return grips.stream().flatMap(grip -> grip.thickAt(hole, face).stream()).findFirst();
+  }
+
+  /**
+   * How far a wrap reaches into a window beside which a grip is held, mm; 0 for none.
+   *
+   * @param window its label
+   */
+  public double wrapInto(String window) {
+    return grips.stream()
+        .filter(grip -> grip.grip().wrap() > 0)
+        .filter(
+            grip ->
+                GripStations.of(plate, grip).stream()
+                    .anyMatch(station -> station.window().filter(window::equals).isPresent()))
+        .mapToDouble(grip -> grip.grip().wrap())
+        .max()
+        .orElse(0);
   }
 
   /** Whether there are any. */

@@ -77,7 +77,8 @@ record FingerRoom(Measure measure) implements Rule {
         if (measure == Measure.DEPTH) {
           LargestCircle circle = LargestCircle.inside(window.contour());
           at = circle.centre();
-          room = 2 * circle.radius();
+          // A wrap goes round the rim's inner edge too, and takes its thickness off the room.
+          room = 2 * circle.radius() - of.joints().grips().wrapInto(window.label());
         } else {
           room = clearLength(window.contour(), limits.figure("finger"));
         }

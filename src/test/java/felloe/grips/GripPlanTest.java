@@ -9,6 +9,7 @@ import felloe.hub.HubCatalogue;
 import felloe.plate.BadInput;
 import felloe.plate.Face;
 import felloe.plate.Plate;
+import felloe.review.Review;
 import felloe.shape.ShapeFile;
 import felloe.yaml.Sets;
 import java.util.List;
@@ -248,5 +249,22 @@ class GripPlanTest {
             "windows=[]",
             "holes=[]");
     assertTrue(gap.contains("lies in a gap"), gap);
+  }
+
+  /** The review's finger depth is less by the wrap that goes round the rim's inner edge. */
+  @Test
+  void aWrapTakesItsThicknessOffTheFingersRoom() {
+    String grips =
+        "grips: [{along: {from: 12:30, to: 2}, over: 30, form: scale, wrap: 1.5, material: ash}]\n";
+    double with = depth(plate(grips));
+    assertEquals(depth(plate("")) - 1.5, with, 1e-9);
+  }
+
+  private static double depth(Plate plate) {
+    return Review.of(plate).findings().stream()
+        .filter(f -> f.rule().equals("finger-depth"))
+        .mapToDouble(f -> f.figure().value())
+        .min()
+        .orElseThrow();
   }
 }
