@@ -153,6 +153,22 @@ public final class Template {
     return TemplateWords.strip(shape, turn, options.bars(), stamp, cautions);
   }
 
+  /**
+   * The words that pages must have room for. A drilling sheet has room for those of the template
+   * too, so that its crosses lie on the same pages.
+   */
+  private StripText roomFor() {
+    StripText own = text(0);
+    if (options.markOut().method() != MarkOut.Method.CENTRES) {
+      return own;
+    }
+    LaidShape cut = LaidShape.of(plate, List.of(), MarkOut.STUCK_ON, shape.face());
+    List<String> cutting = new ArrayList<>(List.of(Cautions.USE));
+    cutting.addAll(Cautions.cutting(plate.stock().material()));
+    StripText other = TemplateWords.strip(cut, 0, options.bars(), Stamp.NONE, cutting);
+    return other.notes().length() > own.notes().length() ? other : own;
+  }
+
   private BarWords bars() {
     return new BarWords(options.bars(), options.asked().bars());
   }
@@ -182,7 +198,7 @@ public final class Template {
   private Optional<GridChoice> choice(Correction correction, double bar, long below) {
     List<PageFrame> frames = frames(options.paper(), options.margin(), correction, bar);
     refuseTooMany(frames.subList(0, 2));
-    return GridChoice.of(shape, frames, text(0), options.overlap(), options.turning(), below);
+    return GridChoice.of(shape, frames, roomFor(), options.overlap(), options.turning(), below);
   }
 
   /** The pages to try: framed upright and across, then open ones. */
@@ -192,7 +208,7 @@ public final class Template {
       for (boolean upright : new boolean[] {true, false}) {
         double width = upright ? paper.width() : paper.height();
         double height = upright ? paper.height() : paper.width();
-        frames.add(PageFrame.of(kind, width, height, margin, correction, text(0), bar));
+        frames.add(PageFrame.of(kind, width, height, margin, correction, roomFor(), bar));
       }
     }
     return frames;
