@@ -342,8 +342,7 @@ class DrillCommandTest {
         drill(
                 HERON,
                 "--set",
-                "joints=[{holes: grip, screw: {head: countersunk}, front: [10], back: [10],"
-                    + " into: {nut: plain}}]")
+                "joints=[{holes: grip, screw: {head: countersunk}, into: {nut: plain}}]")
             .out();
     assertTrue(out.contains("countersink the grip scale 90 degrees"), out);
     assertFalse(out.contains("For the countersunk heads"), out);
