@@ -81,6 +81,16 @@ public final class GripBodies {
     return work.parallelStream().map(Supplier::get).toList();
   }
 
+  /**
+   * In how many pieces a face of a grip comes, its pockets left out of account.
+   *
+   * @throws BadInput when no piece fits on the printer's bed
+   */
+  public static int pieces(PlacedGrip grip, Printer printer) {
+    Place place = grip.grip().place();
+    return new GripBodies(grip, printer, place, List.of(), CHORD).cuts().size() - 1;
+  }
+
   private void plan(List<Supplier<GripBody>> work) {
     List<Double> cuts = cuts();
     int pieces = cuts.size() - 1;
@@ -217,9 +227,17 @@ public final class GripBodies {
     GripSection section = grip.section(s);
     double middle = (Math.max(0, -section.past()) + section.over()) / 2;
     double half = section.breadth() / 6;
-    double height = Math.min(TALLEST_TONGUE, section.height(face) / 2);
     double play = printer.clearance();
-    if (half < 2 * printer.thinnestWall() || height < 2 * printer.thinnestWall()) {
+    // The lowest surface over the socket is its roof.
+    double roof = section.height(face);
+    for (double on = 0; on <= TONGUE + play; on += (TONGUE + play) / 16) {
+      for (double across : new double[] {middle - half - play, middle, middle + half + play}) {
+        roof = Math.min(roof, grip.section(s + on).top(face, across));
+      }
+    }
+    double height = Math.min(TALLEST_TONGUE, roof / 2);
+    boolean thin = roof - height - play < printer.thinnestWall();
+    if (thin || half < 2 * printer.thinnestWall() || height < 2 * printer.thinnestWall()) {
       return Optional.empty();
     }
     Point in = grip.run().inward(s);

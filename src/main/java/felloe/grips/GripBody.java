@@ -1,5 +1,6 @@
 package felloe.grips;
 
+import felloe.geometry.RigidTransform;
 import felloe.plate.Face;
 import felloe.solid.Solid;
 
@@ -23,6 +24,7 @@ public record GripBody(String label, Face face, int piece, int pieces, Solid sol
 
   /** The body as it lies on a printer's bed: the side toward the plate down. */
   public Solid onBed() {
-    return face == Face.FRONT ? solid : solid.turnedOver();
+    Solid lying = face == Face.FRONT ? solid : solid.turnedOver();
+    return lying.moved(RigidTransform.NONE, -lying.extent().least().z());
   }
 }

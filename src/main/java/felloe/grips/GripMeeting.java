@@ -2,12 +2,11 @@ package felloe.grips;
 
 import felloe.geometry.Combine;
 import felloe.geometry.Region;
-import felloe.plate.Face;
 import felloe.plate.Problem;
 import felloe.yaml.Problems;
 import java.util.List;
 
-/** Grips must not lie on each other. */
+/** Grips must not lie on each other, nor on both faces apart from each other. */
 final class GripMeeting {
 
   private GripMeeting() {}
@@ -21,26 +20,23 @@ final class GripMeeting {
   }
 
   private static void check(PlacedGrip first, PlacedGrip second, Problems problems) {
-    boolean share = false;
-    for (Face face : first.grip().on()) {
-      share |= second.grip().faces().has(face);
-    }
-    if (!share) {
-      return;
-    }
     List<Region> both = Combine.intersection(first.footprint(), second.footprint());
     if (!both.isEmpty()) {
+      boolean share = first.grip().on().stream().anyMatch(second.grip().faces()::has);
       problems.add(
           new Problem(
               second.grip().place("along"),
               second.grip().path(),
               "",
-              "lies on grip "
+              (share ? "lies on grip " : "lies over the same stretch as grip ")
                   + first.grip().label()
                   + " near "
                   + both.get(0).outer().properties().centroid()
                   + " mm",
-              "let one of them end earlier"));
+              share
+                  ? "let one of them end earlier"
+                  : "write one grip with 'faces: both': its screws, girth and lips belong"
+                      + " together"));
     }
   }
 }

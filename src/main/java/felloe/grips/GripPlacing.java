@@ -91,6 +91,7 @@ final class GripPlacing {
       return Optional.empty();
     }
     inside(on, bare);
+    thinnest(bare);
     List<Hole> holes = holes(footprint);
     return good
         ? Optional.of(
@@ -259,6 +260,30 @@ final class GripPlacing {
     }
   }
 
+  /** Where a thumb rest is sunk or the wrap taken off, a shell must keep its wall. */
+  private void thinnest(PlacedGrip bare) {
+    if (grip.form() == Grip.Form.SCALE) {
+      return;
+    }
+    double wall = Requested.or(plate.making().printer(), Printer.USUAL).thinnestWall();
+    for (Face face : grip.on()) {
+      double least =
+          bare.breaks().stream().mapToDouble(s -> bare.height(face, s)).min().orElseThrow();
+      boolean rest = face == Face.FRONT && grip.thumbRest().isPresent();
+      if (least < wall) {
+        wrong(
+            rest ? "thumb_rest" : face == Face.FRONT ? "front" : "back",
+            "",
+            "leaves "
+                + mm(Math.max(0, least))
+                + " of the grip where it is thinnest, less than two lines of the nozzle, "
+                + mm(wall),
+            rest ? "sink the thumb rest less, or make the grip higher" : "make it higher");
+        return;
+      }
+    }
+  }
+
   private void most(String key, double radius, double most) {
     if (radius > most + Tolerances.SAME_LENGTH) {
       wrong(
@@ -405,7 +430,8 @@ final class GripPlacing {
   private void wrong(String key, String value, String wanted, String cure) {
     good = false;
     String who = grip.path() + (key.isEmpty() ? "" : "." + key);
-    problems.add(new Problem(grip.place(key), who, value, wanted, cure));
+    // What is wrong with a grip is wrong with its image.
+    problems.addOnce(new Problem(grip.place(key), who, value, wanted, cure));
   }
 
   private static String mm(double length) {

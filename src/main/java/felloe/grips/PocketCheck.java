@@ -2,12 +2,16 @@ package felloe.grips;
 
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
+import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.plate.Face;
 import java.util.Optional;
 
 /** What a pocket leaves of its grip: at the sides and below. */
 public final class PocketCheck {
+
+  /** So many places round a pocket are looked at. */
+  private static final int ROUND = 24;
 
   private PocketCheck() {}
 
@@ -30,6 +34,13 @@ public final class PocketCheck {
       }
     }
     double thick = grip.surface(pocket.face(), pocket.centre());
+    if (pocket.fromPlate()) {
+      // Its roof is the grip's surface, which may fall away over it.
+      for (int i = 0; i < ROUND; i++) {
+        Point at = pocket.centre().plus(Point.polar(pocket.reach(), 2 * Math.PI * i / ROUND));
+        thick = Math.min(thick, grip.surface(pocket.face(), at));
+      }
+    }
     return new Left(side, thick - pocket.depth());
   }
 

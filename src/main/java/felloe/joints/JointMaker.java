@@ -30,6 +30,9 @@ final class JointMaker {
 
   static final double MOST_BEYOND = 3;
 
+  /** What heads and nuts that are let into the plate itself leave of it, mm: common practice. */
+  private static final double LEAST_LEFT = 1;
+
   /** Most washers that are put under a nut to bring the screw's end right. */
   private static final int MOST_WASHERS = 2;
 
@@ -114,6 +117,18 @@ final class JointMaker {
     double innermost = back.isEmpty() ? plate.stock().asMade() : back.get(back.size() - 1);
     sinks("screw.sunk", sunkHead, outermost);
     sinks("into.sunk", sunkNut, innermost);
+    double left =
+        plate.stock().asMade() - (front.isEmpty() ? sunkHead : 0) - (back.isEmpty() ? sunkNut : 0);
+    if (left < LEAST_LEFT && wrong.isEmpty()) {
+      wrong(
+          sunkHead > 0 ? "screw.sunk" : "into.sunk",
+          "leaves "
+              + JointWords.mm(Math.max(0, left))
+              + " of the bare plate at "
+              + holes.get(0).label()
+              + ", which nothing covers");
+      return Optional.empty();
+    }
     List<ClampedPart> parts = new ArrayList<>();
     washer.ifPresent(
         w -> parts.add(new ClampedPart(Entry.nameOf(under) + " washer", w.thickness())));

@@ -2,12 +2,15 @@ package felloe.load;
 
 import felloe.geometry.Point;
 import felloe.geometry.Region;
+import felloe.grips.GripBodies;
 import felloe.grips.GripPlan;
 import felloe.grips.GripSection;
 import felloe.grips.PlacedGrip;
 import felloe.plate.Face;
 import felloe.plate.Grip;
 import felloe.plate.Plate;
+import felloe.plate.Printer;
+import felloe.plate.Requested;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -73,7 +76,9 @@ public record Bonding(List<Patch> patches) {
     }
     List<Patch> patches = new ArrayList<>();
     for (PlacedGrip grip : GripPlan.of(plate).grips()) {
-      if (grip.grip().bonded()) {
+      // Between two pieces the plate is alone.
+      Printer printer = Requested.or(plate.making().printer(), Printer.USUAL);
+      if (grip.grip().bonded() && GripBodies.pieces(grip, printer) == 1) {
         List<Layer> layers = new ArrayList<>();
         for (Face face : grip.grip().on()) {
           double thick = thickness(grip, face);
@@ -85,14 +90,11 @@ public record Bonding(List<Patch> patches) {
     return new Bonding(patches);
   }
 
-  /** As thick as it is on the mean across its section, where it is thinnest but for tapers. */
+  /** As thick as it is on the mean across its section, where it is thinnest. */
   private static double thickness(PlacedGrip grip, Face face) {
     double least = Double.POSITIVE_INFINITY;
-    double taper = grip.grip().taper().map(Grip.Taper::length).orElse(0.0);
-    double length = grip.run().length();
     for (double s : grip.breaks()) {
-      double at = Math.max(taper, Math.min(length - taper, s));
-      GripSection section = grip.section(at);
+      GripSection section = grip.section(s);
       double outer = section.round(face);
       double inner = section.innerRound(face);
       double lost = (1 - Math.PI / 4) * (outer * outer + inner * inner);

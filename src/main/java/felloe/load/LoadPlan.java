@@ -245,8 +245,9 @@ public record LoadPlan(
     notes.addAll(gauge.section().notes());
     if (plate.grips().stream().anyMatch(Grip::bonded)) {
       notes.add(
-          "bonded grips are counted as layers where they lie, of a low modulus, as thick as they"
-              + " are on the mean across; their glue is taken to hold, and is not judged");
+          "bonded grips of one piece are counted as layers where they lie, of a low modulus, as"
+              + " thick as they are where they are thinnest; those of several pieces are not. Their"
+              + " glue is taken to hold, and is not judged");
     }
     if (plate.making().gripScale() > 0 || plate.grips().stream().anyMatch(g -> !g.bonded())) {
       notes.add(

@@ -82,7 +82,9 @@ class JointsShownTest {
             "--set",
             "joints[0].into.washer=large",
             "--set",
-            "holes[0].edge.inset=5");
+            "holes[0].edge.inset=5",
+            "--set",
+            "grips=[]");
     assertEquals(1, over.code(), over.err());
     assertTrue(over.out().contains("head-clearance"), over.out());
     Run wrong = Run.of("check", HERON, "--set", "joints[0].screw.thread=M7");
