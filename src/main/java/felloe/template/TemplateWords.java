@@ -24,11 +24,9 @@ final class TemplateWords {
       LaidShape shape, double turn, Optional<BarReading> bars, Stamp stamp, List<String> cautions) {
     Plate plate = shape.plate();
     List<String> facts = new ArrayList<>();
-    // The line of the stock has no room for it.
-    String laid = plate.stock().laidUpWords();
-    facts.add(plate.name() + "  rev " + plate.revision() + laid);
-    facts.add(
-        Numbers.brief(plate.stock().thickness(), 2) + " mm " + plate.stock().material().title());
+    facts.add(plate.name() + "  rev " + plate.revision());
+    // The thickness first: what is cut off is the material's name.
+    facts.add(plate.stock().thicknessWords() + " " + plate.stock().material().title());
     facts.add(
         shape.face() == Face.FRONT ? "FRONT face, driver's side" : "BACK face, hub side: MIRRORED");
     facts.add(

@@ -84,7 +84,9 @@ class JointsShownTest {
             "--set",
             "holes[0].edge.inset=5",
             "--set",
-            "grips=[]");
+            "grips=[]",
+            "--set",
+            "making.grip_scale=10");
     assertEquals(1, over.code(), over.err());
     assertTrue(over.out().contains("head-clearance"), over.out());
     Run wrong = Run.of("check", HERON, "--set", "joints[0].screw.thread=M7");

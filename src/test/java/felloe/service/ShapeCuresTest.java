@@ -78,7 +78,10 @@ class ShapeCuresTest {
   void eachAdvisedFigureMakesTheFindingGoAndNoOtherCome(
       String name, String set, String rule, String key) {
     // So near to the edge no scale has room for a head.
-    String[] given = set.contains("inset=5") ? new String[] {set, "grips=[]"} : new String[] {set};
+    String[] given =
+        set.contains("inset=5")
+            ? new String[] {set, "grips=[]", "making.grip_scale=10"}
+            : new String[] {set};
     ShapeSource source = shape(name, given);
     Study before = studies().one(source);
     Finding finding = open(studies().advised(before), rule);
@@ -152,7 +155,7 @@ class ShapeCuresTest {
   @ParameterizedTest
   @ValueSource(strings = {"bore=60", "holes[0].edge.count=14", "windows[0].derived.rim_width=27"})
   void neverMoreThanADozenShapesAreTried(String set) {
-    Study study = studies().one(shape("heron", set, "grips=[]"));
+    Study study = studies().one(shape("heron", set, "grips=[]", "making.grip_scale=10"));
     AtomicInteger trials = new AtomicInteger();
     ShapeCures.advised(
         study.plate(),
