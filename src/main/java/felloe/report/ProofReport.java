@@ -11,10 +11,10 @@ import felloe.document.Quantity;
 import felloe.document.Report;
 import felloe.document.Rows;
 import felloe.document.Telling;
+import felloe.load.Bonding;
 import felloe.load.ProofLoad;
 import felloe.load.ProofLoad.Hang;
 import felloe.load.ProofLoad.Step;
-import felloe.plate.Grip;
 import felloe.plate.Plate;
 import felloe.service.LoadOutcome;
 import java.util.ArrayList;
@@ -92,10 +92,11 @@ public final class ProofReport {
   /** How it is set up, a step each. */
   static List<String> setUp(Plate plate) {
     List<String> steps = new ArrayList<>();
-    if (plate.grips().stream().anyMatch(Grip::bonded)) {
+    if (!Bonding.of(plate).patches().isEmpty()) {
       steps.add(
-          "Prove it with its bonded grips on, their glue cured: the bounds count them. Those that"
-              + " are only screwed on stay off.");
+          "Prove it with those grips on that are bonded and of one piece, their glue cured: the"
+              + " bounds count them. Those of several pieces are glued on afterwards, and those"
+              + " that are only screwed on stay off.");
     } else if (plate.making().gripScale() > 0 || !plate.grips().isEmpty()) {
       steps.add(
           "Prove it bare, without its grips: the bounds are those of the plate alone. Scales that"
