@@ -115,6 +115,16 @@ final class GripPlacing {
     if (grip.along() instanceof Grip.BetweenHoles h) {
       double from = outline.position(hole(h.to()).centre()) - h.beyond();
       double to = outline.position(hole(h.from()).centre()) + h.beyond();
+      GripRun bare = GripRun.between(outline, from + h.beyond(), to - h.beyond());
+      if (bare.length() + 2 * h.beyond() >= outline.length()) {
+        wrong(
+            "between",
+            mm(bare.length() + 2 * h.beyond()),
+            "would be the length of the grip, more than once round the outline of "
+                + mm(outline.length()),
+            "make 'beyond' less, or write all_round: true");
+        return Optional.empty();
+      }
       return Optional.of(GripRun.between(outline, from, to));
     }
     return Optional.of(GripRun.round(plate.outline()));

@@ -235,8 +235,17 @@ final class JointMaker {
       return parts("back", joint.back(), covering.back());
     }
     double thick = covering.back().get();
-    ((InTapped) joint.into().orElseThrow())
-        .depth()
+    InTapped into = (InTapped) joint.into().orElseThrow();
+    if (into.material() == Tapped.INSERT && into.hole().isEmpty() && !into.through()) {
+      wrong(
+          "into.hole",
+          "",
+          "must be given where an insert goes into the grip behind "
+              + holes.get(0).label()
+              + ": the diameter of its hole",
+          "write what the insert's maker says, such as hole: 5.6");
+    }
+    into.depth()
         .filter(depth -> depth >= thick)
         .ifPresent(
             depth ->

@@ -149,6 +149,9 @@ class GripsCommandTest {
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().contains("\"from_plate\": true"), run.out());
     assertTrue(run.out().contains("\"size\": 5.6"), run.out());
+    Run which = Run.of("grips", BITTERN, "--set", "joints[0].into={tapped: insert, depth: 8}");
+    assertEquals(2, which.code());
+    assertTrue(which.err().contains("the diameter of its hole"), which.err());
     Run deep =
         Run.of("grips", BITTERN, "--set", "joints[0].into={tapped: insert, hole: 5.6, depth: 12}");
     assertEquals(2, deep.code());

@@ -203,6 +203,7 @@ class GripPlanTest {
         "along: {from: 2, to: 4}, over: 29, taper: {length: 90, to: 4} | its two tapered ends",
         "along: {from: 2, to: 4}, over: 29, round: 14 | must be at most 13 mm here",
         "along: {from: 2, to: 4}, over: 29, inner_round: 11 | must be at most 10 mm here",
+        "between: {from: G2, to: G1, beyond: 60}, over: 29 | more than once round",
         "all_round: true, over: 160 | too much for a corner of radius 150 mm",
       })
   void whatDoesNotFitIsToldWithItsPlace(String grip, String told) {
