@@ -1,7 +1,6 @@
 package felloe.kit;
 
 import felloe.cutting.CutCautions;
-import felloe.cutting.CutJob;
 import felloe.cutting.CutProcess;
 import felloe.cutting.DialectCatalogue;
 import felloe.drawing.Picture;
@@ -130,9 +129,9 @@ public final class GripFiles {
                 scale.title() + ", finish lines", scale.revision(), String.join(" ", cautions));
         byte[] lines = DxfWriter.write(CutDrawing.finish(scale), about);
         files.add(new OutFile(scale.name() + ".dxf", lines));
-        CutJob job = PlateCutting.usual(scale);
-        byte[] program = CutFiles.program(job, DialectCatalogue.standard(), false);
-        files.add(new OutFile(scale.name() + ".nc", program));
+        PlateCutting.usualIfAny(scale)
+            .map(job -> CutFiles.program(job, DialectCatalogue.standard(), false))
+            .ifPresent(program -> files.add(new OutFile(scale.name() + ".nc", program)));
       }
     }
     for (Plate wrap : GripParts.wraps(outcome)) {

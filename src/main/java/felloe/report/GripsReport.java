@@ -175,8 +175,9 @@ public final class GripsReport {
     }
     if (forms.contains(Grip.Form.SCALE)) {
       steps.add(
-          "Saw each scale along its template, or have it milled from its file; the two of a pair"
-              + " clamped together, faces as they lie on the plate.");
+          "Saw each scale along its template, or have it milled from its program, which it has"
+              + " where a router can cut it as usual; the two of a pair clamped together, faces as"
+              + " they lie on the plate.");
       steps.add("Round its edges when it sits on the plate: outer " + rounds(outcome) + ".");
     }
     steps.add("Drill grip holes through the plate first; scales and shells take theirs from it.");

@@ -1,5 +1,6 @@
 package felloe.service;
 
+import felloe.cutting.CutJob;
 import felloe.cutting.CutProcess;
 import felloe.cutting.CutRefused;
 import felloe.cutting.CutWish;
@@ -129,11 +130,7 @@ public record CardOutcome(
   }
 
   private static Optional<MachineJob> router(Plate plate) {
-    try {
-      return PlateCutting.usual(plate).machine();
-    } catch (CutRefused | MachineJob.Unproved | GeometryException unsuited) {
-      return Optional.empty();
-    }
+    return PlateCutting.usualIfAny(plate).flatMap(CutJob::machine);
   }
 
   private static Optional<JigsawPlan> saw(Plate plate) {

@@ -9,9 +9,11 @@ import felloe.cutting.Dialect;
 import felloe.cutting.DialectCatalogue;
 import felloe.cutting.FeedTable;
 import felloe.cutting.JigsawPlan;
+import felloe.cutting.MachineJob;
 import felloe.cutting.SheetRequest;
 import felloe.drilling.DrillMaterial;
 import felloe.drilling.DrillTable;
+import felloe.geometry.GeometryException;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Plate;
@@ -75,6 +77,15 @@ public final class PlateCutting {
       }
     }
     return new CutOutcome(request, all, jobs);
+  }
+
+  /** How a router cuts it with everything as usual; empty where none can. */
+  public static Optional<CutJob> usualIfAny(Plate plate) {
+    try {
+      return Optional.of(usual(plate));
+    } catch (CutRefused | MachineJob.Unproved | GeometryException unsuited) {
+      return Optional.empty();
+    }
   }
 
   /**

@@ -157,4 +157,12 @@ class GripsCommandTest {
     assertEquals(2, deep.code());
     assertTrue(deep.err().contains("the grip behind"), deep.err());
   }
+
+  @Test
+  void aScaleThatNoRouterCutsAsUsualHasItsLinesAndNoProgram() throws Exception {
+    Run run = Run.of("grips", HERON, "--set", "making.cutter=0", "--out", folder.toString());
+    assertEquals(0, run.code(), run.err());
+    assertEquals(1, written(".dxf").size());
+    assertTrue(written(".nc").isEmpty());
+  }
 }
