@@ -55,7 +55,7 @@ public record CockpitPlan(
   public static CockpitPlan of(
       Plate plate, Cockpit cockpit, Contour outline, double behind, double before) {
     double back = cockpit.stack() - behind;
-    double front = cockpit.stack() + plate.stock().thickness() + before;
+    double front = cockpit.stack() + plate.stock().asMade() + before;
     Region swept = SweptOutline.of(outline, cockpit.lock());
     WheelAxes axes = WheelAxes.of(cockpit);
     refuseMiddle(cockpit, axes.toCar(new Spot(0, 0, (back + front) / 2)));

@@ -312,7 +312,7 @@ public final class JigMaker {
     shares.add(
         new Guide.Share(Guide.Cause.BUSH, guide.bush().isPresent() ? practice.bushPlay() / 2 : 0));
     shares.add(new Guide.Share(Guide.Cause.PLAY, play / 2));
-    shares.add(new Guide.Share(Guide.Cause.LEAN, play * plate.stock().thickness() / length));
+    shares.add(new Guide.Share(Guide.Cause.LEAN, play * plate.stock().asMade() / length));
     return new Guide(
         hole, guide.bore(), guide.bush(), shares.stream().filter(share -> share.mm() > 0).toList());
   }

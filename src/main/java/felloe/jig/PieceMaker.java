@@ -66,7 +66,7 @@ final class PieceMaker {
         locator.spigot()
             ? Optional.of(PlanLine.circle(locator.middle(), locator.size() / 2, CHORD))
             : Optional.empty();
-    double deep = Math.max(1, Math.min(LONGEST_SPIGOT, plate.stock().thickness() - SHORT));
+    double deep = Math.max(1, Math.min(LONGEST_SPIGOT, plate.stock().asMade() - SHORT));
     List<JigPiece> pieces = new ArrayList<>();
     for (int i = 0; i < cuts.cuts().size(); i++) {
       BedCuts.Cut cut = cuts.cuts().get(i);

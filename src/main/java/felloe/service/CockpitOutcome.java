@@ -43,9 +43,10 @@ public record CockpitOutcome(Study study, CockpitPlan plan) {
     double behind = scale;
     double past = 0;
     for (Grip grip : plate.grips()) {
-      before = Math.max(before, grip.profile().front());
-      behind = Math.max(behind, grip.profile().back());
-      past = Math.max(past, grip.profile().pastEdge());
+      Grip.Profile profile = grip.profile();
+      before = Math.max(before, profile.front() + grip.swell().map(Grip.Swell::front).orElse(0.0));
+      behind = Math.max(behind, profile.back() + grip.swell().map(Grip.Swell::back).orElse(0.0));
+      past = Math.max(past, profile.pastEdge() + grip.swell().map(Grip.Swell::edge).orElse(0.0));
     }
     return new CockpitOutcome(
         study, CockpitPlan.of(plate, cockpit, grown(plate.outline(), past), behind, before));

@@ -24,6 +24,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -185,5 +187,20 @@ class CockpitCommandTest {
       }
     }
     return Optional.empty();
+  }
+
+  /** A swell that stands out 10 mm more takes up to 10 mm off the room, and some of it at least. */
+  @Test
+  void aSwellOfTheGripsCountsToo() {
+    double plain = nearest("grips[0].swell={at: 3:05, length: 70, back: 1, edge: 0}");
+    double swollen = nearest("grips[0].swell={at: 3:05, length: 70, back: 1, edge: 10}");
+    assertTrue(plain - swollen > 5 && plain - swollen <= 10.01, plain + " and " + swollen);
+  }
+
+  private static double nearest(String set) {
+    Run run = Run.of("cockpit", "shapes/bittern.yaml", "--set", set);
+    Matcher figure = Pattern.compile("([0-9.]+)\\s+mm\\s+to\\s+left\\s+thigh").matcher(run.out());
+    assertTrue(figure.find(), run.out() + run.err());
+    return Double.parseDouble(figure.group(1));
   }
 }
