@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.drawing.PaperPlates;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
+import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.RigidTransform;
@@ -130,6 +131,26 @@ class CockpitPlanTest {
     Region swept = SweptOutline.of(BAR, Math.PI);
     double corner = Math.hypot(100, 50);
     assertEquals(Math.PI * corner * corner, swept.properties().area(), 1e-6);
+  }
+
+  /** The more it is turned the more is swept, from the outline itself to a disc. */
+  @Test
+  void everyLockSweepsMoreThanTheOneBefore() {
+    for (Plate plate : DemoPlates.all()) {
+      for (double past : new double[] {0, 5.3}) {
+        Contour outline =
+            past == 0 ? plate.outline() : Offset.of(plate.outline(), past).get(0).outer();
+        double reach = outline.farthest(Point.ORIGIN);
+        double before = outline.properties().area();
+        for (double degrees = 3; degrees < 180; degrees += 19.7) {
+          double area = SweptOutline.of(outline, Math.toRadians(degrees)).properties().area();
+          String where = plate.name() + ", " + past + " mm past, " + degrees + " degrees";
+          assertTrue(area >= before - 1e-6, where);
+          assertTrue(area <= Math.PI * reach * reach + 1e-6, where);
+          before = area;
+        }
+      }
+    }
   }
 
   /** A place is swept when one of many turned outlines holds it. */
