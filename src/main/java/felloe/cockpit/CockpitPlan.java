@@ -15,6 +15,7 @@ import felloe.plate.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The wheel in the car. The front door of this room.
@@ -24,7 +25,9 @@ import java.util.List;
  * @param swept all that it sweeps, in the wheel's axes
  * @param back least height of what turns above the end of the column, along the column, mm
  * @param front greatest
- * @param clearances how near it comes to each thing, in the maker's order
+ * @param clearances how near it comes to each thing, in the maker's order, legs that were reckoned
+ *     last
+ * @param seated the driver, where one is written
  */
 public record CockpitPlan(
     Cockpit cockpit,
@@ -32,7 +35,8 @@ public record CockpitPlan(
     Region swept,
     double back,
     double front,
-    List<Clearance> clearances) {
+    List<Clearance> clearances,
+    Optional<Seated> seated) {
 
   /** Turns are looked at so many degrees apart. */
   private static final double STEP = 0.25;
@@ -58,10 +62,13 @@ public record CockpitPlan(
     double front = cockpit.stack() + plate.stock().asMade() + before;
     Region swept = SweptOutline.of(outline, cockpit.lock());
     WheelAxes axes = WheelAxes.of(cockpit);
-    refuseMiddle(cockpit, axes.toCar(new Spot(0, 0, (back + front) / 2)));
+    Optional<Seated> seated = Seated.of(cockpit);
+    List<Thing> things = new ArrayList<>(cockpit.things());
+    seated.ifPresent(driver -> things.addAll(driver.legs(cockpit.things())));
+    refuseMiddle(things, axes.toCar(new Spot(0, 0, (back + front) / 2)));
     SweptWheel wheel = new SweptWheel(swept, back, front);
     List<Clearance> clearances = new ArrayList<>();
-    for (Thing thing : cockpit.things()) {
+    for (Thing thing : things) {
       SweptWheel.Nearest nearest = wheel.to(thing.room(), axes);
       Point there = new Point(nearest.wheel().x(), nearest.wheel().y());
       double turn = turn(outline, there, cockpit.lock());
@@ -74,12 +81,12 @@ public record CockpitPlan(
               axes.toCar(nearest.wheel()),
               axes.toCar(nearest.thing())));
     }
-    return new CockpitPlan(cockpit, outline, swept, back, front, clearances);
+    return new CockpitPlan(cockpit, outline, swept, back, front, clearances, seated);
   }
 
-  private static void refuseMiddle(Cockpit cockpit, Spot middle) {
+  private static void refuseMiddle(List<Thing> things, Spot middle) {
     List<Problem> problems = new ArrayList<>();
-    for (Thing thing : cockpit.things()) {
+    for (Thing thing : things) {
       if (holds(thing, middle)) {
         problems.add(
             new Problem(
@@ -99,20 +106,8 @@ public record CockpitPlan(
   private static boolean holds(Thing thing, Spot p) {
     if (thing.room() instanceof Limb limb) {
       double length = limb.from().distance(limb.to());
-      return Least.of(
-                  length,
-                  way ->
-                      p.distance(
-                          length == 0
-                              ? limb.from()
-                              : new Spot(
-                                  limb.from().x()
-                                      + way / length * (limb.to().x() - limb.from().x()),
-                                  limb.from().y()
-                                      + way / length * (limb.to().y() - limb.from().y()),
-                                  limb.from().z()
-                                      + way / length * (limb.to().z() - limb.from().z()))))
-              .value()
+      Spot step = length == 0 ? new Spot(0, 0, 0) : limb.from().toward(limb.to());
+      return Least.of(length, way -> p.distance(limb.from().plus(step, way))).value()
           <= limb.radius();
     }
     Block block = (Block) thing.room();
@@ -143,13 +138,13 @@ public record CockpitPlan(
     return best;
   }
 
-  /** The thing that the wheel comes nearest to. */
-  public Clearance tightest() {
-    return clearances.stream().min(Comparator.comparingDouble(Clearance::distance)).orElseThrow();
+  /** The thing that the wheel comes nearest to; empty where none is written. */
+  public Optional<Clearance> tightest() {
+    return clearances.stream().min(Comparator.comparingDouble(Clearance::distance));
   }
 
   /** Whether a hand has its room beside everything. */
   public boolean well() {
-    return tightest().distance() >= cockpit.clearance();
+    return clearances.stream().allMatch(one -> one.distance() >= cockpit.clearance());
   }
 }

@@ -104,11 +104,7 @@ record SweptWheel(Region region, double back, double front) {
     if (length == 0) {
       return new Way(to(from));
     }
-    Spot step =
-        new Spot(
-            (to.x() - from.x()) / length,
-            (to.y() - from.y()) / length,
-            (to.z() - from.z()) / length);
+    Spot step = from.toward(to);
     Least least = Least.of(length, way -> to(from.plus(step, way)).distance());
     return new Way(to(from.plus(step, least.at())));
   }

@@ -3,6 +3,7 @@ package felloe.plate;
 import felloe.geometry.Numbers;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Where the wheel sits in the car, and what is near it.
@@ -17,6 +18,8 @@ import java.util.Objects;
  *     quick release, mm
  * @param clearance what a hand needs round the wheel, mm
  * @param things what is near it
+ * @param seat where the driver sits
+ * @param driver who sits there; only with a seat
  * @param place where the maker wrote it
  */
 public record Cockpit(
@@ -26,6 +29,8 @@ public record Cockpit(
     double stack,
     double clearance,
     List<Thing> things,
+    Optional<Seat> seat,
+    Optional<Driver> driver,
     Place place) {
 
   public Cockpit {
@@ -51,8 +56,32 @@ public record Cockpit(
       return new Spot(x + times * way.x, y + times * way.y, z + times * way.z);
     }
 
+    /** The way to another place, of length one; to itself it has none. */
+    public Spot toward(Spot other) {
+      double far = distance(other);
+      return new Spot((other.x - x) / far, (other.y - y) / far, (other.z - z) / far);
+    }
+
     public double distance(Spot other) {
       return Math.hypot(Math.hypot(x - other.x, y - other.y), z - other.z);
+    }
+  }
+
+  /**
+   * The seat: where its cushion and its back meet in the middle, pressed down by the driver.
+   *
+   * @param height above the floor, mm
+   * @param behind the end of the column, toward the driver, mm
+   * @param aside to the driver's right from the middle of the column, mm
+   * @param back how far the back leans from upright, radians
+   */
+  public record Seat(double height, double behind, double aside, double back) {
+
+    public Seat {
+      Numbers.finite("height", height);
+      Numbers.finite("behind", behind);
+      Numbers.finite("aside", aside);
+      Numbers.finite("back", back);
     }
   }
 

@@ -2,6 +2,8 @@ package felloe.render;
 
 import felloe.cockpit.Clearance;
 import felloe.cockpit.CockpitPlan;
+import felloe.cockpit.Seated;
+import felloe.plate.Cockpit;
 import felloe.service.CockpitOutcome;
 import java.util.List;
 
@@ -20,11 +22,28 @@ final class CockpitViews {
             (plan, to) ->
                 to.add("column", Math.toDegrees(plan.cockpit().column()))
                     .add("lock", Math.toDegrees(plan.cockpit().lock()))
+                    .add("hub_height", plan.cockpit().hub())
+                    .add("seat", plan.cockpit().seat())
+                    .add("driver", plan.seated())
                     .add("hand", plan.cockpit().clearance())
                     .add("back", plan.back())
                     .add("front", plan.front())
                     .add("swept_area", plan.swept().properties().area())
                     .add("clearances", plan.clearances())),
+        View.of(
+            Cockpit.Seat.class,
+            (seat, to) ->
+                to.add("height", seat.height())
+                    .add("behind", seat.behind())
+                    .add("aside", seat.aside())
+                    .add("back", Math.toDegrees(seat.back()))),
+        View.of(
+            Seated.class,
+            (driver, to) ->
+                to.add("eye", driver.eye())
+                    .add("shoulders", List.of(driver.shoulder(-1), driver.shoulder(1)))
+                    .add("elbows", List.of(driver.elbow(-1), driver.elbow(1)))
+                    .add("measures", driver.figures())),
         View.of(
             Clearance.class,
             (one, to) ->

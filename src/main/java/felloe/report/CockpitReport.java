@@ -42,6 +42,7 @@ public final class CockpitReport {
     report.verdict(told);
     told.head("What to do").add(Steps.of(report.steps()));
     report.clearances(told);
+    told.add(DriverTelling.places(outcome.plan()));
     CockpitPictures pictures = new CockpitPictures(outcome.plan());
     told.fold(
         Depth.PAPER,
@@ -55,7 +56,11 @@ public final class CockpitReport {
   }
 
   private void verdict(Telling told) {
-    Clearance tight = plan.tightest();
+    if (plan.tightest().isEmpty()) {
+      told.verdict(Tone.NOTE, "Nothing is written that the wheel could meet.");
+      return;
+    }
+    Clearance tight = plan.tightest().get();
     List<String> meets =
         plan.clearances().stream().filter(Clearance::meets).map(one -> one.thing().name()).toList();
     Quantity wanted = Quantity.mm(plan.cockpit().clearance());
@@ -98,6 +103,9 @@ public final class CockpitReport {
   }
 
   private void clearances(Telling told) {
+    if (plan.clearances().isEmpty()) {
+      return;
+    }
     told.head("What is near, and the turn at which the wheel is nearest");
     told.add(
         Rows.of(plan.clearances())
@@ -129,7 +137,8 @@ public final class CockpitReport {
   }
 
   private Rows<Words.Source> sources() {
-    return Words.sources(
+    List<Words.Source> sources = new ArrayList<>();
+    sources.addAll(
         List.of(
             new Words.Source(
                 "room for a hand",
@@ -145,5 +154,7 @@ public final class CockpitReport {
                 "distances",
                 "within 0.01 mm",
                 "halving until no stretch can hold a nearer place")));
+    sources.addAll(DriverTelling.sources(plan));
+    return Words.sources(sources);
   }
 }

@@ -4,8 +4,10 @@ import felloe.plate.Cockpit;
 import felloe.plate.Cockpit.Block;
 import felloe.plate.Cockpit.Limb;
 import felloe.plate.Cockpit.Room;
+import felloe.plate.Cockpit.Seat;
 import felloe.plate.Cockpit.Spot;
 import felloe.plate.Cockpit.Thing;
+import felloe.plate.Driver;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
 import java.util.HashSet;
@@ -43,10 +45,20 @@ final class CockpitReader {
     Fields f = top.group("cockpit");
     double column = f.angle("column").between(0, STEEPEST).required();
     double lock = f.angle("lock").between(1, MOST_LOCK).required();
-    double hub = f.length("hub_height").between(0, FAR).required();
+    Optional<Seat> seat = f.has("seat") ? DriverReader.seat(f.group("seat")) : Optional.empty();
+    double hub = hub(f, seat);
     double stack = f.length("stack").notNegative().atMost(500).or(0);
     double clearance = f.length("clearance").between(0, 300).or(CLEARANCE);
-    List<Thing> things = f.list("things").atLeast(1).atMost(MOST_THINGS).each(CockpitReader::thing);
+    List<Thing> things =
+        f.has("things")
+            ? f.list("things").atLeast(1).atMost(MOST_THINGS).each(CockpitReader::thing)
+            : List.of();
+    f.allow("things", "seat", "driver");
+    Optional<Driver> driver =
+        f.has("driver") ? DriverReader.driver(f.group("driver")) : Optional.empty();
+    if (f.has("driver") && !f.has("seat")) {
+      f.problem("driver", "wants a seat to sit on", "write seat with height, behind and back");
+    }
     Set<String> names = new HashSet<>();
     for (Thing thing : things) {
       if (!names.add(thing.name())) {
@@ -62,7 +74,25 @@ final class CockpitReader {
                 stack,
                 clearance,
                 things,
+                seat,
+                driver,
                 f.place()));
+  }
+
+  private static double hub(Fields f, Optional<Seat> seat) {
+    Optional<String> key = f.exactlyOneOf("hub_height", "hub_above_seat");
+    if (key.filter("hub_above_seat"::equals).isEmpty()) {
+      return key.map(k -> f.length(k).between(0, FAR).required()).orElse(Double.NaN);
+    }
+    double above = f.length("hub_above_seat").between(-FAR, FAR).required();
+    if (!f.has("seat")) {
+      f.problem("hub_above_seat", "wants a seat to be measured from", "write seat, or hub_height");
+    }
+    double hub = seat.map(s -> s.height() + above).orElse(Double.NaN);
+    if (hub < 0) {
+      f.problem("hub_above_seat", "puts the hub below the floor", "measure from the seat up");
+    }
+    return hub;
   }
 
   private static Optional<Thing> thing(Fields f) {

@@ -22,6 +22,7 @@ import felloe.plate.DemoPlates;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -45,6 +46,8 @@ class CockpitPlanTest {
             30,
             40,
             List.of(new Thing("it", room, Place.BUILT_IN)),
+            Optional.empty(),
+            Optional.empty(),
             Place.BUILT_IN);
     return CockpitPlan.of(PLATE, cockpit, outline, 0, 0);
   }
