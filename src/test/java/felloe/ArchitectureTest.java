@@ -55,7 +55,7 @@ class ArchitectureTest {
           Map.entry("laminate", List.of("geometry", "yaml")),
           Map.entry("review", List.of("geometry", "plate", "yaml", "hub", "joints", "grips")),
           Map.entry("solid", List.of("geometry")),
-          Map.entry("cockpit", List.of("geometry", "plate", "yaml")),
+          Map.entry("cockpit", List.of("geometry", "plate", "yaml", "grips")),
           Map.entry("jig", List.of("geometry", "plate", "yaml", "shape", "hub", "solid")),
           Map.entry("drawing", List.of("geometry", "plate", "solid")),
           Map.entry("drafting", List.of("geometry", "plate", "drawing")),

@@ -105,10 +105,7 @@ public record CockpitPlan(
 
   private static boolean holds(Thing thing, Spot p) {
     if (thing.room() instanceof Limb limb) {
-      double length = limb.from().distance(limb.to());
-      Spot step = length == 0 ? new Spot(0, 0, 0) : limb.from().toward(limb.to());
-      return Least.of(length, way -> p.distance(limb.from().plus(step, way))).value()
-          <= limb.radius();
+      return Ways.distance(p, limb.from(), limb.to()) <= limb.radius();
     }
     Block block = (Block) thing.room();
     return block.low().x() <= p.x()

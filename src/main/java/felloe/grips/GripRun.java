@@ -40,7 +40,7 @@ public final class GripRun {
   }
 
   /** All round an outline. */
-  static GripRun round(Contour outline) {
+  public static GripRun round(Contour outline) {
     ArcLengthIndex index = new ArcLengthIndex(outline);
     return new GripRun(index, 0, index.length(), true);
   }

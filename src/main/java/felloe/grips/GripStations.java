@@ -59,7 +59,7 @@ public final class GripStations {
   }
 
   /** How far the plate goes on inward from a place on its edge. */
-  static Web web(Plate plate, GripRun run, double s) {
+  public static Web web(Plate plate, GripRun run, double s) {
     Point from = run.at(s, 0);
     Line ray = new Line(run.at(s, 2 * Tolerances.SAME_POINT), run.at(s, FAR));
     double nearest = first(ray, from, plate.outline());

@@ -1,11 +1,14 @@
 package felloe.render;
 
+import felloe.cockpit.Arms;
 import felloe.cockpit.Clearance;
 import felloe.cockpit.CockpitPlan;
 import felloe.cockpit.Seated;
 import felloe.plate.Cockpit;
+import felloe.review.RimHold;
 import felloe.service.CockpitOutcome;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** A wheel in its car, as JSON: mm and degrees. */
 final class CockpitViews {
@@ -16,7 +19,27 @@ final class CockpitViews {
     return List.of(
         View.of(
             CockpitOutcome.class,
-            (one, to) -> to.addAll(one.plate()).add("well", one.well()).addAll(one.plan())),
+            (one, to) ->
+                to.addAll(one.plate())
+                    .add("well", one.well())
+                    .addAll(one.plan())
+                    .add("hands", one.hands())
+                    .add("arms", one.arms())
+                    .add("rim", one.rim())),
+        View.of(
+            Arms.class,
+            (arms, to) ->
+                to.add("turn", Math.toDegrees(arms.turn()))
+                    .add("meet", degrees(arms.meet()))
+                    .add("cross", degrees(arms.cross()))
+                    .add("stretched", degrees(arms.stretched()))),
+        View.of(
+            RimHold.class,
+            (rim, to) ->
+                to.add("from", Math.toDegrees(rim.from()))
+                    .add("to", Math.toDegrees(rim.to()))
+                    .add("hold", rim.hold())
+                    .add("length", rim.length())),
         View.of(
             CockpitPlan.class,
             (plan, to) ->
@@ -54,5 +77,9 @@ final class CockpitViews {
                     .add("radius", one.radius())
                     .add("wheel", one.wheel())
                     .add("near", one.near())));
+  }
+
+  private static OptionalDouble degrees(OptionalDouble turn) {
+    return turn.isPresent() ? OptionalDouble.of(Math.toDegrees(turn.getAsDouble())) : turn;
   }
 }

@@ -40,9 +40,10 @@ public final class CockpitReport {
     CockpitReport report = new CockpitReport(outcome.plan());
     Telling told = new Telling();
     report.verdict(told);
-    told.head("What to do").add(Steps.of(report.steps()));
+    told.head("What to do").add(Steps.of(report.steps(outcome)));
     report.clearances(told);
     told.add(DriverTelling.places(outcome.plan()));
+    told.add(HandsTelling.of(outcome));
     CockpitPictures pictures = new CockpitPictures(outcome.plan());
     told.fold(
         Depth.PAPER,
@@ -83,7 +84,7 @@ public final class CockpitReport {
     }
   }
 
-  private List<String> steps() {
+  private List<String> steps(CockpitOutcome outcome) {
     List<String> steps = new ArrayList<>();
     for (Clearance one : plan.clearances()) {
       if (one.distance() < plan.cockpit().clearance()) {
@@ -96,6 +97,7 @@ public final class CockpitReport {
                 fixed(one.radius(), 1, "mm")));
       }
     }
+    steps.addAll(HandsTelling.steps(outcome));
     steps.add(
         "Measure the car, not the drawing: from the middle of the column to the right, from the"
             + " floor up, from the end of the column toward the driver.");
@@ -155,6 +157,12 @@ public final class CockpitReport {
                 "within 0.01 mm",
                 "halving until no stretch can hold a nearer place")));
     sources.addAll(DriverTelling.sources(plan));
+    sources.add(
+        new Words.Source(
+            "room for a hand on the rim",
+            "",
+            "the review's own limits for a bare hand: finger-depth, finger-length, grip-girth-most"
+                + " (docs/rules.md)"));
     return Words.sources(sources);
   }
 }

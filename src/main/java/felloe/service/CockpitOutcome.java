@@ -1,23 +1,37 @@
 package felloe.service;
 
+import felloe.cockpit.Arms;
 import felloe.cockpit.CockpitPlan;
+import felloe.cockpit.Hands;
 import felloe.geometry.Contour;
 import felloe.geometry.Offset;
 import felloe.geometry.Region;
+import felloe.grips.GripPlan;
 import felloe.plate.BadInput;
 import felloe.plate.Cockpit;
 import felloe.plate.Grip;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Problem;
+import felloe.review.RimHold;
+import java.util.List;
 
 /**
  * A wheel in its car.
  *
  * @param study the plate
  * @param plan what it sweeps, and how near it comes to what is about it
+ * @param hands where they hold it
+ * @param arms what becomes of them to the left and to the right; none where nobody sits there
+ * @param rim what a hand finds round it
  */
-public record CockpitOutcome(Study study, CockpitPlan plan) {
+public record CockpitOutcome(
+    Study study, CockpitPlan plan, Hands hands, List<Arms> arms, List<RimHold> rim) {
+
+  public CockpitOutcome {
+    arms = List.copyOf(arms);
+    rim = List.copyOf(rim);
+  }
 
   /**
    * Plans it.
@@ -48,8 +62,15 @@ public record CockpitOutcome(Study study, CockpitPlan plan) {
       behind = Math.max(behind, profile.back() + grip.swell().map(Grip.Swell::back).orElse(0.0));
       past = Math.max(past, profile.pastEdge() + grip.swell().map(Grip.Swell::edge).orElse(0.0));
     }
+    CockpitPlan plan = CockpitPlan.of(plate, cockpit, grown(plate.outline(), past), behind, before);
+    GripPlan grips = study.joints().grips();
+    Hands hands = Hands.of(plate, grips.grips());
     return new CockpitOutcome(
-        study, CockpitPlan.of(plate, cockpit, grown(plate.outline(), past), behind, before));
+        study,
+        plan,
+        hands,
+        Arms.of(plate, cockpit, plan.seated(), hands),
+        RimHold.along(plate, grips));
   }
 
   /** The outline with what sticks out past it at its widest, all round. */
