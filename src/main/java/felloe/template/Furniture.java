@@ -95,7 +95,7 @@ final class Furniture {
     lines.add(Mark.Stroke.of(Contour.rectangle(block), LineType.THIN));
     List<Mark> words = new ArrayList<>();
     name(name, count, block.minX(), PagePieces.NAME, block.maxY(), words);
-    title(titles, PagePieces.TITLE - PagePieces.NAME, block.maxY(), words);
+    title(titles, block.width() - PagePieces.NAME, block.maxY(), words);
     Box notes = pieces.notes();
     words.addAll(
         Paragraph.labels(

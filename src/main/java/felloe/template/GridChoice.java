@@ -15,8 +15,8 @@ import java.util.Optional;
 /**
  * Chooses the page, the turn of the plate where that is asked for, and the seams: the hub pattern
  * and the bore whole on one page whenever that can be; then no seam within a hole; then the fewest
- * pages; then pages with a frame rather than open ones, the plate as it stands rather than turned,
- * and seams farthest from hole centres.
+ * pages; then pages with a frame rather than open ones, each with all words rather than in brief,
+ * the plate as it stands rather than turned, and seams farthest from hole centres.
  *
  * @param frame the chosen page
  * @param grid the tiles
@@ -53,11 +53,17 @@ record GridChoice(
           .thenComparingInt(choice -> choice.grid.count())
           .thenComparingInt(GridChoice::cut)
           .thenComparing(choice -> choice.frame.kind() == PageFrame.Kind.OPEN)
+          .thenComparing(GridChoice::brief)
           .thenComparing(choice -> choice.turn != 0)
           .thenComparing(choice -> -Math.rint(choice.distance * 1e6));
 
   GridChoice {
     pieces = List.copyOf(pieces);
+  }
+
+  /** Whether some page says the least only. */
+  boolean brief() {
+    return pieces.stream().anyMatch(PagePieces::brief);
   }
 
   /**
@@ -73,7 +79,7 @@ record GridChoice(
   static Optional<GridChoice> of(
       LaidShape laid,
       List<PageFrame> frames,
-      StripText text,
+      TileText text,
       double overlap,
       boolean turning,
       long below) {
@@ -114,7 +120,7 @@ record GridChoice(
   /** The plate at one turn. */
   private static final class Shape {
     private final LaidShape laid;
-    private final StripText text;
+    private final TileText text;
     private final double turn;
     private final Box span;
     private final SeamAxis.Ground across;
@@ -123,10 +129,11 @@ record GridChoice(
     private final RigidTransform back;
     private final List<Point> points;
     private List<FreeSpace.Free> grounds = List.of();
-    private PagePieces.Sizes sizes;
+    private PagePieces.Sizes whole;
+    private PagePieces.Sizes brief;
     private Occupancy occupancy;
 
-    Shape(LaidShape laid, StripText text, double turn) {
+    Shape(LaidShape laid, TileText text, double turn) {
       RigidTransform motion = RigidTransform.turn(turn);
       this.laid = laid;
       this.text = text;
@@ -186,13 +193,21 @@ record GridChoice(
             }
           }
         }
-        // The best first: to find room for bars and words takes longer than all else here.
-        better.sort(ORDER);
-        Optional<GridChoice> furnished = Optional.empty();
-        for (int i = 0; i < better.size() && furnished.isEmpty(); i++) {
-          furnished = furnished(better.get(i));
+        best = furnished(better, best);
+      }
+      return best;
+    }
+
+    /** The best that has room for bars and words; what there was before where none is better. */
+    private GridChoice furnished(List<GridChoice> choices, GridChoice sofar) {
+      // The best first: to find room for bars and words takes longer than all else here.
+      choices.sort(ORDER);
+      GridChoice best = sofar;
+      for (GridChoice next : choices) {
+        if (best != null && ORDER.compare(next, best) >= 0) {
+          break;
         }
-        best = furnished.orElse(best);
+        best = furnished(next, best);
       }
       return best;
     }
@@ -219,14 +234,15 @@ record GridChoice(
           List.of());
     }
 
-    /** The same with bars and words on each open page; empty where one has no room for them. */
-    private Optional<GridChoice> furnished(GridChoice choice) {
+    /** With bars and words on each open page, in full or else in brief, where that is better. */
+    private GridChoice furnished(GridChoice choice, GridChoice sofar) {
       if (choice.frame.kind() != PageFrame.Kind.OPEN) {
-        return Optional.of(choice);
+        return choice;
       }
       if (grounds.isEmpty()) {
         grounds = TemplateDrawing.room(laid.moved(RigidTransform.turn(turn)));
-        sizes = PagePieces.Sizes.of(text);
+        whole = PagePieces.Sizes.of(text.whole(), false);
+        brief = PagePieces.Sizes.of(text.brief(), true);
       }
       List<PagePieces> all = new ArrayList<>();
       for (int row = 0; row < choice.grid.rows(); row++) {
@@ -234,13 +250,13 @@ record GridChoice(
           if (choice.grid.has(row, column)) {
             Optional<PagePieces> pieces = pieces(choice, row, column);
             if (pieces.isEmpty()) {
-              return Optional.empty();
+              return sofar;
             }
             all.add(pieces.get());
           }
         }
       }
-      return Optional.of(
+      GridChoice furnished =
           new GridChoice(
               choice.frame,
               choice.grid,
@@ -248,11 +264,17 @@ record GridChoice(
               choice.split,
               choice.cut,
               choice.distance,
-              all));
+              all);
+      return sofar == null || ORDER.compare(furnished, sofar) < 0 ? furnished : sofar;
     }
 
-    /** Clear of the marks on the seams where the page has room for that. */
+    /** In full where that finds room; clear of the marks on the seams where that does. */
     private Optional<PagePieces> pieces(GridChoice choice, int row, int column) {
+      return pieces(choice, row, column, whole).or(() -> pieces(choice, row, column, brief));
+    }
+
+    private Optional<PagePieces> pieces(
+        GridChoice choice, int row, int column, PagePieces.Sizes sizes) {
       double bar = choice.frame.bar();
       return PagePieces.on(choice.grid.clear(row, column, Seams.REACH), grounds, bar, sizes)
           .or(() -> PagePieces.on(choice.grid.seen(row, column), grounds, bar, sizes));

@@ -15,8 +15,9 @@ import java.util.Optional;
  * @param title room of the page's name and the title block
  * @param map room of the map
  * @param notes room of the running text
+ * @param brief whether title block and running text say the least only
  */
-record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
+record PagePieces(Box across, Box up, Box title, Box map, Box notes, boolean brief) {
 
   /** Width of the title block without the map, mm. */
   static final double TITLE = 82;
@@ -33,13 +34,24 @@ record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
 
   private static final double BESIDE = PageFrame.COLUMN;
 
+  /**
+   * In which orders places are looked for, what is found first taking room from what follows: bar
+   * up the page, bar across, title block, map, running text; then the bulky ones first.
+   */
+  private static final int[][] ORDERS = {{0, 1, 2, 3, 4}, {2, 0, 1, 3, 4}, {4, 2, 0, 1, 3}};
+
   List<Box> boxes() {
     return List.of(across, up, title, map, notes);
   }
 
   PagePieces moved(Point by) {
     return new PagePieces(
-        moved(across, by), moved(up, by), moved(title, by), moved(map, by), moved(notes, by));
+        moved(across, by),
+        moved(up, by),
+        moved(title, by),
+        moved(map, by),
+        moved(notes, by),
+        brief);
   }
 
   private static Box moved(Box box, Point by) {
@@ -52,14 +64,17 @@ record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
    *
    * @param title width and height of the title block, mm
    * @param notes widths and heights of the running text, mm
+   * @param brief whether these are of the least that a page says
    */
-  record Sizes(double[][] title, double[][] notes) {
-    static Sizes of(StripText text) {
+  record Sizes(double[][] title, double[][] notes, boolean brief) {
+    static Sizes of(StripText text, boolean brief) {
       double[][] notes = new double[NOTES.length][];
       for (int i = 0; i < NOTES.length; i++) {
         notes[i] = new double[] {NOTES[i], text.lines(NOTES[i]).size() * StripText.PITCH + 2};
       }
-      return new Sizes(new double[][] {{TITLE, text.factsHeight(TITLE - NAME) + 1}}, notes);
+      double width = brief ? Math.min(TITLE, text.titleWidth()) : TITLE;
+      double[][] title = {{width, text.factsHeight(width - NAME) + 1}};
+      return new Sizes(title, notes, brief);
     }
   }
 
@@ -70,16 +85,35 @@ record PagePieces(Box across, Box up, Box title, Box map, Box notes) {
    * @param grounds what is taken, the one to be kept to first
    */
   static Optional<PagePieces> on(Box seen, List<FreeSpace.Free> grounds, double bar, Sizes sizes) {
-    Box room = seen.grown(-0.5);
+    double[][][] all = {
+      {{BESIDE, bar + 2}},
+      {{bar + 2, BESIDE - 1}},
+      sizes.title(),
+      {{MAP_WIDTH, MAP_HEIGHT}},
+      sizes.notes()
+    };
+    for (int[] order : ORDERS) {
+      Optional<Box[]> boxes = placed(seen.grown(-0.5), grounds, all, order);
+      if (boxes.isPresent()) {
+        Box[] at = boxes.get();
+        return Optional.of(new PagePieces(at[1], at[0], at[2], at[3], at[4], sizes.brief()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Box[]> placed(
+      Box room, List<FreeSpace.Free> grounds, double[][][] sizes, int[] order) {
+    Box[] boxes = new Box[sizes.length];
     List<Box> taken = new ArrayList<>();
-    Optional<Box> up = place(room, grounds, taken, new double[][] {{BESIDE, bar + 2}});
-    Optional<Box> across =
-        up.flatMap(b -> place(room, grounds, taken, new double[][] {{bar + 2, BESIDE - 1}}));
-    Optional<Box> title = across.flatMap(b -> place(room, grounds, taken, sizes.title()));
-    double[][] maps = {{MAP_WIDTH, MAP_HEIGHT}};
-    Optional<Box> map = title.flatMap(b -> place(room, grounds, taken, maps));
-    return map.flatMap(b -> place(room, grounds, taken, sizes.notes()))
-        .map(b -> new PagePieces(across.get(), up.get(), title.get(), map.get(), b));
+    for (int piece : order) {
+      Optional<Box> box = place(room, grounds, taken, sizes[piece]);
+      if (box.isEmpty()) {
+        return Optional.empty();
+      }
+      boxes[piece] = box.get();
+    }
+    return Optional.of(boxes);
   }
 
   private static Optional<Box> place(

@@ -5,6 +5,7 @@ import felloe.drawing.Paragraph;
 import felloe.drawing.TextWidth;
 import felloe.drawing.TextWrap;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What the strip along a page's lower edge says, the same on every page of a set.
@@ -43,6 +44,21 @@ record StripText(String title, List<String> facts, String notes) {
 
   StripText {
     facts = List.copyOf(facts);
+  }
+
+  /** This or the other, whichever has more to say in its notes. */
+  StripText longer(StripText other) {
+    return other.notes.length() > notes.length() ? other : this;
+  }
+
+  /** Width of the title block that shows every line of it whole beside the page's name, mm. */
+  double titleWidth() {
+    double widest =
+        Stream.concat(Stream.of(title), facts.stream())
+            .mapToDouble(line -> TextWidth.of(line, SMALL))
+            .max()
+            .orElseThrow();
+    return Math.ceil(nameCell(0) + 1 + widest + 2 * PAD);
   }
 
   /** Whether the strip is so narrow that the notes stand below the other cells. */

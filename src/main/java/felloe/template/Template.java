@@ -157,8 +157,9 @@ public final class Template {
    * The words that pages must have room for. A drilling sheet has room for those of the template
    * too, so that its crosses lie on the same pages.
    */
-  private StripText roomFor() {
-    StripText own = text(0);
+  private TileText roomFor() {
+    StripText text = text(0);
+    TileText own = new TileText(text, TemplateWords.brief(text, shape, stamp, TilePages.NOTES));
     if (options.markOut().method() != MarkOut.Method.CENTRES) {
       return own;
     }
@@ -166,7 +167,8 @@ public final class Template {
     List<String> cutting = new ArrayList<>(List.of(Cautions.USE));
     cutting.addAll(Cautions.cutting(plate.stock().material()));
     StripText other = TemplateWords.strip(cut, 0, options.bars(), Stamp.NONE, cutting);
-    return other.notes().length() > own.notes().length() ? other : own;
+    StripText brief = TemplateWords.brief(other, cut, Stamp.NONE, TilePages.NOTES);
+    return own.longer(new TileText(other, brief));
   }
 
   private BarWords bars() {
@@ -203,12 +205,13 @@ public final class Template {
 
   /** The pages to try: framed upright and across, then open ones. */
   private List<PageFrame> frames(Paper paper, double margin, Correction correction, double bar) {
+    StripText room = roomFor().whole();
     List<PageFrame> frames = new ArrayList<>();
     for (PageFrame.Kind kind : List.of(PageFrame.Kind.FRAMED, PageFrame.Kind.OPEN)) {
       for (boolean upright : new boolean[] {true, false}) {
         double width = upright ? paper.width() : paper.height();
         double height = upright ? paper.height() : paper.width();
-        frames.add(PageFrame.of(kind, width, height, margin, correction, roomFor(), bar));
+        frames.add(PageFrame.of(kind, width, height, margin, correction, room, bar));
       }
     }
     return frames;

@@ -18,6 +18,9 @@ final class TemplateWords {
   /** How the line of the title block begins that only pages at scale have. */
   static final String SCALE = "Scale 1:1, mm";
 
+  /** Lines of the title block on name, stock and face; how it was printed follows. */
+  private static final int OWN_FACTS = 3;
+
   private TemplateWords() {}
 
   static StripText strip(
@@ -38,6 +41,24 @@ final class TemplateWords {
         (stamp.isNone() ? instruction(shape) + waste(shape) + engraving(shape) : stamp.sentence())
             + " "
             + String.join(" ", cautions));
+  }
+
+  /**
+   * What a page says at the least where its neighbours on the same sheet say the rest.
+   *
+   * @param page name of the page on which all cautions stand
+   */
+  static StripText brief(StripText whole, LaidShape shape, Stamp stamp, String page) {
+    List<String> facts = new ArrayList<>();
+    facts.add(shape.face() == Face.FRONT ? "FRONT face" : "BACK face: MIRRORED");
+    facts.addAll(whole.facts().subList(OWN_FACTS, whole.facts().size()));
+    return new StripText(
+        whole.facts().get(0),
+        facts,
+        (stamp.isNone() ? instruction(shape) + waste(shape) + engraving(shape) : stamp.sentence())
+            + " Before you start, read the cautions on page "
+            + page
+            + ".");
   }
 
   /** Of a plate whose holes a machine makes no centre is marked by the paper. */

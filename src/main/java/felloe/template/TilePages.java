@@ -23,11 +23,12 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Draws the pages once it is settled which part of the template each one carries. */
 final class TilePages {
 
-  private static final String NOTES = "Notes";
+  static final String NOTES = "Notes";
   private static final String WORK = "Work";
   private static final String STAMP = "stamp";
   private static final double STEP = 3;
@@ -100,7 +101,8 @@ final class TilePages {
     Optional<FreeCorner> tableBlock =
         bare ? Optional.empty() : free.find(tableWidth(plate), table.height());
     Optional<FreeCorner> stepsBlock = free.find(stepsWidth(grid), steps.height());
-    boolean onTiles = stepsBlock.isPresent() && (tableBlock.isPresent() || bare);
+    boolean onTiles =
+        stepsBlock.isPresent() && (tableBlock.isPresent() || bare) && cautions().isPresent();
     Box field = wordsFrame().field();
     List<Block> both = new ArrayList<>(words);
     both.addAll(table(shape));
@@ -157,10 +159,7 @@ final class TilePages {
   /** No word is cut off by a tile's edge that stands whole on another tile. */
   private static Predicate<Mark> legible(Grid grid, Box tile) {
     List<Box> tiles =
-        IntStream.range(0, grid.rows() * grid.columns())
-            .filter(i -> grid.has(i / grid.columns(), i % grid.columns()))
-            .mapToObj(i -> grid.tile(i / grid.columns(), i % grid.columns()))
-            .toList();
+        printed(grid).map(i -> grid.tile(i / grid.columns(), i % grid.columns())).toList();
     return mark ->
         !(mark instanceof Mark.Label)
             || tile.contains(mark.box())
@@ -188,6 +187,25 @@ final class TilePages {
       }
     }
     return large;
+  }
+
+  /** The tile on which the cautions stand in full. */
+  private Optional<String> cautions() {
+    List<String> names = printed(choice.grid()).map(i -> name(choice.grid(), i)).toList();
+    return IntStream.range(0, names.size())
+        .filter(i -> choice.pieces().isEmpty() || !choice.pieces().get(i).brief())
+        .mapToObj(names::get)
+        .findFirst();
+  }
+
+  private static Stream<Integer> printed(Grid grid) {
+    return IntStream.range(0, grid.rows() * grid.columns())
+        .filter(i -> grid.has(i / grid.columns(), i % grid.columns()))
+        .boxed();
+  }
+
+  private static String name(Grid grid, int tile) {
+    return Grid.name(tile / grid.columns(), tile % grid.columns());
   }
 
   /** Where words may stand: round the part, and on paper. */
@@ -235,14 +253,19 @@ final class TilePages {
             field.minX(), field.maxY() - tile.height(), field.minX() + tile.width(), field.maxY());
     Page.Placed part = new Page.Placed(all.within(tile), shift, Optional.of(clip));
     String name = Grid.name(row, column);
-    Furniture furniture = new Furniture(choice.frame(), text);
     Function<Box, List<Mark>> map = box -> map().in(box, row, column);
     Drawing round =
         choice.pieces().isEmpty()
-            ? furniture.draw(name, count(total), map)
-            : furniture.draw(
-                name, count(total), map, choice.pieces().get(pages.size()).moved(shift));
+            ? new Furniture(choice.frame(), text).draw(name, count(total), map)
+            : placed(name, count(total), map, choice.pieces().get(pages.size()).moved(shift));
     page(name, List.of(part, Page.Placed.of(round)));
+  }
+
+  private Drawing placed(
+      String name, String count, Function<Box, List<Mark>> map, PagePieces pieces) {
+    StripText words =
+        pieces.brief() ? TemplateWords.brief(text, shape, stamp, cautions().orElse(NOTES)) : text;
+    return new Furniture(choice.frame(), words).draw(name, count, map, pieces);
   }
 
   /** A page without a part of the drawing: no check bars, no scale. */

@@ -103,7 +103,7 @@ class TemplateTest {
   }
 
   @Test
-  void everyPageSaysWhatItIsAndCarriesTheCautions() {
+  void everyPageSaysWhatItIsAndCarriesTheCautionsOrNamesThePageThatDoes() {
     for (PageSet set : SETS) {
       int number = 1;
       for (Page page : set.pages()) {
@@ -114,11 +114,34 @@ class TemplateTest {
         boolean tile = number - 2 < set.tiles().size();
         assertEquals(tile, texts.contains("Scale 1:1"), texts);
         assertTrue(texts.contains("FRONT face"), texts);
-        assertTrue(texts.contains("Not for public roads"), texts);
-        assertTrue(texts.contains("qualified person have the last word"), texts);
-        assertTrue(texts.contains("eye protection"), texts);
+        assertTrue(hasCautions(page) || refersToCautions(page, set), texts);
+        assertTrue(texts.contains("finish line"), texts);
       }
+      assertTrue(set.pages().stream().anyMatch(TemplateTest::hasCautions), set.paper());
     }
+  }
+
+  private static boolean hasCautions(Page page) {
+    String texts = SeamTest.texts(page).replace('\n', ' ');
+    return texts.contains("Not for public roads")
+        && texts.contains("qualified person have the last word")
+        && texts.contains("eye protection");
+  }
+
+  private static boolean refersToCautions(Page page, PageSet set) {
+    String texts = SeamTest.texts(page).replace('\n', ' ');
+    return set.pages().stream()
+        .filter(TemplateTest::hasCautions)
+        .anyMatch(other -> texts.contains("read the cautions on page " + other.name() + "."));
+  }
+
+  @Test
+  void aWheelThatTwoPagesHoldTakesTwo() {
+    // 290 mm wide and 261 high: two upright A4 pages with margins of 10 mm hold 360 by 277.
+    PageSet set =
+        Template.of(PaperPlates.heron(), List.of(), UsualPrint.on(Paper.A4), Stamp.NONE).pages();
+    assertEquals(2, set.grid().count());
+    assertFalse(set.grid().seamsAcross().isEmpty());
   }
 
   @Test
