@@ -211,7 +211,7 @@ public final class BenchPages {
     }
     double section = section(blocks, heading);
     double left = y - field.minY() - ABOVE;
-    boolean together = section <= field.height() / 2 || left <= field.height() / 3;
+    boolean together = section <= field.height() / 3 || left <= field.height() / 4;
     double least = Math.min(section, beginning(blocks, heading));
     need(ABOVE + (together && section <= field.height() ? section : least));
     y -= blank() ? 0 : ABOVE;

@@ -32,11 +32,14 @@ final class BenchTable {
 
   private static final double LEAST_WRAPPED = 30;
 
+  /** The same where the column is all that there is to read, mm. */
+  private static final double LIST = 45;
+
   /** What sums of widths may be off by, mm. */
   private static final double HAIR = 0.01;
 
   /** Height of a row that is written in. */
-  private static final double WRITE = 7;
+  private static final double WRITE = 6.6;
 
   /** A box to tick takes one line. */
   private static final String TICK = new Cell.Tick().text("");
@@ -54,20 +57,19 @@ final class BenchTable {
 
   /**
    * @param width that it may take, mm; a table with wrapped words whose parts may stand side by
-   *     side takes half of it where that is enough
+   *     side takes a third or half of it where that is enough
    * @param most height that it may take on a page, mm; a row that is higher goes on in another
    */
   BenchTable(Block.Table rows, double width, double most) {
     this.columns = rows.columns();
     this.abreast = rows.abreast();
-    double half = (width - BETWEEN) / 2;
-    double[] narrow = widths(rows, half);
-    boolean halved =
-        abreast
-            && rows.rows().size() >= SHORT
-            && has(Block.Fill.WRAPPED)
-            && IntStream.range(0, narrow.length).allMatch(i -> narrow[i] >= least(i));
-    this.widths = halved ? narrow : widths(rows, width);
+    this.widths =
+        IntStream.of(3, 2)
+            .filter(parts -> abreast && rows.rows().size() >= SHORT && has(Block.Fill.WRAPPED))
+            .mapToObj(parts -> widths(rows, (width - (parts - 1) * BETWEEN) / parts))
+            .filter(this::roomy)
+            .findFirst()
+            .orElseGet(() -> widths(rows, width));
     this.caption = rows.caption().isEmpty() ? "" : Paragraph.fit(rows.caption(), TEXT, width - PAD);
     this.least = has(Block.Fill.BLANK) ? WRITE : has(Block.Fill.TICK) ? TICKED : 0;
     int headLines = lines(most / 3);
@@ -83,8 +85,14 @@ final class BenchTable {
     }
   }
 
-  private double least(int column) {
-    return columns.get(column).fill() == Block.Fill.WRAPPED ? LEAST_WRAPPED : 0;
+  /** Whether no column that wraps is too narrow; one that stands alone wants more. */
+  private boolean roomy(double[] widths) {
+    int[] wrapped =
+        IntStream.range(0, widths.length)
+            .filter(i -> columns.get(i).fill() == Block.Fill.WRAPPED)
+            .toArray();
+    double least = wrapped.length > 1 || wrapped.length < widths.length - 1 ? LEAST_WRAPPED : LIST;
+    return IntStream.of(wrapped).allMatch(i -> widths[i] >= least);
   }
 
   private static List<List<String>> texts(Block.Table table) {

@@ -19,8 +19,8 @@ import java.util.List;
 /** Pages of words and pictures under one title, numbered, with a foot on each. */
 public final class FramedPages {
 
-  private static final double MARGIN = 14;
-  private static final double HEAD = 12;
+  private static final double MARGIN = 13;
+  private static final double HEAD = 9;
   private static final double TITLE = 4;
   private static final double SMALL = 2.5;
   private static final double PITCH = 3.5;

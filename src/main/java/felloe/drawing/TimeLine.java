@@ -15,7 +15,7 @@ import java.util.List;
  */
 public final class TimeLine {
 
-  private static final double ROW = 4.2;
+  private static final double ROW = 3.6;
   private static final double BAR = 2.6;
   private static final double TEXT = 2.5;
   private static final double LEFT = 8;

@@ -83,7 +83,17 @@ final class CardBill {
 
   /** What does not stay on the wheel; masses have no column. */
   private static Table rest(CardOutcome outcome, Bill bill, List<Item> items, String head) {
-    return table(outcome, bill, items, head).table().sideBySide();
+    return Rows.of(items)
+        .tick("")
+        .wrapped(head, item -> item.supply().what() + much(amount(outcome, item)))
+        .figures("cost", bill.currency().orElse(""), item -> Cell.fixed(item.cost(), 2, ""))
+        .table()
+        .sideBySide();
+  }
+
+  /** How much, unless it is one. */
+  private static String much(String amount) {
+    return amount.equals("1") ? "" : ": " + amount;
   }
 
   private static String amount(CardOutcome outcome, Item item) {

@@ -101,7 +101,7 @@ public final class CardOrder {
     told.add(
         (width < NARROW
                 ? acts.wrapped("do; MIND", 5, Line::together)
-                : acts.wrapped("do", 7, Line::words).wrapped("mind", 4, Line::caution))
+                : acts.wrapped("do", 9, Line::words).wrapped("mind", 6, Line::caution))
             .wrapped("time; more", width < NARROW ? 1 : 2, line -> line.beside(stem)));
     if (order.work() > 0) {
       told.say(

@@ -4,6 +4,7 @@ import static felloe.document.Quantity.brief;
 import static felloe.document.Quantity.fixed;
 
 import felloe.document.Block.Depth;
+import felloe.document.Block.Steps;
 import felloe.document.Cell;
 import felloe.document.Phrase;
 import felloe.document.Quantity;
@@ -41,8 +42,8 @@ final class CardReadings {
   static Telling of(CardOutcome outcome, CardCalls calls) {
     CardReadings readings = new CardReadings(outcome, calls);
     readings.bench();
-    readings.holes();
     readings.strips();
+    readings.holes();
     readings.torques();
     readings.proof();
     return readings.told;
@@ -161,7 +162,10 @@ final class CardReadings {
     told.cautions(ProofReport.CAUTIONS);
     told.say(String.join(" ", ProofReport.setUp(outcome.plate())));
     told.say("Stop, and take the weight off, when " + String.join(" ", ProofReport.stops(proof)));
-    proof.hangs().forEach(hang -> told.say(Phrase.sentence(ProofReport.hung(hang))));
+    told.add(
+        new Steps(
+            proof.hangs().stream().map(hang -> Phrase.sentence(ProofReport.hung(hang))).toList(),
+            true));
     told.say(
         "After the last part wait a minute, read, take all off and read again: no more than {} of"
             + " the deflection may be left. Places are in mm from the hub axis, x to the driver's"

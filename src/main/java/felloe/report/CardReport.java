@@ -158,15 +158,18 @@ public final class CardReport {
   private PlateDrawing drawing(Paper paper, Picture finished) {
     Box field = FramedPages.field(paper, FOOT, block(WIDEST_SCALE));
     Box room = BenchPages.below(told.blocks(), field);
-    if (room.height() - LEGEND < LEAST) {
-      told.fold(Depth.PAPER, new PageBreak());
+    boolean later = room.height() - LEGEND < LEAST;
+    if (later) {
+      // A page too small for verdict and drawing has room for the photo.
+      Figure photo = new Figure(within(finished, room.width()));
+      told.fold(Depth.PAPER, new Telling().add(photo).add(new PageBreak()));
       room = BenchPages.below(List.of(), FramedPages.field(paper, FOOT));
     }
     double high = Math.max(LEAST, room.height() - LEGEND);
     PlateDrawing drawing = PlateDrawing.of(outcome.plate(), room.width(), high);
     // The photo stands on this page where the drawing's scale does not suffer by it.
     Optional<PlateDrawing> beside =
-        high - PHOTO < LEAST
+        later || high - PHOTO < LEAST
             ? Optional.empty()
             : Optional.of(PlateDrawing.of(outcome.plate(), room.width(), high - PHOTO))
                 .filter(smaller -> smaller.scale().equals(drawing.scale()));
@@ -182,7 +185,7 @@ public final class CardReport {
       page.add(photo);
     }
     page.add(CardTables.of(chosen, outcome.plate().engravings()));
-    if (beside.isEmpty()) {
+    if (beside.isEmpty() && !later) {
       page.add(photo);
     }
     told.fold(Depth.PAPER, page);

@@ -151,11 +151,11 @@ class BenchPagesTest {
   void whatFollowsAHeadingStaysWithItWhereItFitsOnAPage() {
     Box field = FIELDS.get(1);
     List<Drawing> pages =
-        set(field, new Block.Heading("First"), blanks(20), new Block.Heading("Second"), blanks(14));
+        set(field, new Block.Heading("First"), blanks(24), new Block.Heading("Second"), blanks(10));
     assertEquals(2, pages.size());
     List<Mark.Label> second = labels(pages.get(1));
     assertEquals("Second", second.get(0).text());
-    assertEquals(14, second.stream().filter(label -> label.text().startsWith("row")).count());
+    assertEquals(10, second.stream().filter(label -> label.text().startsWith("row")).count());
   }
 
   @Test

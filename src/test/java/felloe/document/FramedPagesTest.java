@@ -48,10 +48,10 @@ class FramedPagesTest {
             Box box = label.box();
             assertTrue(!box.touches(field), label + " on " + field);
             assertTrue(
-                box.minX() >= 13.9
-                    && box.maxX() <= paper.width() - 13.9
-                    && box.minY() >= 13
-                    && box.maxY() <= paper.height() - 13,
+                box.minX() >= 12.9
+                    && box.maxX() <= paper.width() - 12.9
+                    && box.minY() >= 12
+                    && box.maxY() <= paper.height() - 12,
                 label + " on " + paper);
           }
         }
