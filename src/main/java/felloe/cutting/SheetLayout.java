@@ -157,6 +157,7 @@ public record SheetLayout(
         plate.load(),
         plate.engravings(),
         plate.grips(),
+        plate.bodies(),
         plate.cockpit());
   }
 
@@ -318,7 +319,8 @@ public record SheetLayout(
         plate.joints(),
         plate.load(),
         plate.engravings().stream().map(e -> moved(e, motion, before)).toList(),
-        // Grips are put on when it is cut.
+        // Grips and what sits in openings are put on when it is cut.
+        List.of(),
         List.of(),
         Optional.empty());
   }

@@ -8,6 +8,7 @@ import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
+import felloe.plate.Body;
 import felloe.plate.BoltCircle;
 import felloe.plate.Face;
 import felloe.plate.Finding;
@@ -108,6 +109,10 @@ public final class PictureDrawing {
     PictureInk engraved = new PictureInk(unit, room);
     engravings(Face.FRONT).forEach(line -> engraved.chain(line, LineType.THIN));
     engravings(Face.BACK).forEach(line -> engraved.chain(line, LineType.DASHED));
+    PictureInk bezels = new PictureInk(unit, room);
+    for (Body body : plate.map(Plate::bodies).orElse(List.of())) {
+      bezels.contour(body.bezel(), body.face() == Face.FRONT ? LineType.THIN : LineType.DASHED);
+    }
     PictureInk centres = new PictureInk(unit, room);
     centreLines(centres, box);
 
@@ -140,6 +145,9 @@ public final class PictureDrawing {
     layers.add(windows.layer("windows"));
     layers.add(holes.layer("holes"));
     layers.add(engraved.layer("engravings"));
+    if (plate.filter(p -> !p.bodies().isEmpty()).isPresent()) {
+      layers.add(bezels.layer("bodies"));
+    }
     layers.add(centres.layer("centre-lines"));
     layers.add(dimensions.layer("dimensions"));
     layers.add(callouts.layer("callouts"));
@@ -258,7 +266,12 @@ public final class PictureDrawing {
                         + Numbers.brief(p.mass(), p.mass() < 10 ? 1 : 0)
                         + " g \u00b7 ")
             .orElse("");
-    String back = engravings(Face.BACK).isEmpty() ? "" : " \u00b7 dashes: engraved on the back";
+    boolean behind =
+        plate.stream().flatMap(p -> p.bodies().stream()).anyMatch(body -> body.face() == Face.BACK);
+    String back =
+        engravings(Face.BACK).isEmpty()
+            ? behind ? " \u00b7 dashes: bezels on the back" : ""
+            : " \u00b7 dashes: " + (behind ? "bezels and engraved" : "engraved") + " on the back";
     return stock + "as the driver sees it \u00b7 revision " + shown.revision() + back;
   }
 

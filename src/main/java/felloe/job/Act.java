@@ -56,6 +56,8 @@ public enum Act {
   PROVE,
   /** The grips are put on. */
   FIT_GRIPS,
+  /** What sits in windows and holes is put in. */
+  FIT_BODIES,
   /** The hub screws are locked for good, one at a time. */
   LOCK,
   /** Two people sign for it. */

@@ -60,6 +60,7 @@ final class BillMaker {
     parts.laidUp().ifPresentOrElse(plan -> laidUp(plan, way.orElseThrow()), () -> sheet(way));
     parts.joints().joints().forEach(this::joint);
     grips();
+    items.addAll(BodyItems.of(plate));
     drills();
     cutters();
     usedUp();

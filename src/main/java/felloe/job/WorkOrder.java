@@ -163,6 +163,7 @@ public record WorkOrder(List<Task> tasks) {
       }
       addIf(proved, Act.PROVE);
       addIf(parts.gripped(), Act.FIT_GRIPS);
+      addIf(!parts.plate().bodies().isEmpty(), Act.FIT_BODIES);
       addIf(proved, Act.LOCK);
       add(Act.SIGN);
     }

@@ -29,6 +29,7 @@ import java.util.Optional;
  * @param engravings texts and marks cut shallow into a face
  * @param grips what hands close about, along the rim; none where the plate is held bare or by flat
  *     scales
+ * @param bodies what sits in windows and holes
  * @param cockpit where it sits in the car, if the shape file tells
  */
 public record Plate(
@@ -48,9 +49,10 @@ public record Plate(
     LoadWish load,
     List<Engraving> engravings,
     List<Grip> grips,
+    List<Body> bodies,
     Optional<Cockpit> cockpit) {
 
-  /** A plate without engravings and grips, of whose car nothing is known. */
+  /** A plate without engravings, grips and bodies, of whose car nothing is known. */
   public Plate(
       String name,
       String title,
@@ -81,6 +83,7 @@ public record Plate(
         notes,
         joints,
         load,
+        List.of(),
         List.of(),
         List.of(),
         Optional.empty());
@@ -163,6 +166,7 @@ public record Plate(
     joints = List.copyOf(joints);
     engravings = List.copyOf(engravings);
     grips = List.copyOf(grips);
+    bodies = List.copyOf(bodies);
     regionOf(outline, windows, holes);
   }
 
@@ -262,6 +266,7 @@ public record Plate(
         load,
         engravings,
         grips,
+        bodies,
         cockpit);
   }
 }

@@ -81,6 +81,7 @@ final class CardActs {
               + " down how far each one turned.";
       case PROVE -> prove();
       case FIT_GRIPS -> grips();
+      case FIT_BODIES -> CardBodies.fitting(plate);
       case LOCK ->
           "Take out one hub screw at a time, put locker on its thread, tighten it as the locker's"
               + " maker says, and put a mark over screw and plate. A locked screw is not turned"

@@ -77,6 +77,9 @@ public final class GripsReport {
                   "making.grip_scale lays a plain scale of {} on each face",
                   Quantity.mm(plate.making().gripScale()))
               : "the plate is held bare");
+      if (!plate.bodies().isEmpty()) {
+        balance(outcome, told);
+      }
       told.say("Write a section grips to shape them, print them or saw them: see docs/grips.md.");
       return told;
     }
@@ -147,12 +150,20 @@ public final class GripsReport {
   private static void balance(GripsOutcome outcome, Telling told) {
     GripsOutcome.Wheel wheel = outcome.wheel();
     told.say(
-        "The wheel with its grips: {}, centre of mass at {} from the hub axis, {} about it;"
-            + " the bare plate has {}. Screws and wrap come on top.",
+        "The wheel with {}: {}, centre of mass at {} from the hub axis, {} about it;"
+            + " the bare plate has {}. {}come on top.",
+        outcome.study().plate().bodies().isEmpty()
+            ? "its grips"
+            : outcome.grips().isEmpty()
+                ? "what sits in its openings"
+                : "its grips and what sits in its openings",
         Quantity.grams(wheel.mass()),
         Phrase.at(wheel.centre()),
         Quantity.fixed(wheel.inertia() / 1e9, 5, "kg m2"),
-        Quantity.fixed(wheel.plateInertia() / 1e9, 5, "kg m2"));
+        Quantity.fixed(wheel.plateInertia() / 1e9, 5, "kg m2"),
+        outcome.study().plate().bodies().stream().anyMatch(body -> body.mass().isEmpty())
+            ? "Screws, wrap, wires and bodies without a mass "
+            : "Screws and wrap ");
   }
 
   private static List<String> steps(GripsOutcome outcome) {

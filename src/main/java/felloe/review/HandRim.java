@@ -85,7 +85,7 @@ final class HandRim {
   }
 
   /** Ends of segments, and where a ray from the axis only touches an arc. */
-  private static List<Point> extremes(Contour window) {
+  static List<Point> extremes(Contour window) {
     List<Point> points = new ArrayList<>();
     for (Segment segment : window.segments()) {
       points.add(segment.from());

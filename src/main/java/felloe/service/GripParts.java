@@ -171,6 +171,7 @@ public final class GripParts {
         LoadWish.NONE,
         marks,
         List.of(),
+        List.of(),
         Optional.empty());
   }
 

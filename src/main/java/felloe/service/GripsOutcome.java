@@ -12,6 +12,7 @@ import felloe.grips.GripWrap;
 import felloe.grips.PlacedGrip;
 import felloe.grips.Pocket;
 import felloe.joints.GripPockets;
+import felloe.plate.Body;
 import felloe.plate.Plate;
 import felloe.solid.Relief;
 import felloe.solid.Solid;
@@ -63,14 +64,17 @@ public record GripsOutcome(Study study, List<Described> grips, Wheel wheel) {
   }
 
   /**
-   * Plate and grips together, without screws and wrap.
+   * Plate, grips and what sits in its openings together, without screws and wrap. A body is as
+   * heavy all over its bezel.
    *
    * @param mass g
    * @param centre centre of mass, mm
    * @param inertia about the hub axis, g mm²: what the hands feel when they turn it
    * @param plateInertia of the plate alone, g mm²
+   * @param bodies mass of what sits in its openings, as far as it was weighed, g
    */
-  public record Wheel(double mass, Point centre, double inertia, double plateInertia) {
+  public record Wheel(
+      double mass, Point centre, double inertia, double plateInertia, double bodies) {
 
     static Wheel of(Plate plate, List<Described> grips) {
       AreaProperties area = plate.region().properties();
@@ -84,7 +88,16 @@ public record GripsOutcome(Study study, List<Described> grips, Wheel wheel) {
         moment = moment.plus(grip.weight().centre(), grip.weight().mass());
         inertia += grip.weight().inertia();
       }
-      return new Wheel(all, new Point(moment.x() / all, moment.y() / all), inertia, own);
+      double bodies = 0;
+      for (Body body : plate.bodies()) {
+        double grams = body.mass().orElse(0.0);
+        AreaProperties bezel = body.bezel().properties();
+        bodies += grams;
+        moment = moment.plus(bezel.centroid(), grams);
+        inertia += grams * (bezel.ixx() + bezel.iyy()) / bezel.area();
+      }
+      all += bodies;
+      return new Wheel(all, new Point(moment.x() / all, moment.y() / all), inertia, own, bodies);
     }
   }
 

@@ -8,6 +8,7 @@ import felloe.geometry.Region;
 import felloe.geometry.RigidTransform;
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
+import felloe.plate.Body;
 import felloe.plate.BoltCircle;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
@@ -46,6 +47,7 @@ final class HoleReader {
   private final Labels labels;
   private final Optional<Contour> outline;
   private final HubPatterns hubs;
+  private final BodyReader bodies;
   private final List<Hole> holes = new ArrayList<>();
   private final List<BoltCircle> boltCircles = new ArrayList<>();
   private final Map<Double, List<Region>> insides = new HashMap<>();
@@ -55,6 +57,12 @@ final class HoleReader {
     this.labels = labels;
     this.outline = outline;
     this.hubs = hubs;
+    this.bodies = new BodyReader(reports);
+  }
+
+  /** What sits in the holes, which have their labels now. */
+  List<Body> bodies(List<Hole> labelled) {
+    return bodies.bodies(i -> labelled.get(i).label());
   }
 
   List<Hole> holes() {
@@ -214,6 +222,13 @@ final class HoleReader {
     List<Point> centres = layout.map(key -> centres(f, key)).orElse(List.of());
     List<SlotWish> slots =
         f.has("slot") ? SlotWish.read(f.group("slot"), diameter, 0).stream().toList() : List.of();
+    Optional<Body> body = bodies.read(f);
+    if (role != HoleRole.OTHER && f.has(BodyReader.KEY)) {
+      f.problem(
+          BodyReader.KEY,
+          "sits where a screw goes",
+          "give the hole 'role: other', or take the body out");
+    }
     if (f.done()) {
       int own = centres.size();
       int before = holes.size();
@@ -222,6 +237,11 @@ final class HoleReader {
       for (int i = before + own; mirror && !slots.isEmpty() && i < holes.size(); i++) {
         Hole image = holes.get(before + imageOf(centres, i - before - own));
         holes.set(i, image.moved(RigidTransform.MIRROR));
+      }
+      for (int i = before; body.isPresent() && i < holes.size(); i++) {
+        boolean image = i >= before + own;
+        Point at = holes.get(i).centre();
+        bodies.seat(f, body.get(), i, new RigidTransform(image, 0, at));
       }
     }
   }

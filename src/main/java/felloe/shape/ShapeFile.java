@@ -3,6 +3,7 @@ package felloe.shape;
 import felloe.geometry.Contour;
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
+import felloe.plate.Body;
 import felloe.plate.Cockpit;
 import felloe.plate.Engraving;
 import felloe.plate.Grip;
@@ -138,6 +139,8 @@ public final class ShapeFile {
     List<LimitOverride> limits = limits();
     List<Window> windows = labels.windows(wishingWindows);
     List<Hole> holes = labels.holes(holeReader.holes());
+    List<Body> bodies = new ArrayList<>(windowReader.bodies(windows));
+    bodies.addAll(holeReader.bodies(holes));
     List<Joint> joints = new JointReader(holes).read(top);
     Optional<LoadWish> load = LoadReader.read(top);
     EngravingReader engravingReader = new EngravingReader(reports, labels);
@@ -176,6 +179,7 @@ public final class ShapeFile {
         load.orElseThrow(),
         engravings,
         grips,
+        bodies,
         cockpit);
   }
 

@@ -4,6 +4,7 @@ import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
 import felloe.geometry.Tolerances;
+import felloe.plate.Body;
 import felloe.plate.Note;
 import felloe.plate.Window;
 import felloe.plate.WindowUse;
@@ -26,6 +27,7 @@ final class WindowReader {
   private final FamilyReader families;
   private final Labels labels;
   private final Optional<Contour> outline;
+  private final BodyReader bodies;
   private final List<Window> windows = new ArrayList<>();
   private final List<Note> notes = new ArrayList<>();
   private int derived;
@@ -37,11 +39,17 @@ final class WindowReader {
     this.families = families;
     this.labels = labels;
     this.outline = outline;
+    this.bodies = new BodyReader(reports);
   }
 
   /** What the maker should know, such as leftovers that were dropped. */
   List<Note> notes() {
     return List.copyOf(notes);
+  }
+
+  /** What sits in the windows, which have their labels now. */
+  List<Body> bodies(List<Window> labelled) {
+    return bodies.bodies(i -> labelled.get(i).label());
   }
 
   /** Reads the list of windows; they still wish for their labels. */
@@ -60,17 +68,37 @@ final class WindowReader {
     WindowUse use = f.oneOf("use", WindowUse.class).or(fromRim ? WindowUse.GRIP : WindowUse.OPEN);
     String label = Labels.read(f);
     Where where = where(f);
-    List<Contour> contours = List.of();
+    Optional<Body> body = bodies.read(f);
+    if (use == WindowUse.GRIP && f.has(BodyReader.KEY)) {
+      f.problem(
+          BodyReader.KEY,
+          "sits where fingers go through",
+          "give the window another use, or take the body out");
+    }
+    List<Laid> laid = List.of();
     if (fromRim) {
       PLACED.stream().filter(f::has).forEach(key -> refuseBesideDerived(f, key));
-      contours = derived(f);
+      laid = derived(f).stream().map(c -> new Laid(c, RigidTransform.NONE)).toList();
     } else if (kind.isPresent() && segments < MOST_SEGMENTS) {
-      contours = placed(f, families.read(f, kind.get()), where);
+      laid = placed(f, families.read(f, kind.get()), where);
     }
     f.done();
-    String wish = labels.wish(f, label, contours.size());
-    for (Contour contour : contours) {
-      windows.add(new Window(wish, use, contour, f.place()));
+    String wish = labels.wish(f, label, laid.size());
+    for (Laid one : laid) {
+      body.ifPresent(b -> bodies.seat(f, b, windows.size(), one.toMiddle));
+      windows.add(new Window(wish, use, one.contour, f.place()));
+    }
+  }
+
+  /**
+   * A window where it belongs.
+   *
+   * @param toMiddle the motion that brings there what is drawn about its own middle
+   */
+  private record Laid(Contour contour, RigidTransform toMiddle) {
+
+    Laid mirrored() {
+      return new Laid(contour.moved(RigidTransform.MIRROR), toMiddle.then(RigidTransform.MIRROR));
     }
   }
 
@@ -94,16 +122,16 @@ final class WindowReader {
   }
 
   /** The family's contours at each of its places, with their mirror images. */
-  private List<Contour> placed(Fields f, List<Contour> shapes, Where where) {
+  private List<Laid> placed(Fields f, List<Contour> shapes, Where where) {
     if (!f.good() || !roomFor(f, shapes, where)) {
       return List.of();
     }
-    List<Contour> all = new ArrayList<>();
+    List<Laid> all = new ArrayList<>();
     for (Point at : where.places) {
       for (Contour shape : shapes) {
-        reports
-            .guard(f.path(), () -> Placing.degrees(at, where.turn).of(shape))
-            .ifPresent(all::add);
+        Placing placing = Placing.degrees(at, where.turn);
+        RigidTransform toMiddle = BodyReader.toMiddle(shape, placing.motion());
+        reports.guard(f.path(), () -> new Laid(placing.of(shape), toMiddle)).ifPresent(all::add);
       }
     }
     return where.mirror ? withImages(f, all) : all;
@@ -129,15 +157,16 @@ final class WindowReader {
     return true;
   }
 
-  private static List<Contour> withImages(Fields f, List<Contour> contours) {
-    if (contours.stream().anyMatch(c -> Math.abs(c.box().centre().x()) <= Tolerances.SAME_POINT)) {
+  private static List<Laid> withImages(Fields f, List<Laid> windows) {
+    if (windows.stream()
+        .anyMatch(w -> Math.abs(w.contour.box().centre().x()) <= Tolerances.SAME_POINT)) {
       f.problem("mirror", "makes the window meet its own image", "leave 'mirror' out");
-      return contours;
+      return windows;
     }
-    List<Contour> all = new ArrayList<>();
-    for (Contour contour : contours) {
-      all.add(contour);
-      all.add(contour.moved(RigidTransform.MIRROR));
+    List<Laid> all = new ArrayList<>();
+    for (Laid window : windows) {
+      all.add(window);
+      all.add(window.mirrored());
     }
     return all;
   }

@@ -1,5 +1,7 @@
 package felloe.template;
 
+import felloe.drawing.LineType;
+import felloe.drawing.Mark;
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
@@ -138,6 +140,19 @@ record LaidShape(
    */
   List<Engraving> engravings() {
     return markOut.method() == MarkOut.Method.CENTRES ? List.of() : plate.engravings(face);
+  }
+
+  /**
+   * Dashed, what bezels on the face that it goes on will cover; nothing where holes are all that is
+   * worked.
+   */
+  List<Mark> bezels() {
+    return markOut.method() == MarkOut.Method.CENTRES
+        ? List.of()
+        : plate.bodies().stream()
+            .filter(body -> body.face() == face)
+            .<Mark>map(body -> Mark.Stroke.of(body.bezel().moved(motion), LineType.DASHED))
+            .toList();
   }
 
   /** The outermost line. */

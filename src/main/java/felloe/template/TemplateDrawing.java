@@ -21,7 +21,8 @@ import java.util.List;
  * The template of a plate as one drawing at full size: the finish line of outline and windows, the
  * rough line, holes with centre crosses, pitch circles, datum axes, and the words and arrows that
  * belong to them. Layers, bottom first: {@code centre-lines}, {@code rough}, {@code waste-holes},
- * {@code outline}, {@code windows}, {@code holes}, {@code engraving}, {@code notes}.
+ * {@code outline}, {@code windows}, {@code holes}, {@code engraving}, {@code bodies}, {@code
+ * notes}.
  *
  * <p>Accuracy: the middle of each line is the plate's own line or arc, moved as the mark-out method
  * says; it is never flattened.
@@ -149,6 +150,7 @@ public final class TemplateDrawing {
     layers.add(new Drawing.Layer("windows", windows));
     layers.add(new Drawing.Layer("holes", holes()));
     layers.add(new Drawing.Layer("engraving", engraving()));
+    layers.add(new Drawing.Layer("bodies", shape.bezels()));
     layers.removeIf(layer -> layer.marks().isEmpty());
     return new Drawing(layers);
   }

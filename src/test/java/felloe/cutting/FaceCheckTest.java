@@ -73,6 +73,7 @@ class FaceCheckTest {
         bare.load(),
         List.of(engravings),
         List.of(),
+        List.of(),
         java.util.Optional.empty());
   }
 

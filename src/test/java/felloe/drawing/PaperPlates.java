@@ -278,6 +278,7 @@ public final class PaperPlates {
         p.load(),
         engravings,
         p.grips(),
+        p.bodies(),
         p.cockpit());
   }
 }

@@ -136,6 +136,8 @@ class WorkOrderTest {
     assertFalse(acts("dunlin", "making.grip_scale=0").contains(Act.FIT_GRIPS));
     assertFalse(acts("dunlin", "windows=[]").contains(Act.SAW_WINDOWS));
     assertTrue(acts("dunlin").contains(Act.FIT_GRIPS));
+    assertTrue(acts("bittern").contains(Act.FIT_BODIES));
+    assertFalse(acts("dunlin").contains(Act.FIT_BODIES));
     List<Act> bare = acts("dunlin", "bolt_circles=[]", "joints=[]");
     for (Act no : List.of(Act.BOLT, Act.SETTLE, Act.PROVE, Act.LOCK, Act.MEASURE_HOLES)) {
       assertFalse(bare.contains(no), no + " in " + bare);

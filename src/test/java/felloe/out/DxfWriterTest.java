@@ -242,6 +242,7 @@ class DxfWriterTest {
             plain.load(),
             engravings,
             List.of(),
+            List.of(),
             java.util.Optional.empty());
     List<String> found =
         Ezdxf.read(DxfWriter.write(CutDrawing.finish(plate), CutDrawings.ABOUT), folder);
