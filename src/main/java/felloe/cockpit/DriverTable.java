@@ -18,10 +18,13 @@ import java.util.Map;
  * Measures of drivers by percentile, from the resource {@code driver.yaml}, each with its source.
  *
  * @param percentiles how many of a hundred are smaller, the least first
+ * @param ease share of its length with which a thumb or finger works at ease
  * @param rows of each kind of people
  */
 public record DriverTable(
-    List<Integer> percentiles, Map<People, Map<BodyMeasure, List<SourcedFigure>>> rows) {
+    List<Integer> percentiles,
+    SourcedFigure ease,
+    Map<People, Map<BodyMeasure, List<SourcedFigure>>> rows) {
 
   private static final String RESOURCE = "/felloe/driver.yaml";
   private static final String OWN = "the shape file, measured of the driver";
@@ -37,6 +40,9 @@ public record DriverTable(
     Fields top = BuiltIn.tree(RESOURCE).fields(problems);
     List<Integer> percentiles =
         top.list("percentiles").lengths().stream().map(Double::intValue).toList();
+    Fields share = top.group("ease");
+    double part = share.number("share").positive().atMost(1).required();
+    String because = share.longText("basis").required();
     Fields measures = top.group("measures");
     Map<People, Map<BodyMeasure, List<SourcedFigure>>> rows = new EnumMap<>(People.class);
     for (People people : People.values()) {
@@ -54,7 +60,9 @@ public record DriverTable(
     }
     top.done();
     problems.throwIfAny();
-    return new DriverTable(percentiles, rows);
+    SourcedFigure ease =
+        new SourcedFigure("share of a thumb or finger that works at ease", part, "", because);
+    return new DriverTable(percentiles, ease, rows);
   }
 
   private static List<SourcedFigure> sourced(

@@ -33,11 +33,13 @@ public final class Seated {
 
   private final Seat seat;
   private final Driver driver;
+  private final DriverTable table;
   private final Map<BodyMeasure, SourcedFigure> figures;
 
   private Seated(Seat seat, Driver driver, DriverTable table) {
     this.seat = seat;
     this.driver = driver;
+    this.table = table;
     this.figures = new EnumMap<>(BodyMeasure.class);
     for (BodyMeasure measure : BodyMeasure.values()) {
       figures.put(measure, table.of(driver, measure));
@@ -49,6 +51,16 @@ public final class Seated {
     return cockpit
         .driver()
         .flatMap(d -> cockpit.seat().map(s -> new Seated(s, d, DriverTable.standard())));
+  }
+
+  /** Who it is. */
+  Driver driver() {
+    return driver;
+  }
+
+  /** What his measures come from, where they are not his own. */
+  DriverTable table() {
+    return table;
   }
 
   /** A measure, mm. */

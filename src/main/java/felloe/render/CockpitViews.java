@@ -25,7 +25,8 @@ final class CockpitViews {
                     .addAll(one.plan())
                     .add("hands", one.hands())
                     .add("arms", one.arms())
-                    .add("rim", one.rim())),
+                    .add("rim", one.rim())
+                    .add("reach", one.reach())),
         View.of(
             Arms.class,
             (arms, to) ->

@@ -44,6 +44,7 @@ public final class CockpitReport {
     report.clearances(told);
     told.add(DriverTelling.places(outcome.plan()));
     told.add(HandsTelling.of(outcome));
+    told.add(ReachTelling.of(outcome));
     CockpitPictures pictures = new CockpitPictures(outcome.plan());
     told.fold(
         Depth.PAPER,
@@ -98,6 +99,7 @@ public final class CockpitReport {
       }
     }
     steps.addAll(HandsTelling.steps(outcome));
+    steps.addAll(ReachTelling.steps(outcome));
     steps.add(
         "Measure the car, not the drawing: from the middle of the column to the right, from the"
             + " floor up, from the end of the column toward the driver.");

@@ -3,6 +3,7 @@ package felloe.service;
 import felloe.cockpit.Arms;
 import felloe.cockpit.CockpitPlan;
 import felloe.cockpit.Hands;
+import felloe.cockpit.Reach;
 import felloe.geometry.Contour;
 import felloe.geometry.Offset;
 import felloe.geometry.Region;
@@ -26,13 +27,20 @@ import java.util.List;
  * @param hands where they hold it
  * @param arms what becomes of them to the left and to the right; none where nobody sits there
  * @param rim what a hand finds round it
+ * @param reach whether its switches are reached from there
  */
 public record CockpitOutcome(
-    Study study, CockpitPlan plan, Hands hands, List<Arms> arms, List<RimHold> rim) {
+    Study study,
+    CockpitPlan plan,
+    Hands hands,
+    List<Arms> arms,
+    List<RimHold> rim,
+    List<Reach> reach) {
 
   public CockpitOutcome {
     arms = List.copyOf(arms);
     rim = List.copyOf(rim);
+    reach = List.copyOf(reach);
   }
 
   /**
@@ -77,7 +85,8 @@ public record CockpitOutcome(
         plan,
         hands,
         Arms.of(plate, cockpit, plan.seated(), hands),
-        RimHold.along(plate, grips));
+        RimHold.along(plate, grips),
+        Reach.of(plate, plan.seated(), hands, behind, before));
   }
 
   /** The outline with what sticks out past it at its widest, all round. */
