@@ -66,10 +66,15 @@ public record CockpitPlan(
     List<Thing> things = new ArrayList<>(cockpit.things());
     seated.ifPresent(driver -> things.addAll(driver.legs(cockpit.things())));
     refuseMiddle(things, axes.toCar(new Spot(0, 0, (back + front) / 2)));
-    SweptWheel wheel = new SweptWheel(swept, back, front);
+    List<SweptWheel> wheels = new ArrayList<>(List.of(new SweptWheel(swept, back, front)));
+    plate.bodies().forEach(body -> wheels.add(SweptWheel.of(body, plate, cockpit)));
     List<Clearance> clearances = new ArrayList<>();
     for (Thing thing : things) {
-      SweptWheel.Nearest nearest = wheel.to(thing.room(), axes);
+      SweptWheel.Nearest nearest =
+          wheels.stream()
+              .map(wheel -> wheel.to(thing.room(), axes))
+              .reduce(SweptWheel.Nearest::nearer)
+              .orElseThrow();
       Point there = new Point(nearest.wheel().x(), nearest.wheel().y());
       double turn = turn(outline, there, cockpit.lock());
       clearances.add(

@@ -4,10 +4,14 @@ import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Segment;
+import felloe.plate.Body;
+import felloe.plate.Cockpit;
 import felloe.plate.Cockpit.Block;
 import felloe.plate.Cockpit.Limb;
 import felloe.plate.Cockpit.Room;
 import felloe.plate.Cockpit.Spot;
+import felloe.plate.Face;
+import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -31,6 +35,33 @@ record SweptWheel(Region region, double back, double front) {
     Nearest nearer(Nearest other) {
       return other.distance < distance ? other : this;
     }
+  }
+
+  /**
+   * What sits in an opening: as if it went all round, within the ring of its farthest place, from
+   * the farthest that it stands behind to the farthest before.
+   */
+  static SweptWheel of(Body body, Plate plate, Cockpit cockpit) {
+    double ring = body.bezel().farthest(Point.ORIGIN);
+    double high = body.height();
+    double deep = Math.max(0, body.depth() - plate.stock().asMade());
+    if (body.shank().isPresent()) {
+      ring = Math.max(ring, body.shank().get().farthest(Point.ORIGIN));
+    }
+    if (body.arm().isPresent()) {
+      Body.Arm arm = body.arm().get();
+      ring = Math.max(ring, arm.edge().farthest(Point.ORIGIN));
+      high = Math.max(high, arm.off() + arm.thickness());
+    }
+    double nuts =
+        body.nut().map(Body.Nut::thickness).orElse(0.0)
+            + body.washer().map(Body.Washer::thickness).orElse(0.0);
+    deep = Math.max(deep, nuts);
+    boolean front = body.face() == Face.FRONT;
+    return new SweptWheel(
+        Region.of(Contour.circle(Point.ORIGIN, ring)),
+        cockpit.stack() - (front ? deep : high),
+        cockpit.stack() + plate.stock().asMade() + (front ? high : deep));
   }
 
   /** The place of the wheel nearest to a place. */

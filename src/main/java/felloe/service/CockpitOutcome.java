@@ -9,9 +9,7 @@ import felloe.geometry.Offset;
 import felloe.geometry.Region;
 import felloe.grips.GripPlan;
 import felloe.plate.BadInput;
-import felloe.plate.Body;
 import felloe.plate.Cockpit;
-import felloe.plate.Face;
 import felloe.plate.Grip;
 import felloe.plate.Place;
 import felloe.plate.Plate;
@@ -71,11 +69,6 @@ public record CockpitOutcome(
       before = Math.max(before, profile.front() + grip.swell().map(Grip.Swell::front).orElse(0.0));
       behind = Math.max(behind, profile.back() + grip.swell().map(Grip.Swell::back).orElse(0.0));
       past = Math.max(past, profile.pastEdge() + grip.swell().map(Grip.Swell::edge).orElse(0.0));
-    }
-    for (Body body : plate.bodies()) {
-      if (body.face() == Face.FRONT) {
-        before = Math.max(before, body.height());
-      }
     }
     CockpitPlan plan = CockpitPlan.of(plate, cockpit, grown(plate.outline(), past), behind, before);
     GripPlan grips = study.joints().grips();

@@ -6,14 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.cockpit.Reach.Grade;
 import felloe.cockpit.Reach.Told;
 import felloe.cockpit.Reach.With;
+import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
+import felloe.plate.Body;
 import felloe.plate.BodyMeasure;
 import felloe.plate.Cockpit;
 import felloe.plate.Cockpit.Seat;
 import felloe.plate.DemoPlates;
 import felloe.plate.Driver;
 import felloe.plate.Driver.People;
+import felloe.plate.Face;
 import felloe.plate.Place;
 import felloe.plate.Plate;
 import felloe.plate.Window;
@@ -132,6 +135,65 @@ class ReachTest {
     assertEquals(Grade.REACHED, grades(thumb).get(6));
     assertEquals(Grade.REACHED, grades(thumb).get(7));
     assertTrue(thumb.told().get(6).percentile().isEmpty());
+  }
+
+  /** What sits in an opening is reached where it stands, a paddle on the back by the finger. */
+  @Test
+  void aButtonIsReachedAsHighAsItStandsAndAPaddleAtItsEdge() {
+    Point at = new Point(60, 28);
+    Body button = body(Face.FRONT, 10, Optional.empty());
+    Reach thumb = reach(button, at);
+    assertEquals(With.THUMB, thumb.with());
+    assertEquals(Math.hypot(30, 9.5), thumb.away(), 1e-9);
+    Contour blade = Contour.rectangle(new Box(40, 0, 70, 60));
+    Body paddle = body(Face.BACK, 2, Optional.of(new Body.Arm(blade, 12, 3)));
+    Reach finger = reach(paddle, at);
+    assertEquals(With.FINGER, finger.with());
+    assertEquals(30 + 12, finger.away(), 1e-9);
+  }
+
+  private static Body body(Face face, double height, Optional<Body.Arm> arm) {
+    return new Body(
+        "it",
+        "S",
+        face,
+        Contour.circle(new Point(60, 28), 8),
+        height,
+        Optional.empty(),
+        20,
+        arm,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Place.of("knot.yaml", 6, 1));
+  }
+
+  private static Reach reach(Body body, Point at) {
+    Plate bare = plate(at);
+    Plate with =
+        new Plate(
+            bare.name(),
+            bare.title(),
+            bare.revision(),
+            bare.outline(),
+            bare.windows(),
+            bare.holes(),
+            bare.boltCircles(),
+            bare.hub(),
+            bare.stock(),
+            bare.making(),
+            bare.limits(),
+            bare.notes(),
+            bare.joints(),
+            bare.load(),
+            List.of(),
+            List.of(),
+            List.of(body),
+            Optional.empty());
+    List<Reach> all = Reach.of(with, Optional.empty(), HANDS, BEHIND, BEFORE);
+    assertEquals(1, all.size());
+    return all.get(0);
   }
 
   @Test
