@@ -32,6 +32,12 @@ public final class Shaded {
   /** Faces whose planes lie farther apart, in fine dots, are one behind the other. */
   private static final double STEP = 3;
 
+  /**
+   * What is no wider, in fine dots, between faces that go on into each other, or along the rim of a
+   * body, is not there: two bodies that lie flush part by as much where their chords differ.
+   */
+  private static final int SLIVER = FINE;
+
   private final int width;
   private final int height;
   private final byte[] greys;
@@ -71,6 +77,7 @@ public final class Shaded {
     double low = extent.centre().y() - height * dot / 2;
     Dots dots = new Dots(FINE * width, FINE * height, left, low, dot / FINE);
     seen.forEach(dots::add);
+    dots.closeSlivers();
     Box box = new Box(left, low, left + width * dot, low + height * dot);
     return new Shaded(width, height, dots.greys(width, height), box);
   }
@@ -179,6 +186,38 @@ public final class Shaded {
       }
     }
 
+    private void closeSlivers() {
+      for (int y = SLIVER; y + SLIVER < height; y++) {
+        for (int x = SLIVER; x + SLIVER < width; x++) {
+          closeSliver(x, y, 1, 0);
+          closeSliver(x, y, 0, 1);
+        }
+      }
+    }
+
+    /** From just behind a place to just beyond what is narrow enough in a direction. */
+    private void closeSliver(int x, int y, int dx, int dy) {
+      int step = dy * width + dx;
+      int first = y * width + x;
+      int before = nearest[first - step];
+      if (nearest[first] == 0 || !edge(x - dx, y - dy, x, y)) {
+        return;
+      }
+      for (int k = 1; k <= SLIVER; k++) {
+        int beyond = nearest[first + k * step];
+        boolean rim =
+            (before == 0) != (beyond == 0)
+                && edge(x + (k - 1) * dx, y + (k - 1) * dy, x + k * dx, y + k * dy);
+        boolean flush = before != 0 && beyond != 0 && !edge(x - dx, y - dy, x + k * dx, y + k * dy);
+        if (rim || flush) {
+          for (int i = 0; i < k; i++) {
+            nearest[first + i * step] = before == 0 ? beyond : before;
+          }
+          return;
+        }
+      }
+    }
+
     private boolean edge(int x, int y, int toX, int toY) {
       int one = nearest[y * width + x];
       int two = nearest[toY * width + toX];
@@ -192,8 +231,8 @@ public final class Shaded {
       Plane b = planes.get(two - 1);
       double behind =
           Math.min(
-              Math.abs(a.depth(toX, toY) - b.depth(toX, toY)),
-              Math.abs(a.depth(x, y) - b.depth(x, y)));
+              Math.abs(a.depth(toX, toY) - b.depth(toX, toY)) * a.normal.z(),
+              Math.abs(a.depth(x, y) - b.depth(x, y)) * b.normal.z());
       return a.normal.dot(b.normal) < EDGE || behind > STEP;
     }
 

@@ -86,4 +86,26 @@ class ShadedTest {
     int top = grey(shaded, View.SLANTED, new Vertex(50, 20, 10));
     assertTrue(side < top && top < 255, side + " " + top);
   }
+
+  /** Their chords differ by up to 0.2 mm, two fine dots here, which is no edge. */
+  @Test
+  void bodiesThatLieFlushLookLikeOne() {
+    Region disc = Region.of(Contour.circle(new Point(0, 0), 60));
+    Solid whole = Relief.slab(disc, 0, 16, 0.2);
+    List<Solid> two = List.of(Relief.slab(disc, 0, 6, 0.02), Relief.slab(disc, 6, 16, 0.2));
+    int one = dark(Shaded.of(List.of(whole), View.SLANTED, 400));
+    int both = dark(Shaded.of(two, View.SLANTED, 400));
+    assertTrue(one > 500, one + " dark dots");
+    assertEquals(one, both, 0.03 * one);
+  }
+
+  private static int dark(Shaded shaded) {
+    int dark = 0;
+    for (int y = 0; y < shaded.height(); y++) {
+      for (int x = 0; x < shaded.width(); x++) {
+        dark += shaded.grey(x, y) < 80 ? 1 : 0;
+      }
+    }
+    return dark;
+  }
 }
