@@ -86,6 +86,7 @@ final class GripLoft {
     List<PlanLine> borders = borders(across, ring);
     List<Cut> cuts = cuts(from, to);
     cuts.forEach(cut -> lines.add(cut.line));
+    cuts.forEach(cut -> lines.addAll(down(cut)));
     Optional<PlanLine> into = socket.map(t -> PlanLine.closed(t.room));
     into.ifPresent(lines::add);
     Optional<PlanLine> out = tongue.map(t -> PlanLine.closed(t.corners));
@@ -98,7 +99,7 @@ final class GripLoft {
           if (!borders.get(0).surrounds(p) || borders.size() > 1 && borders.get(1).surrounds(p)) {
             return Optional.empty();
           }
-          double floor = Double.POSITIVE_INFINITY;
+          Optional<Pocket> floor = Optional.empty();
           double low = grip.run().foot(p).d() < -GripSection.LIP_ROOM ? -grip.lip() : 0;
           for (Cut cut : cuts) {
             if (cut.line.surrounds(p)) {
@@ -109,7 +110,7 @@ final class GripLoft {
               if (pocket.fromPlate()) {
                 low = Math.max(low, pocket.depth());
               } else {
-                floor = Math.min(floor, grip.surface(face, pocket.centre()) - pocket.depth());
+                floor = Optional.of(pocket);
               }
             }
           }
@@ -124,14 +125,18 @@ final class GripLoft {
   /** From one level up to the grip's surface, or to a floor below it. */
   private final class Between implements Storey {
     private final double low;
-    private final double floor;
+    private final Optional<Pocket> pocket;
+    private final double deepest;
 
-    Between(double low, double floor) {
+    Between(double low, Optional<Pocket> pocket) {
       this.low = low;
-      this.floor = floor;
+      this.pocket = pocket;
+      this.deepest =
+          pocket.map(p -> grip.surface(face, p.centre()) - p.depth()).orElse(Double.MAX_VALUE);
     }
 
     private double up(Point p) {
+      double floor = deepest + pocket.map(one -> one.rise(p)).orElse(0.0);
       return Math.max(low, Math.min(floor, grip.surface(face, p)));
     }
 
@@ -183,6 +188,18 @@ final class GripLoft {
       }
     }
     return cuts;
+  }
+
+  /** Lines straight down a cone, a little into the hole, so that its pieces do not span it. */
+  private static List<PlanLine> down(Cut cut) {
+    if (cut.pocket.flatMap(Pocket::cone).isEmpty()) {
+      return List.of();
+    }
+    Point middle = cut.pocket.get().centre();
+    double in = 0.45 * cut.pocket.get().cone().orElseThrow().to();
+    return cut.line.points().stream()
+        .map(p -> PlanLine.open(List.of(p, middle.plus(p.minus(middle).unit(), in))))
+        .toList();
   }
 
   /** Points across the rim at a place, from outside in: on the roundings at equal angles. */

@@ -100,8 +100,20 @@ public record GripWeight(double volume, double mass, Point centre, double depth,
               .filter(h -> h.label().equals(pocket.hole()) && !pocket.fromPlate())
               .mapToDouble(h -> h.contour().area())
               .sum();
-      double gone = (pocket.area() - hole) * pocket.depth();
-      sums.add(pocket.centre(), side(pocket.face(), middle, t), -gone);
+      double cone = pocket.cone().map(Pocket.Cone::depth).orElse(0.0);
+      double gone = (pocket.area() - hole) * (pocket.depth() - cone);
+      sums.add(pocket.centre(), side(pocket.face(), middle + cone / 2, t), -gone);
+      pocket
+          .cone()
+          .ifPresent(
+              c -> {
+                // Of a ring that widens upward in a straight line, about the hole.
+                double over = (pocket.size() - c.to()) / 2;
+                double ring = Math.PI * over * c.depth() * (c.to() / 2 + over / 3);
+                double up = c.depth() * (c.to() / 3 + over / 4) / (c.to() / 2 + over / 3);
+                double at = top - pocket.depth() + up;
+                sums.add(pocket.centre(), side(pocket.face(), at, t), -ring);
+              });
     }
     double density = grip.grip().material().density() / 1000;
     return new GripWeight(

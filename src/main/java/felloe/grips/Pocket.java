@@ -7,6 +7,7 @@ import felloe.plate.Face;
 import felloe.plate.Hole;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is let into a grip for a screw, from its outside or from the face on the plate.
@@ -16,7 +17,8 @@ import java.util.List;
  * @param centre its middle, mm
  * @param form round or a hexagon
  * @param size diameter, or width across flats, mm
- * @param depth mm; from the outside measured at the middle
+ * @param depth mm, its cone counted in; from the outside measured at the middle
+ * @param cone how it ends for a countersunk head; empty for a flat floor
  * @param fromPlate whether it opens toward the plate; else outward
  * @param what it is for, such as {@code nut}
  */
@@ -27,6 +29,7 @@ public record Pocket(
     Form form,
     double size,
     double depth,
+    Optional<Cone> cone,
     boolean fromPlate,
     String what) {
 
@@ -36,6 +39,36 @@ public record Pocket(
   static boolean closes(List<Pocket> pockets, Hole hole, Face face) {
     return pockets.stream()
         .anyMatch(p -> p.fromPlate && p.face == face && p.hole.equals(hole.label()));
+  }
+
+  /**
+   * The cone at the bottom of a round pocket.
+   *
+   * @param depth of it, mm
+   * @param to diameter that it narrows to, that of the hole below it, mm
+   */
+  public record Cone(double depth, double to) {}
+
+  /** With a flat floor. */
+  public Pocket(
+      String hole,
+      Face face,
+      Point centre,
+      Form form,
+      double size,
+      double depth,
+      boolean fromPlate,
+      String what) {
+    this(hole, face, centre, form, size, depth, Optional.empty(), fromPlate, what);
+  }
+
+  /** Height of its floor above its deepest, mm. */
+  double rise(Point p) {
+    if (cone.isEmpty()) {
+      return 0;
+    }
+    double out = 2 * p.distance(centre) - cone.get().to();
+    return cone.get().depth() * Math.max(0, Math.min(1, out / (size - cone.get().to())));
   }
 
   /** Its form as seen from outside. */

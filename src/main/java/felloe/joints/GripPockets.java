@@ -4,6 +4,7 @@ import felloe.grips.GripPlan;
 import felloe.grips.PlacedGrip;
 import felloe.grips.Pocket;
 import felloe.plate.Face;
+import felloe.plate.Grip;
 import felloe.plate.Hole;
 import felloe.plate.Joint;
 import felloe.plate.Printer;
@@ -14,7 +15,8 @@ import java.util.Optional;
 
 /**
  * What grip screws need let into the grips: room for heads, traps that hold nuts (across flats and
- * a gap), holes for inserts. A cone for a countersunk head is cut with a countersink afterwards.
+ * a gap), holes for inserts, cones for countersunk heads. In a flat scale a cone is cut with a
+ * countersink afterwards.
  */
 public final class GripPockets {
 
@@ -54,9 +56,10 @@ public final class GripPockets {
 
   private static Optional<Pocket> front(PlannedJoint joint, Hole hole, PlacedGrip grip) {
     double sunk = joint.joint().screw().sunk();
-    if (sunk <= 0
-        || joint.head() == Joint.Head.COUNTERSUNK
-        || !grip.grip().faces().has(Face.FRONT)) {
+    if (joint.head() == Joint.Head.COUNTERSUNK) {
+      return cone(joint, hole, grip, sunk);
+    }
+    if (sunk <= 0 || !grip.grip().faces().has(Face.FRONT)) {
       return Optional.empty();
     }
     return Optional.of(
@@ -69,6 +72,28 @@ public final class GripPockets {
             sunk,
             false,
             joint.washer().isPresent() ? "head and washer" : "head"));
+  }
+
+  /** As wide as the sharp edge of the cone, which the head itself never has. */
+  private static Optional<Pocket> cone(
+      PlannedJoint joint, Hole hole, PlacedGrip grip, double sunk) {
+    double deep = joint.headSize().coneDepth(hole.diameter());
+    if (deep <= 0
+        || grip.grip().form() == Grip.Form.SCALE
+        || !grip.grip().faces().has(Face.FRONT)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Pocket(
+            hole.label(),
+            Face.FRONT,
+            hole.centre(),
+            Pocket.Form.ROUND,
+            joint.headSize().diameter(),
+            sunk + deep,
+            Optional.of(new Pocket.Cone(deep, hole.diameter())),
+            false,
+            "countersunk head"));
   }
 
   private static Optional<Pocket> back(PlannedJoint joint, Hole hole, PlacedGrip grip, double gap) {

@@ -234,7 +234,11 @@ public final class GripsReport {
                 .words("face", p -> p.face() == Face.FRONT ? "front" : "back")
                 .words("for", Pocket::what)
                 .words(
-                    "form", p -> p.form() == Pocket.Form.ROUND ? "round" : "hexagon, across flats")
+                    "form",
+                    p ->
+                        p.cone().isPresent()
+                            ? "cone"
+                            : p.form() == Pocket.Form.ROUND ? "round" : "hexagon, across flats")
                 .fixed("size", "mm", 1, Pocket::size)
                 .fixed("depth", "mm", 1, Pocket::depth)
                 .words("from", p -> p.fromPlate() ? "the plate's side" : "outside"));

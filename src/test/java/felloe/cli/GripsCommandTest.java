@@ -76,6 +76,20 @@ class GripsCommandTest {
     assertTrue(told.replaceAll("[ \\t]+", " ").contains("Meshes: 4"), told);
   }
 
+  /** Printed shells have the cones of their screws; what they weigh is told without them. */
+  @Test
+  void countersunkHeadsHaveTheirConesInShells() throws Exception {
+    String screw = "joints[0].screw={head: countersunk, sunk: 0.5}";
+    Run run = Run.of("grips", BITTERN, "--set", screw, "--out", folder.toString());
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("countersunk head"), run.out());
+    for (Path stl : written(".stl")) {
+      BodyReaders.nothingMended(BodyReaders.run(folder, "admesh", ".stl", Files.readAllBytes(stl)));
+    }
+    String scale = "joints[0].screw={head: countersunk, sunk: 0.5}";
+    assertFalse(Run.of("grips", HERON, "--set", scale).out().contains("countersunk head"));
+  }
+
   @Test
   void aShellLongerThanTheBedComesInPiecesWithTongues() throws Exception {
     String bed = "making.printer={bed: {width: 120, depth: 120, height: 100}}";

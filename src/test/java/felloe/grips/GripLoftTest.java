@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.plate.Face;
+import felloe.plate.Hole;
 import felloe.solid.SelfCrossing;
 import felloe.solid.Solid;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Bodies of grips against what Pappus and the integral of their sections say. */
@@ -42,5 +44,43 @@ class GripLoftTest {
     double both = front.volume() + back.volume();
     double weighed = GripWeight.of(grip, List.of()).volume();
     assertEquals(weighed, both, 0.001 * weighed);
+  }
+
+  /** A frustum of depth c from R down to r, 1 mm of cylinder above it, less the hole. */
+  @Test
+  void aConeForACountersunkHeadTakesAFrustumOff() {
+    PlacedGrip grip =
+        GripPlanTest.grip(
+            "grips: [{between: {from: G1, to: G2}, faces: front, over: 30, front: 10, round: 0,"
+                + " material: pla}]\n");
+    Hole hole = grip.holes().get(0);
+    double r = hole.diameter() / 2;
+    double top = 4.48;
+    double c = top - r;
+    Pocket cone =
+        new Pocket(
+            hole.label(),
+            Face.FRONT,
+            hole.centre(),
+            Pocket.Form.ROUND,
+            2 * top,
+            1 + c,
+            Optional.of(new Pocket.Cone(c, 2 * r)),
+            false,
+            "countersunk head");
+    double frustum = Math.PI * c / 3 * (top * top + top * r + r * r) - Math.PI * r * r * c;
+    double gone = frustum + Math.PI * (top * top - r * r);
+    GripWeight plain = GripWeight.of(grip, List.of());
+    GripWeight coned = GripWeight.of(grip, List.of(cone));
+    assertEquals(gone, plain.volume() - coned.volume(), 1e-6);
+    Solid with = front(grip, 0.005, List.of(cone));
+    Solid without = front(grip, 0.005, List.of());
+    assertEquals(gone, without.volume() - with.volume(), 0.005 * gone);
+    double moment = without.centroid().z() * without.volume() - with.centroid().z() * with.volume();
+    double told = plain.depth() * plain.volume() - coned.depth() * coned.volume();
+    assertEquals(told, moment, 0.005 * told);
+    assertTrue(
+        with.vertices().stream().anyMatch(v -> Math.abs(v.z() - (10 - 1 - c)) < 1e-9),
+        "the cone ends at the hole");
   }
 }
