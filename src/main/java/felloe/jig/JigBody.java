@@ -1,6 +1,7 @@
 package felloe.jig;
 
 import felloe.geometry.Contour;
+import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.plate.Plate;
@@ -18,6 +19,9 @@ final class JigBody {
   /** Material of a jig beyond its outermost hole, mm; common practice. */
   private static final double EDGE = 7;
 
+  /** Width of a rim round the plate, mm; common practice. */
+  private static final double RIM = 6;
+
   private final Plate plate;
   private final JigWish wish;
   private final Printer printer;
@@ -30,17 +34,23 @@ final class JigBody {
     this.locator = locator;
   }
 
-  /** The jig in plan: a disc round the hub's holes, or the plate without its holes. */
+  /**
+   * The jig in plan: the plate with a rim, a disc round the hub's holes, or the plate without its
+   * holes.
+   */
   Region of(List<Guide> guides) {
     List<Guide> round = new ArrayList<>(guides);
-    if (!locator.spigot()) {
+    if (!locator.spigot() && !locator.rim()) {
       locator
           .holes()
           .forEach(hole -> round.add(new Guide(hole, locator.size(), Optional.empty(), List.of())));
     }
     List<Contour> edges = new ArrayList<>();
     Contour outer;
-    if (wish.all()) {
+    if (locator.rim()) {
+      outer = Offset.of(plate.outline(), locator.size() + RIM).get(0).outer();
+      plate.windows().stream().map(Window::contour).forEach(edges::add);
+    } else if (wish.all()) {
       outer = plate.outline();
       plate.windows().stream().map(Window::contour).forEach(edges::add);
     } else {

@@ -19,6 +19,7 @@ import felloe.yaml.Problems;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Plans what is printed to make a plate by. */
 public final class JigMaker {
@@ -75,9 +76,7 @@ public final class JigMaker {
     PieceMaker maker = new PieceMaker(plate, printer, scale(true), scale(false));
     List<JigPiece> template = maker.flat(flat, thick);
     List<JigPiece> drill = maker.jig(jig, height, locator.get());
-    int home = jig.holding(home(locator.get(), jig));
-    List<Guide> guides =
-        bores.stream().map(guide -> with(guide, locator.get(), jig, home)).toList();
+    List<Guide> guides = bores.stream().map(guide -> with(guide, locator.get(), jig)).toList();
     return new JigPlan(
         printer,
         template,
@@ -90,7 +89,7 @@ public final class JigMaker {
         scale(false),
         wish.gauge().isPresent(),
         fit.flatMap(JigMaker::allowed),
-        figures());
+        figures(locator.get()));
   }
 
   private Place printerPlace() {
@@ -171,6 +170,11 @@ public final class JigMaker {
     Optional<Hole> bore =
         plate.holes(HoleRole.BORE).stream().filter(hole -> !hole.isSlotted()).findFirst();
     if (bore.isEmpty()) {
+      double gap = printer.clearance() + practice.edge();
+      Locator rim = Locator.round(plate, gap, gap + practice.edge());
+      if (rim.nest().orElseThrow().holds()) {
+        return Optional.of(rim);
+      }
       List<String> round =
           plate.holes().stream().filter(h -> !h.isSlotted()).map(Hole::label).limit(2).toList();
       problems.add(
@@ -178,7 +182,8 @@ public final class JigMaker {
               Place.ofFile(plate.stock().place().file()),
               "jig",
               "",
-              "needs a bore for its spigot, or two holes for pins",
+              "needs a bore for its spigot, or two holes for pins: a rim round this outline would"
+                  + " let it turn",
               "add bore to the shape file, or name two holes that are drilled already"
                   + (round.size() == 2 ? ", such as " + String.join(",", round) : "")));
       return Optional.empty();
@@ -194,7 +199,7 @@ public final class JigMaker {
               "name two holes for pins"));
       return Optional.empty();
     }
-    return Optional.of(new Locator(List.of(bore.get()), size, printer.clearance()));
+    return Optional.of(Locator.in(List.of(bore.get()), size, printer.clearance()));
   }
 
   private Optional<Locator> pins(Requested<List<String>> asked) {
@@ -227,7 +232,7 @@ public final class JigMaker {
       return Optional.empty();
     }
     double size = holes.get(0).diameter();
-    return Optional.of(new Locator(holes, size, practice.guidePlay() / 2));
+    return Optional.of(Locator.in(holes, size, practice.guidePlay() / 2));
   }
 
   private Guide bore(Hole hole) {
@@ -272,6 +277,13 @@ public final class JigMaker {
     return cuts.orElse(null);
   }
 
+  /** Joints from what locates the jig to one of its pieces; a rim is on all of them. */
+  private static int joints(Locator locator, BedCuts.Result jig, int piece) {
+    return locator.rim()
+        ? IntStream.range(0, jig.cuts().size()).map(i -> jig.between(i, piece)).max().orElse(0)
+        : jig.between(jig.holding(home(locator, jig)), piece);
+  }
+
   /** A point of the piece that the locator is on. */
   private static Point home(Locator locator, BedCuts.Result jig) {
     return locator.spigot()
@@ -295,13 +307,13 @@ public final class JigMaker {
   }
 
   /** The guide with what may put its hole off. */
-  private Guide with(Guide guide, Locator locator, BedCuts.Result jig, int home) {
+  private Guide with(Guide guide, Locator locator, BedCuts.Result jig) {
     Hole hole = guide.hole();
     double far = hole.centre().distance(locator.middle());
     double part =
         wish.gauge().isPresent() ? practice.reading() / gaugeLength() : practice.shrinkage();
     Point beside = hole.centre().plus(new Point(guide.bore() / 2 + printer.nozzle(), 0));
-    int joints = jig.between(home, jig.holding(beside));
+    int joints = joints(locator, jig, jig.holding(beside));
     double play = guide.bush().map(DrillBush::play).orElse(practice.guidePlay());
     double length = guide.bush().map(DrillBush::length).orElse(height);
     List<Guide.Share> shares = new ArrayList<>();
@@ -324,7 +336,7 @@ public final class JigMaker {
         .map(room -> Math.max(0, room - fit.hub().positionTolerance() / 2));
   }
 
-  private List<SourcedFigure> figures() {
+  private List<SourcedFigure> figures(Locator locator) {
     List<SourcedFigure> figures = new ArrayList<>();
     String basis = practice.basis();
     String own = plate.making().printer().isPresent() ? "set in the shape file" : "common practice";
@@ -338,6 +350,9 @@ public final class JigMaker {
     } else {
       figures.add(
           new SourcedFigure("shrinkage, not measured", 100 * practice.shrinkage(), "%", basis));
+    }
+    if (locator.rim()) {
+      figures.add(new SourcedFigure("finished edge off its line", practice.edge(), "mm", basis));
     }
     if (wish.bushes()) {
       figures.add(

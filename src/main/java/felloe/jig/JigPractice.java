@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param reading what the readings on the gauge may be off
  * @param guidePlay play of a drill in a printed guide
  * @param bushPlay play of a steel bush in its printed hole
+ * @param edge how far a finished edge lies off its line
  * @param largestDrill the largest drill that is guided
  * @param basis where these come from
  * @param bushes sizes of steel bushes, the smallest first
@@ -27,6 +28,7 @@ public record JigPractice(
     double reading,
     double guidePlay,
     double bushPlay,
+    double edge,
     double largestDrill,
     String basis,
     List<BushSize> bushes,
@@ -68,6 +70,7 @@ public record JigPractice(
     double reading = print.length("reading").positive().required();
     double guidePlay = print.length("guide_play").positive().required();
     double bushPlay = print.length("bush_play").positive().required();
+    double edge = print.length("edge").positive().required();
     double largest = print.length("largest_drill").positive().required();
     String basis = print.text("basis").required();
     List<BushSize> bushes = top.list("bushes").atLeast(1).each(JigPractice::bush);
@@ -82,6 +85,7 @@ public record JigPractice(
         reading,
         guidePlay,
         bushPlay,
+        edge,
         largest,
         basis,
         bushes,

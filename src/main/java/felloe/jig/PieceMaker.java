@@ -1,6 +1,7 @@
 package felloe.jig;
 
 import felloe.geometry.Contour;
+import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.RigidTransform;
@@ -60,24 +61,32 @@ final class PieceMaker {
     return pieces;
   }
 
-  /** The pieces of the jig; with a spigot it is printed upside down, the spigot up. */
+  /** The pieces of the jig; with a spigot or a rim it is printed upside down, that up. */
   List<JigPiece> jig(BedCuts.Result cuts, double height, Locator locator) {
-    Optional<PlanLine> spigot =
-        locator.spigot()
-            ? Optional.of(PlanLine.circle(locator.middle(), locator.size() / 2, CHORD))
-            : Optional.empty();
+    Optional<PlanLine> reach = reach(locator);
     double deep = Math.max(1, Math.min(LONGEST_SPIGOT, plate.stock().asMade() - SHORT));
     List<JigPiece> pieces = new ArrayList<>();
     for (int i = 0; i < cuts.cuts().size(); i++) {
       BedCuts.Cut cut = cuts.cuts().get(i);
       String text = (cut.name() + " FRONT").strip();
       Grooves grooves = Grooves.in(cut.region(), text, letters, printer.nozzle());
-      Solid body = body(cut.region(), height, deep, spigot, grooves);
-      Solid lying = spigot.isPresent() ? upsideDown(body, height) : body;
+      Solid body = body(cut.region(), height, locator.rim() ? -deep : deep, reach, grooves);
+      Solid lying = reach.isPresent() ? upsideDown(body, height) : body;
       int joints = cuts.joined().get(i).size();
       pieces.add(new JigPiece(name("drill", cut), grooves.text(), joints, scaled(lying)));
     }
     return pieces;
+  }
+
+  /** The line inside which a spigot reaches down, or outside which a rim does. */
+  private Optional<PlanLine> reach(Locator locator) {
+    if (locator.rim()) {
+      Contour inner = Offset.of(plate.outline(), locator.size()).get(0).outer();
+      return Optional.of(PlanLine.of(inner, CHORD));
+    }
+    return locator.spigot()
+        ? Optional.of(PlanLine.circle(locator.middle(), locator.size() / 2, CHORD))
+        : Optional.empty();
   }
 
   /** Turned over about the middle line of the plate, the upper face on the bed: x changes sign. */
@@ -119,17 +128,20 @@ final class PieceMaker {
     return new JigPiece("gauge", grooves.text(), 0, body);
   }
 
+  /**
+   * @param deep how far it reaches down inside a line; below zero: outside of it
+   */
   private static Solid body(
-      Region region, double height, double deep, Optional<PlanLine> spigot, Grooves grooves) {
+      Region region, double height, double deep, Optional<PlanLine> reach, Grooves grooves) {
     List<PlanLine> edges =
         region.contours().stream().map(contour -> PlanLine.of(contour, CHORD)).toList();
     List<PlanLine> lines = new ArrayList<>(edges);
     lines.addAll(grooves.lines());
     boolean stands =
-        spigot.isPresent()
-            && spigot.get().points().stream().anyMatch(p -> edges.get(0).surrounds(p));
+        reach.isPresent()
+            && (deep < 0 || reach.get().points().stream().anyMatch(edges.get(0)::surrounds));
     if (stands) {
-      lines.add(spigot.get());
+      lines.add(reach.get());
     }
     PlanLine outer = edges.get(0);
     List<PlanLine> holes = edges.subList(1, edges.size());
@@ -139,8 +151,8 @@ final class PieceMaker {
             return Optional.empty();
           }
           double top = grooves.at(p) ? height - Grooves.DEPTH : height;
-          boolean below = stands && spigot.get().surrounds(p);
-          return Optional.of(Storey.level(below ? -deep : 0, top));
+          boolean below = stands && reach.get().surrounds(p) == deep > 0;
+          return Optional.of(Storey.level(below ? -Math.abs(deep) : 0, top));
         };
     return Relief.of(lines, plan).uncrossed();
   }

@@ -32,6 +32,7 @@ final class JigViews {
             (locator, to) ->
                 to.add("holes", locator.holes().stream().map(Hole::label).toList())
                     .add("spigot", locator.spigot())
+                    .add("rim", locator.rim())
                     .add("size", locator.size())
                     .add("play", locator.play())),
         View.of(

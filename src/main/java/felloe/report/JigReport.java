@@ -65,9 +65,9 @@ public final class JigReport {
                         Quantity.fixed(most, 2, "mm"),
                         outcome.shifts()
                             ? Phrase.of(
-                                ", and do not mind the {} of play on the spigot, which moves all"
-                                    + " holes alike",
-                                Quantity.fixed(worst.of(Guide.Cause.LOCATING), 2, "mm"))
+                                ", and do not mind the {} of play {}, which moves all holes alike",
+                                Quantity.fixed(worst.of(Guide.Cause.LOCATING), 2, "mm"),
+                                plan.locator().rim() ? "in the rim" : "on the spigot")
                             : ""))
             .orElse("");
     String what =
@@ -104,6 +104,11 @@ public final class JigReport {
 
   private String located() {
     List<Hole> holes = plan.locator().holes();
+    if (plan.locator().rim()) {
+      return Phrase.of(
+          "a rim round the finished outline, {} from it all round",
+          Quantity.fixed(plan.locator().size(), 1, "mm"));
+    }
     return plan.locator().spigot()
         ? Phrase.of(
             "a spigot of {} in the bore of {}",
@@ -151,7 +156,9 @@ public final class JigReport {
     }
     steps.add(
         "Print the other pieces as they lie in the file, letters up on the template"
-            + (plan.locator().spigot() ? ", the spigot up on the jig" : "")
+            + (plan.locator().spigot()
+                ? ", the spigot up on the jig"
+                : plan.locator().rim() ? ", the rim up on the jig" : "")
             + ". Take burrs and the first layer's lip off; nothing must rock on a flat table.");
     if (plan.template().size() + plan.drill().size() > 2) {
       steps.add(
@@ -170,14 +177,18 @@ public final class JigReport {
         "Try the drill's shank in each guide, and measure with a calliper from hole to hole before"
             + " you trust the jig.");
     steps.add(
-        plan.locator().spigot()
-            ? "Put the jig on the front face, FRONT to the driver, its spigot in the bore. Turn it"
-                + " until the letters are level with the wheel, and clamp it."
-            : Phrase.of(
-                "Put the jig on the front face, FRONT to the driver, with close pins through {}"
-                    + " and {}, and clamp it.",
-                plan.locator().holes().get(0).label(),
-                plan.locator().holes().get(1).label()));
+        plan.locator().rim()
+            ? "Saw the outline and finish it to its line first: the jig is as true as that edge."
+                + " Put the jig over the front face, FRONT to the driver, its rim round the plate,"
+                + " look that the gap is alike all round, and clamp it. It must not rock."
+            : plan.locator().spigot()
+                ? "Put the jig on the front face, FRONT to the driver, its spigot in the bore. Turn"
+                    + " it until the letters are level with the wheel, and clamp it."
+                : Phrase.of(
+                    "Put the jig on the front face, FRONT to the driver, with close pins through {}"
+                        + " and {}, and clamp it.",
+                    plan.locator().holes().get(0).label(),
+                    plan.locator().holes().get(1).label()));
     steps.add(
         "Drill the first hole; leave a pin or the drill's shank in it while you drill the others.");
     steps.add(

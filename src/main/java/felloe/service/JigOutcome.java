@@ -40,11 +40,12 @@ public record JigOutcome(Study study, JigPlan plan) {
   }
 
   /**
-   * Whether the play of the jig on its spigot is no matter to the hub: it moves all holes alike,
-   * and a hub without a spigot of its own goes along.
+   * Whether the play of the jig on its spigot or in its rim is no matter to the hub: it moves all
+   * holes alike, and a hub without a spigot of its own goes along.
    */
   public boolean shifts() {
-    return plan.locator().spigot() && study.hub().filter(hub -> hub.pilot().isPresent()).isEmpty();
+    return (plan.locator().spigot() || plan.locator().rim())
+        && study.hub().filter(hub -> hub.pilot().isPresent()).isEmpty();
   }
 
   /** Whether at the worst holes are farther off, one from another, than the hub's screws allow. */

@@ -38,6 +38,9 @@ public final class Shaded {
    */
   private static final int SLIVER = FINE;
 
+  /** And no deeper than this, in fine dots: grooves and gaps are to be seen. */
+  private static final double SHALLOW = 2;
+
   private final int width;
   private final int height;
   private final byte[] greys;
@@ -195,7 +198,7 @@ public final class Shaded {
       }
     }
 
-    /** From just behind a place to just beyond what is narrow enough in a direction. */
+    /** From just behind a place to just beyond what is narrow and shallow enough in a direction. */
     private void closeSliver(int x, int y, int dx, int dy) {
       int step = dy * width + dx;
       int first = y * width + x;
@@ -205,17 +208,26 @@ public final class Shaded {
       }
       for (int k = 1; k <= SLIVER; k++) {
         int beyond = nearest[first + k * step];
-        boolean rim =
-            (before == 0) != (beyond == 0)
-                && edge(x + (k - 1) * dx, y + (k - 1) * dy, x + k * dx, y + k * dy);
-        boolean flush = before != 0 && beyond != 0 && !edge(x - dx, y - dy, x + k * dx, y + k * dy);
+        int toX = x + k * dx;
+        int toY = y + k * dy;
+        boolean rim = (before == 0) != (beyond == 0) && edge(toX - dx, toY - dy, toX, toY);
+        boolean flush = before != 0 && beyond != 0 && !edge(x - dx, y - dy, toX, toY);
         if (rim || flush) {
-          for (int i = 0; i < k; i++) {
-            nearest[first + i * step] = before == 0 ? beyond : before;
+          int by = before == 0 ? beyond : before;
+          if (shallow(x, y, planes.get(by - 1))
+              && shallow(toX - dx, toY - dy, planes.get(by - 1))) {
+            for (int i = 0; i < k; i++) {
+              nearest[first + i * step] = by;
+            }
           }
           return;
         }
       }
+    }
+
+    /** Whether what is seen at a dot lies almost in a plane. */
+    private boolean shallow(int x, int y, Plane plane) {
+      return Math.abs(depth[y * width + x] - plane.depth(x, y)) * plane.normal.z() <= SHALLOW;
     }
 
     private boolean edge(int x, int y, int toX, int toY) {

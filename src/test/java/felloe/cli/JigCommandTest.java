@@ -49,6 +49,7 @@ class JigCommandTest {
     assertEquals(
         List.of(
             "heron/heron-jig-A4.pdf",
+            "heron/heron-jig.png",
             "heron/heron-jig-drill.stl",
             "heron/heron-jig-gauge.stl",
             "heron/heron-jig-template-A1.stl",

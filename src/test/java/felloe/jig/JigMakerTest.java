@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.Point;
 import felloe.hub.HubCatalogue;
 import felloe.plate.BadInput;
 import felloe.plate.Hole;
@@ -163,8 +166,6 @@ class JigMakerTest {
     assertTrue(told.contains("is too small for the template"), told);
     told = refusal(plate("heron", "making.printer.nozzle=2", "bore=58"), JigWish.USUAL);
     assertTrue(told.contains("guide H1: leaves a wall of 3.7 mm to the spigot"), told);
-    told = refusal(plate("avocet"), JigWish.USUAL);
-    assertTrue(told.contains("needs a bore for its spigot, or two holes for pins"), told);
     told = refusal(HERON, wish(false, false, "H1", "X9"));
     assertTrue(told.contains("must be two different round holes of one size"), told);
     told = refusal(plate("heron", "making.printer={bed: {height: 10}}"), JigWish.USUAL);
@@ -180,5 +181,55 @@ class JigMakerTest {
     assertEquals(new DrillBush(3.4, 7, 16, 0.04), practice.bush(3.4, 20).orElseThrow());
     assertEquals(new DrillBush(6.4, 12, 10, 0.05), practice.bush(6.4, 12).orElseThrow());
     assertEquals(Optional.empty(), practice.bush(6.4, 9));
+  }
+
+  private static Plate bare(String outline) {
+    return ShapeFile.parse(
+        "plover.yaml",
+        "felloe: 1\noutline: "
+            + outline
+            + "\nbolt_circles: [{count: 6, pcd: 70, diameter: 5.5}]\n"
+            + "stock: {material: aluminium-6082-t6, thickness: 5}\n",
+        new Overrides(HERE, List.of()),
+        HubCatalogue.here());
+  }
+
+  /** Neither bore nor pins: a rim round the outline, which a round one turns in. */
+  @Test
+  void withoutBoreAndPinsARimRoundTheOutlineLocatesIt() {
+    JigPlan plan = plan(bare("{four_sided: {width: 200, height: 150, radius: 10}}"), JigWish.USUAL);
+    assertTrue(plan.locator().rim());
+    // The printer's clearance and an edge that is off its line by 0.2 mm.
+    assertEquals(0.4, plan.locator().size(), 1e-12);
+    assertEquals(0.6, plan.locator().play(), 1e-12);
+    double high = plan.drill().get(0).size().z();
+    assertEquals(12 + 4.5, high, 1e-9);
+    for (JigPiece piece : plan.pieces()) {
+      assertEquals(Optional.empty(), SelfCrossing.of(piece.body()), piece.name());
+    }
+    String told = refusal(bare("{round: {diameter: 200}}"), JigWish.USUAL);
+    assertTrue(
+        told.contains(
+            "needs a bore for its spigot, or two holes for pins: a rim round this outline would let"
+                + " it turn"),
+        told);
+  }
+
+  /**
+   * A square of side a in a rim of play c: pushed into a corner it is off by c root 2. A place far
+   * off is moved most by the turn, at the farthest (c root 2) / (a / root 2) = 2 c / a for small
+   * motions, where no shift is left.
+   */
+  @Test
+  void howFarAPlateMovesInItsRimFollowsFromItsForm() {
+    Nest square = new Nest(Contour.rectangle(new Box(-50, -50, 50, 50)), 0.5);
+    assertTrue(square.holds());
+    assertEquals(0.5 * Math.sqrt(2), square.off(Point.ORIGIN), 1e-9);
+    assertEquals(1000 * 0.5 / 50, square.off(new Point(1000, 0)), 1e-6);
+    Nest disc = new Nest(Contour.circle(Point.ORIGIN, 50), 0.5);
+    assertTrue(!disc.holds());
+    Nest flat = new Nest(Contour.rectangle(new Box(-100, -5, 100, 5)), 0.5);
+    // The long sides hold it: it turns by 0.5 / 100, and may then still go along by 0.475.
+    assertEquals(Math.hypot(5, 0.475), flat.off(new Point(1000, 0)), 1e-6);
   }
 }
