@@ -49,14 +49,14 @@ class JigCommandTest {
     assertEquals(
         List.of(
             "heron/heron-jig-A4.pdf",
-            "heron/heron-jig.png",
             "heron/heron-jig-drill.stl",
             "heron/heron-jig-gauge.stl",
             "heron/heron-jig-template-A1.stl",
             "heron/heron-jig-template-A2.stl",
             "heron/heron-jig-template-B1.stl",
             "heron/heron-jig-template-B2.stl",
-            "heron/heron-jig.3mf"),
+            "heron/heron-jig.3mf",
+            "heron/heron-jig.png"),
         files());
     assertTrue(run.err().contains("add --gauge"), run.err());
   }
