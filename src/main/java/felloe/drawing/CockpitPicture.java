@@ -2,6 +2,7 @@ package felloe.drawing;
 
 import felloe.geometry.Box;
 import felloe.geometry.Contour;
+import felloe.geometry.Gap;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
@@ -23,6 +24,20 @@ public final class CockpitPicture {
 
   /** Middles that lie so near have their numbers side by side, mm. */
   private static final double TOGETHER = 12;
+
+  /** Places along each side of a thing's box that are tried for its number. */
+  private static final int TRIES = 24;
+
+  /** What is left white round a number, and what its tails take up, in its heights. */
+  private static final double WHITE = 0.25;
+
+  private static final double TAILS = 0.3;
+
+  /** What is worse than being far from the middle, mm: in another thing, in none, on a line. */
+  private static final double OTHER = 1e4;
+
+  private static final double OUTSIDE = 1e5;
+  private static final double ON_LINE = 1e6;
 
   private CockpitPicture() {}
 
@@ -68,24 +83,76 @@ public final class CockpitPicture {
     }
   }
 
-  /** Numbers by where they stand; things that are seen one behind the other share a place. */
-  private static Map<Point, String> labels(List<Seen> things) {
-    Map<Point, String> labels = new LinkedHashMap<>();
+  /** Numbers by the thing that they stand in; things seen one behind the other share one. */
+  private static Map<Seen, String> labels(List<Seen> things) {
+    Map<Seen, String> labels = new LinkedHashMap<>();
     for (Seen seen : things) {
       Point middle = seen.box().centre();
-      Point place =
+      Seen place =
           labels.keySet().stream()
-              .filter(other -> other.near(middle, TOGETHER))
+              .filter(other -> other.box().centre().near(middle, TOGETHER))
               .findFirst()
-              .orElse(middle);
+              .orElse(seen);
       labels.merge(place, seen.label(), (one, more) -> one + ", " + more);
     }
     return labels;
   }
 
+  /**
+   * Where a number stands clear of lines and of other numbers: in its thing and in no other if that
+   * can be, as near to its middle as can be.
+   */
+  private static Point place(
+      Seen seen, String label, double height, View view, List<Segment> lines, List<Box> taken) {
+    Box box = seen.box();
+    Point best = box.centre();
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= TRIES; i++) {
+      for (int k = 0; k <= TRIES; k++) {
+        Point at =
+            new Point(box.minX() + box.width() * i / TRIES, box.minY() + box.height() * k / TRIES);
+        Box room = room(label, at, height).grown(WHITE * height);
+        double cost = at.distance(box.centre());
+        if (!within(seen, at)) {
+          cost += OUTSIDE;
+        }
+        for (Seen other : view.things()) {
+          cost += other != seen && within(other, at) ? OTHER : 0;
+        }
+        if (taken.stream().anyMatch(room::touches)
+            || lines.stream().anyMatch(line -> meets(room, line))) {
+          cost += ON_LINE;
+        }
+        if (cost < least) {
+          least = cost;
+          best = at;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static boolean within(Seen seen, Point at) {
+    return seen.edges().stream().anyMatch(edge -> edge.contains(at));
+  }
+
+  /** What a number takes up that stands in the middle of a place, tails with it. */
+  private static Box room(String label, Point middle, double height) {
+    double half = TextWidth.of(label, height) / 2;
+    double low = middle.y() - height / 2;
+    return new Box(middle.x() - half, low - TAILS * height, middle.x() + half, low + height);
+  }
+
+  private static boolean meets(Box room, Segment line) {
+    return room.touches(line.box())
+        && (room.contains(line.from())
+            || Contour.rectangle(room).segments().stream()
+                .anyMatch(side -> !Gap.meetings(side, line).isEmpty()));
+  }
+
   /** Draws it. */
   public static Picture of(View view) {
-    Box box = Box.of(view.axes().get(0).from(), view.axes().get(0).to());
+    Box box = view.axes().stream().map(Segment::box).reduce(Box::union).orElseThrow();
     for (Contour contour : view.swept()) {
       box = box.union(contour.box());
     }
@@ -106,9 +173,18 @@ public final class CockpitPicture {
       seen.gap().ifPresent(gap -> edges.add(Mark.Stroke.of(gap, LineType.EDGE)));
     }
     double height = TEXT * unit;
+    List<Segment> lines = new ArrayList<>();
+    for (Mark mark : edges) {
+      if (mark instanceof Mark.Stroke stroke) {
+        lines.addAll(stroke.segments());
+      }
+    }
+    List<Box> taken = new ArrayList<>();
     labels(view.things())
         .forEach(
-            (middle, label) -> {
+            (seen, label) -> {
+              Point middle = place(seen, label, height, view, lines, taken);
+              taken.add(room(label, middle, height));
               Point at = new Point(middle.x(), middle.y() - height / 2);
               words.add(Mark.Label.of(label, at, height, Anchor.MIDDLE));
             });

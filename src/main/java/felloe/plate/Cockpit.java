@@ -1,6 +1,9 @@
 package felloe.plate;
 
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
+import felloe.geometry.Point;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -20,6 +23,8 @@ import java.util.Optional;
  * @param things what is near it
  * @param seat where the driver sits
  * @param driver who sits there; only with a seat
+ * @param eye where the driver looks from; else it is reckoned
+ * @param instrument what must be seen; only with an eye or a driver
  * @param place where the maker wrote it
  */
 public record Cockpit(
@@ -31,6 +36,8 @@ public record Cockpit(
     List<Thing> things,
     Optional<Seat> seat,
     Optional<Driver> driver,
+    Optional<Spot> eye,
+    Optional<Instrument> instrument,
     Place place) {
 
   public Cockpit {
@@ -82,6 +89,70 @@ public record Cockpit(
       Numbers.finite("behind", behind);
       Numbers.finite("aside", aside);
       Numbers.finite("back", back);
+    }
+  }
+
+  /**
+   * Something flat that the driver must see, round or with four corners.
+   *
+   * @param name of it
+   * @param at middle of its face
+   * @param width mm
+   * @param height mm, along its face
+   * @param round whether it is a circle, as high as wide
+   * @param lean how far its top leans away from the driver, radians from upright
+   * @param turns of the wheel at which it is looked at, radians, to the left above zero
+   * @param place where the maker wrote it
+   */
+  public record Instrument(
+      String name,
+      Spot at,
+      double width,
+      double height,
+      boolean round,
+      double lean,
+      List<Double> turns,
+      Place place) {
+
+    public Instrument {
+      Numbers.positive("width", width);
+      Numbers.positive("height", height);
+      turns = List.copyOf(turns);
+    }
+
+    private Spot up() {
+      return new Spot(0, Math.cos(lean), -Math.sin(lean));
+    }
+
+    /** A place on its face, from its middle so far to the right and so far up. */
+    private Spot spot(Point p) {
+      return at.plus(new Spot(1, 0, 0), p.x()).plus(up(), p.y());
+    }
+
+    /**
+     * Its edge, counter-clockwise as the driver sees it.
+     *
+     * @param chord greatest distance of a chord from the circle, mm
+     */
+    public List<Spot> edge(double chord) {
+      Contour contour =
+          round
+              ? Contour.circle(Point.ORIGIN, width / 2)
+              : Contour.rectangle(new Box(-width / 2, -height / 2, width / 2, height / 2));
+      return contour.chords(chord).stream().map(this::spot).toList();
+    }
+
+    /** How far a place lies before its face, mm. */
+    public double before(Spot p) {
+      return (p.y() - at.y()) * Math.sin(lean) + (p.z() - at.z()) * Math.cos(lean);
+    }
+
+    /** Where the line from one place through another meets its face: x right, y up along it. */
+    public Point flat(Spot from, Spot through) {
+      double share = before(from) / (before(from) - before(through));
+      Spot on = from.plus(through.plus(from, -1), share);
+      return new Point(
+          on.x() - at.x(), (on.y() - at.y()) * Math.cos(lean) - (on.z() - at.z()) * Math.sin(lean));
     }
   }
 

@@ -4,6 +4,7 @@ import felloe.cockpit.Arms;
 import felloe.cockpit.Clearance;
 import felloe.cockpit.CockpitPlan;
 import felloe.cockpit.Seated;
+import felloe.cockpit.Sight;
 import felloe.plate.Cockpit;
 import felloe.review.RimHold;
 import felloe.service.CockpitOutcome;
@@ -26,7 +27,18 @@ final class CockpitViews {
                     .add("hands", one.hands())
                     .add("arms", one.arms())
                     .add("rim", one.rim())
-                    .add("reach", one.reach())),
+                    .add("reach", one.reach())
+                    .add("sight", one.sight())),
+        View.of(
+            Sight.class,
+            (sight, to) ->
+                to.add("instrument", sight.instrument().name())
+                    .add("eye", sight.eye())
+                    .add("hidden", sight.hidden())),
+        View.of(
+            Sight.Hidden.class,
+            (hidden, to) ->
+                to.add("turn", Math.toDegrees(hidden.turn())).add("share", hidden.share())),
         View.of(
             Arms.class,
             (arms, to) ->

@@ -45,6 +45,7 @@ public final class CockpitReport {
     told.add(DriverTelling.places(outcome.plan()));
     told.add(HandsTelling.of(outcome));
     told.add(ReachTelling.of(outcome));
+    told.add(SightTelling.of(outcome));
     CockpitPictures pictures = new CockpitPictures(outcome.plan());
     told.fold(
         Depth.PAPER,
@@ -100,6 +101,7 @@ public final class CockpitReport {
     }
     steps.addAll(HandsTelling.steps(outcome));
     steps.addAll(ReachTelling.steps(outcome));
+    steps.addAll(SightTelling.steps(outcome));
     steps.add(
         "Measure the car, not the drawing: from the middle of the column to the right, from the"
             + " floor up, from the end of the column toward the driver.");
@@ -122,7 +124,8 @@ public final class CockpitReport {
     told.say(
         "Radius is that of the wheel's place, from the hub axis: the ring that the thing sees. A"
             + " turn is the least that brings it there. What turns reaches from {} to {} above the"
-            + " end of the column, grips included at their thickest, past the edge all round.",
+            + " end of the column, grips included at their thickest, past the edge all round;"
+            + " what sits in openings is looked at by itself.",
         fixed(plan.back(), 1, "mm"),
         fixed(plan.front(), 1, "mm"));
   }

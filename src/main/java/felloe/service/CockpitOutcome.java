@@ -4,6 +4,8 @@ import felloe.cockpit.Arms;
 import felloe.cockpit.CockpitPlan;
 import felloe.cockpit.Hands;
 import felloe.cockpit.Reach;
+import felloe.cockpit.Shade;
+import felloe.cockpit.Sight;
 import felloe.geometry.Contour;
 import felloe.geometry.Offset;
 import felloe.geometry.Region;
@@ -16,6 +18,7 @@ import felloe.plate.Plate;
 import felloe.plate.Problem;
 import felloe.review.RimHold;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A wheel in its car.
@@ -26,6 +29,7 @@ import java.util.List;
  * @param arms what becomes of them to the left and to the right; none where nobody sits there
  * @param rim what a hand finds round it
  * @param reach whether its switches are reached from there
+ * @param sight what it hides of the instrument, where one is told of
  */
 public record CockpitOutcome(
     Study study,
@@ -33,7 +37,8 @@ public record CockpitOutcome(
     Hands hands,
     List<Arms> arms,
     List<RimHold> rim,
-    List<Reach> reach) {
+    List<Reach> reach,
+    Optional<Sight> sight) {
 
   public CockpitOutcome {
     arms = List.copyOf(arms);
@@ -79,7 +84,14 @@ public record CockpitOutcome(
         hands,
         Arms.of(plate, cockpit, plan.seated(), hands),
         RimHold.along(plate, grips),
-        Reach.of(plate, plan.seated(), hands, behind, before));
+        Reach.of(plate, plan.seated(), hands, behind, before),
+        Sight.of(
+            plate,
+            cockpit,
+            plan.seated(),
+            Shade.of(plate, grips.grips(), cockpit.stack()),
+            plan.back(),
+            plan.front()));
   }
 
   /** The outline with what sticks out past it at its widest, all round. */

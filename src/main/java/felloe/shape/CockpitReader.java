@@ -2,6 +2,7 @@ package felloe.shape;
 
 import felloe.plate.Cockpit;
 import felloe.plate.Cockpit.Block;
+import felloe.plate.Cockpit.Instrument;
 import felloe.plate.Cockpit.Limb;
 import felloe.plate.Cockpit.Room;
 import felloe.plate.Cockpit.Seat;
@@ -10,6 +11,7 @@ import felloe.plate.Cockpit.Thing;
 import felloe.plate.Driver;
 import felloe.yaml.Entry;
 import felloe.yaml.Fields;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +29,11 @@ final class CockpitReader {
 
   /** A column that rises more steeply is no car's, degrees. */
   private static final double STEEPEST = 80;
+
+  /** No instrument is wider, mm. */
+  private static final double WIDEST = 1_000;
+
+  private static final int MOST_TURNS = 12;
 
   /** With a whole turn either way all is swept that can be, degrees. */
   private static final double MOST_LOCK = 360;
@@ -65,6 +72,13 @@ final class CockpitReader {
         f.problem("things", "has two things named '" + thing.name() + "'", "rename one of them");
       }
     }
+    Optional<Spot> eye = f.has("eye") ? spot(f, "eye") : Optional.empty();
+    f.allow("eye", "instrument");
+    Optional<Instrument> instrument =
+        f.has("instrument") ? instrument(f.group("instrument"), lock) : Optional.empty();
+    if (f.has("instrument") && !f.has("eye") && !f.has("driver")) {
+      f.problem("instrument", "wants an eye to see it", "write eye, or seat and driver");
+    }
     return f.build(
         () ->
             new Cockpit(
@@ -76,7 +90,59 @@ final class CockpitReader {
                 things,
                 seat,
                 driver,
+                eye,
+                instrument,
                 f.place()));
+  }
+
+  private static Optional<Instrument> instrument(Fields f, double lock) {
+    String name = name(f);
+    Optional<Spot> at = spot(f, "at");
+    Optional<String> form = f.exactlyOneOf("diameter", "width");
+    boolean round = form.filter("diameter"::equals).isPresent();
+    double width =
+        form.map(key -> f.length(key).positive().atMost(WIDEST).required()).orElse(Double.NaN);
+    double height = width;
+    if (round) {
+      f.allow("height");
+      if (f.has("height")) {
+        f.problem("height", "cannot stand beside diameter", "take it out, or write width");
+      }
+    } else {
+      height = f.length("height").positive().atMost(WIDEST).required();
+    }
+    double high = height;
+    double lean = f.angle("lean").between(-STEEPEST, STEEPEST).or(0);
+    List<Double> turns = new ArrayList<>();
+    if (f.has("turns")) {
+      for (Entry entry : f.list("turns").atLeast(1).atMost(MOST_TURNS).entries()) {
+        double most = Double.isNaN(lock) ? MOST_LOCK : lock;
+        turns.add(Math.toRadians(entry.angle().between(-most, most).required()));
+      }
+    } else {
+      f.allow("turns");
+      turns.add(0.0);
+    }
+    return f.build(
+        () ->
+            new Instrument(
+                name,
+                at.orElseThrow(),
+                width,
+                high,
+                round,
+                Math.toRadians(lean),
+                turns,
+                f.place()));
+  }
+
+  private static String name(Fields f) {
+    String name = f.text("name").required();
+    if (f.has("name") && !name.isEmpty() && !name.matches(NAME)) {
+      f.problem(
+          "name", "must be of small letters, digits, blanks and hyphens, at most 30", "rename it");
+    }
+    return name;
   }
 
   private static double hub(Fields f, Optional<Seat> seat) {
@@ -96,11 +162,7 @@ final class CockpitReader {
   }
 
   private static Optional<Thing> thing(Fields f) {
-    String name = f.text("name").required();
-    if (f.has("name") && !name.isEmpty() && !name.matches(NAME)) {
-      f.problem(
-          "name", "must be of small letters, digits, blanks and hyphens, at most 30", "rename it");
-    }
+    String name = name(f);
     Optional<String> way = f.exactlyOneOf("box", "from");
     Optional<Room> room = way.flatMap(key -> key.equals("box") ? box(f) : limb(f));
     return f.build(() -> new Thing(name, room.orElseThrow(), f.place()));

@@ -9,10 +9,16 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import felloe.cockpit.CockpitPlan;
+import felloe.cockpit.Shade;
+import felloe.cockpit.Sight;
+import felloe.cockpit.WheelAxes;
 import felloe.geometry.Point;
+import felloe.geometry.Polygons.Polygon;
 import felloe.plate.Cockpit;
 import felloe.plate.Cockpit.Block;
+import felloe.plate.Cockpit.Instrument;
 import felloe.plate.Cockpit.Limb;
+import felloe.plate.Cockpit.Spot;
 import felloe.plate.Cockpit.Thing;
 import felloe.service.CockpitOutcome;
 import felloe.service.ShapeSource;
@@ -39,12 +45,13 @@ class CockpitCommandTest {
   @TempDir Path folder;
 
   @Test
-  void theAnswerTellsTheNearestThingFirstAndWritesBothViews() throws Exception {
+  void theAnswerTellsTheNearestThingFirstAndWritesAllViews() throws Exception {
     Run run = Run.of("cockpit", SHAPE, "--out", folder.toString());
     assertEquals(0, run.code(), run.out() + run.err());
     String second = run.out().lines().skip(1).findFirst().orElseThrow();
     assertTrue(second.startsWith("Clear of everything: "), run.out());
-    for (String name : List.of("cockpit-A4.pdf", "cockpit-front.svg", "cockpit-side.svg")) {
+    for (String name :
+        List.of("cockpit-A4.pdf", "cockpit-front.svg", "cockpit-side.svg", "cockpit-view.svg")) {
       assertTrue(Files.exists(folder.resolve("bittern/bittern-" + name)), name);
     }
   }
@@ -69,7 +76,16 @@ class CockpitCommandTest {
         "shapes/bittern.yaml|cockpit.things=[]|must have 1 to 24 items, but has 0",
         "shapes/bittern.yaml|cockpit.things[4].box.y=[300, 800]|",
         "shapes/bittern.yaml|cockpit.things[4].box={x: [-9, 9], y: [400, 700], z: [-100,"
-            + " 300]}|dash: holds the middle of the wheel itself"
+            + " 300]}|dash: holds the middle of the wheel itself",
+        "shapes/bittern.yaml|cockpit.eye=[0, 500, -300]|cockpit.eye: puts the eye behind the wheel",
+        "shapes/bittern.yaml|cockpit.eye=[0, 900]|must have 3 items, but has 2",
+        "shapes/bittern.yaml|cockpit.instrument.at=[0, 600, 90]|mm before the back of the wheel",
+        "shapes/bittern.yaml|cockpit.instrument.lean=-80|cockpit.instrument: turns its back",
+        "shapes/bittern.yaml|cockpit.instrument.turns=[0, 120]|turns[1]: '120' must be at most 110"
+            + " deg",
+        "shapes/bittern.yaml|cockpit.driver.percentile=60|is no percentile of the tables",
+        "shapes/bittern.yaml|cockpit.driver.heels={apart: 200, height: 0, ahead: 1000}|farther than"
+            + " the"
       })
   void aCockpitThatCannotBeIsRefusedAndWritesNothing(String shape, String set, String said) {
     String out = folder.resolve("none").toString();
@@ -90,19 +106,76 @@ class CockpitCommandTest {
   /** Copies of the outline turned and united by shapely, distances from a cloud of places. */
   @Test
   void clearancesAgreeWithACountByOtherLibraries() throws Exception {
+    Run run = Run.of("cockpit", SHAPE, "--format", "json");
+    JsonNode answer = new ObjectMapper().readTree(run.out());
+    List<String> lines = told("clearances.py", asked(answer));
+    double area = Double.parseDouble(lines.get(0).split(" ")[1]);
+    assertEquals(area, answer.get("swept_area").asDouble(), 1e-4 * area);
+    for (int i = 0; i < answer.get("clearances").size(); i++) {
+      JsonNode one = answer.get("clearances").get(i);
+      double other = Double.parseDouble(lines.get(i + 1).split(" ")[1]);
+      assertEquals(other, one.get("clear").asDouble(), 0.1, one.get("thing").asText());
+    }
+  }
+
+  /** Rays from the eye, of which shapely says whether they go through what stands between. */
+  @Test
+  void whatIsHiddenAgreesWithACountOfRays() throws Exception {
+    CockpitOutcome outcome =
+        CockpitOutcome.of(
+            new Studies(Path.of(""), Optional.empty())
+                .one(ShapeSource.file(Path.of(SHAPE), Sets.of())));
+    Cockpit cockpit = outcome.plan().cockpit();
+    Instrument instrument = cockpit.instrument().orElseThrow();
+    WheelAxes axes = WheelAxes.of(cockpit);
+    Spot middle = axes.toWheel(instrument.at());
+    Spot up =
+        new Spot(
+            instrument.at().x(),
+            instrument.at().y() + Math.cos(instrument.lean()),
+            instrument.at().z() - Math.sin(instrument.lean()));
+    StringBuilder text =
+        new StringBuilder("eye " + words(axes.toWheel(outcome.sight().orElseThrow().eye())));
+    text.append("\nface " + words(middle) + " 1 0 0 " + words(axes.toWheel(up).plus(middle, -1)));
+    text.append(
+        " " + instrument.width() + " " + instrument.height() + (instrument.round() ? " 1" : " 0"));
+    instrument.turns().forEach(turn -> text.append("\nturn " + Math.toDegrees(turn)));
+    for (Shade shade :
+        Shade.of(outcome.plate(), outcome.study().joints().grips().grips(), cockpit.stack())) {
+      text.append("\nshade " + shade.back() + " " + shade.front());
+      for (Polygon polygon : shade.polygons()) {
+        text.append("\npiece");
+        for (List<Point> ring : polygon.rings()) {
+          text.append("\nring");
+          ring.forEach(p -> text.append(String.format(Locale.ROOT, " %.6f,%.6f", p.x(), p.y())));
+        }
+      }
+    }
+    List<String> lines = told("sight.py", text.append("\n").toString());
+    List<Sight.Hidden> hidden = outcome.sight().orElseThrow().hidden();
+    assertEquals(hidden.size(), lines.size());
+    for (int i = 0; i < hidden.size(); i++) {
+      assertEquals(Double.parseDouble(lines.get(i)), hidden.get(i).share(), 0.006, "turn " + i);
+    }
+  }
+
+  private static String words(Spot spot) {
+    return String.format(Locale.ROOT, "%.9f %.9f %.9f", spot.x(), spot.y(), spot.z());
+  }
+
+  /** What another program says to a file; visibly skipped where it cannot run, but for CI. */
+  private List<String> told(String program, String text) throws Exception {
     Optional<String> python = python();
     if (python.isEmpty() && "true".equals(System.getenv("CI"))) {
       fail("shapely is not installed (Debian: python3-shapely)");
     }
     assumeTrue(python.isPresent(), "skipped: shapely is not installed (Debian: python3-shapely)");
-    Run run = Run.of("cockpit", SHAPE, "--format", "json");
-    JsonNode answer = new ObjectMapper().readTree(run.out());
-    Path script = folder.resolve("clearances.py");
+    Path script = folder.resolve(program);
     try (InputStream in =
-        CockpitCommandTest.class.getResourceAsStream("/felloe/cockpit/clearances.py")) {
+        CockpitCommandTest.class.getResourceAsStream("/felloe/cockpit/" + program)) {
       Files.write(script, in.readAllBytes());
     }
-    Path asked = Files.writeString(folder.resolve("asked.txt"), asked(answer));
+    Path asked = Files.writeString(folder.resolve("asked.txt"), text);
     Path told = folder.resolve("told.txt");
     int exit =
         new ProcessBuilder(python.get(), script.toString(), asked.toString())
@@ -112,13 +185,7 @@ class CockpitCommandTest {
             .waitFor();
     List<String> lines = Files.readAllLines(told);
     assertEquals(0, exit, () -> String.join("\n", lines));
-    double area = Double.parseDouble(lines.get(0).split(" ")[1]);
-    assertEquals(area, answer.get("swept_area").asDouble(), 1e-4 * area);
-    for (int i = 0; i < answer.get("clearances").size(); i++) {
-      JsonNode one = answer.get("clearances").get(i);
-      double other = Double.parseDouble(lines.get(i + 1).split(" ")[1]);
-      assertEquals(other, one.get("clear").asDouble(), 0.1, one.get("thing").asText());
-    }
+    return lines;
   }
 
   /** The wheel and its car, in plain words for the other program. */

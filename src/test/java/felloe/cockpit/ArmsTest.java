@@ -42,6 +42,8 @@ class ArmsTest {
         List.of(),
         Optional.of(seat),
         Optional.of(driver),
+        Optional.empty(),
+        Optional.empty(),
         Place.BUILT_IN);
   }
 

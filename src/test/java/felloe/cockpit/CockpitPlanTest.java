@@ -48,6 +48,8 @@ class CockpitPlanTest {
             List.of(new Thing("it", room, Place.BUILT_IN)),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Place.BUILT_IN);
     return CockpitPlan.of(PLATE, cockpit, outline, 0, 0);
   }

@@ -128,6 +128,8 @@ class ReachTest {
             List.of(),
             Optional.of(new Seat(200, 450, 0, 0)),
             Optional.of(driver),
+            Optional.empty(),
+            Optional.empty(),
             Place.BUILT_IN);
     Reach thumb = reach(new Point(30, 25), Seated.of(cockpit)).get(0);
     assertEquals(8, thumb.told().size());

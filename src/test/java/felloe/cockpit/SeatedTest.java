@@ -30,7 +30,17 @@ class SeatedTest {
 
   private static Cockpit cockpit(Seat seat, Driver driver) {
     return new Cockpit(
-        0, 1, 500, 30, 40, List.of(), Optional.of(seat), Optional.of(driver), Place.BUILT_IN);
+        0,
+        1,
+        500,
+        30,
+        40,
+        List.of(),
+        Optional.of(seat),
+        Optional.of(driver),
+        Optional.empty(),
+        Optional.empty(),
+        Place.BUILT_IN);
   }
 
   private static Seated seated(Seat seat, Driver driver) {
