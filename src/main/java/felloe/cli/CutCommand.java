@@ -55,6 +55,12 @@ final class CutCommand implements Command {
       Options.folder(
           "Folder in which each shape has one of its own; a sheet of several goes there itself."
               + " Usually templates-out.");
+  private static final Opt<String> GRIP =
+      Opt.one(
+          "--grip",
+          "LABEL",
+          (option, text) -> text.strip(),
+          "Cut the flat scale of that grip, such as GR1, instead of the plate.");
   private static final Opt<Boolean> FINISH_LINES =
       Opt.flag(
           "--no-compensation",
@@ -217,7 +223,7 @@ final class CutCommand implements Command {
                 + " are checked against the plate before they are written. Nothing is written"
                 + " while the plate fails a check.");
     Options.shapes(spec, true);
-    Options.add(spec, PROCESS, Options.HUB, OUT);
+    Options.add(spec, PROCESS, GRIP, Options.HUB, OUT);
     group(spec, "What the cut takes", 1, WIDTHS);
     group(spec, "Router: depths and entries", 2, DEPTHS);
     group(spec, "Router: holding and drilling", 3, HOLDING);
@@ -231,7 +237,8 @@ final class CutCommand implements Command {
         "  felloe cut dunlin.yaml --process waterjet --kerf 0.9",
         "  felloe cut heron.yaml bittern.yaml --process router --nest --sheet 700x400 \\",
         "      --set stock.thickness=5 --keep-out 0,180,30,40 --strips 6x15x80",
-        "  felloe cut avocet.yaml --process jigsaw");
+        "  felloe cut avocet.yaml --process jigsaw",
+        "  felloe cut heron.yaml --process router --grip GR1 --cutter 6");
     return spec;
   }
 
@@ -310,6 +317,7 @@ final class CutCommand implements Command {
             OWNER.given(call));
     return new PlateCutting.Request(
         wish,
+        GRIP.requested(call),
         NEST.given(call) ? Optional.of(sheet(call)) : Optional.empty(),
         DIALECT.in(call).orElseGet(DialectCatalogue::standard),
         COOLANT.given(call),

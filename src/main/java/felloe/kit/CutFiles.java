@@ -52,9 +52,11 @@ public final class CutFiles {
               + (job.wish().compensated() ? "" : "-uncompensated")
               + (job.layout().isPresent() ? "-sheet" : "");
       Plate first = job.shapes().get(0);
+      String owner = outcome.owner(job).name();
+      String part = first.name().substring(owner.length());
       all =
           job.shapes().size() == 1
-              ? all.folder(first.name(), KitNames.set(set, first, made))
+              ? all.folder(owner, KitNames.set(set + part, first, made))
               : all.here(new FileSet(set, "", made));
     }
     return all;

@@ -128,9 +128,10 @@ final class CardActs {
   private String mark() {
     int count = parts.drilling().groups().stream().mapToInt(g -> g.labels().size()).sum();
     return Phrase.of(
-        "Mark the centres of {} before anything is cut. {}",
+        "Mark the centres of {} before anything is cut. {}{}",
         Phrase.count(count, "hole"),
-        parts.drilling().material().mark());
+        parts.drilling().material().mark(),
+        JigReport.offer(plate).map(offer -> " " + offer).orElse(""));
   }
 
   private String drill(HoleGroup group) {

@@ -17,9 +17,13 @@ import felloe.jig.Guide;
 import felloe.jig.JigPiece;
 import felloe.jig.JigPlan;
 import felloe.plate.Hole;
+import felloe.plate.HolePosition;
+import felloe.plate.HoleRole;
+import felloe.plate.Plate;
 import felloe.service.JigOutcome;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What is printed to make a plate by, told: how true it is, what to do, what there is to print. */
 public final class JigReport {
@@ -33,6 +37,18 @@ public final class JigReport {
   private JigReport(JigOutcome outcome) {
     this.outcome = outcome;
     this.plan = outcome.plan();
+  }
+
+  /**
+   * That a jig may guide the drill, where there is a printer and hub holes would be marked by hand.
+   */
+  static Optional<String> offer(Plate plate) {
+    boolean marked =
+        !plate.making().places(HolePosition.MACHINE)
+            && !plate.making().places(HolePosition.THROUGH_HUB);
+    return plate.making().printer().isPresent() && marked && !plate.holes(HoleRole.BOLT).isEmpty()
+        ? Optional.of("Or drill the hub holes by a printed jig, which felloe jig makes.")
+        : Optional.empty();
   }
 
   /** The answer, told. */

@@ -35,6 +35,7 @@ public final class KitReport {
           lacks(one)
               .map(Phrase::sentence)
               .orElse("For machines: the finish lines, and a router's program as usual."));
+      JigReport.offer(one.study().plate()).ifPresent(told::say);
     }
     List<TemplateOutcome> templates = outcomes.stream().map(KitOutcome::templates).toList();
     told.add(TemplateReport.steps(templates));

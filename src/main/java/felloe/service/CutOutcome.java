@@ -1,6 +1,7 @@
 package felloe.service;
 
 import felloe.cutting.CutJob;
+import felloe.plate.Plate;
 import java.util.List;
 
 /**
@@ -15,6 +16,18 @@ public record CutOutcome(PlateCutting.Request request, List<Study> studies, List
   public CutOutcome {
     studies = List.copyOf(studies);
     jobs = List.copyOf(jobs);
+  }
+
+  /** The plate that a job is for: it is cut, or a grip of it. */
+  public Plate owner(CutJob job) {
+    Plate cut = job.shapes().get(0);
+    return studies.stream()
+        .map(Study::plate)
+        .filter(
+            plate ->
+                cut.name().equals(plate.name()) || cut.name().startsWith(plate.name() + "-grip-"))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Whether nothing is cut because a plate fails its review. */

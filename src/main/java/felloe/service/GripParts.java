@@ -7,6 +7,7 @@ import felloe.geometry.Region;
 import felloe.geometry.Segment;
 import felloe.grips.GripWrap;
 import felloe.grips.PlacedGrip;
+import felloe.plate.BadInput;
 import felloe.plate.Engraving;
 import felloe.plate.Face;
 import felloe.plate.Grip;
@@ -17,6 +18,8 @@ import felloe.plate.Making;
 import felloe.plate.Material;
 import felloe.plate.MaterialKind;
 import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.plate.Requested;
 import felloe.plate.Stock;
 import felloe.plate.Window;
 import felloe.plate.WindowUse;
@@ -46,6 +49,12 @@ public final class GripParts {
    * face, is the scale turned over.
    */
   public static List<Plate> scales(GripsOutcome outcome) {
+    return alike(outcome).values().stream()
+        .map(all -> scale(outcome.study().plate(), all.get(0), all.size()))
+        .toList();
+  }
+
+  private static Map<List<Object>, List<Placed>> alike(GripsOutcome outcome) {
     Map<List<Object>, List<Placed>> alike = new LinkedHashMap<>();
     for (GripsOutcome.Described one : outcome.grips()) {
       Grip grip = one.placed().grip();
@@ -58,9 +67,43 @@ public final class GripParts {
         }
       }
     }
-    return alike.values().stream()
-        .map(all -> scale(outcome.study().plate(), all.get(0), all.size()))
-        .toList();
+    return alike;
+  }
+
+  /**
+   * The flat scales that a grip is made of: one, or two of unlike thickness. The image of another
+   * grip has that one's.
+   *
+   * @param label of the grip
+   * @throws BadInput when there is no such grip, or it is no flat scale
+   */
+  static List<Plate> scales(GripsOutcome outcome, Requested<String> label) {
+    List<Plate> scales =
+        alike(outcome).values().stream()
+            .filter(
+                all ->
+                    all.stream()
+                        .anyMatch(one -> one.grip().grip().label().equalsIgnoreCase(label.value())))
+            .map(all -> scale(outcome.study().plate(), all.get(0), all.size()))
+            .toList();
+    if (scales.isEmpty()) {
+      List<Grip> grips = outcome.grips().stream().map(one -> one.placed().grip()).toList();
+      List<String> flat =
+          grips.stream().filter(g -> g.form() == Grip.Form.SCALE).map(Grip::label).toList();
+      boolean known = grips.stream().anyMatch(g -> g.label().equalsIgnoreCase(label.value()));
+      throw new BadInput(
+          new Problem(
+              label.place(),
+              "",
+              label.value(),
+              known
+                  ? "is a shell of " + outcome.study().plate().name() + ", which no router cuts"
+                  : "is no grip of " + outcome.study().plate().name(),
+              flat.isEmpty()
+                  ? "it has no flat scales: felloe grips has what is printed"
+                  : "its flat scales are " + String.join(", ", flat)));
+    }
+    return scales;
   }
 
   private record Placed(PlacedGrip grip, Face face) {}

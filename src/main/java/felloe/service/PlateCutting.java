@@ -17,6 +17,7 @@ import felloe.geometry.GeometryException;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Plate;
+import felloe.plate.Requested;
 import felloe.yaml.Problems;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,6 +37,7 @@ public final class PlateCutting {
    * How cutting is asked for.
    *
    * @param wish process and figures
+   * @param grip label of the grip whose flat scales are cut, instead of the plates
    * @param sheet how all plates lie on one sheet; empty when each is cut alone
    * @param dialect how the router's controller wants its words
    * @param coolant whether coolant or air is switched on, where the dialect knows how
@@ -43,6 +45,7 @@ public final class PlateCutting {
    */
   public record Request(
       CutWish wish,
+      Optional<Requested<String>> grip,
       Optional<SheetRequest> sheet,
       Dialect dialect,
       boolean coolant,
@@ -69,14 +72,27 @@ public final class PlateCutting {
       CutWish wish = request.wish();
       int decimals = request.decimals();
       if (request.sheet().isPresent()) {
-        List<Plate> plates = all.stream().map(Study::plate).toList();
+        List<Plate> plates = new ArrayList<>();
+        studies.each(all, one -> plates.addAll(parts(one, request)));
         SheetRequest sheet = request.sheet().get();
         jobs.add(told(request, () -> CutJob.sheet(plates, sheet, wish, decimals, feeds)));
       } else {
-        studies.each(all, one -> jobs.add(told(request, () -> job(one.plate(), request, feeds))));
+        studies.each(
+            all,
+            one ->
+                parts(one, request)
+                    .forEach(part -> jobs.add(told(request, () -> job(part, request, feeds)))));
       }
     }
     return new CutOutcome(request, all, jobs);
+  }
+
+  /** What is cut of a shape: its plate, or the scales of a grip. */
+  private static List<Plate> parts(Study study, Request request) {
+    return request
+        .grip()
+        .map(label -> GripParts.scales(GripsOutcome.of(study), label))
+        .orElseGet(() -> List.of(study.plate()));
   }
 
   /** How a router cuts it with everything as usual; empty where none can. */

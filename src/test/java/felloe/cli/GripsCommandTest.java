@@ -17,6 +17,7 @@ import felloe.yaml.Sets;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -74,6 +75,29 @@ class GripsCommandTest {
     byte[] all = Files.readAllBytes(written(".3mf").get(0));
     String told = BodyReaders.run(folder, "assimp", ".3mf", all, "info");
     assertTrue(told.replaceAll("[ \\t]+", " ").contains("Meshes: 4"), told);
+  }
+
+  /** Its own cutter, material and thickness; its files lie beside those of the plate. */
+  @Test
+  void aFlatScaleIsCutWithFiguresOfItsOwn() throws Exception {
+    String[] call = {"cut", HERON, "--process", "router", "--grip", "gr2", "--cutter", "6"};
+    List<String> all = new ArrayList<>(List.of(call));
+    all.addAll(List.of("--out", folder.toString()));
+    Run run = Run.of(all.toArray(String[]::new));
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("Clamp ash wood, 10 mm"), run.out());
+    assertTrue(run.out().contains("6 mm end mill"), run.out());
+    // The image of a scale is cut as that one.
+    String program = Files.readString(folder.resolve("heron/heron-grip-gr1-router.nc"));
+    assertTrue(program.contains("grip scale GR1"), program.substring(0, 400));
+    Run shell = Run.of("cut", BITTERN, "--process", "router", "--grip", "GR1");
+    assertEquals(2, shell.code());
+    assertTrue(
+        shell.err().contains("--grip: 'GR1' is a shell of bittern, which no router cuts"),
+        shell.err());
+    Run none = Run.of("cut", HERON, "--process", "router", "--grip", "GR9");
+    assertEquals(2, none.code());
+    assertTrue(none.err().contains("its flat scales are GR1, GR2"), none.err());
   }
 
   /** Printed shells have the cones of their screws; what they weigh is told without them. */

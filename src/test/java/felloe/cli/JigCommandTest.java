@@ -2,6 +2,7 @@ package felloe.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -40,6 +41,31 @@ class JigCommandTest {
                   .map(file -> folder.relativize(file).toString())
                   .toList()));
     }
+  }
+
+  /** Where a printer is named and hub holes would be marked by hand, and nowhere else. */
+  @Test
+  void theKitAndTheCardNameTheJigWhereThereIsAPrinter() {
+    String printer = "making.printer={nozzle: 0.4}";
+    String says = "Or drill the hub holes by a printed jig, which felloe jig makes.";
+    assertTrue(told("make", printer).contains(says), told("make", printer));
+    for (String command : List.of("make", "card")) {
+      assertTrue(named(command, printer));
+      assertFalse(named(command, "making.rough=2"));
+      assertFalse(named(command, printer, "making.position=through-hub"));
+    }
+  }
+
+  private boolean named(String command, String... sets) {
+    return told(command, sets).matches(".*\\bjig\\b.*");
+  }
+
+  private String told(String command, String... sets) {
+    List<String> call = new ArrayList<>(List.of(command, HERON, "--out", folder.toString()));
+    for (String set : sets) {
+      call.addAll(List.of("--set", set));
+    }
+    return Run.of(call.toArray(String[]::new)).out().replaceAll("\\s+", " ");
   }
 
   @Test
