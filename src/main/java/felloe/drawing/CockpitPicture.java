@@ -48,6 +48,7 @@ public final class CockpitPicture {
    * @param wheel edges of the wheel as it stands
    * @param swept edges of what it sweeps
    * @param axes middle lines
+   * @param driver a driver's lines and what he looks along; may be none
    * @param things what is near it, in order
    */
   public record View(
@@ -55,12 +56,14 @@ public final class CockpitPicture {
       List<Contour> wheel,
       List<Contour> swept,
       List<Segment> axes,
+      List<Segment> driver,
       List<Seen> things) {
 
     public View {
       wheel = List.copyOf(wheel);
       swept = List.copyOf(swept);
       axes = List.copyOf(axes);
+      driver = List.copyOf(driver);
       things = List.copyOf(things);
     }
   }
@@ -156,6 +159,9 @@ public final class CockpitPicture {
     for (Contour contour : view.swept()) {
       box = box.union(contour.box());
     }
+    for (Segment segment : view.driver()) {
+      box = box.union(segment.box());
+    }
     for (Seen seen : view.things()) {
       box = box.union(seen.box());
     }
@@ -163,6 +169,7 @@ public final class CockpitPicture {
     List<Mark> edges = new ArrayList<>();
     List<Mark> words = new ArrayList<>();
     view.things().forEach(seen -> edges.add(new Mark.Fill(seen.edges(), 0.12)));
+    view.driver().forEach(line -> edges.add(Mark.Stroke.of(line, LineType.THIN)));
     view.axes().forEach(axis -> edges.add(Mark.Stroke.of(axis, LineType.CENTRE)));
     view.swept().forEach(contour -> edges.add(Mark.Stroke.of(contour, LineType.DASHED)));
     view.wheel().forEach(contour -> edges.add(Mark.Stroke.of(contour, LineType.EDGE)));

@@ -22,7 +22,7 @@ public final class CockpitFiles {
   public static List<OutFile> of(CockpitOutcome outcome, Report report, Paper paper) {
     Plate plate = outcome.plate();
     String stem = plate.name() + "-cockpit";
-    CockpitPictures pictures = new CockpitPictures(outcome.plan());
+    CockpitPictures pictures = new CockpitPictures(outcome);
     About about = new About(plate.title() + ", in the cockpit", plate.revision(), "");
     List<OutFile> files = new ArrayList<>();
     files.add(new OutFile(stem + "-" + paper.title() + ".pdf", PageRenderer.pdf(report, paper)));

@@ -125,7 +125,7 @@ public record Cockpit(
     }
 
     /** A place on its face, from its middle so far to the right and so far up. */
-    private Spot spot(Point p) {
+    public Spot spot(Point p) {
       return at.plus(new Spot(1, 0, 0), p.x()).plus(up(), p.y());
     }
 

@@ -12,10 +12,13 @@ import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
+import felloe.geometry.Segment;
+import felloe.plate.Cockpit;
 import felloe.plate.Cockpit.Block;
 import felloe.plate.Cockpit.Limb;
 import felloe.plate.Cockpit.Room;
 import felloe.plate.Cockpit.Spot;
+import felloe.service.CockpitOutcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,11 +30,16 @@ public final class CockpitPictures {
   /** A shorter gap is not seen in a picture, mm. */
   private static final double SHOWN = 1;
 
+  /** How large the mark of an eye is drawn, mm. */
+  private static final double EYE = 12;
+
+  private final CockpitOutcome outcome;
   private final CockpitPlan plan;
   private final WheelAxes axes;
 
-  public CockpitPictures(CockpitPlan plan) {
-    this.plan = plan;
+  public CockpitPictures(CockpitOutcome outcome) {
+    this.outcome = outcome;
+    this.plan = outcome.plan();
     this.axes = WheelAxes.of(plan.cockpit());
   }
 
@@ -46,6 +54,7 @@ public final class CockpitPictures {
             List.of(
                 new Line(new Point(-reach, 0), new Point(reach, 0)),
                 new Line(new Point(0, -reach), new Point(0, reach))),
+            List.of(),
             things(
                 spot -> {
                   Spot wheel = axes.toWheel(spot);
@@ -63,7 +72,42 @@ public final class CockpitPictures {
             List.of(slab(plan.outline().box())),
             List.of(slab(swept)),
             List.of(new Line(beside(0, -120), beside(0, end))),
-            things(spot -> new Point(spot.z(), spot.y()))));
+            driver(),
+            things(CockpitPictures::beside)));
+  }
+
+  /** Trunk and right arm as lines, the eye, and what it looks along to the instrument. */
+  private List<Segment> driver() {
+    List<Segment> lines = new ArrayList<>();
+    plan.seated()
+        .ifPresent(
+            driver -> {
+              Cockpit.Seat seat = plan.cockpit().seat().orElseThrow();
+              Point shoulder = beside(driver.shoulder(1));
+              Point elbow = beside(driver.elbow(1));
+              Point hand = beside(outcome.hands().right().y(), (plan.back() + plan.front()) / 2);
+              lines.add(new Line(new Point(seat.behind(), seat.height()), shoulder));
+              lines.add(new Line(shoulder, elbow));
+              lines.add(new Line(elbow, hand));
+              lines.add(Arc.circle(beside(driver.eye()), EYE));
+            });
+    outcome
+        .sight()
+        .ifPresent(
+            sight -> {
+              Point eye = beside(sight.eye());
+              Cockpit.Instrument instrument = sight.instrument();
+              Point high = beside(instrument.spot(new Point(0, instrument.height() / 2)));
+              Point low = beside(instrument.spot(new Point(0, -instrument.height() / 2)));
+              lines.add(new Line(low, high));
+              lines.add(new Line(eye, high));
+              lines.add(new Line(eye, low));
+            });
+    return lines;
+  }
+
+  private static Point beside(Spot spot) {
+    return new Point(spot.z(), spot.y());
   }
 
   private Contour slab(Box box) {
@@ -76,8 +120,7 @@ public final class CockpitPictures {
   }
 
   private Point beside(double y, double z) {
-    Spot car = axes.toCar(new Spot(0, y, z));
-    return new Point(car.z(), car.y());
+    return beside(axes.toCar(new Spot(0, y, z)));
   }
 
   private List<Seen> things(Function<Spot, Point> seen) {

@@ -46,13 +46,16 @@ public final class CockpitReport {
     told.add(HandsTelling.of(outcome));
     told.add(ReachTelling.of(outcome));
     told.add(SightTelling.of(outcome));
-    CockpitPictures pictures = new CockpitPictures(outcome.plan());
     told.fold(
         Depth.PAPER,
-        new Telling()
-            .head("Seen along the column, and from the side")
-            .add(new Figure(pictures.front()), new Figure(pictures.side())));
-    told.fold(Depth.SOURCES, new Telling().head("Where figures come from").add(report.sources()));
+        inside -> {
+          CockpitPictures pictures = new CockpitPictures(outcome);
+          inside
+              .head("Seen along the column, and from the side")
+              .add(new Figure(pictures.front()), new Figure(pictures.side()));
+        });
+    told.fold(
+        Depth.SOURCES, inside -> inside.head("Where figures come from").add(report.sources()));
     told.cautions(CAUTIONS);
     return Unfit.warned(
         outcome.study(), told.under(Words.title(outcome.plate(), "in the cockpit")));

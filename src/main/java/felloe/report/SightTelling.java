@@ -46,11 +46,9 @@ public final class SightTelling {
         outcome.plan().cockpit().eye().isPresent()
             ? "as the shape file has it"
             : "reckoned between the driver's eyes");
-    Telling views = new Telling();
-    for (Hidden hidden : shown(sight)) {
-      views.add(new Figure(view(sight, hidden)));
-    }
-    return told.fold(Depth.PAPER, views);
+    return told.fold(
+        Depth.PAPER,
+        inside -> shown(sight).forEach(hidden -> inside.add(new Figure(view(sight, hidden)))));
   }
 
   /** The first, and the one at which most is hidden. */

@@ -80,7 +80,7 @@ class CockpitPictureTest {
     for (String[] set : sets) {
       CockpitOutcome outcome = outcome("shapes/bittern.yaml", set);
       String what = String.join(" ", set);
-      CockpitPictures pictures = new CockpitPictures(outcome.plan());
+      CockpitPictures pictures = new CockpitPictures(outcome);
       assertClear("front " + what, pictures.front());
       assertClear("side " + what, pictures.side());
       assertClear("view " + what, SightTelling.view(outcome).orElseThrow());
@@ -92,9 +92,7 @@ class CockpitPictureTest {
   void everyThingHasItsNumber() {
     CockpitOutcome outcome = outcome("shapes/bittern.yaml");
     for (Picture picture :
-        List.of(
-            new CockpitPictures(outcome.plan()).front(),
-            new CockpitPictures(outcome.plan()).side())) {
+        List.of(new CockpitPictures(outcome).front(), new CockpitPictures(outcome).side())) {
       List<String> numbers = new ArrayList<>();
       for (Mark mark : picture.drawing().marks()) {
         if (mark instanceof Mark.Label label && label.anchor() == Anchor.MIDDLE) {
