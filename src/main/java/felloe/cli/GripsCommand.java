@@ -7,9 +7,11 @@ import felloe.kit.GripFiles;
 import felloe.kit.Kit;
 import felloe.report.GripsReport;
 import felloe.service.GripsOutcome;
+import felloe.service.PlateCutting;
 import felloe.service.Studies;
 import felloe.template.TemplateOptions;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -51,10 +53,12 @@ final class GripsCommand implements Command {
     GripsOutcome outcome = GripsOutcome.of(studies.one(Options.shape(call)));
     Report report = GripsReport.of(outcome);
     Written written = Written.NONE;
+    List<PlateCutting.Usual> scales = OUT.given(call) ? PlateCutting.scales(outcome) : List.of();
     if (OUT.given(call)) {
-      written = GripFiles.into(kit.into(OUT.in(call).get()), outcome, options).commit();
+      written = GripFiles.into(kit.into(OUT.in(call).get()), outcome, scales, options).commit();
     }
     Answers.show(call, screen, outcome, written, () -> report);
+    scales.forEach(scale -> GripsReport.lacks(scale).ifPresent(screen::say));
     return outcome.study().fails() ? Exit.FAILS : Exit.WELL;
   }
 }

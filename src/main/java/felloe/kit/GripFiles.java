@@ -24,6 +24,7 @@ import felloe.report.GripsReport;
 import felloe.service.GripParts;
 import felloe.service.GripsOutcome;
 import felloe.service.PlateCutting;
+import felloe.service.PlateCutting.Usual;
 import felloe.service.Study;
 import felloe.service.TemplateOutcome;
 import felloe.solid.Part;
@@ -44,9 +45,10 @@ public final class GripFiles {
   private GripFiles() {}
 
   /** With the files of a plate's grips, in its folder. */
-  public static Transaction into(Transaction files, GripsOutcome outcome, TemplateOptions options) {
+  public static Transaction into(
+      Transaction files, GripsOutcome outcome, List<Usual> scales, TemplateOptions options) {
     Plate plate = outcome.study().plate();
-    FileSet set = KitNames.set("grips", plate, of(outcome, options));
+    FileSet set = KitNames.set("grips", plate, of(outcome, scales, options));
     return files.folder(plate.name(), set);
   }
 
@@ -56,12 +58,13 @@ public final class GripFiles {
   }
 
   /** The files, in memory. */
-  static List<OutFile> of(GripsOutcome outcome, TemplateOptions options) {
+  private static List<OutFile> of(
+      GripsOutcome outcome, List<Usual> scales, TemplateOptions options) {
     Plate plate = outcome.study().plate();
     List<GripBody> bodies = outcome.bodies();
     Picture finished = finished(outcome.study());
     List<OutFile> files = new ArrayList<>(printed(outcome, bodies));
-    files.addAll(flat(outcome, options));
+    files.addAll(flat(outcome, scales, options));
     String stem = plate.name() + "-grips";
     About about = about(outcome);
     files.add(new OutFile(stem + ".png", PngWriter.write(finished, PIXELS, about)));
@@ -80,7 +83,7 @@ public final class GripFiles {
     boolean shells =
         outcome.grips().stream().anyMatch(g -> g.placed().grip().form() == Grip.Form.SHELL);
     List<OutFile> files = new ArrayList<>(shells ? printed(outcome, outcome.bodies()) : List.of());
-    files.addAll(flat(outcome, options));
+    files.addAll(flat(outcome, PlateCutting.scales(outcome), options));
     return files;
   }
 
@@ -117,10 +120,12 @@ public final class GripFiles {
   }
 
   /** What is sawn or milled of sheet, and what is cut of leather. */
-  private static List<OutFile> flat(GripsOutcome outcome, TemplateOptions options) {
+  private static List<OutFile> flat(
+      GripsOutcome outcome, List<Usual> scales, TemplateOptions options) {
     List<OutFile> files = new ArrayList<>();
     Stamp stamp = TemplateOutcome.stamp(outcome.study());
-    for (Plate scale : GripParts.scales(outcome)) {
+    for (Usual usual : scales) {
+      Plate scale = usual.plate();
       files.add(template(scale, stamp, options.marked(options.markOut())));
       if (!outcome.study().fails()) {
         List<String> cautions = CutCautions.of(CutProcess.ROUTER, scale.stock().material());
@@ -129,7 +134,8 @@ public final class GripFiles {
                 scale.title() + ", finish lines", scale.revision(), String.join(" ", cautions));
         byte[] lines = DxfWriter.write(CutDrawing.finish(scale), about);
         files.add(new OutFile(scale.name() + ".dxf", lines));
-        PlateCutting.usualIfAny(scale)
+        usual
+            .router()
             .map(job -> CutFiles.program(job, DialectCatalogue.standard(), false))
             .ifPresent(program -> files.add(new OutFile(scale.name() + ".nc", program)));
       }

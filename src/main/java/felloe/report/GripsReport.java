@@ -26,11 +26,13 @@ import felloe.plate.Plate;
 import felloe.plate.Verdict;
 import felloe.service.GripsOutcome;
 import felloe.service.GripsOutcome.Described;
+import felloe.service.PlateCutting;
 import felloe.solid.Solid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** The grips of a plate, told: what they weigh, how they feel, how they are made. */
@@ -164,6 +166,16 @@ public final class GripsReport {
         outcome.study().plate().bodies().stream().anyMatch(body -> body.mass().isEmpty())
             ? "Screws, wrap, wires and bodies without a mass "
             : "Screws and wrap ");
+  }
+
+  /** Why a flat scale has no program, on one line; empty where it has one. */
+  public static Optional<String> lacks(PlateCutting.Usual scale) {
+    return scale
+        .refused()
+        .map(
+            why ->
+                Phrase.of(
+                    "{} has no router program: {}.", scale.plate().name(), CutReport.lacks(why)));
   }
 
   private static List<String> steps(GripsOutcome outcome) {

@@ -130,7 +130,7 @@ public record CardOutcome(
   }
 
   private static Optional<MachineJob> router(Plate plate) {
-    return PlateCutting.usualIfAny(plate).flatMap(CutJob::machine);
+    return PlateCutting.Usual.of(plate).router().flatMap(CutJob::machine);
   }
 
   private static Optional<JigsawPlan> saw(Plate plate) {

@@ -95,22 +95,38 @@ public final class PlateCutting {
         .orElseGet(() -> List.of(study.plate()));
   }
 
-  /** How a router cuts it with everything as usual; empty where none can. */
-  public static Optional<CutJob> usualIfAny(Plate plate) {
-    try {
-      return Optional.of(usual(plate));
-    } catch (CutRefused | MachineJob.Unproved | GeometryException unsuited) {
-      return Optional.empty();
-    }
-  }
-
   /**
    * A plate by router with everything as usual.
    *
-   * @throws CutRefused when the usual figures do not suit it
-   * @throws felloe.cutting.MachineJob.Unproved when the check of the paths refuses them
+   * @param plate what is cut
+   * @param router how; empty where none can, or while it is held back
+   * @param refused why none can
    */
-  public static CutJob usual(Plate plate) {
+  public record Usual(Plate plate, Optional<CutJob> router, Optional<RuntimeException> refused) {
+
+    /** Works it out. */
+    public static Usual of(Plate plate) {
+      try {
+        return new Usual(plate, Optional.of(usual(plate)), Optional.empty());
+      } catch (CutRefused | MachineJob.Unproved | GeometryException refused) {
+        return new Usual(plate, Optional.empty(), Optional.of(refused));
+      }
+    }
+
+    static Usual held(Plate plate) {
+      return new Usual(plate, Optional.empty(), Optional.empty());
+    }
+  }
+
+  /** The flat scales of a plate's grips by router, held back while it fails its review. */
+  public static List<Usual> scales(GripsOutcome outcome) {
+    boolean held = outcome.study().fails();
+    return GripParts.scales(outcome).stream()
+        .map(scale -> held ? Usual.held(scale) : Usual.of(scale))
+        .toList();
+  }
+
+  private static CutJob usual(Plate plate) {
     return CutJob.plate(
         plate,
         CutWish.usual(CutProcess.ROUTER),

@@ -202,5 +202,7 @@ class GripsCommandTest {
     assertEquals(0, run.code(), run.err());
     assertEquals(1, written(".dxf").size());
     assertTrue(written(".nc").isEmpty());
+    String why = "heron-grip-gr1 has no router program: the usual figures do not suit this plate";
+    assertTrue(run.err().replaceAll("\\s+", " ").contains(why), run.err());
   }
 }
