@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
-/** Whether the wheel is clear of what is near it in the car. */
+/** The wheel in the car: what it is clear of, what hands reach, what the driver sees. */
 final class CockpitCommand implements Command {
 
   private static final Opt<Path> OUT =
@@ -24,9 +24,10 @@ final class CockpitCommand implements Command {
         Options.command(
             "cockpit",
             "Tells how near the wheel comes to what is about it as it is turned from lock to lock:"
-                + " knees, thighs, dash, levers, as the shape file's section cockpit has them. With"
-                + " --out, writes pages and both views (SHAPE-cockpit-*). Exit code 1 when it comes"
-                + " too near for a hand.");
+                + " knees, thighs, dash, levers, as the shape file's section cockpit has them; what"
+                + " hands hold and reach, and what the wheel hides of an instrument. With --out,"
+                + " writes pages and views (SHAPE-cockpit-*). Exit code 1 when it comes too near"
+                + " for a hand.");
     Options.shapes(spec, false);
     Options.add(spec, Options.HUB, OUT, Printing.PAGES);
     Answers.options(spec);

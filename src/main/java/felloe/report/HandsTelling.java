@@ -5,12 +5,14 @@ import felloe.document.Phrase;
 import felloe.document.Rows;
 import felloe.document.Telling;
 import felloe.geometry.Numbers;
+import felloe.geometry.Point;
 import felloe.review.RimHold;
 import felloe.review.RimHold.Hold;
 import felloe.service.CockpitOutcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Where hands hold the wheel, and what becomes of the arms as it is turned. */
 final class HandsTelling {
@@ -50,9 +52,22 @@ final class HandsTelling {
     return told;
   }
 
-  /** What to do before arms are in each other's way. */
+  /** What to do where hands find no hold, and before arms are in each other's way. */
   static List<String> steps(CockpitOutcome outcome) {
     List<String> steps = new ArrayList<>();
+    List<String> bare =
+        Stream.of(outcome.hands().left(), outcome.hands().right())
+            .map(Point::angle)
+            .filter(hand -> outcome.rim().stream().noneMatch(rim -> rim.holds(hand)))
+            .map(hand -> clock(hand, 0.5))
+            .toList();
+    if (!bare.isEmpty()) {
+      steps.add(
+          Phrase.of(
+              "At {}, where hands are looked at, there is nothing to hold: hold where the table"
+                  + " below says, or make room there.",
+              Phrase.list(bare)));
+    }
     for (Arms arms : outcome.arms()) {
       OptionalDouble first = first(arms);
       if (first.isPresent()) {

@@ -76,6 +76,20 @@ public record RimHold(double from, double to, Hold hold, double length) {
     }
   }
 
+  /**
+   * Whether a hand there closes about the rim.
+   *
+   * @param direction from the hub axis, radians counter-clockwise from +x
+   */
+  public boolean holds(double direction) {
+    return hold == Hold.HELD && (from == to || clockwise(direction) <= clockwise(to));
+  }
+
+  private double clockwise(double direction) {
+    double turned = from - direction;
+    return turned - 2 * Math.PI * Math.floor(turned / (2 * Math.PI));
+  }
+
   /** The stretches all round, the first from where a hold starts if there is one. */
   public static List<RimHold> along(Plate plate, GripPlan grips) {
     Limits limits = Limits.with(plate.limits());

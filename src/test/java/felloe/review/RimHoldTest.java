@@ -91,6 +91,17 @@ class RimHoldTest {
     }
   }
 
+  /** Heron's spokes stand at 9 and 3, dunlin's do not. */
+  @Test
+  void aHandAtASpokeHoldsNothing() {
+    for (double direction : new double[] {0, Math.PI}) {
+      assertTrue(along(shape("heron")).stream().noneMatch(rim -> rim.holds(direction)));
+      assertTrue(along(shape("dunlin")).stream().anyMatch(rim -> rim.holds(direction)));
+    }
+    List<RimHold> top = along(shape("heron"));
+    assertTrue(top.stream().anyMatch(rim -> rim.holds(Math.PI / 2)));
+  }
+
   /** The review's limits are the measure: what they do not allow is no hold. */
   @Test
   void limitsOfTheShapeFileCountHereToo() {
