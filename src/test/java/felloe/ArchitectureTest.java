@@ -49,6 +49,7 @@ class ArchitectureTest {
           Map.entry("shape", List.of("geometry", "plate", "yaml")),
           Map.entry("hub", List.of("geometry", "plate", "yaml")),
           Map.entry("measure", List.of("geometry", "plate", "yaml", "hub")),
+          Map.entry("bringin", List.of("geometry", "plate", "yaml", "shape", "measure")),
           Map.entry("grips", List.of("geometry", "plate", "yaml", "solid")),
           Map.entry("joints", List.of("geometry", "plate", "yaml", "hub", "grips")),
           Map.entry("drilling", List.of("geometry", "plate", "yaml", "hub")),
@@ -86,6 +87,7 @@ class ArchitectureTest {
               "out",
               List.of(
                   "geometry",
+                  "bringin",
                   "plate",
                   "solid",
                   "drawing",
@@ -179,6 +181,7 @@ class ArchitectureTest {
               "kit",
               List.of(
                   "geometry",
+                  "bringin",
                   "jig",
                   "plate",
                   "hub",
@@ -201,6 +204,7 @@ class ArchitectureTest {
               "cli",
               List.of(
                   "geometry",
+                  "bringin",
                   "jig",
                   "plate",
                   "yaml",

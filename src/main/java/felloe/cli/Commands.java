@@ -14,7 +14,7 @@ final class Commands {
           new Group(
               "Start",
               List.of(
-                  new Entry("new", "start a shape file from a family"),
+                  new Entry("new", "start a shape file, or bring in an outline"),
                   new Entry("hub", "hubs: list, show; measure one"))),
           new Group(
               "Look",

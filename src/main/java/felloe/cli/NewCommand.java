@@ -1,9 +1,15 @@
 package felloe.cli;
 
+import felloe.bringin.BringIn;
+import felloe.bringin.Sizing;
 import felloe.files.CannotWrite;
+import felloe.geometry.Box;
+import felloe.geometry.Numbers;
+import felloe.kit.BroughtIn;
 import felloe.kit.Kit;
 import felloe.service.NewShape;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -13,11 +19,43 @@ final class NewCommand implements Command {
   private static final Opt<String> FAMILY =
       Opt.argument(
           "FAMILY",
-          "1",
+          "0..1",
           Read::text,
-          "The outline: " + String.join(", ", NewShape.families()) + ".");
+          "The outline: "
+              + String.join(", ", NewShape.families())
+              + ". With --from, the file to write instead.");
   private static final Opt<Path> FILE =
       Opt.argument("FILE", "0..1", Read::path, "The file to write. Usually FAMILY.yaml, here.");
+  private static final Opt<Path> FROM =
+      Opt.one(
+          "--from",
+          "SOURCE",
+          Read::path,
+          "Take the outline from a drawing (.svg, .dxf) or a table of points (.csv).");
+  private static final Opt<Double> WIDTH =
+      Opt.one(
+          "--width",
+          "MM",
+          Read.length(10, 2_000),
+          "Width of what is drawn, for a drawing whose units mean nothing.");
+  private static final Opt<Double> SCALE =
+      Opt.one(
+          "--scale",
+          "MM",
+          Read.number(0.0001, 10_000, ""),
+          "Millimetres for each unit of the drawing: 1 for mm, 25.4 for inches.");
+  private static final Opt<Double> GAP =
+      Opt.one(
+          "--gap",
+          "MM",
+          Read.length(0.001, 5),
+          "Ends of lines that are nearer than this are one. Usually 0.05.");
+  private static final Opt<Double> WITHIN =
+      Opt.one(
+          "--within",
+          "MM",
+          Read.length(0.001, 2),
+          "How far arcs may lie from the chords and curves that they stand for. Usually 0.05.");
 
   /** Shared by commands that write a file which the maker may edit. */
   static final Opt<Boolean> FORCE =
@@ -28,24 +66,100 @@ final class NewCommand implements Command {
     CommandSpec spec =
         Options.command(
             "new",
-            "Writes a commented shape file to start from, which makes a good wheel as it stands.");
-    Options.add(spec, FAMILY, FILE, FORCE);
-    Options.examples(spec, "  felloe new round", "  felloe new points curlew.yaml");
+            "Writes a commented shape file to start from, which makes a good wheel as it stands; or"
+                + " one for an outline that exists.");
+    Options.add(spec, FAMILY, FILE, FROM, WIDTH, SCALE, GAP, WITHIN, FORCE);
+    Options.examples(
+        spec,
+        "  felloe new round",
+        "  felloe new points curlew.yaml",
+        "  felloe new --from cutout.svg curlew.yaml",
+        "  felloe new --from friend.dxf --scale 25.4");
     return spec;
   }
 
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
+    if (FROM.given(call)) {
+      return bringIn(call, screen, kit);
+    }
+    if (!FAMILY.given(call)) {
+      throw Read.wrong(
+          "new",
+          "needs the FAMILY of the outline, or --from SOURCE",
+          "say one of " + String.join(", ", NewShape.families()));
+    }
     String family = FAMILY.in(call).orElseThrow();
     String text = NewShape.text(family);
     Path file = FILE.in(call).orElseGet(() -> Read.path(FILE.name(), family + ".yaml"));
+    write(call, kit, file, text);
+    screen.line(file.toString());
+    screen.say("Change what you like, then: felloe check " + file);
+    return Exit.WELL;
+  }
+
+  private static void write(ParseResult call, Kit kit, Path file, String text) throws CannotWrite {
     if (FORCE.given(call)) {
       kit.replace(file, text);
     } else {
       kit.writeNew(file, text, "name another file, or replace this one with " + FORCE.name());
     }
+  }
+
+  private int bringIn(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
+    Path source = FROM.in(call).orElseThrow();
+    if (FILE.given(call)) {
+      throw Read.wrong(
+          FROM.name(), "takes one file to write, and no family", "leave the family out");
+    }
+    if (WIDTH.given(call) && SCALE.given(call)) {
+      throw Read.wrong(WIDTH.name(), "cannot stand beside --scale", "give one of them");
+    }
+    Path file =
+        FAMILY
+            .in(call)
+            .map(name -> Read.path(FILE.name(), name))
+            .orElseGet(() -> Path.of(stem(source) + ".yaml"));
+    Sizing sizing = new Sizing(optional(WIDTH, call), optional(SCALE, call));
+    BringIn.Wish wish =
+        new BringIn.Wish(
+            sizing, GAP.in(call).orElse(BringIn.GAP), WITHIN.in(call).orElse(BringIn.WITHIN));
+    BroughtIn brought = BroughtIn.of(source, file.toString(), wish, kit.folder());
+    write(call, kit, file, brought.text());
     screen.line(file.toString());
-    screen.say("Change what you like, then: felloe check " + file);
+    Box box = brought.plate().box();
+    screen.say(
+        "The outline is "
+            + Numbers.brief(box.width(), 2)
+            + " mm wide and "
+            + Numbers.brief(box.height(), 2)
+            + " mm high, with "
+            + counted(brought.plate().windows().size(), "opening")
+            + " and "
+            + counted(brought.plate().holes().size(), "hole")
+            + ". Its axis is "
+            + brought.drawn().centre()
+            + ".");
+    screen.say(
+        "No line of the source is farther from it than "
+            + Numbers.brief(brought.apart(), 3)
+            + " mm.");
+    brought.drawn().notes().forEach(screen::say);
+    screen.say("Measure the part and compare. Then: felloe check " + file);
     return Exit.WELL;
+  }
+
+  private static String counted(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
+  }
+
+  private static OptionalDouble optional(Opt<Double> opt, ParseResult call) {
+    return opt.in(call).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+  }
+
+  private static String stem(Path source) {
+    String name = source.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
   }
 }

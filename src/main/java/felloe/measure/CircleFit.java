@@ -59,8 +59,9 @@ public enum CircleFit {
   /**
    * The circle for points.
    *
-   * @return empty for fewer than three points, for points on one line or on one spot, and where the
-   *     search for the geometric one does not come to rest: it has no answer then
+   * @return empty for fewer than three points, for points on one line or nearest to one, on one
+   *     spot, and where the search for the geometric one does not come to rest: it has no answer
+   *     then
    */
   public Optional<Circle> of(List<Point> points) {
     double size = spread(points);
@@ -73,11 +74,11 @@ public enum CircleFit {
     List<Point> about = points.stream().map(p -> p.minus(middle).times(1 / unit)).toList();
     Optional<Circle> circle =
         switch (this) {
-          case KASA -> Optional.of(kasa(about));
-          case PRATT -> Optional.of(points.size() == 3 ? taubin(about) : pratt(about));
-          case TAUBIN -> Optional.of(taubin(about));
-          case UNIT_NORM -> Optional.of(points.size() == 3 ? taubin(about) : smallest(about));
-          case GEOMETRIC -> geometric(about, kasa(about));
+          case KASA -> kasa(about);
+          case PRATT -> points.size() == 3 ? taubin(about) : pratt(about);
+          case TAUBIN -> taubin(about);
+          case UNIT_NORM -> points.size() == 3 ? taubin(about) : smallest(about);
+          case GEOMETRIC -> kasa(about).flatMap(start -> geometric(about, start));
         };
     return circle.map(c -> new Circle(c.centre().times(unit).plus(middle), c.radius() * unit));
   }
@@ -117,7 +118,7 @@ public enum CircleFit {
     return p.dot(p);
   }
 
-  private static Circle kasa(List<Point> points) {
+  private static Optional<Circle> kasa(List<Point> points) {
     double[][] sum = new double[3][3];
     double[] right = new double[3];
     for (Point p : points) {
@@ -137,12 +138,17 @@ public enum CircleFit {
     return of(-1, s[0], s[1], s[2]);
   }
 
-  private static Circle of(double a, double b, double c, double d) {
+  /** Empty where a is 0: the points lie nearest to a straight line. */
+  private static Optional<Circle> of(double a, double b, double c, double d) {
+    if (a == 0) {
+      return Optional.empty();
+    }
     double radius = Math.sqrt(b * b + c * c - 4 * a * d) / (2 * Math.abs(a));
-    return new Circle(new Point(-b / (2 * a), -c / (2 * a)), radius);
+    Point centre = new Point(-b / (2 * a), -c / (2 * a));
+    return Optional.of(new Circle(centre, radius));
   }
 
-  private static Circle taubin(List<Point> points) {
+  private static Optional<Circle> taubin(List<Point> points) {
     double mean = points.stream().mapToDouble(CircleFit::square).average().orElseThrow();
     double scale = 2 * Math.sqrt(mean);
     double[][] rows = new double[points.size()][];
@@ -164,12 +170,12 @@ public enum CircleFit {
     return MatrixUtils.createRealMatrix(rows);
   }
 
-  private static Circle smallest(List<Point> points) {
+  private static Optional<Circle> smallest(List<Point> points) {
     RealMatrix v = new SingularValueDecomposition(rows(points)).getV();
     return of(v.getEntry(0, 3), v.getEntry(1, 3), v.getEntry(2, 3), v.getEntry(3, 3));
   }
 
-  private static Circle pratt(List<Point> points) {
+  private static Optional<Circle> pratt(List<Point> points) {
     SingularValueDecomposition parts = new SingularValueDecomposition(rows(points));
     double[] s = parts.getSingularValues();
     RealMatrix v = parts.getV();

@@ -15,7 +15,7 @@ import java.util.Optional;
  * Path data as subpaths, in its own frame (y down). Commands and their repeats after W3C SVG 2,
  * section 9.3; arcs with missing or negative radii after section 9.5.1.
  */
-final class PathReader {
+public final class PathReader {
 
   /** More drawing steps than this are refused. */
   static final int MOST_STEPS = 3_000;
@@ -27,10 +27,15 @@ final class PathReader {
    * @param curve what it draws; none for a straight line
    * @param to where it ends
    */
-  record Step(int offset, Optional<FreeCurve> curve, Point to) {}
+  public record Step(int offset, Optional<FreeCurve> curve, Point to) {}
 
-  /** A chain of steps from a starting point. */
-  record Subpath(int offset, Point start, List<Step> steps, boolean closed) {}
+  /**
+   * A chain of steps from a starting point.
+   *
+   * @param offset of its first command
+   * @param closed whether it ends with a Z
+   */
+  public record Subpath(int offset, Point start, List<Step> steps, boolean closed) {}
 
   private final PathScanner scan;
   private final List<Subpath> subpaths = new ArrayList<>();
@@ -42,15 +47,18 @@ final class PathReader {
   private char previous = ' ';
   private int offset;
 
-  PathReader(String data) {
+  /** Takes the data of one path. */
+  public PathReader(String data) {
     this.scan = new PathScanner(data);
   }
 
-  List<PathFault> faults() {
+  /** What was wrong, after {@link #read}. */
+  public List<PathFault> faults() {
     return scan.faults();
   }
 
-  List<Subpath> read() {
+  /** Its chains, in order; where something is wrong, what could be read. */
+  public List<Subpath> read() {
     boolean first = true;
     while (!scan.atEnd() && !scan.full()) {
       offset = scan.offset();

@@ -1,0 +1,27 @@
+package felloe.bringin;
+
+import felloe.geometry.Point;
+import java.util.List;
+
+/**
+ * Strokes that follow each other, as they were drawn together.
+ *
+ * @param strokes at least one, each starting where the one before ends
+ * @param layer on which it was drawn, in capitals; empty where the file has none
+ */
+record Chain(List<Stroke> strokes, String layer) {
+  Chain {
+    strokes = List.copyOf(strokes);
+    if (strokes.isEmpty()) {
+      throw new IllegalArgumentException("a chain has strokes");
+    }
+  }
+
+  Point from() {
+    return strokes.get(0).from();
+  }
+
+  Point to() {
+    return strokes.get(strokes.size() - 1).to();
+  }
+}

@@ -1,0 +1,16 @@
+package felloe.bringin;
+
+import java.util.List;
+
+/**
+ * What a file draws, in millimetres, y up, about the file's own origin.
+ *
+ * @param chains in the order of the file
+ * @param passedOver what the file holds that is no outline, such as {@code 3 texts}
+ */
+record Drawn(List<Chain> chains, List<String> passedOver) {
+  Drawn {
+    chains = List.copyOf(chains);
+    passedOver = List.copyOf(passedOver);
+  }
+}

@@ -1,0 +1,270 @@
+package felloe.bringin;
+
+import felloe.geometry.Arc;
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.GeometryException;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
+import felloe.plate.BadInput;
+import felloe.plate.Place;
+import felloe.plate.Problem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a drawing turns out to be, about the hub axis: outline, openings, holes.
+ *
+ * @param outline the outermost line
+ * @param windows openings that are no drilled holes
+ * @param rings evenly spaced holes about the axis
+ * @param bore the opening round the axis
+ * @param holes all other drilled holes
+ * @param drawn every line of the part as it was drawn, about the axis
+ * @param centre what the axis was taken from, in words
+ * @param moved where the drawing's origin is now
+ * @param off the greatest distance of any line of the drawing from what stands for it, mm
+ * @param notes what else was changed or passed over, in words
+ */
+public record PlateOutline(
+    Contour outline,
+    List<Contour> windows,
+    List<Ring> rings,
+    Optional<Arc> bore,
+    List<Drilled> holes,
+    List<Contour> drawn,
+    String centre,
+    Point moved,
+    double off,
+    List<String> notes) {
+
+  /** Wider round openings are windows, mm: no hand drill makes them (common practice). */
+  static final double WIDEST_HOLE = 16;
+
+  /** Diameters nearer than this are one, mm. */
+  private static final double SAME = 0.05;
+
+  /** A round opening this near to the middle of the outline is its bore, mm. */
+  private static final double NEAR_MIDDLE = 3;
+
+  /** Keeps copies. */
+  public PlateOutline {
+    windows = List.copyOf(windows);
+    rings = List.copyOf(rings);
+    holes = List.copyOf(holes);
+    drawn = List.copyOf(drawn);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * A drilled hole.
+   *
+   * @param grip whether its layer says that a screw through a grip stands in it
+   */
+  public record Drilled(Point centre, double diameter, boolean grip) {}
+
+  /** A closed line and its layer. */
+  private record Part(Contour contour, String layer) {
+    Part moved(RigidTransform motion) {
+      return new Part(contour.moved(motion), layer);
+    }
+  }
+
+  /**
+   * A ring of evenly spaced holes.
+   *
+   * @param count how many
+   * @param pitchDiameter mm
+   * @param diameter of each hole, mm
+   * @param first direction of one of them, radians
+   */
+  public record Ring(int count, double pitchDiameter, double diameter, double first) {}
+
+  /**
+   * Makes it of closed lines.
+   *
+   * @param within how far arcs may lie from what they stand for, mm
+   * @throws BadInput when there is no outline, or lines cross
+   */
+  static PlateOutline of(Joining joined, Drawn drawn, double within, String file) {
+    List<Problem> problems = new ArrayList<>();
+    List<Part> contours = new ArrayList<>();
+    double off = 0;
+    for (Joining.Loop loop : joined.loops()) {
+      try {
+        Recognised found = Recognised.of(loop, within);
+        contours.add(new Part(found.contour(), loop.layer()));
+        off = Math.max(off, found.off());
+      } catch (GeometryException wrong) {
+        Point at = wrong.where().orElse(loop.strokes().get(0).from());
+        problems.add(
+            new Problem(
+                Place.ofFile(file),
+                "",
+                "",
+                "has a closed line that " + says(wrong) + " near " + at,
+                "draw it without crossings"));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+    if (contours.isEmpty()) {
+      throw new BadInput(
+          new Problem(
+              Place.ofFile(file),
+              "",
+              "",
+              "has no closed line, and so no outline" + passed(drawn),
+              "draw the edge of the part as one closed line"));
+    }
+    contours.sort(Comparator.comparingDouble((Part part) -> part.contour().area()).reversed());
+    Contour outline = contours.get(0).contour();
+    List<Part> inside = new ArrayList<>();
+    List<String> notes = new ArrayList<>();
+    int beside = 0;
+    int nested = 0;
+    for (Part part : contours.subList(1, contours.size())) {
+      Point at = part.contour().segments().get(0).from();
+      if (!outline.contains(at)) {
+        beside++;
+      } else if (inside.stream().anyMatch(other -> other.contour().contains(at))) {
+        nested++;
+      } else {
+        inside.add(part);
+      }
+    }
+    note(notes, beside, "closed line beside the outline was passed over");
+    note(notes, nested, "closed line within an opening was passed over");
+    note(notes, joined.doubles(), "line was there twice");
+    note(notes, joined.loose(), "open line was passed over");
+    if (!drawn.passedOver().isEmpty()) {
+      notes.add("Passed over: " + String.join(", ", drawn.passedOver()) + ".");
+    }
+    if (joined.closed() > 1e-6) {
+      notes.add("Gaps of up to " + Numbers.brief(joined.closed(), 3) + " mm were closed.");
+    }
+    return about(outline, inside, off, notes);
+  }
+
+  private static String says(GeometryException wrong) {
+    return wrong.getMessage().endsWith("cross or touch") ? "crosses or touches itself" : "fails";
+  }
+
+  private static String passed(Drawn drawn) {
+    return drawn.passedOver().isEmpty()
+        ? ""
+        : " (passed over: " + String.join(", ", drawn.passedOver()) + ")";
+  }
+
+  private static void note(List<String> notes, int count, String what) {
+    if (count > 0) {
+      notes.add(
+          count
+              + " "
+              + (count == 1
+                  ? what
+                  : what.replace("line was", "lines were")
+                      .replace("line beside", "lines beside")
+                      .replace("line within", "lines within")
+                      .replace("outline was", "outline were")
+                      .replace("opening was", "opening were"))
+              + ".");
+    }
+  }
+
+  private static PlateOutline about(
+      Contour outline, List<Part> inside, double off, List<String> notes) {
+    List<Arc> circles =
+        inside.stream()
+            .filter(part -> !part.layer().equals(Layers.WINDOWS))
+            .flatMap(part -> part.contour().asCircle().stream())
+            .toList();
+    Point middle = outline.properties().centroid();
+    Optional<HoleRings.Found> hub =
+        HoleRings.all(circles, WIDEST_HOLE, SAME).stream()
+            .min(Comparator.comparingDouble(ring -> ring.centre().distance(middle)))
+            .filter(ring -> ring.centre().distance(middle) <= reach(outline));
+    Optional<Arc> bore =
+        circles.stream()
+            .filter(c -> c.centre().distance(middle) <= NEAR_MIDDLE)
+            .max(Comparator.comparingDouble(Arc::radius));
+    Point axis;
+    String centre;
+    if (hub.isPresent()) {
+      axis = hub.get().centre();
+      centre = "the middle of its ring of " + hub.get().holes().size() + " holes";
+    } else if (bore.isPresent()) {
+      axis = bore.get().centre();
+      centre = "the middle of its bore";
+    } else {
+      axis = middle(outline, middle);
+      centre = "the middle of its outline, since it has no ring of holes and no bore";
+    }
+    RigidTransform shift = RigidTransform.shift(-axis.x(), -axis.y());
+    return sorted(
+        outline.moved(shift),
+        inside.stream().map(part -> part.moved(shift)).toList(),
+        centre,
+        shift.of(Point.ORIGIN),
+        off,
+        notes);
+  }
+
+  private static double reach(Contour outline) {
+    Box box = outline.box();
+    return Math.max(box.width(), box.height()) / 4;
+  }
+
+  /** Of an outline that is as wide on either side of its middle across, that; else its centroid. */
+  private static Point middle(Contour outline, Point centroid) {
+    Point box = outline.box().centre();
+    return Math.abs(box.x() - centroid.x()) <= SAME ? new Point(box.x(), centroid.y()) : centroid;
+  }
+
+  private static PlateOutline sorted(
+      Contour outline,
+      List<Part> inside,
+      String centre,
+      Point moved,
+      double off,
+      List<String> notes) {
+    List<Contour> drawn = new ArrayList<>(List.of(outline));
+    List<Contour> windows = new ArrayList<>();
+    List<Arc> left = new ArrayList<>();
+    List<Arc> grips = new ArrayList<>();
+    for (Part part : inside) {
+      drawn.add(part.contour());
+      Optional<Arc> circle =
+          part.contour().asCircle().filter(c -> !part.layer().equals(Layers.WINDOWS));
+      circle.ifPresentOrElse(left::add, () -> windows.add(part.contour()));
+      circle.filter(c -> part.layer().equals(Layers.GRIP_HOLES)).ifPresent(grips::add);
+    }
+    left.removeAll(grips);
+    List<Ring> rings = new ArrayList<>();
+    for (HoleRings.Found ring : HoleRings.all(left, WIDEST_HOLE, SAME)) {
+      if (ring.centre().norm() <= SAME && left.containsAll(ring.holes())) {
+        rings.add(ring.about());
+        left.removeAll(ring.holes());
+      }
+    }
+    Optional<Arc> bore =
+        left.stream()
+            .filter(c -> c.centre().norm() <= SAME)
+            .max(Comparator.comparingDouble(Arc::radius));
+    bore.ifPresent(left::remove);
+    List<Drilled> holes = new ArrayList<>();
+    grips.forEach(g -> holes.add(new Drilled(g.centre(), 2 * g.radius(), true)));
+    for (Arc circle : left) {
+      if (2 * circle.radius() <= WIDEST_HOLE) {
+        holes.add(new Drilled(circle.centre(), 2 * circle.radius(), false));
+      } else {
+        windows.add(Contour.circle(circle.centre(), circle.radius()));
+      }
+    }
+    return new PlateOutline(outline, windows, rings, bore, holes, drawn, centre, moved, off, notes);
+  }
+}

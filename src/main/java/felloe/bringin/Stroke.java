@@ -1,0 +1,149 @@
+package felloe.bringin;
+
+import felloe.geometry.Arc;
+import felloe.geometry.ArcFit;
+import felloe.geometry.CubicCurve;
+import felloe.geometry.EllipticalArc;
+import felloe.geometry.FreeCurve;
+import felloe.geometry.Line;
+import felloe.geometry.Point;
+import felloe.geometry.QuadraticCurve;
+import felloe.geometry.Segment;
+import java.util.List;
+
+/** One step of a drawn line: exact, or a free curve that arcs will stand for. Millimetres, y up. */
+sealed interface Stroke {
+
+  Point from();
+
+  Point to();
+
+  /** The same the other way round. */
+  Stroke reversed();
+
+  /** The same between ends that have moved by no more than a gap that is closed. */
+  Stroke between(Point from, Point to);
+
+  /** Lines and arcs that stand for it within a tolerance, mm. */
+  ArcFit fit(double tolerance);
+
+  /** A point in its midst, to tell it from another between the same ends. */
+  Point middle();
+
+  /** A line or an arc. */
+  record Exact(Segment segment) implements Stroke {
+    @Override
+    public Point from() {
+      return segment.from();
+    }
+
+    @Override
+    public Point to() {
+      return segment.to();
+    }
+
+    @Override
+    public Stroke reversed() {
+      return new Exact(segment.reversed());
+    }
+
+    @Override
+    public Stroke between(Point from, Point to) {
+      if (from.equals(from()) && to.equals(to())) {
+        return this;
+      }
+      if (segment instanceof Arc arc && !from.equals(to)) {
+        // The same share of a turn over the chord as it is now.
+        double rise = from.distance(to) / 2 * Math.tan(arc.sweep() / 4);
+        return new Exact(
+            Arc.isStraight(from, to, rise) ? new Line(from, to) : Arc.withRise(from, to, rise));
+      }
+      return new Exact(new Line(from, to));
+    }
+
+    @Override
+    public ArcFit fit(double tolerance) {
+      return new ArcFit(List.of(segment), 0, 0);
+    }
+
+    @Override
+    public Point middle() {
+      return segment.at(0.5);
+    }
+  }
+
+  /** A free curve. */
+  record Free(FreeCurve curve) implements Stroke {
+    @Override
+    public Point from() {
+      return curve.from();
+    }
+
+    @Override
+    public Point to() {
+      return curve.to();
+    }
+
+    @Override
+    public Stroke reversed() {
+      if (curve instanceof CubicCurve c) {
+        return new Free(new CubicCurve(c.to(), c.second(), c.first(), c.from()));
+      }
+      if (curve instanceof QuadraticCurve q) {
+        return new Free(new QuadraticCurve(q.to(), q.control(), q.from()));
+      }
+      EllipticalArc e = (EllipticalArc) curve;
+      return new Free(
+          new EllipticalArc(
+              e.to(),
+              e.from(),
+              e.centre(),
+              e.rx(),
+              e.ry(),
+              e.turn(),
+              e.start() + e.sweep(),
+              -e.sweep()));
+    }
+
+    @Override
+    public Stroke between(Point from, Point to) {
+      if (from.equals(from()) && to.equals(to())) {
+        return this;
+      }
+      if (curve instanceof CubicCurve c) {
+        return new Free(
+            new CubicCurve(
+                from, c.first().plus(from.minus(c.from())), c.second().plus(to.minus(c.to())), to));
+      }
+      if (curve instanceof QuadraticCurve q) {
+        return new Free(new QuadraticCurve(from, q.control(), to));
+      }
+      EllipticalArc e = (EllipticalArc) curve;
+      boolean large = Math.abs(e.sweep()) > Math.PI;
+      return new Free(
+          EllipticalArc.through(from, to, e.rx(), e.ry(), e.turn(), large, e.sweep() > 0));
+    }
+
+    @Override
+    public ArcFit fit(double tolerance) {
+      return ArcFit.of(curve, tolerance);
+    }
+
+    @Override
+    public Point middle() {
+      return curve.at(0.5);
+    }
+  }
+
+  /** A line, unless its ends are one point. */
+  static List<Stroke> line(Point from, Point to) {
+    return from.near(to, felloe.geometry.Tolerances.SAME_POINT)
+        ? List.of()
+        : List.of(new Exact(new Line(from, to)));
+  }
+
+  /** A free curve, or the line or arc that it is. */
+  static Stroke of(FreeCurve curve) {
+    return curve.exact().<Stroke>map(Exact::new).orElseGet(() -> new Free(curve));
+  }
+}

@@ -1,0 +1,122 @@
+package felloe.kit;
+
+import felloe.bringin.BringIn;
+import felloe.bringin.PlateOutline;
+import felloe.geometry.Contour;
+import felloe.geometry.Segment;
+import felloe.hub.HubCatalogue;
+import felloe.hub.HubSpec;
+import felloe.out.ShapeText;
+import felloe.plate.BadInput;
+import felloe.plate.HubPattern;
+import felloe.plate.Place;
+import felloe.plate.Plate;
+import felloe.plate.Problem;
+import felloe.service.ShapeSource;
+import felloe.service.Studies;
+import felloe.yaml.Overrides;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A shape file made of an outline that existed, read back and held against it.
+ *
+ * @param text the shape file
+ * @param drawn what was read
+ * @param plate what the text makes
+ * @param apart the greatest distance between the source's lines and the plate's, mm
+ */
+public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apart) {
+
+  /** Bytes beyond this are not read: {@link BringIn} refuses what is as large. */
+  private static final int MOST = (16 << 20) + 1;
+
+  private static final int SAMPLES = 8;
+
+  /**
+   * Reads a source and makes the text.
+   *
+   * @param name of the shape file, for messages
+   * @throws BadInput when the source cannot be read, or what it draws is no plate
+   */
+  public static BroughtIn of(Path source, String name, BringIn.Wish wish, Path folder) {
+    PlateOutline drawn = BringIn.of(bytes(source), source.toString(), wish);
+    List<HubPattern> hubs = new HubCatalogue(folder).all().stream().map(HubSpec::pattern).toList();
+    String title = stem(name);
+    String file = source.getFileName().toString();
+    String first = ShapeText.of(drawn, title, file, hubs, wish.within(), drawn.off());
+    Plate plate = plate(first, name, folder);
+    double apart = drawn.off() + apart(drawn, plate);
+    String text = ShapeText.of(drawn, title, file, hubs, wish.within(), apart);
+    return new BroughtIn(text, drawn, plate, apart);
+  }
+
+  private static String stem(String name) {
+    String last = Path.of(name).getFileName().toString();
+    int dot = last.lastIndexOf('.');
+    return dot > 0 ? last.substring(0, dot) : last;
+  }
+
+  private static Plate plate(String text, String name, Path folder) {
+    return Studies.plate(
+        new ShapeSource.OfText(name, text, new Overrides(Place.BUILT_IN, List.of())), folder);
+  }
+
+  private static byte[] bytes(Path file) {
+    Place place = Place.ofFile(file.toString());
+    if (!Files.exists(file)) {
+      throw new BadInput(
+          new Problem(place, "", "", "does not exist", "check the name and the folder"));
+    }
+    if (!Files.isRegularFile(file)) {
+      throw new BadInput(new Problem(place, "", "", "is no file", "name a drawing or a table"));
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return in.readNBytes(MOST);
+    } catch (IOException failure) {
+      throw new BadInput(
+          new Problem(
+              place, "", "", "cannot be read: " + failure.getMessage(), "check who may read it"));
+    }
+  }
+
+  /** From what was drawn to the plate and back, line by line. */
+  private static double apart(PlateOutline drawn, Plate plate) {
+    List<Contour> ours = new ArrayList<>(plate.region().contours());
+    double far = 0;
+    for (Contour contour : drawn.drawn()) {
+      Contour like = nearest(contour, ours);
+      far = Math.max(far, Math.max(beyond(contour, like), beyond(like, contour)));
+    }
+    return far;
+  }
+
+  private static Contour nearest(Contour contour, List<Contour> others) {
+    Contour best = others.get(0);
+    double least = Double.POSITIVE_INFINITY;
+    for (Contour other : others) {
+      double off =
+          contour.box().centre().distance(other.box().centre())
+              + Math.abs(contour.box().width() - other.box().width());
+      if (off < least) {
+        least = off;
+        best = other;
+      }
+    }
+    return best;
+  }
+
+  private static double beyond(Contour a, Contour b) {
+    double far = 0;
+    for (Segment segment : a.segments()) {
+      for (int i = 0; i < SAMPLES; i++) {
+        far = Math.max(far, b.distance(segment.at(i / (double) SAMPLES)));
+      }
+    }
+    return far;
+  }
+}

@@ -1,0 +1,386 @@
+package felloe.out;
+
+import felloe.bringin.Form;
+import felloe.bringin.PlateOutline;
+import felloe.geometry.Contour;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
+import felloe.plate.HubPattern;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Writes a shape file for an outline that was brought in, to be edited like any other. */
+public final class ShapeText {
+
+  private static final int DECIMALS = 6;
+
+  /** Path data is broken into lines of about this length. */
+  private static final int LINE = 96;
+
+  /** Figures nearer than this are the same as a hub's, mm; directions, radians. */
+  private static final double SAME = 0.02;
+
+  /** A drawing that lies nearer than this to its own lines and arcs is exact, mm. */
+  private static final double EXACT = 1e-3;
+
+  /** What the digits of an exact drawing leave open, mm. */
+  private static final double DIGITS = 2e-4;
+
+  private static final double SAME_DIRECTION = Math.toRadians(0.05);
+
+  private final StringBuilder text = new StringBuilder();
+  private final PlateOutline plate;
+  private final List<HubPattern> hubs;
+  private final double within;
+  private final double off;
+
+  private ShapeText(PlateOutline plate, List<HubPattern> hubs, double within, double off) {
+    this.plate = plate;
+    this.hubs = hubs;
+    // Of a drawing that is exact, only what its digits leave open is rounded.
+    this.within = plate.off() < EXACT ? DIGITS : within;
+    this.off = off;
+  }
+
+  /**
+   * The text.
+   *
+   * @param title on every page
+   * @param source the file that it was read from
+   * @param hubs patterns that rings of holes are compared with
+   * @param within how far figures may be moved to be round ones, mm
+   * @param off how far the lines are from those of the source, mm
+   */
+  public static String of(
+      PlateOutline plate,
+      String title,
+      String source,
+      List<HubPattern> hubs,
+      double within,
+      double off) {
+    ShapeText shape = new ShapeText(plate, hubs, within, off);
+    shape.head(title, source);
+    shape.outline();
+    shape.windows();
+    shape.rings();
+    shape.holes();
+    shape.stock();
+    return shape.text.toString();
+  }
+
+  private void head(String title, String source) {
+    line("# Brought in from " + plain(source) + ".");
+    line("# x runs to the driver's right, y up, from the hub axis, as the driver sees the wheel:");
+    line("# the axis is " + plate.centre() + ".");
+    plate.notes().forEach(note -> line("# " + plain(note)));
+    line("# Lines and arcs here lie within " + Numbers.brief(off, 3) + " mm of the source.");
+    line("# Measure what you cut by: docs/measuring.md.");
+    line("felloe: 1");
+    line("title: \"" + plain(title).replace("\\", "\\\\").replace("\"", "\\\"") + "\"");
+  }
+
+  /** Without what would break a line of the file. */
+  private static String plain(String words) {
+    return words.replaceAll("\\p{Cntrl}", " ");
+  }
+
+  private void line(String words) {
+    text.append(words).append('\n');
+  }
+
+  private static String n(double value) {
+    String brief = Numbers.brief(value, DECIMALS);
+    return brief.replace('\u2212', '-');
+  }
+
+  private static String point(Point p) {
+    return "[" + n(p.x()) + ", " + n(p.y()) + "]";
+  }
+
+  private void outline() {
+    line("");
+    line("outline:");
+    Form form = Form.of(plate.outline(), within);
+    if (form instanceof Form.Round round && round.centre().norm() <= within) {
+      line("  round: {diameter: " + n(round.diameter()) + "}");
+    } else if (form instanceof Form.Flats flats) {
+      line("  round:");
+      line("    diameter: " + n(flats.diameter()));
+      flats.top().ifPresent(flat -> flat("top", flat));
+      flats.bottom().ifPresent(flat -> flat("bottom", flat));
+    } else if (form instanceof Form.Rectangle r) {
+      line("  four_sided: " + fourSided(r));
+    } else if (form instanceof Form.Corners corners) {
+      corners("  ", corners);
+    } else {
+      path("  ", plate.outline());
+    }
+  }
+
+  private void flat(String name, Form.Flat flat) {
+    line("    " + name + ": {distance: " + n(flat.distance()) + radius(flat.radius()) + "}");
+  }
+
+  private static String radius(double radius) {
+    return radius > 0 ? ", radius: " + n(radius) : "";
+  }
+
+  private String fourSided(Form.Rectangle r) {
+    String centre = r.centre().norm() <= SAME ? "" : ", centre: " + point(r.centre());
+    return "{width: "
+        + n(r.width())
+        + ", height: "
+        + n(r.height())
+        + radius(r.radius())
+        + centre
+        + "}";
+  }
+
+  private void corners(String indent, Form.Corners corners) {
+    line(indent + "points:");
+    if (corners.half()) {
+      line(indent + "  half: true");
+    }
+    line(indent + "  corners:");
+    for (int i = 0; i < corners.corners().size(); i++) {
+      String at = point(corners.corners().get(i));
+      double radius = corners.radii().get(i);
+      line(indent + "    - " + (radius > 0 ? "{at: " + at + radius(radius) + "}" : at));
+    }
+  }
+
+  /** Path data, y downward, folded into lines. */
+  private void path(String indent, Contour contour) {
+    line(indent + "path: >-");
+    String data = SvgPath.of(contour.segments(), true);
+    StringBuilder row = new StringBuilder();
+    for (String step : data.split("(?=[MLAZ])")) {
+      if (row.length() > 0 && row.length() + step.length() > LINE) {
+        line(indent + "  " + row.toString().strip());
+        row.setLength(0);
+      }
+      row.append(step).append(' ');
+    }
+    line(indent + "  " + row.toString().strip());
+  }
+
+  private void windows() {
+    if (plate.windows().isEmpty()) {
+      return;
+    }
+    line("");
+    line("# Say what each opening is for with use: grip, display, switch or open.");
+    line("windows:");
+    List<Contour> left = new ArrayList<>(plate.windows());
+    while (!left.isEmpty()) {
+      Contour window = left.remove(0);
+      Optional<Contour> image = image(window, left);
+      image.ifPresent(left::remove);
+      Contour right = image.filter(i -> i.box().centre().x() > 0).orElse(window);
+      window(right, image.isPresent());
+    }
+  }
+
+  private Optional<Contour> image(Contour window, List<Contour> others) {
+    Contour mirrored = window.moved(RigidTransform.MIRROR);
+    return others.stream()
+        .filter(other -> other.box().centre().near(mirrored.box().centre(), within))
+        .filter(other -> Math.abs(other.area() - mirrored.area()) <= within * other.length())
+        .filter(other -> apart(other, mirrored) <= within)
+        .findFirst();
+  }
+
+  private static double apart(Contour a, Contour b) {
+    double far = 0;
+    for (var segment : a.segments()) {
+      far = Math.max(far, b.distance(segment.from()));
+      far = Math.max(far, b.distance(segment.at(0.5)));
+    }
+    for (var segment : b.segments()) {
+      far = Math.max(far, a.distance(segment.from()));
+      far = Math.max(far, a.distance(segment.at(0.5)));
+    }
+    return far;
+  }
+
+  private void window(Contour window, boolean mirrored) {
+    Form form = Form.of(window, within);
+    String end = (mirrored ? ", mirror: true" : "") + "}";
+    if (form instanceof Form.Round round) {
+      line(
+          "  - {circle: {diameter: "
+              + n(round.diameter())
+              + "}, at: "
+              + point(round.centre())
+              + end);
+    } else if (form instanceof Form.Slot slot) {
+      line(
+          "  - {slot: {length: "
+              + n(slot.length())
+              + ", width: "
+              + n(slot.width())
+              + "}, at: "
+              + point(slot.centre())
+              + ", turn: "
+              + n(Math.toDegrees(slot.turn()))
+              + end);
+    } else if (form instanceof Form.Rectangle r) {
+      line(
+          "  - {rectangle: {width: "
+              + n(r.width())
+              + ", height: "
+              + n(r.height())
+              + radius(r.radius())
+              + "}, at: "
+              + point(r.centre())
+              + end);
+    } else if (form instanceof Form.Corners corners) {
+      line("  -");
+      corners("    ", corners);
+      mirror(mirrored);
+    } else {
+      line("  -");
+      path("    ", window);
+      mirror(mirrored);
+    }
+  }
+
+  private void mirror(boolean mirrored) {
+    if (mirrored) {
+      line("    mirror: true");
+    }
+  }
+
+  private void rings() {
+    if (plate.rings().isEmpty()) {
+      line("");
+      line("# It has no ring of hub holes; this one is a place to start: name your hub");
+      line("# ('felloe hub list'), or measure its pattern ('felloe hub measure').");
+      line("# bolt_circles:");
+      line("#   - {hub: 6x70-m5}");
+    } else {
+      line("");
+      line(
+          "# Measure your hub before you drill: screws that do not meet their holes cost a plate.");
+      line("bolt_circles:");
+      for (PlateOutline.Ring ring : plate.rings()) {
+        ring(ring);
+      }
+    }
+    plate
+        .bore()
+        .ifPresent(
+            bore -> {
+              line("");
+              line("bore: " + n(rounded(2 * bore.radius())));
+            });
+  }
+
+  private double rounded(double value) {
+    double tenth = Math.rint(value * 10) / 10;
+    return Math.abs(tenth - value) <= within ? tenth : value;
+  }
+
+  private void ring(PlateOutline.Ring ring) {
+    double first = Math.toDegrees(ring.first());
+    double whole = Math.rint(first);
+    double reach = ring.pitchDiameter() / 2;
+    double angle = Math.toRadians(Math.abs(first - whole)) * reach <= within ? whole : first;
+    double diameter = rounded(ring.diameter());
+    String from = "first: " + n(angle < 0 ? angle + 360 : angle);
+    Optional<HubPattern> hub =
+        hubs.stream()
+            .filter(
+                h ->
+                    h.count() == ring.count()
+                        && Math.abs(h.pitchDiameter() - ring.pitchDiameter()) <= SAME + within)
+            .findFirst();
+    if (hub.isPresent()) {
+      boolean own = Math.abs(hub.get().holeDiameter() - diameter) > SAME;
+      double step = 2 * Math.PI / ring.count();
+      double turn = (hub.get().firstAngle() - ring.first()) / step;
+      boolean turned = Math.abs(turn - Math.rint(turn)) * step > SAME_DIRECTION;
+      line("  # its count and circle are those of the hub " + hub.get().name() + ": is it yours?");
+      line(
+          "  - {hub: "
+              + hub.get().name()
+              + (own ? ", diameter: " + n(diameter) : "")
+              + (turned ? ", " + from : "")
+              + "}");
+    } else {
+      line(
+          "  - {count: "
+              + ring.count()
+              + ", pcd: "
+              + n(rounded(ring.pitchDiameter()))
+              + ", diameter: "
+              + n(diameter)
+              + ", "
+              + from
+              + "}");
+    }
+  }
+
+  private void holes() {
+    if (plate.holes().isEmpty()) {
+      return;
+    }
+    line("");
+    if (plate.holes().stream().noneMatch(PlateOutline.Drilled::grip)) {
+      line("# Say which are for grips with role: grip.");
+    }
+    line("holes:");
+    List<PlateOutline.Drilled> left = new ArrayList<>(plate.holes());
+    while (!left.isEmpty()) {
+      PlateOutline.Drilled first = left.get(0);
+      double diameter = rounded(first.diameter());
+      List<PlateOutline.Drilled> equal =
+          left.stream()
+              .filter(h -> rounded(h.diameter()) == diameter && h.grip() == first.grip())
+              .toList();
+      left.removeAll(equal);
+      places(equal, n(diameter) + (first.grip() ? ", role: grip" : ""));
+    }
+  }
+
+  private void places(List<PlateOutline.Drilled> equal, String what) {
+    List<Point> alone = new ArrayList<>();
+    List<Point> paired = new ArrayList<>();
+    List<Point> left = new ArrayList<>();
+    equal.forEach(hole -> left.add(Form.eased(hole.centre(), within)));
+    while (!left.isEmpty()) {
+      Point at = left.remove(0);
+      Point other = new Point(-at.x(), at.y());
+      Optional<Point> image =
+          left.stream().filter(p -> p.near(other, within) && Math.abs(p.x()) > within).findFirst();
+      image.ifPresent(left::remove);
+      (image.isPresent() ? paired : alone).add(image.isPresent() && at.x() < 0 ? image.get() : at);
+    }
+    entry(paired, what, true);
+    entry(alone, what, false);
+  }
+
+  private void entry(List<Point> places, String what, boolean mirrored) {
+    if (!places.isEmpty()) {
+      String all = String.join(", ", places.stream().map(ShapeText::point).toList());
+      line(
+          String.format(
+              Locale.ROOT,
+              "  - {diameter: %s, %s%s}",
+              what,
+              places.size() == 1 ? "at: " + all : "places: [" + all + "]",
+              mirrored ? ", mirror: true" : ""));
+    }
+  }
+
+  private void stock() {
+    line("");
+    line("# A drawing does not tell the stock: this is plywood for a mock-up. Write down yours.");
+    line("stock:");
+    line("  material: birch-plywood");
+    line("  thickness: 9");
+  }
+}

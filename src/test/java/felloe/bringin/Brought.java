@@ -1,0 +1,36 @@
+package felloe.bringin;
+
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import felloe.plate.BadInput;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** Outlines brought in by tests. */
+final class Brought {
+
+  static final BringIn.Wish USUAL = new BringIn.Wish(Sizing.OWN, BringIn.GAP, BringIn.WITHIN);
+
+  private Brought() {}
+
+  static PlateOutline in(String name, String text) {
+    return in(name, text, USUAL);
+  }
+
+  static PlateOutline in(String name, String text, BringIn.Wish wish) {
+    return BringIn.of(text.getBytes(StandardCharsets.UTF_8), name, wish);
+  }
+
+  /** What is told of one that cannot be read. */
+  static List<String> refused(String name, String text) {
+    return assertThrows(BadInput.class, () -> in(name, text)).lines();
+  }
+
+  /** A drawing in millimetres about the middle of a sheet of 400 by 400. */
+  static String svg(String body) {
+    return "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm'"
+        + " viewBox='-200 -200 400 400'>"
+        + body
+        + "</svg>";
+  }
+}
