@@ -73,7 +73,7 @@ final class NewCommand implements Command {
         spec,
         "  felloe new round",
         "  felloe new points curlew.yaml",
-        "  felloe new --from cutout.svg curlew.yaml",
+        "  felloe new --from cutout.svg redshank.yaml",
         "  felloe new --from friend.dxf --scale 25.4");
     return spec;
   }

@@ -14,7 +14,6 @@ import felloe.plate.Plate;
 import felloe.plate.Problem;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
-import felloe.yaml.Overrides;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -62,8 +61,7 @@ public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apa
   }
 
   private static Plate plate(String text, String name, Path folder) {
-    return Studies.plate(
-        new ShapeSource.OfText(name, text, new Overrides(Place.BUILT_IN, List.of())), folder);
+    return Studies.plate(ShapeSource.text(name, text), folder);
   }
 
   private static byte[] bytes(Path file) {

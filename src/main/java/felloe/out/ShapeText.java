@@ -9,7 +9,6 @@ import felloe.geometry.RigidTransform;
 import felloe.plate.HubPattern;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Writes a shape file for an outline that was brought in, to be edited like any other. */
@@ -366,13 +365,8 @@ public final class ShapeText {
   private void entry(List<Point> places, String what, boolean mirrored) {
     if (!places.isEmpty()) {
       String all = String.join(", ", places.stream().map(ShapeText::point).toList());
-      line(
-          String.format(
-              Locale.ROOT,
-              "  - {diameter: %s, %s%s}",
-              what,
-              places.size() == 1 ? "at: " + all : "places: [" + all + "]",
-              mirrored ? ", mirror: true" : ""));
+      String where = places.size() == 1 ? "at: " + all : "places: [" + all + "]";
+      line("  - {diameter: " + what + ", " + where + (mirrored ? ", mirror: true" : "") + "}");
     }
   }
 

@@ -1,5 +1,6 @@
 package felloe.service;
 
+import felloe.plate.Place;
 import felloe.yaml.Overrides;
 import felloe.yaml.YamlTree;
 import java.nio.file.Path;
@@ -55,6 +56,11 @@ public sealed interface ShapeSource {
     return this instanceof OfFile file
         ? new OfFile(file.file(), all)
         : new OfText(((OfText) this).name(), ((OfText) this).text(), all);
+  }
+
+  /** A text as it stands. */
+  static ShapeSource text(String name, String text) {
+    return new OfText(name, text, new Overrides(Place.BUILT_IN, List.of()));
   }
 
   /** A shape file with overrides. */

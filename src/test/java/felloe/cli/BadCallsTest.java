@@ -60,7 +60,10 @@ class BadCallsTest {
     assertWrong("felloe make: --out needs a value: --out DIR", "make", HERON, "--out");
     assertWrong("felloe make: --out needs a value: --out DIR", "make", "--out", "--turn", HERON);
     assertWrong("felloe check: SHAPE is missing", "check");
-    assertWrong("felloe new: FAMILY is missing", "new");
+    assertWrong(
+        "new: needs the FAMILY of the outline, or --from SOURCE; say one of round, four-sided,"
+            + " points, path",
+        "new");
     assertWrong("SHAPE: must name at least one shape file; write heron.yaml, say", "make");
     assertWrong("hub: must be followed by list, show or measure; write felloe hub list", "hub");
   }

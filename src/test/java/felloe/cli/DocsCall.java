@@ -48,7 +48,7 @@ record DocsCall(String where, List<String> words, int code) {
     for (int i = 0; i < words.size(); i++) {
       String word = words.get(i);
       boolean out = i > 0 && words.get(i - 1).equals("--out");
-      boolean file = word.endsWith(".yaml") && !word.startsWith("-");
+      boolean file = word.matches("[^-].*\\.(yaml|svg|dxf)");
       if (word.contains("*")) {
         args.addAll(files(folder, word));
       } else {
@@ -58,6 +58,9 @@ record DocsCall(String where, List<String> words, int code) {
     boolean writes = List.of("make", "template", "cut", "card").contains(words.get(0));
     if (writes && !words.contains("--out")) {
       args.addAll(List.of("--out", folder.resolve("templates-out").toString()));
+    }
+    if (words.contains("--scale") && words.get(0).equals("new")) {
+      args.add(folder.resolve("friend.yaml").toString());
     }
     if (words.equals(List.of("new", "round"))) {
       args.add(folder.resolve("round.yaml").toString());

@@ -77,6 +77,15 @@ class DocsRunTest {
     for (String name : List.of("my-stack.yaml", "my-strips.yaml", "my-materials.yaml")) {
       Files.writeString(folder.resolve(name), DocsPage.of("docs/layup.md").yamlFile(name));
     }
+    Files.writeString(
+        folder.resolve("cutout.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg' width='280mm' viewBox='-140 -140 280 280'>"
+            + "<circle r='140'/><rect x='60' y='-50' width='45' height='100' rx='20'/>"
+            + "<rect x='-105' y='-50' width='45' height='100' rx='20'/></svg>");
+    Files.writeString(
+        folder.resolve("friend.dxf"),
+        String.join(
+            "\n", "0 SECTION 2 ENTITIES 0 CIRCLE 10 0 20 0 40 5.5 0 ENDSEC 0 EOF".split(" ")));
     List<String> measured = DocsPage.of("docs/measuring.md").yamlBlocks();
     Files.writeString(folder.resolve("readings.yaml"), measured.get(0));
     Files.writeString(folder.resolve("heron-measured.yaml"), measured.get(1));
