@@ -161,7 +161,7 @@ record Recognised(Contour contour, double off) {
     Stroke stroke = strokes.get(first);
     if (straight(stroke)) {
       Run arc = longest(strokes, first, alike(strokes, first, true), FEWEST_CHORDS, within);
-      Run line = line(strokes, first);
+      Run line = line(strokes, first, within);
       return arc.next() > line.next() ? arc : line;
     }
     if (stroke instanceof Stroke.Exact) {
@@ -176,22 +176,16 @@ record Recognised(Contour contour, double off) {
     return fit.segments();
   }
 
-  /** Where strokes of one kind that run on without a corner, turning one way, end. */
+  /** Where strokes of one kind that run on without a corner end. */
   private static int alike(List<Stroke> strokes, int first, boolean chords) {
-    double sense = 0;
     int next = first + 1;
     while (next < strokes.size()) {
       Stroke stroke = strokes.get(next);
       boolean kind = chords ? straight(stroke) : stroke instanceof Stroke.Free;
       double turn = kind ? turn(arriving(strokes.get(next - 1)), leaving(stroke)) : 0;
-      boolean on =
-          kind
-              && Math.abs(turn) <= SHARPEST
-              && (!chords || (turn != 0 && (sense == 0 || Math.signum(turn) == sense)));
-      if (!on) {
+      if (!kind || Math.abs(turn) > SHARPEST) {
         break;
       }
-      sense = Math.signum(turn);
       next++;
     }
     return next;
@@ -267,8 +261,8 @@ record Recognised(Contour contour, double off) {
         : Optional.empty();
   }
 
-  /** Lines that follow each other straight on, as one. */
-  private static Run line(List<Stroke> strokes, int first) {
+  /** Lines that follow each other straight on, as one; many short ones may be less exact. */
+  private static Run line(List<Stroke> strokes, int first, double within) {
     Point from = strokes.get(first).from();
     int next = first + 1;
     while (next < strokes.size() && straight(strokes.get(next))) {
@@ -278,7 +272,8 @@ record Recognised(Contour contour, double off) {
       for (int i = first; i < next && on; i++) {
         Point p = strokes.get(i).to();
         double at = p.minus(from).dot(whole.direction());
-        on = whole.distance(p) <= DIGITS && at >= along;
+        double limit = next - first >= FEWEST_CHORDS ? within : DIGITS;
+        on = whole.distance(p) <= limit && at >= along;
         along = at;
       }
       if (!on) {
