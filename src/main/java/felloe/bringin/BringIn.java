@@ -27,11 +27,11 @@ public final class BringIn {
     DXF,
     POINTS;
 
-    private Drawn read(byte[] bytes, String file, Sizing sizing) {
+    private Drawn read(byte[] bytes, Reading reading, Sizing sizing) {
       return switch (this) {
-        case SVG -> SvgDrawing.read(bytes, file, sizing);
-        case DXF -> DxfDrawing.read(bytes, file, sizing);
-        case POINTS -> PointTable.read(bytes, file, sizing);
+        case SVG -> SvgDrawing.read(bytes, reading, sizing);
+        case DXF -> DxfDrawing.read(bytes, reading, sizing);
+        case POINTS -> PointTable.read(bytes, reading, sizing);
       };
     }
   }
@@ -42,8 +42,9 @@ public final class BringIn {
    * @param sizing what the maker says of the drawing's size
    * @param gap ends nearer than this are one, mm
    * @param within how far arcs may lie from chords and curves, mm
+   * @param asked what all that is called, for cures
    */
-  public record Wish(Sizing sizing, double gap, double within) {}
+  public record Wish(Sizing sizing, double gap, double within, Asked asked) {}
 
   /**
    * Reads.
@@ -63,13 +64,14 @@ public final class BringIn {
     Kind kind = kind(bytes, file);
     Drawn drawn;
     if (wish.sizing().width().isPresent()) {
-      double now = width(kind.read(bytes, file, Sizing.scaled(1)), file);
+      double now = width(kind.read(bytes, new Reading(file, wish.asked()), Sizing.scaled(1)), file);
       double scale = wish.sizing().width().getAsDouble() / now;
-      drawn = kind.read(bytes, file, Sizing.scaled(scale));
+      drawn = kind.read(bytes, new Reading(file, wish.asked()), Sizing.scaled(scale));
     } else {
-      drawn = kind.read(bytes, file, wish.sizing());
+      drawn = kind.read(bytes, new Reading(file, wish.asked()), wish.sizing());
     }
-    return PlateOutline.of(Joining.of(drawn, wish.gap(), file), drawn, wish.within(), file);
+    return PlateOutline.of(
+        Joining.of(drawn, wish.gap(), file, wish.asked()), drawn, wish.within(), file);
   }
 
   private static Kind kind(byte[] bytes, String file) {

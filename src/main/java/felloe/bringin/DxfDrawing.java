@@ -40,11 +40,10 @@ final class DxfDrawing {
   /**
    * Reads.
    *
-   * @param file its name, for messages
+   * @param reading what gathers the lines, and what is wrong
    * @throws felloe.plate.BadInput with everything that is wrong
    */
-  static Drawn read(byte[] bytes, String file, Sizing sizing) {
-    Reading reading = new Reading(file);
+  static Drawn read(byte[] bytes, Reading reading, Sizing sizing) {
     DxfFile dxf = DxfFile.of(DxfPairs.read(bytes, reading));
     double unit;
     if (sizing.scale().isPresent()) {
@@ -59,8 +58,7 @@ final class DxfDrawing {
           dxf.insUnits() == 0
               ? "is not in its header, so the drawing has no unit"
               : "is no unit that is known here",
-          "give mm for each unit with --scale (1 for mm, 25.4 for inches), or the width of the part"
-              + " with --width 280");
+          reading.asked().size());
     }
     DxfDrawing drawing = new DxfDrawing(reading, dxf);
     drawing.all(dxf.entities(), Affine.scale(unit, unit), 0);

@@ -49,13 +49,14 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed) {
    * @param gap ends nearer than this are one, mm
    * @throws BadInput naming lines that all but close, and places where three lines meet
    */
-  static Joining of(Drawn drawn, double gap, String file) {
-    return new Maker(gap, file).all(drawn);
+  static Joining of(Drawn drawn, double gap, String file, Asked asked) {
+    return new Maker(gap, file, asked).all(drawn);
   }
 
   private static final class Maker {
     private final double gap;
     private final String file;
+    private final Asked asked;
     private final List<Loop> loops = new ArrayList<>();
     private final List<Stroke> open = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
@@ -63,7 +64,8 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed) {
     private int loose;
     private double closed;
 
-    Maker(double gap, String file) {
+    Maker(double gap, String file, Asked asked) {
+      this.asked = asked;
       this.gap = gap;
       this.file = file;
     }
@@ -310,7 +312,9 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed) {
                   "",
                   "",
                   Phrases.gap(a, b, apart),
-                  "close it there, or allow it with --gap "
+                  "close it there, or allow it with "
+                      + asked.gap()
+                      + " "
                       + Numbers.brief(Math.ceil(apart * 100 + 1e-9) / 100, 2)));
         }
         at = there.get(0) == far ? there.get(1) : there.get(0);

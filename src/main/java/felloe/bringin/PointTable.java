@@ -41,8 +41,7 @@ final class PointTable {
 
   private record Measured(Point at, boolean corner) {}
 
-  static Drawn read(byte[] bytes, String file, Sizing sizing) {
-    Reading reading = new Reading(file);
+  static Drawn read(byte[] bytes, Reading reading, Sizing sizing) {
     double scale = sizing.scale().orElse(1);
     String[] lines = new String(bytes, StandardCharsets.UTF_8).split("\r\n|\r|\n", -1);
     int at = 0;

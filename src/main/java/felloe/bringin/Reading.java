@@ -15,13 +15,20 @@ import java.util.TreeMap;
 final class Reading {
 
   private final String file;
+  private final Asked asked;
   private final Problems problems = new Problems();
   private final List<Chain> chains = new ArrayList<>();
   private final Map<String, Integer> passedOver = new TreeMap<>();
   private int strokes;
 
-  Reading(String file) {
+  Reading(String file, Asked asked) {
     this.file = file;
+    this.asked = asked;
+  }
+
+  /** What the maker calls what may be said of a drawing. */
+  Asked asked() {
+    return asked;
   }
 
   Place at(int line) {
@@ -68,7 +75,7 @@ final class Reading {
             "",
             Numbers.brief(far, 0) + " mm",
             "lies beyond " + Numbers.brief(Tolerances.LARGEST, 0) + " mm",
-            "look at the drawing's units, or give its size with --width");
+            "look at the drawing's units, or give its size with " + asked.width());
       }
     }
     chains.add(new Chain(drawn, layer));

@@ -78,8 +78,8 @@ final class SvgDrawing {
   private final Deque<Affine> frames = new ArrayDeque<>();
   private int aside;
 
-  private SvgDrawing(String file, Sizing sizing, boolean parted) {
-    this.reading = new Reading(file);
+  private SvgDrawing(Reading reading, Sizing sizing, boolean parted) {
+    this.reading = reading;
     this.sizing = sizing;
     this.parted = parted;
   }
@@ -87,12 +87,12 @@ final class SvgDrawing {
   /**
    * Reads.
    *
-   * @param file its name, for messages
+   * @param reading what gathers the lines, and what is wrong
    * @throws felloe.plate.BadInput with everything that is wrong
    */
-  static Drawn read(byte[] bytes, String file, Sizing sizing) {
+  static Drawn read(byte[] bytes, Reading reading, Sizing sizing) {
     String text = decoded(bytes);
-    SvgDrawing svg = new SvgDrawing(file, sizing, OUTLINE.matcher(text).find());
+    SvgDrawing svg = new SvgDrawing(reading, sizing, OUTLINE.matcher(text).find());
     // The parser reads none either way; who wrote them hoped for something.
     if (text.contains("<!ENTITY")) {
       throw svg.reading.refused(
@@ -385,7 +385,7 @@ final class SvgDrawing {
           "width",
           svg.text("width"),
           "has no unit, so the drawing has no size",
-          "give the width of the part with --width 280, or mm for each unit with --scale");
+          reading.asked().size());
     }
     if (box.isEmpty()) {
       // Without a view box a unit of the drawing is a pixel.

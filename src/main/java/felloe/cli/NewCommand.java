@@ -1,5 +1,6 @@
 package felloe.cli;
 
+import felloe.bringin.Asked;
 import felloe.bringin.BringIn;
 import felloe.bringin.Sizing;
 import felloe.files.CannotWrite;
@@ -123,7 +124,10 @@ final class NewCommand implements Command {
     Sizing sizing = new Sizing(optional(WIDTH, call), optional(SCALE, call));
     BringIn.Wish wish =
         new BringIn.Wish(
-            sizing, GAP.in(call).orElse(BringIn.GAP), WITHIN.in(call).orElse(BringIn.WITHIN));
+            sizing,
+            GAP.in(call).orElse(BringIn.GAP),
+            WITHIN.in(call).orElse(BringIn.WITHIN),
+            new Asked(WIDTH.name(), SCALE.name(), GAP.name()));
     BroughtIn brought = BroughtIn.of(source, file.toString(), wish, kit.folder());
     write(call, kit, file, brought.text());
     screen.line(file.toString());

@@ -9,9 +9,15 @@ import java.util.List;
 /** Outlines brought in by tests. */
 final class Brought {
 
-  static final BringIn.Wish USUAL = new BringIn.Wish(Sizing.OWN, BringIn.GAP, BringIn.WITHIN);
+  static final Asked ASKED = new Asked("--width", "--scale", "--gap");
+
+  static final BringIn.Wish USUAL = sized(Sizing.OWN);
 
   private Brought() {}
+
+  static BringIn.Wish sized(Sizing sizing) {
+    return new BringIn.Wish(sizing, BringIn.GAP, BringIn.WITHIN, ASKED);
+  }
 
   static PlateOutline in(String name, String text) {
     return in(name, text, USUAL);

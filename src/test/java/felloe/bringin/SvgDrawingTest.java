@@ -75,7 +75,7 @@ class SvgDrawingTest {
     Drawn drawn =
         SvgDrawing.read(
             Brought.svg("<rect x='10' y='20' width='5' height='4'/>").getBytes(),
-            "a.svg",
+            new Reading("a.svg", Brought.ASKED),
             Sizing.OWN);
     assertTrue(
         drawn.chains().get(0).strokes().stream()
@@ -108,11 +108,10 @@ class SvgDrawingTest {
             + "<ellipse cx='9' cy='9' rx='7' ry='3'/></svg>";
     String told = Brought.refused("a.svg", text).get(0);
     assertTrue(told.contains("--width") && told.contains("--scale"), told);
-    BringIn.Wish wide =
-        new BringIn.Wish(new Sizing(OptionalDouble.of(280), OptionalDouble.empty()), 0.05, 0.05);
+    BringIn.Wish wide = Brought.sized(new Sizing(OptionalDouble.of(280), OptionalDouble.empty()));
     assertEquals(280, Brought.in("a.svg", text, wide).outline().box().width(), 0.02);
     BringIn.Wish scaled =
-        new BringIn.Wish(new Sizing(OptionalDouble.empty(), OptionalDouble.of(25.4)), 0.05, 0.05);
+        Brought.sized(new Sizing(OptionalDouble.empty(), OptionalDouble.of(25.4)));
     assertEquals(14 * 25.4, Brought.in("a.svg", text, scaled).outline().box().width(), 0.02);
   }
 

@@ -81,7 +81,7 @@ class KitReportTest {
   @Test
   void templatesTellTheirPagesAndAFailFirst() {
     List<String> well = lines(TemplateReport.of(List.of(TemplateOutcome.of(study("heron"), A4))));
-    assertTrue(well.get(1).startsWith("Template: 4 pages A4, 4 of them to join in 2 rows of 2"));
+    assertTrue(well.get(1).startsWith("Template: 3 pages A4, 2 of them to join in 1 row of 2"));
     List<String> fails =
         lines(TemplateReport.of(List.of(TemplateOutcome.of(study("heron", FAILING), A4))));
     assertTrue(fails.get(1).contains("do not cut by its"), fails.get(1));
