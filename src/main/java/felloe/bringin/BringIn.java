@@ -9,6 +9,7 @@ import felloe.plate.Problem;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /** Reads an outline that exists: a drawing (SVG, DXF) or a table of points. The front door. */
 public final class BringIn {
@@ -18,6 +19,16 @@ public final class BringIn {
 
   /** How far arcs may lie from chords and curves, mm, when nothing else is said. */
   public static final double WITHIN = 0.05;
+
+  /** How a cut file begins: its title names the plate and the way of cutting. */
+  private static final Pattern CUT =
+      Pattern.compile(
+          "(?:<title>|999\\r"
+              + "?\\n"
+              + ")[^<\\n"
+              + "]{1,80}, (?:laser|waterjet|router|jigsaw)(?:</title>|\\r"
+              + "?\\n"
+              + ")");
 
   private BringIn() {}
 
@@ -62,6 +73,14 @@ public final class BringIn {
           "save the outline alone");
     }
     Kind kind = kind(bytes, file);
+    String begin = new String(bytes, 0, Math.min(2_000, bytes.length), StandardCharsets.UTF_8);
+    if (CUT.matcher(begin).find()) {
+      throw bad(
+          file,
+          "",
+          "is a cut file of this program, whose lines are moved by half the cut",
+          "bring in the kit's drawing");
+    }
     Drawn drawn;
     if (wish.sizing().width().isPresent()) {
       double now = width(kind.read(bytes, new Reading(file, wish.asked()), Sizing.scaled(1)), file);

@@ -7,10 +7,12 @@ import java.util.List;
  *
  * @param chains in the order of the file
  * @param passedOver what the file holds that is no outline, such as {@code 3 texts}
+ * @param notes what else the maker should know, in sentences
  */
-record Drawn(List<Chain> chains, List<String> passedOver) {
+record Drawn(List<Chain> chains, List<String> passedOver, List<String> notes) {
   Drawn {
     chains = List.copyOf(chains);
     passedOver = List.copyOf(passedOver);
+    notes = List.copyOf(notes);
   }
 }

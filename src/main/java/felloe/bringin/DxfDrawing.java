@@ -30,6 +30,7 @@ final class DxfDrawing {
 
   private final Reading reading;
   private final DxfFile dxf;
+  private String layer = "";
   private int steps;
 
   private DxfDrawing(Reading reading, DxfFile dxf) {
@@ -61,11 +62,14 @@ final class DxfDrawing {
           reading.asked().size());
     }
     DxfDrawing drawing = new DxfDrawing(reading, dxf);
-    drawing.all(dxf.entities(), Affine.scale(unit, unit), 0);
+    drawing.all(dxf.entities(), Affine.scale(unit, unit), 0, "");
     return reading.drawn();
   }
 
-  private void all(List<DxfEntity> entities, Affine frame, int depth) {
+  /** What stands on layer 0 of a block is on the layer that the block is put on. */
+  private void all(List<DxfEntity> entities, Affine frame, int depth, String put) {
+    String outer = layer;
+    layer = put;
     for (DxfEntity entity : entities) {
       if (++steps > Limits.STEPS) {
         throw reading.refused(
@@ -88,6 +92,7 @@ final class DxfDrawing {
         }
       }
     }
+    layer = outer;
   }
 
   private void one(DxfEntity e, Affine frame, int depth) {
@@ -118,7 +123,31 @@ final class DxfDrawing {
   }
 
   private void chain(DxfEntity e, List<Stroke> strokes) {
-    reading.chain(e.line(), strokes, DxfFile.key(e.text(8)));
+    refuseSteep(e);
+    String own = DxfFile.key(e.text(8));
+    reading.chain(e.line(), strokes, own.equals("0") && !layer.isEmpty() ? layer : own);
+  }
+
+  /** Heights over the drawing's plane must be alike all along. */
+  private void refuseSteep(DxfEntity e) {
+    boolean old = e.kind().equals("POLYLINE");
+    List<Double> heights = new ArrayList<>(old ? List.of() : e.numbers(30));
+    if (e.kind().equals("LINE")) {
+      heights.add(e.number(31, e.number(30, 0)));
+    } else if (e.kind().equals("ELLIPSE") && e.number(31, 0) != 0) {
+      heights.addAll(List.of(0.0, 1.0));
+    }
+    e.vertices().forEach(vertex -> heights.addAll(vertex.numbers(30)));
+    boolean level =
+        heights.stream().allMatch(z -> Math.abs(z - heights.get(0)) <= Tolerances.SAME_POINT);
+    if (!level) {
+      steep(e);
+    }
+  }
+
+  private void steep(DxfEntity e) {
+    reading.wrong(
+        e.line(), e.kind(), "", "does not lie in the plane of the drawing", "turn it flat");
   }
 
   private static Point point(DxfEntity e, int x, int y) {
@@ -129,8 +158,7 @@ final class DxfDrawing {
   private Affine own(DxfEntity e, Affine frame) {
     boolean tilted = Math.hypot(e.number(210, 0), e.number(220, 0)) > Tolerances.ROUNDING;
     if (tilted) {
-      reading.wrong(
-          e.line(), e.kind(), "", "does not lie in the plane of the drawing", "turn it flat");
+      steep(e);
     }
     return e.number(230, 1) < 0 ? frame.of(Affine.scale(-1, 1)) : frame;
   }
@@ -198,6 +226,7 @@ final class DxfDrawing {
   }
 
   private void ellipse(DxfEntity e, Affine frame) {
+    own(e, frame);
     Point major = point(e, 11, 21);
     double ratio = e.number(40, 1);
     double start = e.number(41, 0);
@@ -219,6 +248,7 @@ final class DxfDrawing {
   }
 
   private void spline(DxfEntity e, Affine frame) {
+    own(e, frame);
     int degree = e.whole(71, 3);
     List<Double> x = e.numbers(10);
     List<Double> y = e.numbers(20);
@@ -286,10 +316,13 @@ final class DxfDrawing {
             .of(Affine.turn(Math.toRadians(e.number(50, 0))));
     Affine shape =
         Affine.scale(e.number(41, 1), e.number(42, 1)).of(Affine.shift(-block.x(), -block.y()));
-    for (int row = 0; row < rows; row++) {
+    steps += rows * columns;
+    String own = DxfFile.key(e.text(8));
+    String on = own.equals("0") && !layer.isEmpty() ? layer : own;
+    for (int row = 0; row < rows && !block.entities().isEmpty(); row++) {
       for (int column = 0; column < columns; column++) {
         Affine shift = Affine.shift(column * e.number(44, 0), row * e.number(45, 0));
-        all(block.entities(), place.of(shift).of(shape), depth + 1);
+        all(block.entities(), place.of(shift).of(shape), depth + 1, on);
       }
     }
   }

@@ -3,6 +3,7 @@ package felloe.bringin;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** The group codes and values of an ASCII DXF file, with their lines. */
 final class DxfPairs {
@@ -16,7 +17,15 @@ final class DxfPairs {
 
   private static final String BINARY = "AutoCAD Binary DXF";
 
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,2})?");
+
   private DxfPairs() {}
+
+  /** Codes of coordinates, sizes, angles and flags. */
+  private static boolean isNumber(int code) {
+    return (code >= 10 && code < 80) || (code >= 210 && code < 240);
+  }
 
   /** All of them. */
   static List<Pair> read(byte[] bytes, Reading reading) {
@@ -35,7 +44,11 @@ final class DxfPairs {
         throw reading.refused(
             i + 1, "", code, "must be a group code, a whole number", "save the drawing again");
       }
-      pairs.add(new Pair(number, lines[i + 1].strip(), i + 2));
+      String value = lines[i + 1].strip();
+      pairs.add(new Pair(number, value, i + 2));
+      if (isNumber(number) && !NUMBER.matcher(value).matches()) {
+        reading.wrong(i + 2, "", value, "must be a number", "save the drawing again");
+      }
       if (number == 0 && pairs.get(pairs.size() - 1).value().equals("EOF")) {
         return pairs;
       }

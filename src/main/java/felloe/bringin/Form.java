@@ -207,8 +207,21 @@ public sealed interface Form {
     double length = rounded(one.centre().distance(other.centre()) + width, HALVES, within);
     Point along = other.centre().minus(one.centre());
     double turn = Math.toRadians(along.bearing() % 180);
-    return Optional.of(
-        new Slot(eased(one.centre().middle(other.centre()), within), length, width, turn));
+    Point middle = eased(one.centre().middle(other.centre()), within);
+    return Cornered.apart(slot(middle, length, width, turn), contour) <= within
+        ? Optional.of(new Slot(middle, length, width, turn))
+        : Optional.empty();
+  }
+
+  private static Contour slot(Point middle, double length, double width, double turn) {
+    double r = width / 2;
+    double half = length / 2 - r;
+    Arc right = Arc.of(new Point(half, 0), r, -Math.PI / 2, Math.PI);
+    Arc left = Arc.of(new Point(-half, 0), r, Math.PI / 2, Math.PI);
+    return Contour.of(
+            new Line(left.to(), right.from()), right, new Line(right.to(), left.from()), left)
+        .moved(RigidTransform.turn(turn))
+        .moved(RigidTransform.shift(middle.x(), middle.y()));
   }
 
   private static Optional<Form> flats(Contour contour, double within) {

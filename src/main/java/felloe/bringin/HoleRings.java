@@ -14,6 +14,9 @@ final class HoleRings {
   /** Fewer holes than this make no ring: two stand evenly on any circle through them. */
   private static final int FEWEST = 3;
 
+  /** A hole stands on a ring that it misses by no more than this, mm: drawn by hand or measured. */
+  private static final double NEAR = 0.15;
+
   /** More holes of one diameter than this are not looked through. */
   private static final int MOST = 60;
 
@@ -65,7 +68,7 @@ final class HoleRings {
           left.stream().filter(c -> Math.abs(c.radius() - radius) * 2 <= same).toList();
       left.removeAll(equal);
       if (equal.size() >= FEWEST && equal.size() <= MOST) {
-        rings.addAll(among(equal, same));
+        rings.addAll(among(equal));
       }
     }
     rings.sort(
@@ -74,7 +77,7 @@ final class HoleRings {
   }
 
   /** The circles through three of the holes that others stand evenly on as well. */
-  private static List<Found> among(List<Arc> equal, double same) {
+  private static List<Found> among(List<Arc> equal) {
     List<Found> rings = new ArrayList<>();
     int n = equal.size();
     for (int i = 0; i < n; i++) {
@@ -83,15 +86,14 @@ final class HoleRings {
           if (rings.size() > 2_000) {
             return rings;
           }
-          through(equal, i, j, k, same, rings);
+          through(equal, i, j, k, rings);
         }
       }
     }
     return rings;
   }
 
-  private static void through(
-      List<Arc> equal, int i, int j, int k, double same, List<Found> rings) {
+  private static void through(List<Arc> equal, int i, int j, int k, List<Found> rings) {
     Optional<CircleFit.Circle> circle =
         CircleFit.TAUBIN.of(
             List.of(equal.get(i).centre(), equal.get(j).centre(), equal.get(k).centre()));
@@ -103,7 +105,7 @@ final class HoleRings {
             .filter(
                 c ->
                     Math.abs(c.centre().distance(circle.get().centre()) - circle.get().radius())
-                        <= same)
+                        <= NEAR)
             .toList();
     // Each ring once: told by its first three holes.
     boolean first =
@@ -112,11 +114,11 @@ final class HoleRings {
             && on.get(1) == equal.get(j)
             && on.get(2) == equal.get(k);
     if (first) {
-      even(on, same).ifPresent(rings::add);
+      even(on).ifPresent(rings::add);
     }
   }
 
-  private static Optional<Found> even(List<Arc> on, double same) {
+  private static Optional<Found> even(List<Arc> on) {
     Optional<CircleFit.Circle> circle = CircleFit.TAUBIN.of(on.stream().map(Arc::centre).toList());
     if (circle.isEmpty()) {
       return Optional.empty();
@@ -130,7 +132,7 @@ final class HoleRings {
     double first = round.get(0).centre().minus(centre).angle();
     for (int i = 0; i < round.size(); i++) {
       Point stands = centre.plus(Point.polar(circle.get().radius(), first + i * step));
-      if (stands.distance(round.get(i).centre()) > 2 * same) {
+      if (stands.distance(round.get(i).centre()) > 2 * NEAR) {
         return Optional.empty();
       }
     }

@@ -10,6 +10,7 @@ import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,11 +24,23 @@ import java.util.Optional;
  * @param doubles lines that were there twice
  * @param loose lines that belong to no loop, such as centre lines
  * @param closed the widest gap that was closed, mm
+ * @param moved how far any line was moved for that, mm
  */
-record Joining(List<Loop> loops, int doubles, int loose, double closed) {
+record Joining(List<Loop> loops, int doubles, int loose, double closed, double moved) {
 
   /** A line whose ends are as near as this to each other, for its length, was meant to close. */
   private static final double NEARLY = 0.1;
+
+  /** Ends as near as this meet, whatever gap is allowed, mm: what a drawing's digits leave. */
+  private static final double TOUCH = 1e-3;
+
+  /** Of the shortest line beside them ends that meet lie no farther apart than this part. */
+  private static final double SHARE = 0.25;
+
+  /** Nothing smaller is an edge, mm. */
+  private static final double SPECK = 1e-3;
+
+  private static final int SAMPLES = 8;
 
   /** More gaps than this are not told one by one. */
   private static final int MOST_TOLD = 20;
@@ -63,6 +76,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed) {
     private int doubles;
     private int loose;
     private double closed;
+    private double moved;
 
     Maker(double gap, String file, Asked asked) {
       this.asked = asked;
@@ -72,7 +86,9 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed) {
 
     Joining all(Drawn drawn) {
       for (Chain chain : Layers.edges(drawn.chains())) {
-        boolean round = chain.from().distance(chain.to()) <= gap && size(chain.strokes()) > 2 * gap;
+        double size = size(chain.strokes());
+        double apart = chain.from().distance(chain.to());
+        boolean round = size > SPECK && (apart <= TOUCH || (apart <= gap && size > 2 * gap));
         if (round && unbroken(chain)) {
           loop(chain.strokes(), chain.layer());
         } else {
@@ -85,7 +101,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed) {
         int shown = Math.min(problems.size(), MOST_TOLD);
         throw new BadInput(problems.subList(0, shown), problems.size() - shown);
       }
-      return new Joining(dropDoubleLoops(), doubles, loose, closed);
+      return new Joining(dropDoubleLoops(), doubles, loose, closed, moved);
     }
 
     private static double size(List<Stroke> strokes) {
@@ -124,7 +140,15 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed) {
         Point from = joints.get((i + n - 1) % n);
         Point to = joints.get(i);
         if (!from.near(to, Tolerances.SAME_POINT) || n == 1) {
-          all.add(strokes.get(i).between(from, to));
+          Stroke drawn = strokes.get(i);
+          Stroke joined = drawn.between(from, to);
+          for (int k = 0; k <= SAMPLES && joined != drawn; k++) {
+            double share = k / (double) SAMPLES;
+            moved = Math.max(moved, drawn.at(share).distance(joined.at(share)));
+          }
+          all.add(joined);
+        } else {
+          moved = Math.max(moved, size(List.of(strokes.get(i))));
         }
       }
       loops.add(new Loop(all, layer));
@@ -158,9 +182,10 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed) {
     }
 
     private boolean same(Stroke a, Stroke b) {
-      boolean along = a.from().near(b.from(), gap) && a.to().near(b.to(), gap);
-      boolean against = a.from().near(b.to(), gap) && a.to().near(b.from(), gap);
-      return (along || against) && a.middle().near(b.middle(), gap);
+      double near = Math.min(gap, SHARE * Math.min(size(List.of(a)), size(List.of(b))));
+      boolean along = a.from().near(b.from(), near) && a.to().near(b.to(), near);
+      boolean against = a.from().near(b.to(), near) && a.to().near(b.from(), near);
+      return (along || against) && a.middle().near(b.middle(), near);
     }
 
     private long cell(Point p, int dx, int dy) {
@@ -177,26 +202,55 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed) {
       return cells;
     }
 
-    /** Numbers the places where ends meet. */
+    /**
+     * Numbers the places where ends meet: first ends that touch, then ends that are still alone,
+     * the nearest first, so that nothing shorter than the gap vanishes in it.
+     */
     private int[] places() {
-      Map<Long, List<Integer>> grid = new HashMap<>();
       int[] group = new int[2 * open.size()];
+      Map<Long, List<Integer>> grid = new HashMap<>();
+      List<double[]> pairs = new ArrayList<>();
       for (int i = 0; i < group.length; i++) {
         group[i] = i;
         Point p = end(i);
         for (long cell : around(p)) {
           for (int other : grid.getOrDefault(cell, List.of())) {
-            if (end(other).distance(p) <= gap) {
+            double apart = end(other).distance(p);
+            if (apart <= touch(i, other)) {
               union(group, i, other);
+            } else if (apart <= gap) {
+              pairs.add(new double[] {apart, other, i});
             }
           }
         }
         grid.computeIfAbsent(cell(p, 0, 0), c -> new ArrayList<>()).add(i);
       }
+      int[] count = new int[group.length];
+      for (int i = 0; i < group.length; i++) {
+        count[root(group, i)]++;
+      }
+      pairs.sort(Comparator.comparingDouble(pair -> pair[0]));
+      for (double[] pair : pairs) {
+        int a = root(group, (int) pair[1]);
+        int b = root(group, (int) pair[2]);
+        boolean ends = (int) pair[1] / 2 == (int) pair[2] / 2;
+        if (a != b && count[a] == 1 && count[b] == 1 && !ends) {
+          union(group, a, b);
+          count[root(group, a)] = 2;
+        }
+      }
       for (int i = 0; i < group.length; i++) {
         group[i] = root(group, i);
       }
       return group;
+    }
+
+    private double touch(int a, int b) {
+      if (a / 2 == b / 2) {
+        return 0;
+      }
+      double shortest = Math.min(size(List.of(open.get(a / 2))), size(List.of(open.get(b / 2))));
+      return Math.min(TOUCH, SHARE * shortest);
     }
 
     private Point end(int number) {
@@ -221,11 +275,8 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed) {
       int[] group = places();
       Map<Integer, List<Integer>> ends = new HashMap<>();
       for (int i = 0; i < group.length; i++) {
-        // A stroke that is shorter than the gap vanishes in it.
         if (group[i] != group[i ^ 1]) {
           ends.computeIfAbsent(group[i], g -> new ArrayList<>()).add(i);
-        } else if (i % 2 == 0 && size(List.of(open.get(i / 2))) > 2 * gap) {
-          loop(List.of(open.get(i / 2)), "");
         }
       }
       boolean[] gone = new boolean[open.size()];

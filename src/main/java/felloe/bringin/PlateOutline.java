@@ -44,6 +44,9 @@ public record PlateOutline(
   /** Wider round openings are windows, mm: no hand drill makes them (common practice). */
   static final double WIDEST_HOLE = 16;
 
+  /** Lines nearer than this touch, mm. */
+  private static final double EDGE = 1e-3;
+
   /** Diameters nearer than this are one, mm. */
   private static final double SAME = 0.05;
 
@@ -129,7 +132,7 @@ public record PlateOutline(
     int nested = 0;
     for (Part part : contours.subList(1, contours.size())) {
       Point at = part.contour().segments().get(0).from();
-      if (!outline.contains(at)) {
+      if (!outline.contains(at) && !crosses(outline, part.contour())) {
         beside++;
       } else if (inside.stream().anyMatch(other -> other.contour().contains(at))) {
         nested++;
@@ -137,8 +140,8 @@ public record PlateOutline(
         inside.add(part);
       }
     }
+    refuseOdd(outline, inside, joined, drawn, nested, file);
     note(notes, beside, "closed line beside the outline was passed over");
-    note(notes, nested, "closed line within an opening was passed over");
     note(notes, joined.doubles(), "line was there twice");
     note(notes, joined.loose(), "open line was passed over");
     if (!drawn.passedOver().isEmpty()) {
@@ -147,7 +150,67 @@ public record PlateOutline(
     if (joined.closed() > 1e-6) {
       notes.add("Gaps of up to " + Numbers.brief(joined.closed(), 3) + " mm were closed.");
     }
-    return about(outline, inside, off, notes);
+    notes.addAll(drawn.notes());
+    return about(outline, inside, off + joined.moved(), notes);
+  }
+
+  /** What no plate has: lines in openings, openings over the edge, an edge that is left open. */
+  private static void refuseOdd(
+      Contour outline, List<Part> inside, Joining joined, Drawn drawn, int nested, String file) {
+    List<Problem> problems = new ArrayList<>();
+    Place place = Place.ofFile(file);
+    if (nested > 0) {
+      problems.add(
+          new Problem(
+              place,
+              "",
+              "",
+              "has " + nested + " closed lines within an opening, where no plate is",
+              "leave out what is drawn round the part, such as a frame, or twice"));
+    }
+    for (Part part : inside) {
+      if (crosses(outline, part.contour())) {
+        problems.add(
+            new Problem(
+                place,
+                "",
+                "",
+                "has a closed line that crosses or touches the outline near "
+                    + outline.gap(part.contour()).from(),
+                "draw what is cut away there as a part of the outline"));
+      }
+    }
+    Box box = outline.box();
+    for (Chain chain : drawn.chains()) {
+      Box all = null;
+      for (Stroke stroke : chain.strokes()) {
+        Box own =
+            Box.of(stroke.from(), stroke.to()).union(Box.of(stroke.middle(), stroke.middle()));
+        all = all == null ? own : all.union(own);
+      }
+      boolean open = !chain.from().near(chain.to(), EDGE);
+      if (open
+          && chain.strokes().size() > 2
+          && joined.loose() > 0
+          && all.width() > box.width()
+          && all.height() > box.height()) {
+        problems.add(
+            new Problem(
+                place,
+                "",
+                "",
+                Phrases.gap(chain.from(), chain.to(), chain.from().distance(chain.to()))
+                    + ", though it is larger than any that does",
+                "close it"));
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInput(problems);
+    }
+  }
+
+  private static boolean crosses(Contour outline, Contour other) {
+    return outline.box().touches(other.box()) && outline.gap(other).distance() <= EDGE;
   }
 
   private static String says(GeometryException wrong) {

@@ -2,6 +2,7 @@ package felloe.bringin;
 
 import felloe.geometry.CubicCurve;
 import felloe.geometry.Line;
+import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -28,6 +29,9 @@ final class PointTable {
 
   private static final int MOST = 5_000;
 
+  /** A sharper turn between neighbours is told, radians: a curve through it would be a guess. */
+  private static final double SHARP = Math.toRadians(35);
+
   /** Between two points a curve leaves their chord by no more than this, radians. */
   private static final double WIDEST = 1.4;
 
@@ -43,7 +47,8 @@ final class PointTable {
 
   static Drawn read(byte[] bytes, Reading reading, Sizing sizing) {
     double scale = sizing.scale().orElse(1);
-    String[] lines = new String(bytes, StandardCharsets.UTF_8).split("\r\n|\r|\n", -1);
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    String[] lines = (text.startsWith("\ufeff") ? text.substring(1) : text).split("\r\n|\r|\n", -1);
     int at = 0;
     while (at < lines.length && blank(lines[at])) {
       at++;
@@ -87,6 +92,12 @@ final class PointTable {
 
   private static Columns columns(String heading, int line, Reading reading) {
     String[] cells = cells(heading.toLowerCase(Locale.ROOT));
+    for (int i = 2; i < cells.length; i++) {
+      if (i > 2 || !cells[i].equals("corner")) {
+        throw reading.refused(
+            line, "", cells[i], "is no column that is known", "leave it out, or call it corner");
+      }
+    }
     String two = cells.length < 2 ? "" : cells[0] + " " + cells[1];
     return switch (two) {
       case "x y" -> Columns.XY;
@@ -143,6 +154,9 @@ final class PointTable {
         all.add(point);
       }
     }
+    if (all.size() > 1 && all.get(0).at().near(all.get(all.size() - 1).at(), BringIn.GAP)) {
+      all.remove(all.size() - 1);
+    }
     if (columns == Columns.OFFSETS) {
       for (int i = all.size() - 1; i >= 0; i--) {
         Measured point = all.get(i);
@@ -160,6 +174,20 @@ final class PointTable {
     if (all.size() < 3) {
       reading.wrong(line, "", "", "has fewer than three points, which bound nothing", "");
       return;
+    }
+    for (int i = 0; i < all.size(); i++) {
+      Point p = all.get(i).at();
+      Point in = p.minus(all.get((i + all.size() - 1) % all.size()).at());
+      Point out = all.get((i + 1) % all.size()).at().minus(p);
+      double turn = Math.abs(Math.atan2(in.cross(out), in.dot(out)));
+      if (turn > SHARP && !all.get(i).corner()) {
+        reading.note(
+            "At "
+                + p
+                + " the line turns by "
+                + Numbers.brief(Math.toDegrees(turn), 0)
+                + " degrees: mark it as a corner, or take more points there.");
+      }
     }
     reading.chain(line, fair(all), "");
   }

@@ -19,6 +19,7 @@ final class Reading {
   private final Problems problems = new Problems();
   private final List<Chain> chains = new ArrayList<>();
   private final Map<String, Integer> passedOver = new TreeMap<>();
+  private final List<String> notes = new ArrayList<>();
   private int strokes;
 
   Reading(String file, Asked asked) {
@@ -48,6 +49,13 @@ final class Reading {
   /** One more thing that is no outline. */
   void passOver(String what) {
     passedOver.merge(what, 1, Integer::sum);
+  }
+
+  /** Something that the maker should know. */
+  void note(String sentence) {
+    if (!notes.contains(sentence)) {
+      notes.add(sentence);
+    }
   }
 
   /** Strokes that were drawn together, on a layer; none where they have no length. */
@@ -85,6 +93,8 @@ final class Reading {
   Drawn drawn() {
     problems.throwIfAny();
     return new Drawn(
-        chains, passedOver.entrySet().stream().map(e -> e.getValue() + " " + e.getKey()).toList());
+        chains,
+        passedOver.entrySet().stream().map(e -> e.getValue() + " " + e.getKey()).toList(),
+        notes);
   }
 }

@@ -33,7 +33,10 @@ record Recognised(Contour contour, double off) {
   private static final int CIRCLE = 8;
 
   /** Places on a curve at which it is held against an arc. */
-  private static final int SAMPLES = 8;
+  private static final int SAMPLES = 32;
+
+  /** What a distance that is looked at in places may be more between them (a margin for feel). */
+  private static final double BETWEEN = 1.1;
 
   /** Lines in a row and arcs of one circle are one where they differ by less, mm. */
   private static final double DIGITS = 2e-3;
@@ -53,8 +56,14 @@ record Recognised(Contour contour, double off) {
       for (Point p : samples(stroke)) {
         off = Math.max(off, contour.distance(p));
       }
+      if (stroke instanceof Stroke.Free) {
+        // What the arcs of a curve are off by is measured both ways.
+        off = Math.max(off, stroke.fit(Tolerances.FREE_CURVE).distance());
+      }
     }
-    return new Recognised(contour, off);
+    // Between the places that were looked at it may be somewhat more.
+    boolean exact = strokes.stream().allMatch(s -> s instanceof Stroke.Exact);
+    return new Recognised(contour, exact ? off : off * BETWEEN);
   }
 
   /** Points of a stroke, its start first, without its end. */

@@ -27,8 +27,13 @@ sealed interface Stroke {
   /** Lines and arcs that stand for it within a tolerance, mm. */
   ArcFit fit(double tolerance);
 
+  /** The point at a share of it, from 0 to 1. */
+  Point at(double share);
+
   /** A point in its midst, to tell it from another between the same ends. */
-  Point middle();
+  default Point middle() {
+    return at(0.5);
+  }
 
   /** A line or an arc. */
   record Exact(Segment segment) implements Stroke {
@@ -67,8 +72,8 @@ sealed interface Stroke {
     }
 
     @Override
-    public Point middle() {
-      return segment.at(0.5);
+    public Point at(double share) {
+      return segment.at(share);
     }
   }
 
@@ -130,8 +135,8 @@ sealed interface Stroke {
     }
 
     @Override
-    public Point middle() {
-      return curve.at(0.5);
+    public Point at(double share) {
+      return curve.at(share);
     }
   }
 

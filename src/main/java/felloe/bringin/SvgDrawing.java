@@ -69,7 +69,14 @@ final class SvgDrawing {
           "foreignObject", "foreign objects",
           "svg", "drawings within the drawing");
 
-  private static final Pattern OUTLINE = Pattern.compile("<g\\b[^>]*\\bid=[\"']outline[\"']");
+  private static final Pattern STYLED =
+      Pattern.compile("transform(-origin)?\\s{0,9}:|transform-origin");
+
+  /** Coordinates in the drawing's own unit may be as large as this. */
+  private static final double FAR = 1e9;
+
+  private static final Set<String> DRAWN =
+      Set.of("path", "circle", "ellipse", "rect", "line", "polygon", "polyline");
 
   private final Reading reading;
   private final Sizing sizing;
@@ -92,7 +99,24 @@ final class SvgDrawing {
    */
   static Drawn read(byte[] bytes, Reading reading, Sizing sizing) {
     String text = decoded(bytes);
-    SvgDrawing svg = new SvgDrawing(reading, sizing, OUTLINE.matcher(text).find());
+    boolean parted = parted(text);
+    SvgDrawing svg = new SvgDrawing(reading, sizing, parted);
+    if (parted && text.contains("MIRRORED")) {
+      throw reading.refused(
+          0,
+          "",
+          "",
+          "is a mirrored template, for the back face",
+          "bring in the kit's DXF file, which is as the driver sees the plate");
+    }
+    if (STYLED.matcher(text).find()) {
+      throw reading.refused(
+          0,
+          "",
+          "",
+          "moves or turns lines by its style sheets, which are not read",
+          "save it as plain SVG, its transforms applied");
+    }
     // The parser reads none either way; who wrote them hoped for something.
     if (text.contains("<!ENTITY")) {
       throw svg.reading.refused(
@@ -160,6 +184,25 @@ final class SvgDrawing {
     }
   }
 
+  /** Whether a group is called as the outline. */
+  private static boolean parted(String text) {
+    try {
+      XMLStreamReader xml = factory().createXMLStreamReader(new StringReader(text));
+      while (xml.hasNext()) {
+        if (xml.next() == XMLStreamConstants.START_ELEMENT
+            && xml.getLocalName().equals("g")
+            && Layers.OUTLINE.equals(
+                Layers.named(String.valueOf(xml.getAttributeValue(null, "id"))))) {
+          return true;
+        }
+      }
+      return false;
+    } catch (XMLStreamException broken) {
+      // Told when it is read.
+      return false;
+    }
+  }
+
   private static String firstLine(XMLStreamException broken) {
     String message = String.valueOf(broken.getMessage());
     int from = message.indexOf("Message: ");
@@ -180,7 +223,11 @@ final class SvgDrawing {
 
     boolean hidden() {
       String style = text("style").replace(" ", "");
-      return text("display").equals("none") || style.contains("display:none");
+      return text("display").equals("none")
+          || style.contains("display:none")
+          || text("visibility").equals("hidden")
+          || text("visibility").equals("collapse")
+          || style.contains("visibility:hidden");
     }
   }
 
@@ -190,6 +237,14 @@ final class SvgDrawing {
       return;
     }
     if (frames.isEmpty()) {
+      if (!element.text("transform").isEmpty()) {
+        throw reading.refused(
+            element.line(),
+            "svg.transform",
+            element.text("transform"),
+            "is not read on the drawing as a whole",
+            "save it as plain SVG, its transforms applied");
+      }
       frames.push(root(element));
       layers.push("");
       return;
@@ -203,6 +258,12 @@ final class SvgDrawing {
           "ungroup the drawing");
     }
     String name = element.name();
+    if (name.equals("style")) {
+      reading.note("Style sheets were passed over: what they hide was read.");
+    }
+    if (!element.text("clip-path").isEmpty() || !element.text("mask").isEmpty()) {
+      reading.note("Clips and masks were passed over: what they cut off was read.");
+    }
     if (ASIDE.contains(name) || NO_LINE.containsKey(name) || element.hidden()) {
       if (element.hidden()) {
         reading.passOver("hidden");
@@ -216,7 +277,14 @@ final class SvgDrawing {
     frames.push(frame);
     String layer = Layers.named(element.text("id"));
     layers.push(layer.isEmpty() ? layers.peek() : layer);
-    if (!frame.isPlane() || (parted && layers.peek().isEmpty())) {
+    if (parted && layers.peek().isEmpty()) {
+      if (DRAWN.contains(name)) {
+        reading.passOver("beside the groups of the part");
+      }
+      return;
+    }
+    if (!frame.isPlane()) {
+      reading.passOver("flattened by a transform");
       return;
     }
     try {
@@ -330,7 +398,7 @@ final class SvgDrawing {
   }
 
   private void path(Element element, Affine frame) {
-    PathReader path = new PathReader(element.text("d"));
+    PathReader path = new PathReader(element.text("d"), FAR, Limits.STROKES);
     List<PathReader.Subpath> subpaths = path.read();
     for (PathFault fault : path.faults()) {
       reading.wrong(element.line(), "path", fault.read(), fault.wanted(), fault.cure());
@@ -379,7 +447,11 @@ final class SvgDrawing {
     }
     OptionalDouble width = size(svg, "width");
     OptionalDouble height = size(svg, "height");
-    if (width.isEmpty() && height.isEmpty()) {
+    boolean bare =
+        plain(svg.text("width")).isPresent() != plain(svg.text("height")).isPresent()
+            && !svg.text("width").isEmpty()
+            && !svg.text("height").isEmpty();
+    if (bare || (width.isEmpty() && height.isEmpty())) {
       throw reading.refused(
           svg.line(),
           "width",
@@ -398,7 +470,11 @@ final class SvgDrawing {
         svg.text("preserveAspectRatio").startsWith("none")
             && width.isPresent()
             && height.isPresent();
-    double even = Math.min(across, up);
+    boolean slice =
+        svg.text("preserveAspectRatio").contains("slice")
+            && width.isPresent()
+            && height.isPresent();
+    double even = slice ? Math.max(across, up) : Math.min(across, up);
     return stretched ? Affine.scale(across, -up) : Affine.scale(even, -even);
   }
 
@@ -445,17 +521,12 @@ final class SvgDrawing {
 
   private List<Double> numbers(Element element, String attribute) {
     List<Double> all = new ArrayList<>();
-    for (String word : element.text(attribute).split("[\\s,]+")) {
-      if (!word.isEmpty()) {
-        OptionalDouble value = plain(word);
-        if (value.isEmpty()) {
-          reading.wrong(
-              element.line(), element.name() + "." + attribute, word, "must be a number", "");
-          return all;
-        }
-        all.add(value.getAsDouble());
-      }
+    String text = element.text(attribute);
+    List<Double> found = SvgTransform.numbers(text);
+    if (found.isEmpty() && !text.isEmpty()) {
+      reading.wrong(element.line(), element.name() + "." + attribute, text, "must be numbers", "");
     }
+    all.addAll(found);
     return all;
   }
 

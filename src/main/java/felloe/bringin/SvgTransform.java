@@ -11,6 +11,10 @@ final class SvgTransform {
 
   private static final Pattern ONE = Pattern.compile("\\s*,?\\s*([a-zA-Z]+)\\s*\\(([^)]*)\\)\\s*");
 
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "[\\s,]*([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,4})?)[\\s,]*");
+
   /** A list longer than this is refused. */
   private static final int LONGEST = 4_000;
 
@@ -72,18 +76,23 @@ final class SvgTransform {
         : Affine.shift(n.get(1), n.get(2)).of(turn).of(Affine.shift(-n.get(1), -n.get(2)));
   }
 
-  private static List<Double> numbers(String text) {
+  /**
+   * Numbers parted by blanks, commas or their own signs; none where something else stands there.
+   */
+  static List<Double> numbers(String text) {
     List<Double> all = new ArrayList<>();
-    for (String word : text.strip().split("[\\s,]+")) {
-      try {
-        double value = Double.parseDouble(word);
-        if (!Double.isFinite(value)) {
-          return List.of();
-        }
-        all.add(value);
-      } catch (NumberFormatException none) {
+    Matcher next = NUMBER.matcher(text);
+    int at = 0;
+    while (at < text.length()) {
+      if (!next.find(at) || next.start() != at) {
+        return text.substring(at).isBlank() ? all : List.of();
+      }
+      double value = Double.parseDouble(next.group(1));
+      if (!Double.isFinite(value)) {
         return List.of();
       }
+      all.add(value);
+      at = next.end();
     }
     return all;
   }

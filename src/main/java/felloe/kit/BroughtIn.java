@@ -3,6 +3,7 @@ package felloe.kit;
 import felloe.bringin.BringIn;
 import felloe.bringin.PlateOutline;
 import felloe.geometry.Contour;
+import felloe.geometry.Numbers;
 import felloe.geometry.Segment;
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubSpec;
@@ -34,7 +35,13 @@ public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apa
   /** Bytes beyond this are not read: {@link BringIn} refuses what is as large. */
   private static final int MOST = (16 << 20) + 1;
 
-  private static final int SAMPLES = 8;
+  /** Farther off than so many tolerances is a fault, told and not written. */
+  private static final double SLACK = 3;
+
+  /** Rounding of double arithmetic, mm. */
+  private static final double NOTHING = 1e-5;
+
+  private static final int SAMPLES = 32;
 
   /**
    * Reads a source and makes the text.
@@ -48,8 +55,19 @@ public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apa
     String title = stem(name);
     String file = source.getFileName().toString();
     String first = ShapeText.of(drawn, title, file, hubs, wish.within(), drawn.off());
-    Plate plate = plate(first, name, folder);
-    double apart = drawn.off() + apart(drawn, plate);
+    Plate plate = plate(first, name, source, folder);
+    double apart = up(drawn.off() + apart(drawn, plate));
+    if (apart > drawn.off() + SLACK * wish.within()) {
+      throw new BadInput(
+          new Problem(
+              Place.ofFile(source.toString()),
+              "",
+              "",
+              "has a line that a shape file cannot hold nearer than "
+                  + Numbers.brief(apart, 3)
+                  + " mm",
+              "draw it in lines and arcs, and tell us of it"));
+    }
     String text = ShapeText.of(drawn, title, file, hubs, wish.within(), apart);
     return new BroughtIn(text, drawn, plate, apart);
   }
@@ -60,8 +78,26 @@ public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apa
     return dot > 0 ? last.substring(0, dot) : last;
   }
 
-  private static Plate plate(String text, String name, Path folder) {
-    return Studies.plate(ShapeSource.text(name, text), folder);
+  /** To the next thousandth: what is told is a bound. */
+  private static double up(double distance) {
+    return distance < NOTHING ? 0 : Math.ceil(distance * 1000) / 1000;
+  }
+
+  private static Plate plate(String text, String name, Path source, Path folder) {
+    try {
+      return Studies.plate(ShapeSource.text(name, text), folder);
+    } catch (BadInput clash) {
+      // The text was not written, so that its lines say nothing to the maker.
+      Place place = Place.ofFile(source.toString());
+      throw new BadInput(
+          clash.problems().stream()
+              .map(
+                  p ->
+                      new Problem(
+                          place, p.who(), p.value(), "draws no plate: " + p.wanted(), p.cure()))
+              .toList(),
+          clash.more());
+    }
   }
 
   private static byte[] bytes(Path file) {

@@ -40,6 +40,8 @@ public final class PathReader {
   private final PathScanner scan;
   private final List<Subpath> subpaths = new ArrayList<>();
   private List<Step> steps = new ArrayList<>();
+  private final double largest;
+  private final int most;
   private int count;
   private Point start = Point.ORIGIN;
   private Point pen = Point.ORIGIN;
@@ -47,9 +49,21 @@ public final class PathReader {
   private char previous = ' ';
   private int offset;
 
-  /** Takes the data of one path. */
+  /** Takes the data of one path in millimetres, of the usual length. */
   public PathReader(String data) {
+    this(data, Tolerances.LARGEST, MOST_STEPS);
+  }
+
+  /**
+   * Takes the data of one path.
+   *
+   * @param largest the largest coordinate, in the data's own unit
+   * @param most the most steps
+   */
+  public PathReader(String data, double largest, int most) {
     this.scan = new PathScanner(data);
+    this.largest = largest;
+    this.most = most;
   }
 
   /** What was wrong, after {@link #read}. */
@@ -70,7 +84,7 @@ public final class PathReader {
         first = false;
         one(command);
       } catch (PathScanner.Spoilt spoilt) {
-        if (count > MOST_STEPS) {
+        if (count > most) {
           break;
         }
         scan.skip();
@@ -135,11 +149,11 @@ public final class PathReader {
   }
 
   private Point checked(double x, double y) throws PathScanner.Spoilt {
-    if (Math.max(Math.abs(x), Math.abs(y)) > Tolerances.LARGEST) {
+    if (Math.max(Math.abs(x), Math.abs(y)) > largest) {
       throw scan.fault(
           offset,
           new Point(x, y).toString(),
-          "lies beyond " + Numbers.brief(Tolerances.LARGEST, 0) + " mm",
+          "lies beyond " + Numbers.brief(largest, 0) + " mm",
           "give the path in mm");
     }
     return new Point(x, y);
@@ -180,9 +194,9 @@ public final class PathReader {
   }
 
   private void draw(Optional<FreeCurve> curve, Point to) throws PathScanner.Spoilt {
-    if (++count > MOST_STEPS) {
+    if (++count > most) {
       throw scan.fault(
-          offset, "", "is one step too many: a path may have " + MOST_STEPS, "simplify the path");
+          offset, "", "is one step too many: a path may have " + most, "simplify the path");
     }
     steps.add(new Step(offset, curve, to));
     pen = to;
