@@ -5,8 +5,10 @@ import felloe.geometry.Point;
 import felloe.measure.CircleFit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds equal holes that stand evenly on a circle. */
 final class HoleRings {
@@ -79,6 +81,7 @@ final class HoleRings {
   /** The circles through three of the holes that others stand evenly on as well. */
   private static List<Found> among(List<Arc> equal) {
     List<Found> rings = new ArrayList<>();
+    Set<List<Arc>> seen = new HashSet<>();
     int n = equal.size();
     for (int i = 0; i < n; i++) {
       for (int j = i + 1; j < n; j++) {
@@ -86,14 +89,15 @@ final class HoleRings {
           if (rings.size() > 2_000) {
             return rings;
           }
-          through(equal, i, j, k, rings);
+          through(equal, i, j, k, seen, rings);
         }
       }
     }
     return rings;
   }
 
-  private static void through(List<Arc> equal, int i, int j, int k, List<Found> rings) {
+  private static void through(
+      List<Arc> equal, int i, int j, int k, Set<List<Arc>> seen, List<Found> rings) {
     Optional<CircleFit.Circle> circle =
         CircleFit.TAUBIN.of(
             List.of(equal.get(i).centre(), equal.get(j).centre(), equal.get(k).centre()));
@@ -107,13 +111,7 @@ final class HoleRings {
                     Math.abs(c.centre().distance(circle.get().centre()) - circle.get().radius())
                         <= NEAR)
             .toList();
-    // Each ring once: told by its first three holes.
-    boolean first =
-        on.size() >= FEWEST
-            && on.get(0) == equal.get(i)
-            && on.get(1) == equal.get(j)
-            && on.get(2) == equal.get(k);
-    if (first) {
+    if (on.size() >= FEWEST && seen.add(on)) {
       even(on).ifPresent(rings::add);
     }
   }

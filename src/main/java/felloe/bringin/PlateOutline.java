@@ -44,6 +44,9 @@ public record PlateOutline(
   /** Wider round openings are windows, mm: no hand drill makes them (common practice). */
   static final double WIDEST_HOLE = 16;
 
+  /** More holes and openings than a shape file takes are not looked at. */
+  private static final int MOST_LOOPS = 2_501;
+
   /** Lines nearer than this touch, mm. */
   private static final double EDGE = 1e-3;
 
@@ -93,6 +96,15 @@ public record PlateOutline(
    * @throws BadInput when there is no outline, or lines cross
    */
   static PlateOutline of(Joining joined, Drawn drawn, double within, String file) {
+    if (joined.loops().size() > MOST_LOOPS) {
+      throw new BadInput(
+          new Problem(
+              Place.ofFile(file),
+              "",
+              Integer.toString(joined.loops().size()),
+              "closed lines are too many: a plate has at most " + MOST_LOOPS,
+              "leave out what is not the part"));
+    }
     List<Problem> problems = new ArrayList<>();
     List<Part> contours = new ArrayList<>();
     double off = 0;

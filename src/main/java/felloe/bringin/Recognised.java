@@ -26,6 +26,9 @@ record Recognised(Contour contour, double off) {
   /** Fewer chords than this are the edges of a polygon. */
   private static final int FEWEST_CHORDS = 4;
 
+  /** Chords of one curve differ in length by no more than so many times. */
+  private static final double EVEN = 4;
+
   /** Chords of an arc turn by no more than this from one to the next, radians. */
   private static final double SHARPEST = Math.toRadians(25);
 
@@ -273,15 +276,22 @@ record Recognised(Contour contour, double off) {
   /** Lines that follow each other straight on, as one; many short ones may be less exact. */
   private static Run line(List<Stroke> strokes, int first, double within) {
     Point from = strokes.get(first).from();
+    double longest = from.distance(strokes.get(first).to());
+    double shortest = longest;
     int next = first + 1;
     while (next < strokes.size() && straight(strokes.get(next))) {
       Line whole = new Line(from, strokes.get(next).to());
+      double length = strokes.get(next).from().distance(strokes.get(next).to());
+      longest = Math.max(longest, length);
+      shortest = Math.min(shortest, length);
       boolean on = true;
       double along = 0;
       for (int i = first; i < next && on; i++) {
         Point p = strokes.get(i).to();
         double at = p.minus(from).dot(whole.direction());
-        double limit = next - first >= FEWEST_CHORDS ? within : DIGITS;
+        // A long edge keeps its direction where short chords of an arc follow.
+        double limit =
+            next - first >= FEWEST_CHORDS && longest <= EVEN * shortest ? within : DIGITS;
         on = whole.distance(p) <= limit && at >= along;
         along = at;
       }

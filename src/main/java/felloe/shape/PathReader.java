@@ -61,7 +61,7 @@ public final class PathReader {
    * @param most the most steps
    */
   public PathReader(String data, double largest, int most) {
-    this.scan = new PathScanner(data);
+    this.scan = new PathScanner(data, largest);
     this.largest = largest;
     this.most = most;
   }

@@ -1,7 +1,6 @@
 package felloe.shape;
 
 import felloe.geometry.Numbers;
-import felloe.geometry.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,11 +15,13 @@ final class PathScanner {
   private static final int LONGEST_QUOTE = 20;
 
   private final String data;
+  private final double largest;
   private final List<PathFault> faults = new ArrayList<>();
   private int at;
 
-  PathScanner(String data) {
+  PathScanner(String data, double largest) {
     this.data = data;
+    this.largest = largest;
     space();
   }
 
@@ -165,8 +166,8 @@ final class PathScanner {
       end = stop > exponent ? stop : end;
     }
     double value = Double.parseDouble(data.substring(start, end));
-    if (!(Math.abs(value) <= Tolerances.LARGEST)) {
-      throw fault("is beyond " + Numbers.brief(Tolerances.LARGEST, 0) + " mm", "give it in mm");
+    if (!(Math.abs(value) <= largest)) {
+      throw fault("is beyond " + Numbers.brief(largest, 0) + " mm", "give it in mm");
     }
     at = end;
     if (!last) {

@@ -146,6 +146,12 @@ class DxfDrawingTest {
         arguments(dxf(4, "", "0 TEXT 1 x"), "no closed line"),
         arguments(dxf(4, "", "0 CIRCLE 10 0 20 0 40 -5"), "CIRCLE"),
         arguments(dxf(4, "", "0 CIRCLE 10 0 20 0 40 5 210 1 220 0 230 0"), "plane"),
+        arguments(dxf(4, "", "0 CIRCLE 10 60,0 20 0 40 5"), "must be a number"),
+        arguments(dxf(4, "", "0 CIRCLE 10 nan 20 0 40 5"), "must be a number"),
+        arguments(dxf(4, "", "0 LINE 10 0 20 0 30 0 11 9 21 0 31 5"), "plane"),
+        arguments(
+            dxf(4, "", "0 POLYLINE 70 9 0 VERTEX 10 0 20 0 30 0 0 VERTEX 10 9 20 0 30 3 0 SEQEND"),
+            "plane"),
         arguments(dxf(4, "", "0 INSERT 2 none 10 0 20 0"), "no block"),
         arguments(dxf(4, loop, "0 INSERT 2 A 10 0 20 0"), "deeper"),
         arguments(dxf(4, bomb.toString(), "0 INSERT 2 B11 10 0 20 0"), "too many"),

@@ -60,6 +60,12 @@ class PointTableTest {
   }
 
   @Test
+  void aSharpTurnThatIsMarkedAsNoCornerIsTold() {
+    PlateOutline plate = Brought.in("a.csv", "x,y\n-100,-50\n100,-50\n100,50\n-100,50\n");
+    assertTrue(String.join(" ", plate.notes()).contains("turns by 90 degrees"));
+  }
+
+  @Test
   void anEmptyLineBeginsTheNextClosedLine() {
     StringBuilder text = new StringBuilder("radius,angle\n");
     for (double radius : new double[] {140, 19}) {
@@ -78,6 +84,7 @@ class PointTableTest {
       value = {
         "'' | empty",
         "a,b;1,2 | must name the columns",
+        "x,y,z;1,2,3;3,4,5 | no column that is known",
         "x,y;1,2;3,4 | fewer than three",
         "x,y;1,2;3,four;5,6 | must be a number",
         "x,y;1,2;3;5,6 | must be a number",

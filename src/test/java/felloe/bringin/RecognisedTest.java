@@ -175,6 +175,71 @@ class RecognisedTest {
     assertTrue(told.contains("--gap"), told);
   }
 
+  /** A corner of radius 40 in 1,500 loose chords of 0.042 mm, shorter than the gap allowed. */
+  @Test
+  void chordsShorterThanTheGapDoNotVanishInIt() {
+    StringBuilder body = new StringBuilder();
+    Contour wheel =
+        rounded(
+            List.of(new Point(-90, -60), new Point(90, -60), new Point(90, 60), new Point(-90, 60)),
+            40,
+            40,
+            40,
+            40);
+    List<Point> points = chords(wheel, 0.042);
+    for (int i = 0; i < points.size(); i++) {
+      Point a = points.get(i);
+      Point b = points.get((i + 1) % points.size());
+      body.append(
+          String.format(
+              Locale.ROOT, "<path d='M%.5f %.5fL%.5f %.5f'/>", a.x(), -a.y(), b.x(), -b.y()));
+    }
+    PlateOutline plate = svg(body.toString());
+    assertEquals(wheel.area(), plate.outline().area(), 1);
+    assertTrue(plate.off() < 0.01, "off " + plate.off());
+    assertEquals(List.of(), plate.notes());
+  }
+
+  /** The told distance holds what closing a gap moves. */
+  @Test
+  void whatIsMovedToCloseAGapIsTold() {
+    PlateOutline plate = svg("<path d='M-100 -50H100V50H-100V-49.96'/>");
+    assertTrue(plate.off() >= 0.02, "off " + plate.off());
+  }
+
+  @Test
+  void smallHolesOutliveAWideGap() {
+    PlateOutline plate =
+        Brought.in(
+            "a.svg",
+            Brought.svg(
+                "<path d='M-100 -50H100V50H-100V-48'/><circle cx='50' r='1'/>"
+                    + "<circle cx='-50' r='2.6'/>"),
+            new BringIn.Wish(Sizing.OWN, 3, 0.05, Brought.ASKED));
+    assertEquals(2, plate.holes().size());
+  }
+
+  /** What no plate has is not taken for one. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<rect x='-190' y='-190' width='380' height='380'/><circle r='100'/><circle r='9'/>",
+        "<circle r='100'/><circle r='99.7'/><circle cx='20' r='3'/>",
+        "<circle r='100'/><circle cx='100' r='20'/>",
+        "<circle r='9'/><path d='M-100 -50H100V50H-100'/>"
+      })
+  void framesTwiceDrawnCrossingAndOpenLinesAreRefused(String body) {
+    assertEquals(1, Brought.refused("a.svg", Brought.svg(body)).size());
+  }
+
+  /** Two half circles make a slot only where both bulge out. */
+  @Test
+  void aWindowWithAHollowEndIsNoSlot() {
+    PlateOutline plate =
+        svg("<circle r='140'/><path d='M-25 -10H25A10 10 0 0 0 25 10H-25A10 10 0 0 1 -25 -10Z'/>");
+    assertTrue(Form.of(plate.windows().get(0), 0.05) instanceof Form.Free);
+  }
+
   @Test
   void linesThatHangLooseArePassedOver() {
     PlateOutline plate =

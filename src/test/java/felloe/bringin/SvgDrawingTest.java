@@ -170,6 +170,19 @@ class SvgDrawingTest {
         arguments(Brought.svg(deep), "deeper"),
         arguments(Brought.svg("<text>only</text>"), "no closed line"),
         arguments(Brought.svg("<circle r='1e9'/>"), "beyond"),
+        arguments(
+            Brought.svg("<g style='transform:scale(-1,1)'><circle r='9'/></g>"), "style sheets"),
+        arguments(
+            Brought.svg("<style>.m { transform : rotate(9deg) }</style><circle r='9'/>"),
+            "style sheets"),
+        arguments(
+            Brought.svg("<circle r='9'/>").replace("<svg ", "<svg transform='scale(-1 1)' "),
+            "as a whole"),
+        arguments(
+            Brought.svg("<circle r='9'/>").replace("height='400mm'", "height='400'"), "--width"),
+        arguments(
+            Brought.svg("<g id='outline'><circle r='90'/></g><text>MIRRORED</text>"), "mirrored"),
+        arguments(Brought.svg("<title>w, laser</title><circle r='90'/>"), "cut file"),
         arguments(Brought.svg("<path d='M0 0L50 50L50 0L0 50z'/>"), "crosses"),
         arguments(
             "<!DOCTYPE svg [<!ENTITY a 'b'>]><svg width='9mm'><text>&a;</text></svg>", "entities"),
@@ -184,6 +197,27 @@ class SvgDrawingTest {
   void aBrokenDrawingIsToldWithWhatIsWrong(String text, String told) {
     List<String> lines = Brought.refused("a.svg", text);
     assertTrue(String.join("\n", lines).contains(told), lines.toString());
+  }
+
+  /** "slice" fills the page by the larger of two scales (W3C SVG 2, 8.7). */
+  @Test
+  void aSlicedDrawingTakesTheLargerScale() {
+    String text =
+        "<svg xmlns='http://www.w3.org/2000/svg' width='60cm' height='30cm' viewBox='0 0 100 100'"
+            + " preserveAspectRatio='xMidYMid slice'><rect width='50' height='40'/></svg>";
+    assertEquals(300, Brought.in("a.svg", text).outline().box().width(), 1e-9);
+  }
+
+  @Test
+  void groupsBesideTheOutlineAreTold() {
+    PlateOutline plate =
+        Brought.in(
+            "a.svg",
+            Brought.svg(
+                "<g id='outline'><circle r='90'/></g><g id='drill'><circle r='3'/></g>"
+                    + "<g id='holes'><circle cx='20' r='3'/></g>"));
+    assertEquals(1, plate.holes().size());
+    assertTrue(String.join(" ", plate.notes()).contains("1 beside the groups of the part"));
   }
 
   /** A document type without entities, as many drawing programs write it, is no harm. */
