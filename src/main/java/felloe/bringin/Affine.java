@@ -12,6 +12,9 @@ import felloe.geometry.QuadraticCurve;
  */
 record Affine(double a, double b, double c, double d, double e, double f) {
 
+  /** A plane whose areas shrink to less than this part is a line. */
+  private static final double FLAT = 1e-12;
+
   static final Affine NONE = new Affine(1, 0, 0, 1, 0, 0);
 
   static Affine scale(double x, double y) {
@@ -42,7 +45,7 @@ record Affine(double a, double b, double c, double d, double e, double f) {
   /** Whether it makes a plane of a plane: not where all comes to lie on a line. */
   boolean isPlane() {
     double determinant = a * d - b * c;
-    return Double.isFinite(determinant) && Math.abs(determinant) > 1e-12;
+    return Double.isFinite(determinant) && Math.abs(determinant) > FLAT;
   }
 
   Point of(Point p) {

@@ -20,6 +20,11 @@ public final class BringIn {
   /** How far arcs may lie from chords and curves, mm, when nothing else is said. */
   public static final double WITHIN = 0.05;
 
+  /** How finely curves are followed to measure a width: in the drawing's unit, and of its size. */
+  private static final double FINE = 1e-4;
+
+  private static final double SHARE = 1e-6;
+
   /** How a cut file begins: its title names the plate and the way of cutting. */
   private static final Pattern CUT =
       Pattern.compile(
@@ -128,7 +133,7 @@ public final class BringIn {
       throw bad(file, "", "draws nothing", "draw the edge of the part as one closed line");
     }
     // Coarse for what is large in the drawing's own unit: it only measures.
-    double tolerance = Math.max(1e-4, size.getAsDouble() * 1e-6);
+    double tolerance = Math.max(FINE, size.getAsDouble() * SHARE);
     Box box = null;
     for (Chain chain : drawn.chains()) {
       for (Stroke stroke : chain.strokes()) {

@@ -366,7 +366,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
                   "close it there, or allow it with "
                       + asked.gap()
                       + " "
-                      + Numbers.brief(Math.ceil(apart * 100 + 1e-9) / 100, 2)));
+                      + Numbers.brief(Math.ceil(apart * 100 + Tolerances.ROUNDING) / 100, 2)));
         }
         at = there.get(0) == far ? there.get(1) : there.get(0);
       }

@@ -7,6 +7,7 @@ import felloe.geometry.GeometryException;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
+import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
@@ -159,7 +160,7 @@ public record PlateOutline(
     if (!drawn.passedOver().isEmpty()) {
       notes.add("Passed over: " + String.join(", ", drawn.passedOver()) + ".");
     }
-    if (joined.closed() > 1e-6) {
+    if (joined.closed() > Tolerances.SAME_POINT) {
       notes.add("Gaps of up to " + Numbers.brief(joined.closed(), 3) + " mm were closed.");
     }
     notes.addAll(drawn.notes());
