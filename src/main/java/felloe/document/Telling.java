@@ -81,15 +81,21 @@ public final class Telling {
     return fold(depth, new Telling().add(folded));
   }
 
-  /** Blocks that not every face shows at once, told only where they are shown. */
+  /** Blocks that not every face shows at once, told only where they are shown, and then once. */
   public Telling fold(Depth depth, Consumer<Telling> inside) {
+    List<List<Block>> once = new ArrayList<>(1);
     return add(
         new Folded(
             depth,
             () -> {
-              Telling told = new Telling();
-              inside.accept(told);
-              return told.blocks();
+              synchronized (once) {
+                if (once.isEmpty()) {
+                  Telling told = new Telling();
+                  inside.accept(told);
+                  once.add(told.blocks());
+                }
+                return once.get(0);
+              }
             }));
   }
 

@@ -372,13 +372,15 @@ public final class LoadReport {
   }
 
   private void maps() {
-    LoadMaps maps = new LoadMaps(outcome);
-    Telling pages = new Telling();
-    for (Judged one : plan.cases()) {
-      pages.add(new PageBreak(), new Figure(LoadPicture.stacked(maps.view(one))));
-    }
-    pages.add(new PageBreak());
-    told.fold(Depth.PAPER, pages);
+    told.fold(
+        Depth.PAPER,
+        pages -> {
+          LoadMaps maps = new LoadMaps(outcome);
+          for (Judged one : plan.cases()) {
+            pages.add(new PageBreak(), new Figure(LoadPicture.stacked(maps.view(one))));
+          }
+          pages.add(new PageBreak());
+        });
   }
 
   private void sources() {
