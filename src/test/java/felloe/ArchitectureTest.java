@@ -126,6 +126,7 @@ class ArchitectureTest {
               "report",
               List.of(
                   "geometry",
+                  "bringin",
                   "solid",
                   "jig",
                   "cockpit",

@@ -29,8 +29,6 @@ record Cornered(List<Point> corners, List<Double> radii, Contour contour) {
   /** Corners whose figures are this near to whole hundredths are meant so, mm. */
   private static final double HUNDREDTH = 0.01;
 
-  private static final int SAMPLES = 16;
-
   Cornered {
     corners = List.copyOf(corners);
     radii = List.copyOf(radii);
@@ -128,26 +126,11 @@ record Cornered(List<Point> corners, List<Double> radii, Contour contour) {
     try {
       double[] all = radii.stream().mapToDouble(Double::doubleValue).toArray();
       Contour made = Fillet.chain(chain, all);
-      return apart(made, contour) <= within
+      return made.apart(contour) <= within
           ? Optional.of(new Cornered(corners, radii, made))
           : Optional.empty();
     } catch (GeometryException | IllegalArgumentException none) {
       return Optional.empty();
     }
-  }
-
-  /** The greatest distance of one contour from another, measured at places of both. */
-  static double apart(Contour a, Contour b) {
-    return Math.max(beyond(a, b), beyond(b, a));
-  }
-
-  private static double beyond(Contour a, Contour b) {
-    double far = 0;
-    for (Segment segment : a.segments()) {
-      for (int i = 0; i < SAMPLES; i++) {
-        far = Math.max(far, b.distance(segment.at(i / (double) SAMPLES)));
-      }
-    }
-    return far;
   }
 }

@@ -208,7 +208,7 @@ public sealed interface Form {
     Point along = other.centre().minus(one.centre());
     double turn = Math.toRadians(along.bearing() % 180);
     Point middle = eased(one.centre().middle(other.centre()), within);
-    return Cornered.apart(slot(middle, length, width, turn), contour) <= within
+    return slot(middle, length, width, turn).apart(contour) <= within
         ? Optional.of(new Slot(middle, length, width, turn))
         : Optional.empty();
   }
@@ -243,7 +243,7 @@ public sealed interface Form {
       return Optional.empty();
     }
     return made(diameter, top, bottom)
-        .filter(made -> Cornered.apart(made, contour) <= within)
+        .filter(made -> made.apart(contour) <= within)
         .map(made -> new Flats(diameter, top, bottom));
   }
 

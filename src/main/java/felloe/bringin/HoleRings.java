@@ -16,7 +16,7 @@ final class HoleRings {
   /** Fewer holes than this make no ring: two stand evenly on any circle through them. */
   private static final int FEWEST = 3;
 
-  /** A hole stands on a ring that it misses by no more than this, mm: drawn by hand or measured. */
+  /** Holes are tried on a circle through three of them that they miss by no more than this, mm. */
   private static final double NEAR = 0.15;
 
   /** More holes of one diameter than this are not looked through. */
@@ -70,7 +70,7 @@ final class HoleRings {
           left.stream().filter(c -> Math.abs(c.radius() - radius) * 2 <= same).toList();
       left.removeAll(equal);
       if (equal.size() >= FEWEST && equal.size() <= MOST) {
-        rings.addAll(among(equal));
+        rings.addAll(among(equal, same));
       }
     }
     rings.sort(
@@ -79,7 +79,7 @@ final class HoleRings {
   }
 
   /** The circles through three of the holes that others stand evenly on as well. */
-  private static List<Found> among(List<Arc> equal) {
+  private static List<Found> among(List<Arc> equal, double same) {
     List<Found> rings = new ArrayList<>();
     Set<List<Arc>> seen = new HashSet<>();
     int n = equal.size();
@@ -89,7 +89,7 @@ final class HoleRings {
           if (rings.size() > 2_000) {
             return rings;
           }
-          through(equal, i, j, k, seen, rings);
+          through(equal, i, j, k, seen, same, rings);
         }
       }
     }
@@ -97,7 +97,7 @@ final class HoleRings {
   }
 
   private static void through(
-      List<Arc> equal, int i, int j, int k, Set<List<Arc>> seen, List<Found> rings) {
+      List<Arc> equal, int i, int j, int k, Set<List<Arc>> seen, double same, List<Found> rings) {
     Optional<CircleFit.Circle> circle =
         CircleFit.TAUBIN.of(
             List.of(equal.get(i).centre(), equal.get(j).centre(), equal.get(k).centre()));
@@ -112,11 +112,11 @@ final class HoleRings {
                         <= NEAR)
             .toList();
     if (on.size() >= FEWEST && seen.add(on)) {
-      even(on).ifPresent(rings::add);
+      even(on, same).ifPresent(rings::add);
     }
   }
 
-  private static Optional<Found> even(List<Arc> on) {
+  private static Optional<Found> even(List<Arc> on, double same) {
     Optional<CircleFit.Circle> circle = CircleFit.TAUBIN.of(on.stream().map(Arc::centre).toList());
     if (circle.isEmpty()) {
       return Optional.empty();
@@ -130,7 +130,7 @@ final class HoleRings {
     double first = round.get(0).centre().minus(centre).angle();
     for (int i = 0; i < round.size(); i++) {
       Point stands = centre.plus(Point.polar(circle.get().radius(), first + i * step));
-      if (stands.distance(round.get(i).centre()) > 2 * NEAR) {
+      if (stands.distance(round.get(i).centre()) > same) {
         return Optional.empty();
       }
     }

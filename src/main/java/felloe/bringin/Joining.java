@@ -66,8 +66,22 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
     return new Maker(gap, file, asked).all(drawn);
   }
 
+  static String unclosed(Point a, Point b, double apart) {
+    return "has a line that ends at "
+        + a
+        + " and at "
+        + b
+        + ", "
+        + Numbers.brief(apart, 3)
+        + " mm away, and so does not close";
+  }
+
   private static final class Maker {
     private final double gap;
+
+    /** Lines as near as this are there twice; a wide gap makes no neighbours one. */
+    private final double twice;
+
     private final String file;
     private final Asked asked;
     private final List<Loop> loops = new ArrayList<>();
@@ -79,6 +93,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
     private double moved;
 
     Maker(double gap, String file, Asked asked) {
+      this.twice = Math.min(gap, BringIn.GAP);
       this.asked = asked;
       this.gap = gap;
       this.file = file;
@@ -182,7 +197,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
     }
 
     private boolean same(Stroke a, Stroke b) {
-      double near = Math.min(gap, SHARE * Math.min(size(List.of(a)), size(List.of(b))));
+      double near = Math.min(twice, SHARE * Math.min(size(List.of(a)), size(List.of(b))));
       boolean along = a.from().near(b.from(), near) && a.to().near(b.to(), near);
       boolean against = a.from().near(b.to(), near) && a.to().near(b.from(), near);
       return (along || against) && a.middle().near(b.middle(), near);
@@ -277,6 +292,8 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
       for (int i = 0; i < group.length; i++) {
         if (group[i] != group[i ^ 1]) {
           ends.computeIfAbsent(group[i], g -> new ArrayList<>()).add(i);
+        } else if (i % 2 == 0) {
+          loose++;
         }
       }
       boolean[] gone = new boolean[open.size()];
@@ -362,7 +379,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
                   Place.ofFile(file),
                   "",
                   "",
-                  Phrases.gap(a, b, apart),
+                  unclosed(a, b, apart),
                   "close it there, or allow it with "
                       + asked.gap()
                       + " "
@@ -424,18 +441,18 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
     }
 
     private boolean alike(Box a, Box b) {
-      return Math.abs(a.minX() - b.minX()) <= gap
-          && Math.abs(a.minY() - b.minY()) <= gap
-          && Math.abs(a.maxX() - b.maxX()) <= gap
-          && Math.abs(a.maxY() - b.maxY()) <= gap;
+      return Math.abs(a.minX() - b.minX()) <= twice
+          && Math.abs(a.minY() - b.minY()) <= twice
+          && Math.abs(a.maxX() - b.maxX()) <= twice
+          && Math.abs(a.maxY() - b.maxY()) <= twice;
     }
 
     private boolean on(Loop loop, List<Segment> segments) {
       return loop.strokes().stream()
           .allMatch(
               stroke ->
-                  segments.stream().anyMatch(s -> s.distance(stroke.middle()) <= gap)
-                      && segments.stream().anyMatch(s -> s.distance(stroke.to()) <= gap));
+                  segments.stream().anyMatch(s -> s.distance(stroke.middle()) <= twice)
+                      && segments.stream().anyMatch(s -> s.distance(stroke.to()) <= twice));
     }
   }
 }

@@ -13,8 +13,11 @@ import felloe.plate.Place;
 import felloe.plate.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What a drawing turns out to be, about the hub axis: outline, openings, holes.
@@ -25,6 +28,7 @@ import java.util.Optional;
  * @param bore the opening round the axis
  * @param holes all other drilled holes
  * @param drawn every line of the part as it was drawn, about the axis
+ * @param fitted those of them that stand for chords or curves, and so are round to no digit
  * @param centre what the axis was taken from, in words
  * @param moved where the drawing's origin is now
  * @param off the greatest distance of any line of the drawing from what stands for it, mm
@@ -37,6 +41,7 @@ public record PlateOutline(
     Optional<Arc> bore,
     List<Drilled> holes,
     List<Contour> drawn,
+    Set<Contour> fitted,
     String centre,
     Point moved,
     double off,
@@ -63,6 +68,7 @@ public record PlateOutline(
     rings = List.copyOf(rings);
     holes = List.copyOf(holes);
     drawn = List.copyOf(drawn);
+    fitted = Set.copyOf(fitted);
     notes = List.copyOf(notes);
   }
 
@@ -73,10 +79,10 @@ public record PlateOutline(
    */
   public record Drilled(Point centre, double diameter, boolean grip) {}
 
-  /** A closed line and its layer. */
-  private record Part(Contour contour, String layer) {
+  /** A closed line, its layer, and whether it stands for chords or curves. */
+  private record Part(Contour contour, String layer, boolean fitted) {
     Part moved(RigidTransform motion) {
-      return new Part(contour.moved(motion), layer);
+      return new Part(contour.moved(motion), layer, fitted);
     }
   }
 
@@ -112,7 +118,7 @@ public record PlateOutline(
     for (Joining.Loop loop : joined.loops()) {
       try {
         Recognised found = Recognised.of(loop, within);
-        contours.add(new Part(found.contour(), loop.layer()));
+        contours.add(new Part(found.contour(), loop.layer(), found.off() > EDGE));
         off = Math.max(off, found.off());
       } catch (GeometryException wrong) {
         Point at = wrong.where().orElse(loop.strokes().get(0).from());
@@ -138,7 +144,8 @@ public record PlateOutline(
               "draw the edge of the part as one closed line"));
     }
     contours.sort(Comparator.comparingDouble((Part part) -> part.contour().area()).reversed());
-    Contour outline = contours.get(0).contour();
+    Part edge = contours.get(0);
+    Contour outline = edge.contour();
     List<Part> inside = new ArrayList<>();
     List<String> notes = new ArrayList<>();
     int beside = 0;
@@ -154,9 +161,9 @@ public record PlateOutline(
       }
     }
     refuseOdd(outline, inside, joined, drawn, nested, file);
-    note(notes, beside, "closed line beside the outline was passed over");
-    note(notes, joined.doubles(), "line was there twice");
-    note(notes, joined.loose(), "open line was passed over");
+    note(notes, beside, "closed line", "beside the outline", "passed over");
+    note(notes, joined.doubles(), "line", "", "there twice");
+    note(notes, joined.loose(), "open line", "", "passed over");
     if (!drawn.passedOver().isEmpty()) {
       notes.add("Passed over: " + String.join(", ", drawn.passedOver()) + ".");
     }
@@ -164,7 +171,7 @@ public record PlateOutline(
       notes.add("Gaps of up to " + Numbers.brief(joined.closed(), 3) + " mm were closed.");
     }
     notes.addAll(drawn.notes());
-    return about(outline, inside, off + joined.moved(), notes);
+    return about(edge, inside, off + joined.moved(), notes);
   }
 
   /** What no plate has: lines in openings, openings over the edge, an edge that is left open. */
@@ -212,7 +219,7 @@ public record PlateOutline(
                 place,
                 "",
                 "",
-                Phrases.gap(chain.from(), chain.to(), chain.from().distance(chain.to()))
+                Joining.unclosed(chain.from(), chain.to(), chain.from().distance(chain.to()))
                     + ", though it is larger than any that does",
                 "close it"));
       }
@@ -236,24 +243,16 @@ public record PlateOutline(
         : " (passed over: " + String.join(", ", drawn.passedOver()) + ")";
   }
 
-  private static void note(List<String> notes, int count, String what) {
+  private static void note(List<String> notes, int count, String what, String where, String done) {
     if (count > 0) {
-      notes.add(
-          count
-              + " "
-              + (count == 1
-                  ? what
-                  : what.replace("line was", "lines were")
-                      .replace("line beside", "lines beside")
-                      .replace("line within", "lines within")
-                      .replace("outline was", "outline were")
-                      .replace("opening was", "opening were"))
-              + ".");
+      String things = count + " " + what + (count == 1 ? "" : "s");
+      String place = where.isEmpty() ? "" : " " + where;
+      notes.add(things + place + (count == 1 ? " was " : " were ") + done + ".");
     }
   }
 
-  private static PlateOutline about(
-      Contour outline, List<Part> inside, double off, List<String> notes) {
+  private static PlateOutline about(Part edge, List<Part> inside, double off, List<String> notes) {
+    Contour outline = edge.contour();
     List<Arc> circles =
         inside.stream()
             .filter(part -> !part.layer().equals(Layers.WINDOWS))
@@ -282,7 +281,7 @@ public record PlateOutline(
     }
     RigidTransform shift = RigidTransform.shift(-axis.x(), -axis.y());
     return sorted(
-        outline.moved(shift),
+        edge.moved(shift),
         inside.stream().map(part -> part.moved(shift)).toList(),
         centre,
         shift.of(Point.ORIGIN),
@@ -302,13 +301,12 @@ public record PlateOutline(
   }
 
   private static PlateOutline sorted(
-      Contour outline,
-      List<Part> inside,
-      String centre,
-      Point moved,
-      double off,
-      List<String> notes) {
-    List<Contour> drawn = new ArrayList<>(List.of(outline));
+      Part outline, List<Part> inside, String centre, Point moved, double off, List<String> notes) {
+    List<Contour> drawn = new ArrayList<>(List.of(outline.contour()));
+    Set<Contour> fitted = new HashSet<>();
+    Stream.concat(Stream.of(outline), inside.stream())
+        .filter(Part::fitted)
+        .forEach(part -> fitted.add(part.contour()));
     List<Contour> windows = new ArrayList<>();
     List<Arc> left = new ArrayList<>();
     List<Arc> grips = new ArrayList<>();
@@ -341,6 +339,7 @@ public record PlateOutline(
         windows.add(Contour.circle(circle.centre(), circle.radius()));
       }
     }
-    return new PlateOutline(outline, windows, rings, bore, holes, drawn, centre, moved, off, notes);
+    return new PlateOutline(
+        outline.contour(), windows, rings, bore, holes, drawn, fitted, centre, moved, off, notes);
   }
 }

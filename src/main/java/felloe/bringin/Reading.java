@@ -94,7 +94,7 @@ final class Reading {
     problems.throwIfAny();
     return new Drawn(
         chains,
-        passedOver.entrySet().stream().map(e -> e.getValue() + " " + e.getKey()).toList(),
+        passedOver.entrySet().stream().map(e -> e.getKey() + " (" + e.getValue() + ")").toList(),
         notes);
   }
 }

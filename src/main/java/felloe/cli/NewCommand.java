@@ -4,10 +4,9 @@ import felloe.bringin.Asked;
 import felloe.bringin.BringIn;
 import felloe.bringin.Sizing;
 import felloe.files.CannotWrite;
-import felloe.geometry.Box;
-import felloe.geometry.Numbers;
 import felloe.kit.BroughtIn;
 import felloe.kit.Kit;
+import felloe.report.BroughtInReport;
 import felloe.service.NewShape;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
@@ -131,30 +130,9 @@ final class NewCommand implements Command {
     BroughtIn brought = BroughtIn.of(source, file.toString(), wish, kit.folder());
     write(call, kit, file, brought.text());
     screen.line(file.toString());
-    Box box = brought.plate().box();
-    screen.say(
-        "The outline is "
-            + Numbers.brief(box.width(), 2)
-            + " mm wide and "
-            + Numbers.brief(box.height(), 2)
-            + " mm high, with "
-            + counted(brought.plate().windows().size(), "opening")
-            + " and "
-            + counted(brought.plate().holes().size(), "hole")
-            + ". Its axis is "
-            + brought.drawn().centre()
-            + ".");
-    screen.say(
-        "No line of the source is farther from it than "
-            + Numbers.brief(brought.apart(), 3)
-            + " mm.");
-    brought.drawn().notes().forEach(screen::say);
+    BroughtInReport.of(brought.drawn(), brought.plate(), brought.apart()).forEach(screen::say);
     screen.say("Measure the part and compare. Then: felloe check " + file);
     return Exit.WELL;
-  }
-
-  private static String counted(int count, String what) {
-    return count + " " + what + (count == 1 ? "" : "s");
   }
 
   private static OptionalDouble optional(Opt<Double> opt, ParseResult call) {

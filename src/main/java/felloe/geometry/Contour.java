@@ -16,6 +16,9 @@ import java.util.Optional;
  */
 public record Contour(List<Segment> segments) {
 
+  /** Places of a segment at which it is held against another contour. */
+  private static final int PLACES = 32;
+
   /**
    * Refuses a chain that is open, encloses nothing, or meets itself.
    *
@@ -174,6 +177,24 @@ public record Contour(List<Segment> segments) {
   /** The distance from a point to the line of the contour, mm, inside and outside alike. */
   public double distance(Point p) {
     return nearest(p).distance(p);
+  }
+
+  /**
+   * How far two contours that stand for one line lie apart at the most, either way, mm; looked at
+   * in 32 places of each segment.
+   */
+  public double apart(Contour other) {
+    return Math.max(beyond(other), other.beyond(this));
+  }
+
+  private double beyond(Contour other) {
+    double far = 0;
+    for (Segment segment : segments) {
+      for (int i = 0; i < PLACES; i++) {
+        far = Math.max(far, other.distance(segment.at(i / (double) PLACES)));
+      }
+    }
+    return far;
   }
 
   /** Distance of its farthest point, mm. */

@@ -4,7 +4,6 @@ import felloe.bringin.BringIn;
 import felloe.bringin.PlateOutline;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
-import felloe.geometry.Segment;
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubSpec;
 import felloe.out.ShapeText;
@@ -40,8 +39,6 @@ public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apa
 
   /** Rounding of double arithmetic, mm. */
   private static final double NOTHING = 1e-5;
-
-  private static final int SAMPLES = 32;
 
   /**
    * Reads a source and makes the text.
@@ -124,7 +121,7 @@ public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apa
     double far = 0;
     for (Contour contour : drawn.drawn()) {
       Contour like = nearest(contour, ours);
-      far = Math.max(far, Math.max(beyond(contour, like), beyond(like, contour)));
+      far = Math.max(far, contour.apart(like));
     }
     return far;
   }
@@ -142,15 +139,5 @@ public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apa
       }
     }
     return best;
-  }
-
-  private static double beyond(Contour a, Contour b) {
-    double far = 0;
-    for (Segment segment : a.segments()) {
-      for (int i = 0; i < SAMPLES; i++) {
-        far = Math.max(far, b.distance(segment.at(i / (double) SAMPLES)));
-      }
-    }
-    return far;
   }
 }

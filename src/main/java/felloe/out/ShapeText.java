@@ -22,11 +22,11 @@ public final class ShapeText {
   /** Figures nearer than this are the same as a hub's, mm; directions, radians. */
   private static final double SAME = 0.02;
 
-  /** A drawing that lies nearer than this to its own lines and arcs is exact, mm. */
-  private static final double EXACT = 1e-3;
-
-  /** What the digits of an exact drawing leave open, mm. */
+  /** What the digits of an exact drawing leave open, mm: no more of it is rounded. */
   private static final double DIGITS = 2e-4;
+
+  /** The same where circles are found from their chords, mm: so well that a hole keeps its size. */
+  private static final double FOUND = 2e-3;
 
   private static final double SAME_DIRECTION = Math.toRadians(0.05);
 
@@ -34,13 +34,14 @@ public final class ShapeText {
   private final PlateOutline plate;
   private final List<HubPattern> hubs;
   private final double within;
+  private final double circles;
   private final double off;
 
   private ShapeText(PlateOutline plate, List<HubPattern> hubs, double within, double off) {
     this.plate = plate;
     this.hubs = hubs;
-    // Of a drawing that is exact, only what its digits leave open is rounded.
-    this.within = plate.off() < EXACT ? DIGITS : within;
+    this.within = within;
+    this.circles = plate.fitted().stream().anyMatch(c -> c.asCircle().isPresent()) ? FOUND : DIGITS;
     this.off = off;
   }
 
@@ -86,6 +87,11 @@ public final class ShapeText {
     return words.replaceAll("\\p{Cntrl}", " ");
   }
 
+  /** How far figures of a line may be moved to be round ones, mm. */
+  private double near(Contour contour) {
+    return plate.fitted().contains(contour) ? within : DIGITS;
+  }
+
   private void line(String words) {
     text.append(words).append('\n');
   }
@@ -102,8 +108,8 @@ public final class ShapeText {
   private void outline() {
     line("");
     line("outline:");
-    Form form = Form.of(plate.outline(), within);
-    if (form instanceof Form.Round round && round.centre().norm() <= within) {
+    Form form = Form.of(plate.outline(), near(plate.outline()));
+    if (form instanceof Form.Round round && round.centre().norm() <= circles) {
       line("  round: {diameter: " + n(round.diameter()) + "}");
     } else if (form instanceof Form.Flats flats) {
       line("  round:");
@@ -184,29 +190,17 @@ public final class ShapeText {
   }
 
   private Optional<Contour> image(Contour window, List<Contour> others) {
+    double near = near(window);
     Contour mirrored = window.moved(RigidTransform.MIRROR);
     return others.stream()
-        .filter(other -> other.box().centre().near(mirrored.box().centre(), within))
-        .filter(other -> Math.abs(other.area() - mirrored.area()) <= within * other.length())
-        .filter(other -> apart(other, mirrored) <= within)
+        .filter(other -> other.box().centre().near(mirrored.box().centre(), near))
+        .filter(other -> Math.abs(other.area() - mirrored.area()) <= near * other.length())
+        .filter(other -> other.apart(mirrored) <= near)
         .findFirst();
   }
 
-  private static double apart(Contour a, Contour b) {
-    double far = 0;
-    for (var segment : a.segments()) {
-      far = Math.max(far, b.distance(segment.from()));
-      far = Math.max(far, b.distance(segment.at(0.5)));
-    }
-    for (var segment : b.segments()) {
-      far = Math.max(far, a.distance(segment.from()));
-      far = Math.max(far, a.distance(segment.at(0.5)));
-    }
-    return far;
-  }
-
   private void window(Contour window, boolean mirrored) {
-    Form form = Form.of(window, within);
+    Form form = Form.of(window, near(window));
     String end = (mirrored ? ", mirror: true" : "") + "}";
     if (form instanceof Form.Round round) {
       line(
@@ -280,14 +274,14 @@ public final class ShapeText {
 
   private double rounded(double value) {
     double tenth = Math.rint(value * 10) / 10;
-    return Math.abs(tenth - value) <= within ? tenth : value;
+    return Math.abs(tenth - value) <= circles ? tenth : value;
   }
 
   private void ring(PlateOutline.Ring ring) {
     double first = Math.toDegrees(ring.first());
     double whole = Math.rint(first);
     double reach = ring.pitchDiameter() / 2;
-    double angle = Math.toRadians(Math.abs(first - whole)) * reach <= within ? whole : first;
+    double angle = Math.toRadians(Math.abs(first - whole)) * reach <= circles ? whole : first;
     double diameter = rounded(ring.diameter());
     String from = "first: " + n(angle < 0 ? angle + 360 : angle);
     Optional<HubPattern> hub =
@@ -295,7 +289,7 @@ public final class ShapeText {
             .filter(
                 h ->
                     h.count() == ring.count()
-                        && Math.abs(h.pitchDiameter() - ring.pitchDiameter()) <= SAME + within)
+                        && Math.abs(h.pitchDiameter() - ring.pitchDiameter()) <= SAME + circles)
             .findFirst();
     if (hub.isPresent()) {
       boolean own = Math.abs(hub.get().holeDiameter() - diameter) > SAME;
@@ -349,12 +343,14 @@ public final class ShapeText {
     List<Point> alone = new ArrayList<>();
     List<Point> paired = new ArrayList<>();
     List<Point> left = new ArrayList<>();
-    equal.forEach(hole -> left.add(Form.eased(hole.centre(), within)));
+    equal.forEach(hole -> left.add(Form.eased(hole.centre(), circles)));
     while (!left.isEmpty()) {
       Point at = left.remove(0);
       Point other = new Point(-at.x(), at.y());
       Optional<Point> image =
-          left.stream().filter(p -> p.near(other, within) && Math.abs(p.x()) > within).findFirst();
+          left.stream()
+              .filter(p -> p.near(other, circles) && Math.abs(p.x()) > circles)
+              .findFirst();
       image.ifPresent(left::remove);
       (image.isPresent() ? paired : alone).add(image.isPresent() && at.x() < 0 ? image.get() : at);
     }

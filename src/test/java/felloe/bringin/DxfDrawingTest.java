@@ -126,7 +126,7 @@ class DxfDrawingTest {
                 "0 CIRCLE 8 aside 10 0 20 0 40 90 0 CIRCLE 67 1 10 0 20 0 40 80"
                     + " 0 CIRCLE 10 0 20 0 40 50 0 TEXT 10 0 20 0 1 x"));
     assertEquals(100, plate.outline().box().width(), 1e-9);
-    assertTrue(String.join(" ", plate.notes()).contains("1 hidden, 1 of kind text"));
+    assertTrue(String.join(" ", plate.notes()).contains("hidden (1), of kind text (1)"));
   }
 
   static Stream<Arguments> broken() {

@@ -142,7 +142,7 @@ class RecognisedTest {
         plate
             .outline()
             .moved(felloe.geometry.RigidTransform.shift(-plate.moved().x(), -plate.moved().y()));
-    double apart = Cornered.apart(back, wheel);
+    double apart = back.apart(wheel);
     assertTrue(apart <= 2 * BringIn.WITHIN, "apart " + apart);
     assertTrue(plate.off() <= BringIn.WITHIN + 1e-9, "off " + plate.off());
     assertTrue(

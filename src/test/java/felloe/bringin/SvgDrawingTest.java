@@ -126,8 +126,8 @@ class SvgDrawingTest {
                     + "<g style='display: none'><circle r='180'/></g><circle r='100'/>"));
     assertEquals(200, plate.outline().box().width(), 1e-9);
     String notes = String.join(" ", plate.notes());
-    assertTrue(notes.contains("2 texts") && notes.contains("1 images"), notes);
-    assertTrue(notes.contains("1 hidden"), notes);
+    assertTrue(notes.contains("texts (2)") && notes.contains("images (1)"), notes);
+    assertTrue(notes.contains("hidden (1)"), notes);
   }
 
   /** Circles as four cubics, as drawing programs write them: off by 0.027 % of the radius. */
@@ -217,7 +217,7 @@ class SvgDrawingTest {
                 "<g id='outline'><circle r='90'/></g><g id='drill'><circle r='3'/></g>"
                     + "<g id='holes'><circle cx='20' r='3'/></g>"));
     assertEquals(1, plate.holes().size());
-    assertTrue(String.join(" ", plate.notes()).contains("1 beside the groups of the part"));
+    assertTrue(String.join(" ", plate.notes()).contains("beside the groups of the part (1)"));
   }
 
   /** A document type without entities, as many drawing programs write it, is no harm. */
