@@ -219,6 +219,34 @@ class RecognisedTest {
     assertEquals(2, plate.holes().size());
   }
 
+  /** A gap of 5 mm closes ends; edges of a slot 4 mm apart and holes in a hole's place stay. */
+  @Test
+  void aWideGapMakesNoNeighboursOne() {
+    PlateOutline plate =
+        Brought.in(
+            "a.svg",
+            Brought.svg(
+                "<path d='M-100 -50H100V50H-100V-48'/>"
+                    + "<path d='M0 0H20'/><path d='M20 4H0'/><path d='M20 0V4'/><path d='M0 4V0'/>"
+                    + "<circle cx='-50' r='2'/><circle cx='-50' cy='4.5' r='2'/>"),
+            new BringIn.Wish(Sizing.OWN, 5, 0.05, Brought.ASKED));
+    assertEquals(80, plate.windows().get(0).area(), 1e-9);
+    assertEquals(2, plate.holes().size());
+    assertTrue(plate.notes().stream().noneMatch(note -> note.contains("twice")));
+  }
+
+  /** 40 by 40.4: on a circle, and not evenly. */
+  @Test
+  void fourHolesThatAreNoSquareAreNoRing() {
+    String holes = "";
+    for (double[] at : new double[][] {{20, 20.2}, {-20, 20.2}, {-20, -20.2}, {20, -20.2}}) {
+      holes += "<circle cx='" + at[0] + "' cy='" + at[1] + "' r='3'/>";
+    }
+    PlateOutline plate = svg("<circle r='140'/>" + holes);
+    assertEquals(List.of(), plate.rings());
+    assertEquals(4, plate.holes().size());
+  }
+
   /** What no plate has is not taken for one. */
   @ParameterizedTest
   @ValueSource(

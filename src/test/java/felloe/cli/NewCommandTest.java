@@ -183,6 +183,21 @@ class NewCommandTest {
     assertEquals(38, plate.holes().get(0).diameter(), 0.05);
   }
 
+  /** Only what stands for chords or curves is rounded. */
+  @Test
+  void anExactHoleKeepsItsSizeBesideACurvedOutline() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("oval.svg"),
+            "<svg xmlns='http://www.w3.org/2000/svg' width='300mm' viewBox='-150 -150 300 300'>"
+                + "<ellipse rx='140' ry='100'/><circle cx='60.013' r='2.633'/>"
+                + "<rect x='-80.03' y='-20' width='40.04' height='41' rx='7.04'/></svg>");
+    Plate plate = broughtIn(file);
+    assertEquals(5.266, plate.holes().get(0).diameter(), 1e-3);
+    assertEquals(
+        40.04 * 41 - (4 - Math.PI) * 7.04 * 7.04, plate.windows().get(0).contour().area(), 0.02);
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {
