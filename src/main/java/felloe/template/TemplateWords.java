@@ -38,9 +38,7 @@ final class TemplateWords {
     return new StripText(
         plate.title(),
         facts,
-        (stamp.isNone() ? instruction(shape) + waste(shape) + engraving(shape) : stamp.sentence())
-            + " "
-            + String.join(" ", cautions));
+        (stamp.isNone() ? toDo(shape) : stamp.sentence()) + " " + String.join(" ", cautions));
   }
 
   /**
@@ -55,10 +53,14 @@ final class TemplateWords {
     return new StripText(
         whole.facts().get(0),
         facts,
-        (stamp.isNone() ? instruction(shape) + waste(shape) + engraving(shape) : stamp.sentence())
+        (stamp.isNone() ? toDo(shape) : stamp.sentence())
             + " Before you start, read the cautions on page "
             + page
             + ".");
+  }
+
+  private static String toDo(LaidShape shape) {
+    return instruction(shape) + waste(shape) + bezels(shape) + engraving(shape);
   }
 
   /** Of a plate whose holes a machine makes no centre is marked by the paper. */
@@ -79,6 +81,12 @@ final class TemplateWords {
         ? ""
         : " Dashed circle with an \u00d7: a hole to drill in the waste before you saw, no hole of"
             + " the plate.";
+  }
+
+  private static String bezels(LaidShape shape) {
+    return shape.bezels().isEmpty() || isPattern(shape)
+        ? ""
+        : " Dashed line round an opening: what will sit there covers so much; never cut it.";
   }
 
   private static String engraving(LaidShape shape) {

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.drawing.Mark;
+import felloe.drawing.Page;
 import felloe.drawing.Paper;
 import felloe.plate.Figure;
 import felloe.template.BarReading;
@@ -15,6 +17,7 @@ import felloe.yaml.Sets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,6 +55,23 @@ class TemplateOutcomeTest {
   @Test
   void nothingSavesPagesWhereThereIsOne() {
     assertEquals(List.of(), TemplateOutcome.of(study("heron"), UsualPrint.on(Paper.A2)).savings());
+  }
+
+  /** A dashed line that nobody explains would be cut along. */
+  @Test
+  void whatBezelsCoverIsSaidToBeNoEdgeOnEveryPageOfTheSheet() {
+    for (String shape : List.of("bittern", "heron")) {
+      TemplateOutcome outcome = TemplateOutcome.of(study(shape), UsualPrint.on(Paper.A4));
+      for (Page page : outcome.tiled().tiles()) {
+        String words =
+            page.parts().stream()
+                .flatMap(part -> part.drawing().marks().stream())
+                .filter(mark -> mark instanceof Mark.Label)
+                .map(mark -> ((Mark.Label) mark).text())
+                .collect(Collectors.joining(" "));
+        assertEquals(shape.equals("bittern"), words.contains("never cut it"), words);
+      }
+    }
   }
 
   @Test
