@@ -10,7 +10,6 @@ import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,12 +29,6 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
 
   /** A line whose ends are as near as this to each other, for its length, was meant to close. */
   private static final double NEARLY = 0.1;
-
-  /** Ends as near as this meet, whatever gap is allowed, mm: what a drawing's digits leave. */
-  private static final double TOUCH = 1e-3;
-
-  /** Of the shortest line beside them ends that meet lie no farther apart than this part. */
-  private static final double SHARE = 0.25;
 
   /** Nothing smaller is an edge, mm. */
   private static final double SPECK = 1e-3;
@@ -101,9 +94,10 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
 
     Joining all(Drawn drawn) {
       for (Chain chain : Layers.edges(drawn.chains())) {
-        double size = size(chain.strokes());
+        double size = Stroke.size(chain.strokes());
         double apart = chain.from().distance(chain.to());
-        boolean round = size > SPECK && (apart <= TOUCH || (apart <= gap && size > 2 * gap));
+        boolean round =
+            size > SPECK && (apart <= Meetings.TOUCH || (apart <= gap && size > 2 * gap));
         if (round && unbroken(chain)) {
           loop(chain.strokes(), chain.layer());
         } else {
@@ -117,16 +111,6 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
         throw new BadInput(problems.subList(0, shown), problems.size() - shown);
       }
       return new Joining(dropDoubleLoops(), doubles, loose, closed, moved);
-    }
-
-    private static double size(List<Stroke> strokes) {
-      Point from = strokes.get(0).from();
-      double far = 0;
-      for (Stroke stroke : strokes) {
-        far = Math.max(far, stroke.middle().distance(from));
-        far = Math.max(far, stroke.to().distance(from));
-      }
-      return far;
     }
 
     private boolean unbroken(Chain chain) {
@@ -163,7 +147,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
           }
           all.add(joined);
         } else {
-          moved = Math.max(moved, size(List.of(strokes.get(i))));
+          moved = Math.max(moved, Stroke.size(List.of(strokes.get(i))));
         }
       }
       loops.add(new Loop(all, layer));
@@ -180,7 +164,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
       List<Stroke> kept = new ArrayList<>();
       for (Stroke stroke : open) {
         boolean twice = false;
-        for (long cell : around(stroke.middle())) {
+        for (long cell : Cells.around(stroke.middle(), gap)) {
           for (Stroke other : seen.getOrDefault(cell, List.of())) {
             twice |= same(stroke, other);
           }
@@ -189,7 +173,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
           doubles++;
         } else {
           kept.add(stroke);
-          seen.computeIfAbsent(cell(stroke.middle(), 0, 0), c -> new ArrayList<>()).add(stroke);
+          seen.computeIfAbsent(Cells.of(stroke.middle(), gap), c -> new ArrayList<>()).add(stroke);
         }
       }
       open.clear();
@@ -197,75 +181,12 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
     }
 
     private boolean same(Stroke a, Stroke b) {
-      double near = Math.min(twice, SHARE * Math.min(size(List.of(a)), size(List.of(b))));
+      double near =
+          Math.min(
+              twice, Meetings.SHARE * Math.min(Stroke.size(List.of(a)), Stroke.size(List.of(b))));
       boolean along = a.from().near(b.from(), near) && a.to().near(b.to(), near);
       boolean against = a.from().near(b.to(), near) && a.to().near(b.from(), near);
       return (along || against) && a.middle().near(b.middle(), near);
-    }
-
-    private long cell(Point p, int dx, int dy) {
-      long x = (long) Math.floor(p.x() / gap) + dx;
-      long y = (long) Math.floor(p.y() / gap) + dy;
-      return x * 1_000_003L * 31 + y;
-    }
-
-    private long[] around(Point p) {
-      long[] cells = new long[9];
-      for (int i = 0; i < 9; i++) {
-        cells[i] = cell(p, i % 3 - 1, i / 3 - 1);
-      }
-      return cells;
-    }
-
-    /**
-     * Numbers the places where ends meet: first ends that touch, then ends that are still alone,
-     * the nearest first, so that nothing shorter than the gap vanishes in it.
-     */
-    private int[] places() {
-      int[] group = new int[2 * open.size()];
-      Map<Long, List<Integer>> grid = new HashMap<>();
-      List<double[]> pairs = new ArrayList<>();
-      for (int i = 0; i < group.length; i++) {
-        group[i] = i;
-        Point p = end(i);
-        for (long cell : around(p)) {
-          for (int other : grid.getOrDefault(cell, List.of())) {
-            double apart = end(other).distance(p);
-            if (apart <= touch(i, other)) {
-              union(group, i, other);
-            } else if (apart <= gap) {
-              pairs.add(new double[] {apart, other, i});
-            }
-          }
-        }
-        grid.computeIfAbsent(cell(p, 0, 0), c -> new ArrayList<>()).add(i);
-      }
-      int[] count = new int[group.length];
-      for (int i = 0; i < group.length; i++) {
-        count[root(group, i)]++;
-      }
-      pairs.sort(Comparator.comparingDouble(pair -> pair[0]));
-      for (double[] pair : pairs) {
-        int a = root(group, (int) pair[1]);
-        int b = root(group, (int) pair[2]);
-        boolean ends = (int) pair[1] / 2 == (int) pair[2] / 2;
-        if (a != b && count[a] == 1 && count[b] == 1 && !ends) {
-          union(group, a, b);
-          count[root(group, a)] = 2;
-        }
-      }
-      for (int i = 0; i < group.length; i++) {
-        group[i] = root(group, i);
-      }
-      return group;
-    }
-
-    private double touch(int a, int b) {
-      if (a / 2 == b / 2) {
-        return 0;
-      }
-      double shortest = Math.min(size(List.of(open.get(a / 2))), size(List.of(open.get(b / 2))));
-      return Math.min(TOUCH, SHARE * shortest);
     }
 
     private Point end(int number) {
@@ -273,21 +194,8 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
       return number % 2 == 0 ? stroke.from() : stroke.to();
     }
 
-    private static int root(int[] group, int i) {
-      int at = i;
-      while (group[at] != at) {
-        group[at] = group[group[at]];
-        at = group[at];
-      }
-      return at;
-    }
-
-    private static void union(int[] group, int a, int b) {
-      group[root(group, a)] = root(group, b);
-    }
-
     private void walk() {
-      int[] group = places();
+      int[] group = Meetings.of(open, gap);
       Map<Integer, List<Integer>> ends = new HashMap<>();
       for (int i = 0; i < group.length; i++) {
         if (group[i] != group[i ^ 1]) {

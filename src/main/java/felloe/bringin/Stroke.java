@@ -151,4 +151,15 @@ sealed interface Stroke {
   static Stroke of(FreeCurve curve) {
     return curve.exact().<Stroke>map(Exact::new).orElseGet(() -> new Free(curve));
   }
+
+  /** How far strokes that follow each other reach from where they start, mm. */
+  static double size(List<Stroke> strokes) {
+    Point from = strokes.get(0).from();
+    double far = 0;
+    for (Stroke stroke : strokes) {
+      far = Math.max(far, stroke.middle().distance(from));
+      far = Math.max(far, stroke.to().distance(from));
+    }
+    return far;
+  }
 }

@@ -1,24 +1,13 @@
 package felloe.bringin;
 
-import felloe.geometry.CubicCurve;
-import felloe.geometry.EllipticalArc;
-import felloe.geometry.FreeCurve;
 import felloe.geometry.GeometryException;
-import felloe.geometry.Point;
-import felloe.geometry.QuadraticCurve;
-import felloe.shape.PathFault;
-import felloe.shape.PathReader;
 import java.io.StringReader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
@@ -34,12 +23,6 @@ import javax.xml.stream.XMLStreamReader;
  * is looked at, and entities are refused.
  */
 final class SvgDrawing {
-
-  /** Millimetres of the units that have a size. Source: CSS Values and Units, absolute lengths. */
-  private static final Map<String, Double> UNITS =
-      Map.of(
-          "mm", 1.0, "cm", 10.0, "q", 0.25, "in", 25.4, "pt", 25.4 / 72, "pc", 25.4 / 6, "px",
-          25.4 / 96);
 
   /** What is only drawn where something else refers to it. */
   private static final Set<String> ASIDE =
@@ -72,11 +55,8 @@ final class SvgDrawing {
   private static final Pattern STYLED =
       Pattern.compile("transform(-origin)?\\s{0,9}:|transform-origin");
 
-  /** Coordinates in the drawing's own unit may be as large as this. */
-  private static final double FAR = 1e9;
-
-  private static final Set<String> DRAWN =
-      Set.of("path", "circle", "ellipse", "rect", "line", "polygon", "polyline");
+  /** What only holds others. */
+  private static final Set<String> GROUPS = Set.of("g", "a", "switch");
 
   private final Reading reading;
   private final Sizing sizing;
@@ -99,7 +79,7 @@ final class SvgDrawing {
    */
   static Drawn read(byte[] bytes, Reading reading, Sizing sizing) {
     String text = decoded(bytes);
-    boolean parted = parted(text);
+    boolean parted = parted(text, reading);
     SvgDrawing svg = new SvgDrawing(reading, sizing, parted);
     if (parted && text.contains("MIRRORED")) {
       throw reading.refused(
@@ -173,7 +153,7 @@ final class SvgDrawing {
                 line, "", xml.getLocalName(), "is not the beginning of an SVG drawing", "");
           }
           any = true;
-          begin(new Element(xml, line));
+          begin(new SvgElement(xml, line, reading));
         } else if (event == XMLStreamConstants.END_ELEMENT) {
           end();
         }
@@ -185,12 +165,13 @@ final class SvgDrawing {
   }
 
   /** Whether a group is called as the outline. */
-  private static boolean parted(String text) {
+  private static boolean parted(String text, Reading reading) {
     try {
       XMLStreamReader xml = factory().createXMLStreamReader(new StringReader(text));
       while (xml.hasNext()) {
         if (xml.next() == XMLStreamConstants.START_ELEMENT
             && xml.getLocalName().equals("g")
+            && !new SvgElement(xml, 0, reading).hidden()
             && Layers.OUTLINE.equals(
                 Layers.named(String.valueOf(xml.getAttributeValue(null, "id"))))) {
           return true;
@@ -210,28 +191,7 @@ final class SvgDrawing {
     return words.lines().findFirst().orElse("it breaks off");
   }
 
-  /** An element's name and attributes. */
-  private record Element(XMLStreamReader xml, int line) {
-    String name() {
-      return xml.getLocalName();
-    }
-
-    String text(String attribute) {
-      String value = xml.getAttributeValue(null, attribute);
-      return value == null ? "" : value.strip();
-    }
-
-    boolean hidden() {
-      String style = text("style").replace(" ", "");
-      return text("display").equals("none")
-          || style.contains("display:none")
-          || text("visibility").equals("hidden")
-          || text("visibility").equals("collapse")
-          || style.contains("visibility:hidden");
-    }
-  }
-
-  private void begin(Element element) {
+  private void begin(SvgElement element) {
     if (aside > 0) {
       aside++;
       return;
@@ -245,7 +205,7 @@ final class SvgDrawing {
             "is not read on the drawing as a whole",
             "save it as plain SVG, its transforms applied");
       }
-      frames.push(root(element));
+      frames.push(SvgPage.frame(element, sizing, reading));
       layers.push("");
       return;
     }
@@ -273,12 +233,12 @@ final class SvgDrawing {
       aside = 1;
       return;
     }
-    Affine frame = frames.peek().of(transform(element));
+    Affine frame = frames.peek().of(element.transform());
     frames.push(frame);
     String layer = Layers.named(element.text("id"));
     layers.push(layer.isEmpty() ? layers.peek() : layer);
     if (parted && layers.peek().isEmpty()) {
-      if (DRAWN.contains(name)) {
+      if (SvgShapes.DRAWN.contains(name)) {
         reading.passOver("beside the groups of the part");
       }
       return;
@@ -304,246 +264,12 @@ final class SvgDrawing {
     }
   }
 
-  private void draw(Element element, Affine frame) {
-    switch (element.name()) {
-      case "path" -> path(element, frame);
-      case "circle" -> ellipse(element, frame, number(element, "r", 0), number(element, "r", 0));
-      case "ellipse" -> ellipse(element, frame, number(element, "rx", 0), number(element, "ry", 0));
-      case "rect" -> rectangle(element, frame);
-      case "line" ->
-          chain(
-              element,
-              Stroke.line(
-                  frame.of(new Point(number(element, "x1", 0), number(element, "y1", 0))),
-                  frame.of(new Point(number(element, "x2", 0), number(element, "y2", 0)))));
-      case "polygon" -> polygon(element, frame, true);
-      case "polyline" -> polygon(element, frame, false);
-      case "g", "a", "switch" -> {}
-      default -> reading.passOver("others (" + element.name() + ")");
+  private void draw(SvgElement element, Affine frame) {
+    if (SvgShapes.DRAWN.contains(element.name())) {
+      SvgShapes.of(element, frame)
+          .forEach(strokes -> reading.chain(element.line(), strokes, layers.peek()));
+    } else if (!GROUPS.contains(element.name())) {
+      reading.passOver("others (" + element.name() + ")");
     }
-  }
-
-  private void chain(Element element, List<Stroke> strokes) {
-    reading.chain(element.line(), strokes, layers.peek());
-  }
-
-  private void ellipse(Element element, Affine frame, double rx, double ry) {
-    if (rx <= 0 || ry <= 0) {
-      return;
-    }
-    Point centre = new Point(number(element, "cx", 0), number(element, "cy", 0));
-    EllipticalArc arc = EllipticalArc.about(centre, rx, ry, 0, 0, 2 * Math.PI);
-    chain(element, List.of(Stroke.of(frame.of(arc))));
-  }
-
-  /** W3C SVG 2, 10.2: a missing radius is as the other one, and none is more than half a side. */
-  private void rectangle(Element element, Affine frame) {
-    double w = number(element, "width", 0);
-    double h = number(element, "height", 0);
-    if (w <= 0 || h <= 0) {
-      return;
-    }
-    double givenX = number(element, "rx", -1);
-    double givenY = number(element, "ry", -1);
-    double rx = Math.min(w / 2, Math.max(0, givenX >= 0 ? givenX : givenY));
-    double ry = Math.min(h / 2, Math.max(0, givenY >= 0 ? givenY : givenX));
-    double x = number(element, "x", 0);
-    double y = number(element, "y", 0);
-    boolean sharp = rx == 0 || ry == 0;
-    double cx = sharp ? 0 : rx;
-    double cy = sharp ? 0 : ry;
-    double[][] corners = {
-      {x + w - cx, y + cy, -Math.PI / 2},
-      {x + w - cx, y + h - cy, 0},
-      {x + cx, y + h - cy, Math.PI / 2},
-      {x + cx, y + cy, Math.PI}
-    };
-    List<Stroke> strokes = new ArrayList<>();
-    for (int i = 0; i < 4; i++) {
-      Point centre = new Point(corners[i][0], corners[i][1]);
-      double[] next = corners[(i + 1) % 4];
-      Point end = centre;
-      if (!sharp) {
-        EllipticalArc arc = EllipticalArc.about(centre, rx, ry, 0, corners[i][2], Math.PI / 2);
-        strokes.add(Stroke.of(frame.of(arc)));
-        end = arc.to();
-      }
-      Point start = new Point(next[0], next[1]);
-      if (!sharp) {
-        start = EllipticalArc.about(start, rx, ry, 0, next[2], Math.PI / 2).from();
-      }
-      strokes.addAll(Stroke.line(frame.of(end), frame.of(start)));
-    }
-    chain(element, strokes);
-  }
-
-  private void polygon(Element element, Affine frame, boolean closed) {
-    List<Double> all = numbers(element, "points");
-    List<Stroke> strokes = new ArrayList<>();
-    Point first = null;
-    Point pen = null;
-    for (int i = 0; i + 1 < all.size(); i += 2) {
-      Point next = frame.of(new Point(all.get(i), all.get(i + 1)));
-      if (pen == null) {
-        first = next;
-      } else {
-        strokes.addAll(Stroke.line(pen, next));
-      }
-      pen = next;
-    }
-    if (closed && pen != null) {
-      strokes.addAll(Stroke.line(pen, first));
-    }
-    chain(element, strokes);
-  }
-
-  private void path(Element element, Affine frame) {
-    PathReader path = new PathReader(element.text("d"), FAR, Limits.STROKES);
-    List<PathReader.Subpath> subpaths = path.read();
-    for (PathFault fault : path.faults()) {
-      reading.wrong(element.line(), "path", fault.read(), fault.wanted(), fault.cure());
-    }
-    for (PathReader.Subpath subpath : subpaths) {
-      List<Stroke> strokes = new ArrayList<>();
-      Point pen = subpath.start();
-      for (PathReader.Step step : subpath.steps()) {
-        if (step.curve().isPresent()) {
-          strokes.add(moved(frame, step.curve().get()));
-        } else {
-          strokes.addAll(Stroke.line(frame.of(pen), frame.of(step.to())));
-        }
-        pen = step.to();
-      }
-      if (subpath.closed()) {
-        strokes.addAll(Stroke.line(frame.of(pen), frame.of(subpath.start())));
-      }
-      chain(element, strokes);
-    }
-  }
-
-  private static Stroke moved(Affine frame, FreeCurve curve) {
-    if (curve instanceof CubicCurve cubic) {
-      return Stroke.of(frame.of(cubic));
-    }
-    return curve instanceof QuadraticCurve quadratic
-        ? Stroke.of(frame.of(quadratic))
-        : Stroke.of(frame.of((EllipticalArc) curve));
-  }
-
-  /** Millimetres, y up, about the drawing's own origin. */
-  private Affine root(Element svg) {
-    List<Double> box = svg.text("viewBox").isEmpty() ? List.of() : numbers(svg, "viewBox");
-    if (!box.isEmpty() && (box.size() != 4 || box.get(2) <= 0 || box.get(3) <= 0)) {
-      throw reading.refused(
-          svg.line(),
-          "viewBox",
-          svg.text("viewBox"),
-          "must be four numbers, width and height above 0",
-          "");
-    }
-    if (sizing.scale().isPresent()) {
-      double scale = sizing.scale().getAsDouble();
-      return Affine.scale(scale, -scale);
-    }
-    OptionalDouble width = size(svg, "width");
-    OptionalDouble height = size(svg, "height");
-    boolean bare =
-        plain(svg.text("width")).isPresent() != plain(svg.text("height")).isPresent()
-            && !svg.text("width").isEmpty()
-            && !svg.text("height").isEmpty();
-    if (bare || (width.isEmpty() && height.isEmpty())) {
-      throw reading.refused(
-          svg.line(),
-          "width",
-          svg.text("width"),
-          "has no unit, so the drawing has no size",
-          reading.asked().size());
-    }
-    if (box.isEmpty()) {
-      // Without a view box a unit of the drawing is a pixel.
-      double px = UNITS.get("px");
-      return Affine.scale(px, -px);
-    }
-    double across = width.orElse(Double.POSITIVE_INFINITY) / box.get(2);
-    double up = height.orElse(Double.POSITIVE_INFINITY) / box.get(3);
-    boolean stretched =
-        svg.text("preserveAspectRatio").startsWith("none")
-            && width.isPresent()
-            && height.isPresent();
-    boolean slice =
-        svg.text("preserveAspectRatio").contains("slice")
-            && width.isPresent()
-            && height.isPresent();
-    double even = slice ? Math.max(across, up) : Math.min(across, up);
-    return stretched ? Affine.scale(across, -up) : Affine.scale(even, -even);
-  }
-
-  /** A length with a unit, mm. */
-  private OptionalDouble size(Element svg, String attribute) {
-    String text = svg.text(attribute).toLowerCase(Locale.ROOT);
-    int end = text.length();
-    while (end > 0 && Character.isLetter(text.charAt(end - 1))) {
-      end--;
-    }
-    Optional<Double> unit = Optional.ofNullable(UNITS.get(text.substring(end)));
-    OptionalDouble value = plain(text.substring(0, end).strip());
-    return unit.isPresent() && value.isPresent() && value.getAsDouble() > 0
-        ? OptionalDouble.of(value.getAsDouble() * unit.get())
-        : OptionalDouble.empty();
-  }
-
-  private static OptionalDouble plain(String text) {
-    try {
-      double value = Double.parseDouble(text);
-      return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
-    } catch (NumberFormatException none) {
-      return OptionalDouble.empty();
-    }
-  }
-
-  /** A coordinate or a radius: a bare number, or one with a unit of a fixed size. */
-  private double number(Element element, String attribute, double usual) {
-    String text = element.text(attribute);
-    if (text.isEmpty() || text.equals("auto")) {
-      return usual;
-    }
-    OptionalDouble bare = plain(text);
-    if (bare.isPresent()) {
-      return bare.getAsDouble();
-    }
-    OptionalDouble mm = size(element, attribute);
-    if (mm.isPresent()) {
-      return mm.getAsDouble() / UNITS.get("px");
-    }
-    reading.wrong(element.line(), element.name() + "." + attribute, text, "must be a number", "");
-    return usual;
-  }
-
-  private List<Double> numbers(Element element, String attribute) {
-    List<Double> all = new ArrayList<>();
-    String text = element.text(attribute);
-    List<Double> found = SvgTransform.numbers(text);
-    if (found.isEmpty() && !text.isEmpty()) {
-      reading.wrong(element.line(), element.name() + "." + attribute, text, "must be numbers", "");
-    }
-    all.addAll(found);
-    return all;
-  }
-
-  private Affine transform(Element element) {
-    String text = element.text("transform");
-    if (text.isEmpty()) {
-      return Affine.NONE;
-    }
-    Optional<Affine> transform = SvgTransform.read(text);
-    if (transform.isEmpty()) {
-      reading.wrong(
-          element.line(),
-          element.name() + ".transform",
-          text,
-          "must be a list of matrix, translate, scale, rotate, skewX and skewY",
-          "");
-    }
-    return transform.orElse(Affine.NONE);
   }
 }
