@@ -4,6 +4,7 @@ import felloe.geometry.CubicCurve;
 import felloe.geometry.Point;
 import felloe.geometry.QuadraticCurve;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -73,7 +74,7 @@ record BSpline(int degree, double[] knots, List<Point> points, double[] weights)
 
   private Point at(int span, double t) {
     double[] same = new double[degree];
-    java.util.Arrays.fill(same, t);
+    Arrays.fill(same, t);
     double[] p = blossom(span, same);
     return new Point(p[0] / p[2], p[1] / p[2]);
   }
@@ -81,7 +82,7 @@ record BSpline(int degree, double[] knots, List<Point> points, double[] weights)
   /** The derivative from the blossom: degree times its change as one argument moves on by 1. */
   private Point derivative(int span, double t) {
     double[] at = new double[degree];
-    java.util.Arrays.fill(at, t);
+    Arrays.fill(at, t);
     double[] p = blossom(span, at);
     double width = knots[span + 1] - knots[span];
     at[0] = t + width;

@@ -9,6 +9,7 @@ import felloe.geometry.Line;
 import felloe.geometry.Point;
 import felloe.geometry.QuadraticCurve;
 import felloe.geometry.Segment;
+import felloe.geometry.Tolerances;
 import java.util.List;
 
 /** One step of a drawn line: exact, or a free curve that arcs will stand for. Millimetres, y up. */
@@ -142,7 +143,7 @@ sealed interface Stroke {
 
   /** A line, unless its ends are one point. */
   static List<Stroke> line(Point from, Point to) {
-    return from.near(to, felloe.geometry.Tolerances.SAME_POINT)
+    return from.near(to, Tolerances.SAME_POINT)
         ? List.of()
         : List.of(new Exact(new Line(from, to)));
   }

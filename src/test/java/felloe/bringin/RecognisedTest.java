@@ -9,6 +9,7 @@ import felloe.geometry.Fillet;
 import felloe.geometry.FilletException;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
 import felloe.geometry.Segment;
 import java.util.ArrayList;
 import java.util.List;
@@ -110,6 +111,20 @@ class RecognisedTest {
     return IntStream.range(0, 200);
   }
 
+  /** With radii halved until all have room. */
+  private static Contour fitting(List<Point> corners, double[] radii) {
+    double[] smaller = radii.clone();
+    while (true) {
+      try {
+        return rounded(corners, smaller);
+      } catch (FilletException crowded) {
+        for (int i = 0; i < smaller.length; i++) {
+          smaller[i] /= 2;
+        }
+      }
+    }
+  }
+
   /** Any rounded polygon comes back from its chords within the tolerance that is told. */
   @ParameterizedTest
   @MethodSource("seeds")
@@ -123,25 +138,10 @@ class RecognisedTest {
       corners.add(Point.polar(70 + 80 * random.nextDouble(), angle));
       radii[i] = 3 + 20 * random.nextDouble();
     }
-    Contour wheel;
-    try {
-      wheel = rounded(corners, radii);
-    } catch (FilletException crowded) {
-      double least = crowded.faults().stream().mapToDouble(f -> f.largest()).min().orElse(0);
-      java.util.Arrays.fill(radii, Math.max(0.5, least * 0.8));
-      try {
-        wheel = rounded(corners, radii);
-      } catch (RuntimeException none) {
-        return;
-      }
-    } catch (RuntimeException none) {
-      return;
-    }
+    Contour wheel = fitting(corners, radii);
     PlateOutline plate = svg(points(chords(wheel, 0.4 + 2 * random.nextDouble())));
     Contour back =
-        plate
-            .outline()
-            .moved(felloe.geometry.RigidTransform.shift(-plate.moved().x(), -plate.moved().y()));
+        plate.outline().moved(RigidTransform.shift(-plate.moved().x(), -plate.moved().y()));
     double apart = back.apart(wheel);
     assertTrue(apart <= 2 * BringIn.WITHIN, "apart " + apart);
     assertTrue(plate.off() <= BringIn.WITHIN + 1e-9, "off " + plate.off());

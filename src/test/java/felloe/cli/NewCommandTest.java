@@ -22,8 +22,11 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Random;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.junit.jupiter.api.Test;
@@ -45,7 +48,7 @@ class NewCommandTest {
   private Plate broughtIn(Path source, String... more) {
     Path file = folder.resolve("copy.yaml");
     List<String> call =
-        new java.util.ArrayList<>(List.of("new", "--from", source.toString(), file.toString()));
+        new ArrayList<>(List.of("new", "--from", source.toString(), file.toString()));
     call.addAll(List.of(more));
     Run run = Run.of(call.toArray(String[]::new));
     assertEquals(0, run.code(), run.err());
@@ -105,8 +108,8 @@ class NewCommandTest {
 
   /** Files that the library ezdxf wrote, of R12 and 2010, with splines, bulges and blocks. */
   @ParameterizedTest
-  @CsvSource({"R12, 1", "R2000, 1", "R2010, 1"})
-  void drawingsThatAnotherLibraryWroteAreRead(String version, int unused)
+  @ValueSource(strings = {"R12", "R2000", "R2010"})
+  void drawingsThatAnotherLibraryWroteAreRead(String version)
       throws IOException, InterruptedException {
     Path script = folder.resolve("write_dxf.py");
     try (InputStream in = NewCommandTest.class.getResourceAsStream("write_dxf.py")) {
@@ -227,7 +230,7 @@ class NewCommandTest {
         kind.equals("csv")
             ? "radius,angle\n140,0\n140,90\n140,180\n140,270\n".getBytes(StandardCharsets.UTF_8)
             : Files.readAllBytes(folder.resolve("heron/heron." + kind));
-    java.util.Random random = new java.util.Random(7);
+    Random random = new Random(7);
     for (int i = 0; i < 40; i++) {
       byte[] bad = good.clone();
       int from = random.nextInt(bad.length);
@@ -236,7 +239,7 @@ class NewCommandTest {
       }
       int length = i % 4 == 0 ? from : bad.length;
       Path file = folder.resolve("spoilt." + kind);
-      Files.write(file, java.util.Arrays.copyOf(bad, length));
+      Files.write(file, Arrays.copyOf(bad, length));
       Run run =
           Run.of(
               "new",
