@@ -113,7 +113,7 @@ final class NewCommand implements Command {
           FROM.name(), "takes one file to write, and no family", "leave the family out");
     }
     if (WIDTH.given(call) && SCALE.given(call)) {
-      throw Read.wrong(WIDTH.name(), "cannot stand beside --scale", "give one of them");
+      throw Read.wrong(WIDTH.name(), "cannot stand beside " + SCALE.name(), "give one of them");
     }
     Path file =
         FAMILY
@@ -140,7 +140,8 @@ final class NewCommand implements Command {
   }
 
   private static String stem(Path source) {
-    String name = source.getFileName().toString();
+    // The root of a disk has no name, and is told to be no file.
+    String name = source.getFileName() == null ? "outline" : source.getFileName().toString();
     int dot = name.lastIndexOf('.');
     return dot > 0 ? name.substring(0, dot) : name;
   }

@@ -212,6 +212,8 @@ class NewCommandTest {
         "new --from none.svg --gap 0",
         "new --from none.svg --within 9",
         "new --from shapes",
+        "new --from /",
+        "new --from ..",
         "new --from README.md"
       })
   void aCallThatCannotBeDoneWritesNothing(String call) throws IOException {
