@@ -16,21 +16,20 @@ import java.util.Optional;
 /** Puts overrides into a tree. */
 final class OverrideReader {
 
-  private static final int LONGEST = 64 * 1024;
+  /** The longest that is read, in characters. */
+  static final int LONGEST = 64 * 1024;
+
   private static final int MOST = 1000;
 
   private final Place given;
   private final Problems problems;
 
-  /** A step that cannot be taken; the message has been reported. */
+  /** A step that cannot be taken, and why. */
   private static final class NoWay extends Exception {
     private static final long serialVersionUID = 1L;
 
-    private final transient Problem problem;
-
-    NoWay(Problem problem) {
-      super(problem.line(), null, false, false);
-      this.problem = problem;
+    NoWay(String why) {
+      super(why, null, false, false);
     }
   }
 
@@ -44,7 +43,7 @@ final class OverrideReader {
 
   YamlValue apply(YamlValue root, List<String> sets) {
     if (sets.size() > MOST) {
-      report(given, "", "is given more than 1000 times", "change the file");
+      report(given, "", "", "is given more than 1000 times", "change the file");
       return root;
     }
     YamlValue changed = root;
@@ -56,7 +55,7 @@ final class OverrideReader {
 
   private YamlValue apply(YamlValue root, String set) {
     if (set.length() > LONGEST) {
-      report(given, set, "is longer than 65536 characters", "change the file instead");
+      report(given, "", set, "is longer than 65536 characters", "change the file instead");
       return root;
     }
     PathReader reader = new PathReader(set);
@@ -64,27 +63,42 @@ final class OverrideReader {
     if (path.isEmpty()) {
       report(
           given,
+          "",
           set,
           "must be path=value",
           "write it as outline.width=280 or windows[0].radius=12");
       return root;
     }
     Place place = given.naming(path.get().toString());
-    Optional<YamlValue> value = value(path.get(), place, reader.rest());
-    if (value.isEmpty()) {
-      return root;
-    }
+    return value(path.get(), place, reader.rest())
+        .flatMap(value -> put(root, path.get(), value, place))
+        .orElse(root);
+  }
+
+  /**
+   * The tree with a value at a path.
+   *
+   * @return empty when there is no way to the path; that has been reported
+   */
+  Optional<YamlValue> put(YamlValue root, ValuePath path, YamlValue value, Place place) {
     try {
-      return put(root, path.get().steps(), 0, value.get(), place);
+      return Optional.of(put(root, path.steps(), 0, value, place));
     } catch (NoWay noWay) {
-      problems.add(noWay.problem);
-      return root;
+      report(place, path.toString(), "", noWay.getMessage(), "");
+      return Optional.empty();
     }
   }
 
-  private Optional<YamlValue> value(ValuePath path, Place place, String text) {
+  /**
+   * The value that a text is.
+   *
+   * @param path where it goes
+   * @param place what messages point at
+   * @return empty when it cannot be read; that has been reported
+   */
+  Optional<YamlValue> value(ValuePath path, Place place, String text) {
     if (path.steps().size() > TreeBuilder.DEEPEST) {
-      report(place, "", "is nested deeper than 50 levels", "");
+      report(place, path.toString(), "", "is nested deeper than 50 levels", "");
       return Optional.empty();
     }
     String clean;
@@ -102,6 +116,7 @@ final class OverrideReader {
         && !clean.stripLeading().startsWith("{")) {
       report(
           place,
+          path.toString(),
           text,
           "must be one value, a list in [ ] or a group in { }",
           "put a text that has ': ' or starts with '- ' in quotes");
@@ -119,14 +134,14 @@ final class OverrideReader {
     boolean absent = target == null || (target instanceof Scalar s && s.isNull());
     if (step.isItem()) {
       if (!absent && !(target instanceof Sequence)) {
-        throw noWay(place, step.parent() + " is " + kind(target) + ", so [..] finds nothing in it");
+        throw new NoWay(step.parent() + " is " + kind(target) + ", so [..] finds nothing in it");
       }
       Place at = absent ? place : target.place();
       List<YamlValue> items =
           new ArrayList<>(target instanceof Sequence list ? list.items() : List.of());
       int index = step.index();
       if (index > items.size()) {
-        throw noWay(place, pastTheEnd(step.parent(), items.size(), index));
+        throw new NoWay(pastTheEnd(step.parent(), items.size(), index));
       }
       YamlValue old = index < items.size() ? items.get(index) : null;
       YamlValue fresh = put(old, steps, depth + 1, value, place);
@@ -139,8 +154,7 @@ final class OverrideReader {
     }
     if (!absent && !(target instanceof Mapping)) {
       String whole = step.parent().toString();
-      throw noWay(
-          place,
+      throw new NoWay(
           (whole.isEmpty() ? "the file" : whole) + " is " + kind(target) + ", so it has no keys");
     }
     Map<String, Keyed> entries =
@@ -177,92 +191,7 @@ final class OverrideReader {
     return value instanceof Sequence ? "a list" : "a group of keys";
   }
 
-  private static NoWay noWay(Place place, String why) {
-    return new NoWay(new Problem(place, "", "", why, ""));
-  }
-
-  private void report(Place place, String value, String wanted, String cure) {
-    problems.add(new Problem(place, "", value, wanted, cure));
-  }
-
-  /** Reads a path up to its equals sign. */
-  private static final class PathReader {
-    private final String text;
-    private int at;
-
-    PathReader(String text) {
-      this.text = text;
-    }
-
-    /** The path; empty when the text does not begin with a path and an equals sign. */
-    Optional<ValuePath> path() {
-      ValuePath path = ValuePath.TOP;
-      boolean start = true;
-      while (true) {
-        if (!start && peek() == '=') {
-          at++;
-          return Optional.of(path);
-        }
-        if (peek() == '[') {
-          at++;
-          int from = at;
-          while (peek() >= '0' && peek() <= '9') {
-            at++;
-          }
-          if (at == from || at - from > 6 || peek() != ']') {
-            return Optional.empty();
-          }
-          path = path.item(Integer.parseInt(text.substring(from, at)));
-          at++;
-        } else {
-          if (!start) {
-            if (peek() != '.') {
-              return Optional.empty();
-            }
-            at++;
-          }
-          Optional<String> key = peek() == '"' ? quotedKey() : plainKey();
-          if (key.isEmpty()) {
-            return Optional.empty();
-          }
-          path = path.key(key.get());
-        }
-        start = false;
-      }
-    }
-
-    String rest() {
-      return text.substring(at);
-    }
-
-    private int peek() {
-      return at < text.length() ? text.codePointAt(at) : -1;
-    }
-
-    private Optional<String> plainKey() {
-      int from = at;
-      while (at < text.length() && ValuePath.isPlain(peek())) {
-        at += Character.charCount(peek());
-      }
-      return at == from ? Optional.empty() : Optional.of(text.substring(from, at));
-    }
-
-    private Optional<String> quotedKey() {
-      StringBuilder key = new StringBuilder();
-      at++;
-      while (at < text.length() && peek() != '"') {
-        if (peek() == '\\') {
-          at++;
-        }
-        if (peek() == -1) {
-          return Optional.empty();
-        }
-        key.appendCodePoint(peek());
-        at += Character.charCount(peek());
-      }
-      boolean closed = peek() == '"';
-      at++;
-      return closed && !key.isEmpty() ? Optional.of(key.toString()) : Optional.empty();
-    }
+  private void report(Place place, String who, String value, String wanted, String cure) {
+    problems.add(new Problem(place, who, value, wanted, cure));
   }
 }

@@ -57,7 +57,8 @@ final class TreeBuilder {
 
   /**
    * @param name the file's name
-   * @param option the option that the text comes from, or null when it comes from the file
+   * @param option where the text was given, an option or the value of a file that it replaces; null
+   *     when it is the file itself
    * @param text the text, already checked by {@link SourceText}
    */
   TreeBuilder(String name, Place option, String text, Problems problems) {
@@ -74,6 +75,24 @@ final class TreeBuilder {
    * @return empty when the text cannot be read on; the problem has then been reported
    */
   Optional<YamlValue> build(ValuePath route) {
+    try {
+      events = events(name, text);
+      return Optional.of(document(route));
+    } catch (Stop stop) {
+      return Optional.empty();
+    } catch (RuntimeException failure) {
+      // The library also throws plain runtime exceptions for some malformed escapes.
+      problems.add(new SyntaxWords(text, this::place).problem(failure, last));
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * What the library's parser finds in a text, while it reads.
+   *
+   * @param name what the library calls the text
+   */
+  static Iterator<Event> events(String name, String text) {
     LoadSettings settings =
         LoadSettings.builder()
             .setLabel(name)
@@ -83,16 +102,7 @@ final class TreeBuilder {
             // 20 s for one word of 8 MiB, a tenth of a second with this.
             .setBufferSize(Math.max(1024, text.length() + 1))
             .build();
-    try {
-      events = new Parse(settings).parseString(text).iterator();
-      return Optional.of(document(route));
-    } catch (Stop stop) {
-      return Optional.empty();
-    } catch (RuntimeException failure) {
-      // The library also throws plain runtime exceptions for some malformed escapes.
-      problems.add(new SyntaxWords(text, this::place).problem(failure, last));
-      return Optional.empty();
-    }
+    return new Parse(settings).parseString(text).iterator();
   }
 
   private YamlValue document(ValuePath route) {
@@ -219,8 +229,11 @@ final class TreeBuilder {
         && number.text().matches("-?[0-9]+");
   }
 
-  private static String where(Place first) {
-    return first.line() > 0 ? "on line " + first.line() : "in the same override";
+  private String where(Place first) {
+    if (option == null) {
+      return "on line " + first.line();
+    }
+    return option.isOption() ? "in the same override" : "in the same value";
   }
 
   private Optional<String> key(Event event, ValuePath route, int depth) {
