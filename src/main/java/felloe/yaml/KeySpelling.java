@@ -17,7 +17,12 @@ public final class KeySpelling {
     if (group.entries().containsKey(key)) {
       return key;
     }
-    String other = key.indexOf('_') >= 0 ? key.replace('_', '-') : key.replace('-', '_');
+    String other = other(key);
     return group.entries().containsKey(other) ? other : key;
+  }
+
+  /** The key spelt the other way. */
+  static String other(String key) {
+    return key.indexOf('_') >= 0 ? key.replace('_', '-') : key.replace('-', '_');
   }
 }

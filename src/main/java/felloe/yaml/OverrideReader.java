@@ -101,27 +101,44 @@ final class OverrideReader {
       report(place, path.toString(), "", "is nested deeper than 50 levels", "");
       return Optional.empty();
     }
-    String clean;
     try {
-      clean = SourceText.checked("", text, place);
+      return Optional.of(read(path, place, text));
     } catch (BadInput bad) {
-      problems.add(bad);
+      problems.add(named(bad, path.toString()));
       return Optional.empty();
     }
-    int before = problems.count();
-    Optional<YamlValue> value = new TreeBuilder("", place, clean, problems).build(path);
-    if (problems.count() == before
-        && !(value.get() instanceof Scalar)
+  }
+
+  private static YamlValue read(ValuePath path, Place place, String text) {
+    String clean = SourceText.checked("", text, place);
+    Problems found = new Problems();
+    Optional<YamlValue> value = new TreeBuilder("", place, clean, found).build(path);
+    found.throwIfAny();
+    if (!(value.get() instanceof Scalar)
         && !clean.stripLeading().startsWith("[")
         && !clean.stripLeading().startsWith("{")) {
-      report(
-          place,
-          path.toString(),
-          text,
-          "must be one value, a list in [ ] or a group in { }",
-          "put a text that has ': ' or starts with '- ' in quotes");
+      throw new BadInput(
+          new Problem(
+              place,
+              "",
+              text,
+              "must be one value, a list in [ ] or a group in { }",
+              "put a text that has ': ' or starts with '- ' in quotes"));
     }
-    return problems.count() == before ? value : Optional.empty();
+    return value.get();
+  }
+
+  /** The same, each problem with whom it is about. */
+  private static BadInput named(BadInput bad, String who) {
+    return new BadInput(
+        bad.problems().stream()
+            .map(
+                p ->
+                    p.who().isEmpty()
+                        ? new Problem(p.place(), who, p.value(), p.wanted(), p.cure())
+                        : p)
+            .toList(),
+        bad.more());
   }
 
   private YamlValue put(
@@ -184,7 +201,8 @@ final class OverrideReader {
         + "] to add one";
   }
 
-  private static String kind(YamlValue value) {
+  /** What a value is, in words. */
+  static String kind(YamlValue value) {
     if (value instanceof Scalar) {
       return "a single value";
     }

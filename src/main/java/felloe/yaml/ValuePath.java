@@ -39,6 +39,10 @@ public final class ValuePath {
     return key == null;
   }
 
+  boolean isTop() {
+    return parent == null;
+  }
+
   String key() {
     return key;
   }

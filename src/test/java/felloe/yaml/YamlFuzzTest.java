@@ -22,7 +22,7 @@ class YamlFuzzTest {
   private static final long SEED = 20_260_101L;
   private static final int ROUNDS = 6000;
 
-  private static final String VALID =
+  static final String VALID =
       """
       # A wheel for the hill-climb cart
       felloe: 1
@@ -166,7 +166,7 @@ class YamlFuzzTest {
         });
   }
 
-  private static byte[] mutate(byte[] from, SplittableRandom random) {
+  static byte[] mutate(byte[] from, SplittableRandom random) {
     byte[] bytes = from;
     int changes = 1 + random.nextInt(4);
     for (int i = 0; i < changes; i++) {
