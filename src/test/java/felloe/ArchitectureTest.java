@@ -202,8 +202,26 @@ class ArchitectureTest {
                   "grips",
                   "solid")),
           Map.entry(
+              "board",
+              List.of(
+                  "geometry",
+                  "plate",
+                  "yaml",
+                  "shape",
+                  "drawing",
+                  "template",
+                  "document",
+                  "cutting",
+                  "service",
+                  "report",
+                  "render",
+                  "kit",
+                  "out",
+                  "files")),
+          Map.entry(
               "cli",
               List.of(
+                  "board",
                   "geometry",
                   "bringin",
                   "jig",

@@ -15,6 +15,7 @@ final class Commands {
               "Start",
               List.of(
                   new Entry("new", "start a shape file, or bring in an outline"),
+                  new Entry("board", "see the plate in the browser while you change it"),
                   new Entry("hub", "hubs: list, show; measure one"))),
           new Group(
               "Look",
@@ -63,6 +64,7 @@ final class Commands {
     Command command =
         switch (name) {
           case "new" -> new NewCommand();
+          case "board" -> new BoardCommand();
           case "hub" -> new HubCommand();
           case "check" -> new CheckCommand();
           case "show" -> new ShowCommand();

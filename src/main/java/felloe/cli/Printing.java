@@ -141,6 +141,19 @@ final class Printing {
     Options.refuse(call, wanted, cure, PAPER, MARGIN, OVERLAP, TURN, BARS, FACE);
   }
 
+  /** How pages are printed where nothing is asked for. */
+  static TemplateOptions usual() {
+    return new TemplateOptions(
+        Paper.A4,
+        TemplateOptions.MARGIN,
+        TemplateOptions.OVERLAP,
+        MarkOut.STUCK_ON,
+        Optional.empty(),
+        false,
+        Optional.empty(),
+        new AskedAt(PAPER.place(), BARS.place()));
+  }
+
   /**
    * How the pages of a call are printed.
    *

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  * The figures of a shape file by the way to them, lengths in mm whatever their unit, and where its
  * items are written. What is written with a unit is changed in mm, and says so.
  */
-final class ShapeFigures {
+public final class ShapeFigures {
 
   /**
    * A figure.
@@ -39,7 +39,7 @@ final class ShapeFigures {
   private final Map<String, Integer> counts = new HashMap<>();
 
   /** Those of a shape file with its overrides. */
-  ShapeFigures(YamlTree tree) {
+  public ShapeFigures(YamlTree tree) {
     walk(tree.root());
   }
 
@@ -71,8 +71,13 @@ final class ShapeFigures {
   }
 
   /** A figure, mm where it is a length; empty where it is not written. */
-  Optional<Double> figure(String path) {
+  public Optional<Double> figure(String path) {
     return Optional.ofNullable(figures.get(path)).map(Written::value);
+  }
+
+  /** The ways to all figures, in the order of the file. */
+  public List<String> paths() {
+    return List.copyOf(figures.keySet());
   }
 
   /** The ways to all figures below a way that end with a key. */
@@ -87,7 +92,7 @@ final class ShapeFigures {
   }
 
   /** The change of one figure that is written. */
-  ShapeChange change(String path, double to) {
+  public ShapeChange change(String path, double to) {
     Written now = figures.get(path);
     return ShapeChange.of(path, now.text(), now.changed(to));
   }

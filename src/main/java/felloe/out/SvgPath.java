@@ -17,7 +17,7 @@ import java.util.List;
  * coordinates in single precision. So arcs of more than 120 degrees are written as equal pieces of
  * at most 120 degrees, where the centre moves by no more than about four times the rounding.
  */
-final class SvgPath {
+public final class SvgPath {
 
   /** Decimals of every coordinate and radius: 0.00001 mm. */
   static final int DECIMALS = 5;
@@ -27,14 +27,14 @@ final class SvgPath {
   private SvgPath() {}
 
   /** Path data of a chain. */
-  static String of(List<Segment> chain, boolean closed) {
+  public static String of(List<Segment> chain, boolean closed) {
     StringBuilder path = new StringBuilder();
     append(path, chain, closed);
     return path.toString();
   }
 
   /** Path data of several closed contours, one subpath each. */
-  static String of(List<Contour> contours) {
+  public static String of(List<Contour> contours) {
     StringBuilder path = new StringBuilder();
     for (Contour contour : contours) {
       append(path, contour.segments(), true);
@@ -43,7 +43,7 @@ final class SvgPath {
   }
 
   /** Path data of several closed chains, one subpath each. */
-  static String ofRings(List<List<Segment>> rings) {
+  public static String ofRings(List<List<Segment>> rings) {
     StringBuilder path = new StringBuilder();
     rings.forEach(ring -> append(path, ring, true));
     return path.toString();
@@ -83,7 +83,7 @@ final class SvgPath {
   }
 
   /** A coordinate or length, mm. */
-  static String number(double value) {
+  public static String number(double value) {
     return Numbers.brief(value, DECIMALS);
   }
 }

@@ -168,7 +168,8 @@ public final class HtmlRenderer {
     html.append("</").append(tag).append(">\n");
   }
 
-  static String escaped(String text) {
+  /** A text as it can stand within a page, or within a quoted attribute. */
+  public static String escaped(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

@@ -170,6 +170,18 @@ public final class PlateLoads {
   }
 
   /**
+   * The plate as it is on one mesh: a first answer, to be looked at until the one with all patience
+   * is there.
+   *
+   * @param studies what reads the shape; its problems and the request's are told together
+   * @throws BadInput with everything that is wrong, or telling why it cannot be reckoned
+   */
+  public static LoadOutcome first(
+      ShapeSource shape, Request request, Studies studies, Path folder) {
+    return of(shape, request, studies, folder, Progress.SILENT, Extent.QUICK);
+  }
+
+  /**
    * The same of a plate that was read and judged.
    *
    * @param sources files that the request names

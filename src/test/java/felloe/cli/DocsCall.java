@@ -55,6 +55,10 @@ record DocsCall(String where, List<String> words, int code) {
         args.add(out || file ? folder.resolve(word).toString() : word);
       }
     }
+    if (words.get(0).equals("board")) {
+      args.add("--no-browser");
+      return Stopped.after(() -> Run.of(folder, false, args.toArray(String[]::new)));
+    }
     boolean writes = List.of("make", "template", "cut", "card").contains(words.get(0));
     if (writes && !words.contains("--out")) {
       args.addAll(List.of("--out", folder.resolve("templates-out").toString()));

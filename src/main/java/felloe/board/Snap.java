@@ -1,0 +1,68 @@
+package felloe.board;
+
+import felloe.board.Handle.Kind;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Where a handle that is moved comes to lie, and what that writes. */
+final class Snap {
+
+  /** Nearer than this to an axis, or to what stands level or upright with it, it goes there, mm. */
+  private static final double NEAR = 2.5;
+
+  private static final int PLACES = 2;
+
+  private Snap() {}
+
+  /**
+   * What to write for a new place of a handle.
+   *
+   * @param to where it was moved to
+   * @param fine whether it goes by tenths of a millimetre and minutes, and nowhere by itself
+   * @param others all handles, level with which it may go
+   */
+  static String written(Handle handle, Point to, boolean fine, List<Handle> others) {
+    if (handle.kind() == Kind.CLOCK) {
+      double hours = 3 - Math.toDegrees(Math.atan2(to.y(), to.x())) / 30;
+      double grain = fine ? 1 : 5;
+      return Nudge.time((int) (Math.rint(hours * 60 / grain) * grain));
+    }
+    Point place = fine ? to : toward(handle, to, others);
+    Point written = handle.written(place);
+    double grain = fine ? 0.1 : 1;
+    // What lies level with something goes there exactly, be it a whole millimetre or not.
+    Optional<Double> x = fine ? Optional.empty() : exact(to.x(), handle, others, true);
+    Optional<Double> y = fine ? Optional.empty() : exact(to.y(), handle, others, false);
+    boolean straight = handle.turn() == 0;
+    double atX = straight && x.isPresent() ? written.x() : Math.rint(written.x() / grain) * grain;
+    double atY = straight && y.isPresent() ? written.y() : Math.rint(written.y() / grain) * grain;
+    return "[" + Numbers.brief(atX, PLACES) + ", " + Numbers.brief(atY, PLACES) + "]";
+  }
+
+  private static Point toward(Handle handle, Point to, List<Handle> others) {
+    return new Point(
+        exact(to.x(), handle, others, true).orElse(to.x()),
+        exact(to.y(), handle, others, false).orElse(to.y()));
+  }
+
+  /** The line near a place that it goes to: an axis, or what mirrors or is level with another. */
+  private static Optional<Double> exact(
+      double to, Handle handle, List<Handle> others, boolean across) {
+    List<Double> lines = new ArrayList<>(List.of(0.0));
+    for (Handle one : others) {
+      if (one.kind() == Kind.POINT && !one.path().equals(handle.path())) {
+        double at = across ? one.at().x() : one.at().y();
+        lines.add(at);
+        if (across) {
+          lines.add(-at);
+        }
+      }
+    }
+    return lines.stream()
+        .filter(line -> Math.abs(line - to) <= NEAR)
+        .min((a, b) -> Double.compare(Math.abs(a - to), Math.abs(b - to)));
+  }
+}
