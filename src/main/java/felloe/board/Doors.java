@@ -15,6 +15,7 @@ import felloe.service.Studies;
 import felloe.service.Study;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 
@@ -29,6 +30,7 @@ final class Doors {
   private final Views views;
   private final Beginning beginning;
   private final Against against;
+  private final Solids solids = new Solids();
 
   /** It takes all there is of the machine, so one at a time. */
   private final Semaphore pulling = new Semaphore(1);
@@ -93,6 +95,7 @@ final class Doors {
       case "act" -> act(call, work);
       case "save" -> save(call, work);
       case "view" -> view(call, work);
+      case "solid" -> solid(call, work);
       case "pull" -> pull(call, work);
       case "kit" -> kit(call, work);
       default -> nothing();
@@ -163,6 +166,17 @@ final class Doors {
             .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(call.word("name")))
             .findFirst();
     return view.map(one -> Answer.html(views.of(one, work))).orElseGet(Doors::nothing);
+  }
+
+  private Answer solid(Call call, Bench.Work work) {
+    Seen seen = work.desk().state().seen();
+    if (seen.study().isEmpty()) {
+      return nothing();
+    }
+    return solids
+        .part(call.number("part").orElse(-1), seen.text(), seen.study().get())
+        .map(bytes -> new Answer(200, "model/stl", bytes, Map.of()))
+        .orElseGet(() -> new Answer(204, "model/stl", new byte[0], Map.of()));
   }
 
   /** Values that would bring a figure to where it is wanted. */

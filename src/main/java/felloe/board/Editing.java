@@ -6,6 +6,7 @@ import felloe.plate.Place;
 import felloe.plate.Problem;
 import felloe.service.NewShape;
 import felloe.shape.ShapeFile;
+import felloe.yaml.BuiltIn;
 import felloe.yaml.TextEdit;
 import felloe.yaml.YamlTree;
 import felloe.yaml.YamlValue;
@@ -86,23 +87,30 @@ final class Editing {
     return changed.text();
   }
 
-  /** Outlines begin as the files to start from have them: what the schema makes up is no wheel. */
+  /**
+   * Outlines begin as the files to start from have them, other things as is usual: what the schema
+   * makes up is no wheel.
+   */
   private static String first(String path, String key, Schema place) {
     if (path.equals("outline") && ShapeFile.outlines().contains(key)) {
       YamlValue start = YamlTree.parse(key, NewShape.text(key)).root();
-      if (start instanceof Mapping top
-          && top.entries().get("outline").value() instanceof Mapping outline) {
-        return Flow.of(outline.entries().get(key).value());
-      }
+      return find(start, "outline." + key).map(Flow::of).orElseThrow();
     }
-    return place.first();
+    return usual(Steps.key(path, key)).orElseGet(place::first);
   }
 
-  /** One more in a list: a copy of the last, else one to begin with. */
+  private static Optional<String> usual(String place) {
+    YamlValue all = BuiltIn.tree("/felloe/board/first.yaml").root();
+    return all instanceof Mapping known && known.entries().containsKey(place)
+        ? Optional.of(Flow.of(known.entries().get(place).value()))
+        : Optional.empty();
+  }
+
+  /** One more in a list, to begin with. */
   String appended(String path) {
     Schema list = place(path).as(Kind.LIST);
     int size = find(path).map(v -> v instanceof Sequence s ? s.items().size() : 0).orElse(0);
-    String first = list.item().map(Schema::first).orElse("~");
+    String first = usual(path + "[]").orElseGet(() -> list.item().map(Schema::first).orElse("~"));
     return text.set(path + "[" + size + "]", first).text();
   }
 

@@ -24,7 +24,7 @@ final class Handles {
   /** What is written from the middle of something else. */
   private static final List<String> ELSEWHERE = List.of("body", "bezel", "behind", "arm");
 
-  private static final double CHORD = 0.2;
+  private static final double CHORD = 0.02;
 
   private final Schema schema;
   private final Contour outline;

@@ -1,5 +1,6 @@
 package felloe.board;
 
+import felloe.geometry.Numbers;
 import felloe.yaml.BuiltIn;
 import felloe.yaml.YamlValue;
 import felloe.yaml.YamlValue.Keyed;
@@ -308,9 +309,16 @@ final class Schema {
       case CHOICE -> choices().get(0);
       case GROUP -> firstGroup();
       case LIST -> firstList();
-      case FIGURE -> felloe.geometry.Numbers.brief(lowest().orElse(10), 3);
+      case FIGURE -> Numbers.brief(firstFigure(), 3);
       default -> alternatives().isEmpty() ? "words" : alternatives().get(0).first();
     };
+  }
+
+  /** A size in the middle of nowhere that is allowed. */
+  private double firstFigure() {
+    double low = lowest().orElse(0);
+    double some = low > 0 ? low : 10;
+    return Math.min(some, highest().orElse(some));
   }
 
   private String firstGroup() {

@@ -17,6 +17,7 @@ import felloe.report.LayupReport;
 import felloe.report.TemplateReport;
 import felloe.service.CardOutcome;
 import felloe.service.CockpitOutcome;
+import felloe.service.CutOutcome;
 import felloe.service.DrillOutcome;
 import felloe.service.GripsOutcome;
 import felloe.service.JobCard;
@@ -48,6 +49,12 @@ final class Views {
     CARD
   }
 
+  /** Bodies are fetched and drawn by the page. */
+  private static final String SOLID =
+      "<canvas class=\"solid\" tabindex=\"0\" role=\"img\" aria-label=\"the finished wheel: drag"
+          + " it, or turn it with the arrow keys; plus and minus go nearer and"
+          + " farther\"></canvas>\n";
+
   private final BoardTalk talk;
 
   Views(BoardTalk talk) {
@@ -71,6 +78,12 @@ final class Views {
     if (view == View.TEMPLATE) {
       return template(studies.one(source));
     }
+    if (view == View.CUTTING) {
+      return cutting(source, studies);
+    }
+    if (view == View.GRIPS) {
+      return SOLID + HtmlRenderer.article(report(view, source, studies, folder));
+    }
     return HtmlRenderer.article(report(view, source, studies, folder));
   }
 
@@ -81,13 +94,13 @@ final class Views {
       case GRIPS -> GripsReport.of(GripsOutcome.of(studies.one(source)));
       case COCKPIT -> CockpitReport.of(CockpitOutcome.of(studies.one(source)));
       case LAYUP -> layup(source, studies, folder);
-      case CUTTING -> cutting(source, studies);
       case CARD -> card(source, studies, folder);
       default -> throw new IllegalStateException("no report: " + view);
     };
   }
 
-  private static Report cutting(ShapeSource source, Studies studies) {
+  /** The paths in their order, then the report; a plate that fails is not cut. */
+  private static String cutting(ShapeSource source, Studies studies) {
     PlateCutting.Request request =
         new PlateCutting.Request(
             CutWish.usual(CutProcess.ROUTER),
@@ -96,7 +109,10 @@ final class Views {
             DialectCatalogue.standard(),
             false,
             figure -> Place.BUILT_IN);
-    return CutReport.of(PlateCutting.of(List.of(source), request, studies));
+    CutOutcome outcome = PlateCutting.of(List.of(source), request, studies);
+    StringBuilder html = new StringBuilder();
+    outcome.jobs().forEach(job -> html.append(CutOrder.of(job)));
+    return html.append(HtmlRenderer.article(CutReport.of(outcome))).toString();
   }
 
   private static Report layup(ShapeSource source, Studies studies, Path folder) {

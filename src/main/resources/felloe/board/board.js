@@ -309,13 +309,43 @@ async function look() {
   const got = await answer.text();
   if (at !== view) return;
   place.removeAttribute("aria-busy");
-  if (answer.ok) place.innerHTML = got || "<p>Still reckoning\u2026</p>";
+  if (answer.ok) {
+    place.innerHTML = got || "<p>Still reckoning\u2026</p>";
+    const canvas = place.querySelector("canvas.solid");
+    if (canvas) (await import("/parts/solid.js")).mount(canvas, base);
+    for (const order of place.querySelectorAll(".order")) play(order);
+  }
   else {
     const p = document.createElement("p");
     p.textContent = JSON.parse(got).refused;
     p.className = "callout";
     place.replaceChildren(p);
   }
+}
+
+// Paths in the order in which they are cut
+function play(order) {
+  const passes = [...order.querySelectorAll(".pass")], where = order.querySelector("[data-play=where]");
+  const steps = [...order.querySelectorAll("[data-step][data-first]")];
+  let at = passes.length, timer = null;
+  function to(next) {
+    at = Math.max(0, Math.min(passes.length, next));
+    passes.forEach((pass, i) => { pass.classList.toggle("todo", i >= at); pass.classList.toggle("now", i === at - 1); });
+    const step = at ? passes[at - 1].dataset.step : "";
+    steps.forEach((item) => item.classList.toggle("now", item.dataset.step === step));
+    where.textContent = at + " of " + passes.length;
+  }
+  function stop() { clearInterval(timer); timer = null; order.querySelector("[data-play=play]").textContent = "Play the order"; }
+  order.addEventListener("click", (event) => {
+    const what = event.target.dataset.play;
+    if (what === "play" && timer) stop();
+    else if (what === "play") {
+      if (at === passes.length) to(0);
+      event.target.textContent = "Stop";
+      timer = setInterval(() => { to(at + 1); if (at === passes.length || !order.isConnected) stop(); }, Math.max(60, 6000 / passes.length));
+    } else if (what) { stop(); to(at + (what === "on" ? 1 : -1)); }
+  });
+  to(at);
 }
 
 function choose(name) {
