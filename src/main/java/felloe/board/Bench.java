@@ -33,8 +33,9 @@ final class Bench implements AutoCloseable {
    * @param desk its text
    * @param loads what loads do to it
    * @param news pages that wait for changes
+   * @param notes what was ticked and written down
    */
-  record Work(Desk desk, Loads loads, News news) {}
+  record Work(Desk desk, Loads loads, News news, Notes notes) {}
 
   Bench(Path folder, Kit kit, Schema schema) {
     this.folder = folder;
@@ -59,7 +60,7 @@ final class Bench implements AutoCloseable {
     try (Stream<Path> all = Files.list(folder)) {
       return all.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
           .map(file -> file.getFileName().toString())
-          .filter(name -> name.matches(NAME))
+          .filter(name -> name.matches(NAME) && !name.endsWith("-bench.yaml"))
           .sorted()
           .limit(MOST)
           .toList();
@@ -95,7 +96,7 @@ final class Bench implements AutoCloseable {
     News news = new News();
     Loads loads = new Loads(desk, news::tell);
     desk.listen(news::tell);
-    Work work = new Work(desk, loads, news);
+    Work work = new Work(desk, loads, news, new Notes(file(name), kit));
     open.put(name, work);
     return work;
   }

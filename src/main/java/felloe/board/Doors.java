@@ -95,6 +95,7 @@ final class Doors {
       case "act" -> act(call, work);
       case "save" -> save(call, work);
       case "view" -> view(call, work);
+      case "notes" -> notes(call, work);
       case "solid" -> solid(call, work);
       case "pull" -> pull(call, work);
       case "kit" -> kit(call, work);
@@ -166,6 +167,14 @@ final class Doors {
             .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(call.word("name")))
             .findFirst();
     return view.map(one -> Answer.html(views.of(one, work))).orElseGet(Doors::nothing);
+  }
+
+  /** What was ticked and written down at the bench. */
+  private static Answer notes(Call call, Bench.Work work) throws CannotWrite {
+    if (call.changes()) {
+      work.notes().note(call.word("of"), call.word("is"));
+    }
+    return Answer.json(200, work.notes().json());
   }
 
   private Answer solid(Call call, Bench.Work work) {

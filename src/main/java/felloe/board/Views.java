@@ -84,7 +84,10 @@ final class Views {
     if (view == View.GRIPS) {
       return SOLID + HtmlRenderer.article(report(view, source, studies, folder));
     }
-    return HtmlRenderer.article(report(view, source, studies, folder));
+    Report report = report(view, source, studies, folder);
+    return view == View.CARD || view == View.DRILLING
+        ? HtmlRenderer.workSheet(report)
+        : HtmlRenderer.article(report);
   }
 
   private Report report(View view, ShapeSource source, Studies studies, Path folder) {

@@ -31,6 +31,7 @@ public final class HtmlRenderer {
       caption{text-align:left;padding:.2rem 0}
       th,td{border-bottom:1px solid var(--rule);padding:.2rem .6rem .2rem 0;text-align:left;
       vertical-align:top}
+      .fails{font-weight:600}
       .figure{text-align:right;font-variant-numeric:tabular-nums}
       svg{max-width:100%;height:auto;background:#fff}figure{margin:1rem 0}
       details{margin:1rem 0}footer{border-top:1px solid var(--rule);margin-top:2rem;font-size:.9rem}
@@ -39,11 +40,19 @@ public final class HtmlRenderer {
 
   private final StringBuilder html = new StringBuilder(1 << 14);
 
-  private HtmlRenderer() {}
+  /** Whether what is for paper alone is there too, with fields in the place of boxes and blanks. */
+  private final boolean bench;
+
+  /** What stands above the table that is being written. */
+  private String heading = "";
+
+  private HtmlRenderer(boolean bench) {
+    this.bench = bench;
+  }
 
   /** A whole page. */
   public static String page(Report report) {
-    HtmlRenderer page = new HtmlRenderer();
+    HtmlRenderer page = new HtmlRenderer(false);
     page.html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     page.html.append("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n");
     page.element("title", "", report.title());
@@ -55,7 +64,19 @@ public final class HtmlRenderer {
 
   /** The report alone, to stand within a page. */
   public static String article(Report report) {
-    HtmlRenderer article = new HtmlRenderer();
+    return article(report, false);
+  }
+
+  /**
+   * The same to work by: boxes can be ticked and blanks filled in. Each field is known by what
+   * stands beside it ({@code data-note}), so that a row that says something else has another.
+   */
+  public static String workSheet(Report report) {
+    return article(report, true);
+  }
+
+  private static String article(Report report, boolean bench) {
+    HtmlRenderer article = new HtmlRenderer(bench);
     article.html.append("<main>\n");
     article.element("h1", "", report.title());
     article.blocks(report.blocks());
@@ -71,8 +92,9 @@ public final class HtmlRenderer {
   }
 
   private void block(Block block) {
-    if (block instanceof Block.Heading heading) {
-      element("h2", "", heading.text());
+    if (block instanceof Block.Heading head) {
+      heading = head.text();
+      element("h2", "", head.text());
     } else if (block instanceof Block.Paragraph words) {
       element("p", "", words.text());
     } else if (block instanceof Block.Callout callout) {
@@ -112,7 +134,7 @@ public final class HtmlRenderer {
     } else {
       // Pages to write on are for paper, but their pictures are worth a look here too.
       fold.blocks().stream()
-          .filter(b -> fold.depth() == Depth.SCREEN || b instanceof Block.Figure)
+          .filter(b -> bench || fold.depth() == Depth.SCREEN || b instanceof Block.Figure)
           .forEach(this::block);
     }
   }
@@ -128,7 +150,7 @@ public final class HtmlRenderer {
     html.append("<thead><tr>");
     for (Block.Column column : table.columns()) {
       if (shown(column)) {
-        cell("th", column, column.heading(), " scope=\"col\"");
+        cell("th", column, column.heading(), false);
       }
     }
     html.append("</tr></thead>\n<tbody>\n");
@@ -139,7 +161,11 @@ public final class HtmlRenderer {
         if (shown(column)) {
           boolean fail = row.get(i) instanceof Cell.Verdict v && v.tone() == Tone.FAIL;
           String text = row.get(i).text(column.unit());
-          cell("td", column, text, fail ? " style=\"font-weight:600\"" : "");
+          if (column.fill() == Fill.TICK || column.fill() == Fill.BLANK) {
+            note(table, row, column, text);
+          } else {
+            cell("td", column, text, fail);
+          }
         }
       }
       html.append("</tr>\n");
@@ -147,13 +173,36 @@ public final class HtmlRenderer {
     html.append("</tbody></table></div>\n");
   }
 
-  private static boolean shown(Block.Column column) {
-    return column.fill() != Fill.TICK && column.fill() != Fill.BLANK;
+  /** A field to tick or to fill in. */
+  private void note(Block.Table table, List<Cell> row, Block.Column column, String text) {
+    StringBuilder beside = new StringBuilder(heading).append(", ").append(table.caption());
+    for (int i = 0; i < row.size(); i++) {
+      if (table.columns().get(i).fill() != Fill.BLANK) {
+        beside.append(", ").append(row.get(i).text(table.columns().get(i).unit()));
+      }
+    }
+    boolean box = column.fill() == Fill.TICK;
+    html.append("<td>");
+    if (!box || !text.isEmpty()) {
+      String about = beside.append(", ").append(column.head()).toString();
+      html.append(box ? "<label><input type=\"checkbox\"" : "<input type=\"text\"");
+      html.append(" data-note=\"").append(escaped(about)).append("\" aria-label=\"");
+      html.append(escaped(about)).append("\">");
+      html.append(box ? escaped(text.equals("[ ]") ? "" : text) + "</label>" : "");
+    } else {
+      html.append(escaped(text));
+    }
+    html.append("</td>");
   }
 
-  private void cell(String tag, Block.Column column, String text, String more) {
-    String figure = column.fill() == Fill.FIGURES ? " class=\"figure\"" : "";
-    html.append('<').append(tag).append(figure).append(more).append('>');
+  private boolean shown(Block.Column column) {
+    return bench || column.fill() != Fill.TICK && column.fill() != Fill.BLANK;
+  }
+
+  private void cell(String tag, Block.Column column, String text, boolean fails) {
+    String kinds = (column.fill() == Fill.FIGURES ? "figure" : "") + (fails ? " fails" : "");
+    html.append('<').append(tag).append(kinds.isEmpty() ? "" : " class=\"" + kinds.strip() + '"');
+    html.append(tag.equals("th") ? " scope=\"col\">" : ">");
     html.append(escaped(text)).append("</").append(tag).append('>');
   }
 

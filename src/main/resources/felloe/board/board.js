@@ -313,6 +313,7 @@ async function look() {
     place.innerHTML = got || "<p>Still reckoning\u2026</p>";
     const canvas = place.querySelector("canvas.solid");
     if (canvas) (await import("/parts/solid.js")).mount(canvas, base);
+    if (place.querySelector("[data-note]")) notes(place);
     for (const order of place.querySelectorAll(".order")) play(order);
   }
   else {
@@ -321,6 +322,24 @@ async function look() {
     p.className = "callout";
     place.replaceChildren(p);
   }
+}
+
+// What is ticked and written down at the bench
+async function notes(place) {
+  const answer = await fetch(base + "notes"), known = await answer.json();
+  if (known.refused) { say(known.refused); return; }
+  for (const field of place.querySelectorAll("[data-note]")) {
+    const is = known[field.dataset.note];
+    if (field.type === "checkbox") field.checked = is === "done";
+    else field.value = is || "";
+  }
+  place.onchange = async (event) => {
+    const field = event.target;
+    if (field.dataset.note === undefined) return;
+    const is = field.type === "checkbox" ? (field.checked ? "done" : "") : field.value;
+    const got = await (await fetch(base + "notes", {method: "POST", body: new URLSearchParams({of: field.dataset.note, is})})).json();
+    if (got.refused) say(got.refused);
+  };
 }
 
 // Paths in the order in which they are cut

@@ -338,4 +338,25 @@ class BoardTest {
       assertEquals(List.of(".a.yaml.felloe-unsaved", ".wren.yaml.felloe-unsaved"), names());
     }
   }
+
+  @Test
+  void whatIsTickedAtTheBenchIsKeptBesideTheShape() throws Exception {
+    try (Served served = Served.with(folder, "dunlin.yaml")) {
+      String view = served.get("/shape/dunlin.yaml/view?name=drilling").body();
+      java.util.regex.Matcher note =
+          java.util.regex.Pattern.compile("checkbox\" data-note=\"([^\"]+)\"").matcher(view);
+      assertTrue(note.find(), "there is something to tick");
+      String of = note.group(1).replace("&quot;", "\"").replace("&lt;", "<").replace("&amp;", "&");
+      served.post("/shape/dunlin.yaml/notes", Map.of("of", of, "is", "done"));
+      served.post("/shape/dunlin.yaml/notes", Map.of("of", "hole H1", "is", "5.02: \"good\" # so"));
+      JsonNode notes = Served.json(served.get("/shape/dunlin.yaml/notes"));
+      assertEquals("done", notes.get(of).asText());
+      assertEquals("5.02: \"good\" # so", notes.get("hole H1").asText());
+      assertEquals(List.of("dunlin-bench.yaml", "dunlin.yaml"), names());
+      served.post("/shape/dunlin.yaml/notes", Map.of("of", of, "is", ""));
+      assertFalse(Served.json(served.get("/shape/dunlin.yaml/notes")).has(of));
+      String card = served.get("/shape/dunlin.yaml/view?name=card").body();
+      assertTrue(card.contains("type=\"text\" data-note="), "there are readings to type");
+    }
+  }
 }
