@@ -19,6 +19,7 @@ import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * A page on this machine, to see a plate while it is changed. It serves this machine alone, or with
@@ -59,7 +60,11 @@ public final class Board implements AutoCloseable {
    */
   public record Wish(Path folder, Optional<String> first, int port, boolean network) {}
 
-  private Board(Wish wish, Kit kit, BoardTalk talk, Consumer<Throwable> faults) throws CannotWrite {
+  /**
+   * @param own whether a caller's address is this machine's own
+   */
+  Board(Wish wish, Kit kit, BoardTalk talk, Consumer<Throwable> faults, Predicate<InetAddress> own)
+      throws CannotWrite {
     this.faults = faults;
     System.setProperty("sun.net.httpserver.maxReqTime", SLOWEST);
     this.bench = new Bench(wish.folder(), kit, Schema.ofShapeFile());
@@ -76,7 +81,7 @@ public final class Board implements AutoCloseable {
       throw new CannotWrite(
           "port " + wish.port(), "cannot be listened at: " + taken.getMessage(), "choose another");
     }
-    this.guard = new Guard(server.getAddress().getPort(), wish.network());
+    this.guard = new Guard(server.getAddress().getPort(), wish.network(), own);
     this.hands =
         new ThreadPoolExecutor(
             FEW,
@@ -104,7 +109,7 @@ public final class Board implements AutoCloseable {
    */
   public static Board open(Wish wish, Kit kit, BoardTalk talk, Consumer<Throwable> faults)
       throws CannotWrite {
-    return new Board(wish, kit, talk, faults);
+    return new Board(wish, kit, talk, faults, InetAddress::isLoopbackAddress);
   }
 
   /** Where it is on this machine. */

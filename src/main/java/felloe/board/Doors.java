@@ -2,6 +2,7 @@ package felloe.board;
 
 import felloe.board.Views.View;
 import felloe.files.CannotWrite;
+import felloe.files.OutFile;
 import felloe.geometry.Point;
 import felloe.kit.KitFiles;
 import felloe.out.Json;
@@ -161,11 +162,19 @@ final class Doors {
     return Answer.json(200, reply(state, work, call));
   }
 
+  /** A view as a part of the page, or as a file to keep. */
   private Answer view(Call call, Bench.Work work) {
+    String name = call.word("name");
     Optional<View> view =
-        List.of(View.values()).stream()
-            .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(call.word("name")))
-            .findFirst();
+        List.of(View.values()).stream().filter(one -> Views.word(one).equals(name)).findFirst();
+    if (view.isEmpty() && !name.equals("drawing")) {
+      return nothing();
+    }
+    if (call.truth("save")) {
+      OutFile file = views.saved(view, work);
+      String type = file.name().endsWith(".png") ? "image/png" : "application/pdf";
+      return Answer.file(type, file.bytes(), file.name());
+    }
     return view.map(one -> Answer.html(views.of(one, work))).orElseGet(Doors::nothing);
   }
 

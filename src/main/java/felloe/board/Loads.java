@@ -1,5 +1,6 @@
 package felloe.board;
 
+import felloe.document.Report;
 import felloe.out.Json;
 import felloe.plate.BadInput;
 import felloe.render.HtmlRenderer;
@@ -38,7 +39,7 @@ final class Loads implements AutoCloseable {
           });
   private final Runnable changed = this::changed;
 
-  private volatile Answer answer = new Answer("", Stage.WAITS, "", "", Optional.empty());
+  private volatile Answer answer = new Answer("", Stage.WAITS, "", "");
   private Future<?> running;
 
   /** How far it has come. */
@@ -59,19 +60,29 @@ final class Loads implements AutoCloseable {
    * @param text that it is of
    * @param words in a sentence
    * @param tone of the verdict
-   * @param article the report with its maps, once that is there
+   * @param report with its maps, once that is there
+   * @param article the same as part of a page
    */
   private record Answer(
-      String text, Stage stage, String words, String tone, Optional<String> article) {
+      String text,
+      Stage stage,
+      String words,
+      String tone,
+      Optional<Report> report,
+      Optional<String> article) {
+
+    /** Without a report. */
+    Answer(String text, Stage stage, String words, String tone) {
+      this(text, stage, words, tone, Optional.empty(), Optional.empty());
+    }
 
     /** The same with its report, which takes a while to be drawn. */
     static Answer of(String text, Stage stage, LoadOutcome outcome) {
       String words = BesideDrawing.loads(outcome);
-      Optional<String> article =
-          stage == Stage.FIRST
-              ? Optional.empty()
-              : Optional.of(HtmlRenderer.article(LoadReport.of(outcome)));
-      return new Answer(text, stage, words, outcome.met() ? "well" : "fail", article);
+      Optional<Report> report =
+          stage == Stage.FIRST ? Optional.empty() : Optional.of(LoadReport.of(outcome));
+      String tone = outcome.met() ? "well" : "fail";
+      return new Answer(text, stage, words, tone, report, report.map(HtmlRenderer::article));
     }
   }
 
@@ -90,7 +101,7 @@ final class Loads implements AutoCloseable {
     if (text.equals(answer.text())) {
       return;
     }
-    answer = new Answer(text, Stage.WAITS, "", "", Optional.empty());
+    answer = new Answer(text, Stage.WAITS, "", "");
     if (running != null) {
       running.cancel(true);
     }
@@ -140,7 +151,7 @@ final class Loads implements AutoCloseable {
       say(Answer.of(text, Stage.DONE, whole));
     } catch (BadInput cannot) {
       String words = cannot.problems().get(0).line();
-      say(new Answer(text, Stage.CANNOT, words, "fail", Optional.empty()));
+      say(new Answer(text, Stage.CANNOT, words, "fail"));
     }
   }
 
@@ -160,6 +171,11 @@ final class Loads implements AutoCloseable {
   /** The report with its maps; empty while it is not there yet. */
   Optional<String> article() {
     return answer.article();
+  }
+
+  /** The report, to be kept; empty while it is not there yet. */
+  Optional<Report> report() {
+    return answer.report();
   }
 
   @Override

@@ -2,6 +2,7 @@ package felloe.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -46,7 +47,20 @@ public final class Combine {
     if (a.isEmpty()) {
       return operation == Topology.Operation.UNION ? b : List.of();
     }
+    Optional<List<Region>> apart = apart(operation, a, b);
+    if (apart.isPresent()) {
+      return apart.get();
+    }
     return refining(Tolerances.CHORD, chord -> () -> new Attempt(chord).run(operation, a, b));
+  }
+
+  private static Optional<List<Region>> apart(
+      Topology.Operation operation, List<Region> a, List<Region> b) {
+    return switch (operation) {
+      case UNION -> Optional.empty();
+      case INTERSECTION -> b.size() == 1 ? Apart.intersection(a, b.get(0)) : Optional.empty();
+      case DIFFERENCE -> Apart.difference(a, b);
+    };
   }
 
   /** One try at a chord tolerance. */

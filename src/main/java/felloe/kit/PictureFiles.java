@@ -37,7 +37,7 @@ public final class PictureFiles {
         sketch.name(), KitNames.set("show", sketch.place(), sketch.revision(), picture));
   }
 
-  static OutFile of(Plate plate, List<Finding> findings) {
+  public static OutFile of(Plate plate, List<Finding> findings) {
     return new OutFile(
         plate.name() + ".png",
         PngWriter.write(

@@ -46,7 +46,7 @@ public final class TemplateFiles {
     return files.here(new FileSet(name, "", List.of(new OutFile(name, pdf))));
   }
 
-  static OutFile tiled(TemplateOutcome outcome) {
+  public static OutFile tiled(TemplateOutcome outcome) {
     String paper = outcome.options().paper().title();
     String name = named(outcome.study(), "-template-" + paper, outcome.options());
     return new OutFile(name + ".pdf", PdfWriter.write(outcome.tiled()));

@@ -51,6 +51,10 @@ final class BodyObstacles {
   private final GripPlan grips;
   private final List<PlannedJoint> joints;
   private final double finger;
+
+  /** Beyond the whole outline from the hub axis, mm. */
+  private final double reach;
+
   private final Map<String, List<Prism>> rows = new LinkedHashMap<>();
 
   private BodyObstacles(Reviewed of, double finger) {
@@ -58,6 +62,7 @@ final class BodyObstacles {
     this.grips = of.joints().grips();
     this.joints = of.joints().joints();
     this.finger = finger;
+    this.reach = 2 * plate.outline().farthest(Point.ORIGIN);
   }
 
   /**
@@ -264,7 +269,7 @@ final class BodyObstacles {
 
   /** How far from the hub axis a finger is first met. */
   private double hit(List<Region> places, Point way) {
-    Line ray = new Line(Point.ORIGIN, way.times(reach()));
+    Line ray = new Line(Point.ORIGIN, way.times(reach));
     double nearest = Double.POSITIVE_INFINITY;
     for (Region row : places) {
       nearest = Math.min(nearest, nearest(ray, row.outer()));
@@ -284,7 +289,7 @@ final class BodyObstacles {
 
   /** How far the outline reaches that way. */
   private double far(Point way) {
-    Line ray = new Line(Point.ORIGIN, way.times(reach()));
+    Line ray = new Line(Point.ORIGIN, way.times(reach));
     double far = 0;
     for (Segment segment : plate.outline().segments()) {
       for (Point p : Gap.meetings(ray, segment)) {
@@ -292,9 +297,5 @@ final class BodyObstacles {
       }
     }
     return far;
-  }
-
-  private double reach() {
-    return 2 * plate.outline().farthest(Point.ORIGIN);
   }
 }

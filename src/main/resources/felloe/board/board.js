@@ -373,6 +373,7 @@ function choose(name) {
     tab.setAttribute("aria-selected", String(tab.dataset.view === name));
     tab.tabIndex = tab.dataset.view === name ? 0 : -1;
   }
+  byId("keep").href = base + "view?save=true&name=" + name;
   byId("sheet").hidden = name !== "drawing";
   const other = name !== "drawing";
   byId("view").hidden = !other;

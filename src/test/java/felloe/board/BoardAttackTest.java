@@ -235,4 +235,49 @@ class BoardAttackTest {
       }
     }
   }
+
+  @Test
+  void onTheNetworkNothingIsSeenWithoutTheCode() throws Exception {
+    Files.copy(Path.of("shapes/dunlin.yaml"), folder.resolve("dunlin.yaml"));
+    try (Served served = Served.empty(folder, true)) {
+      for (String way :
+          List.of(
+              "/",
+              "/start",
+              "/shape/dunlin.yaml",
+              "/shape/dunlin.yaml/state",
+              "/shape/dunlin.yaml/news",
+              "/shape/dunlin.yaml/kit",
+              "/parts/board.js")) {
+        HttpResponse<String> answer = served.get(way);
+        assertEquals(401, answer.statusCode(), way);
+        assertFalse(answer.body().contains("dunlin"), way);
+      }
+      assertEquals(200, served.get("/parts/board.css").statusCode());
+      assertEquals(401, served.post("/shape/dunlin.yaml/act", Map.of("act", "undo")).statusCode());
+      assertEquals(401, served.post("/code", Map.of("code", "AAAAAAAA")).statusCode());
+      HttpResponse<String> in = served.post("/code", Map.of("code", served.board.code()));
+      assertEquals(303, in.statusCode());
+      String cookie = in.headers().firstValue("Set-Cookie").orElseThrow().split(";")[0];
+      String host = "Host: localhost:" + served.board.port();
+      assertEquals(
+          "HTTP/1.1 200",
+          served.raw(
+              "GET /shape/dunlin.yaml/state HTTP/1.1",
+              host,
+              "Cookie: other=1; " + cookie,
+              "Connection: close"));
+      assertEquals(
+          "HTTP/1.1 401",
+          served.raw(
+              "GET /shape/dunlin.yaml/state HTTP/1.1",
+              host,
+              "Cookie: " + cookie + "x",
+              "Connection: close"));
+      assertEquals(
+          401,
+          served.post("/code", Map.of("code", served.board.code())).statusCode(),
+          "the code is good once");
+    }
+  }
 }

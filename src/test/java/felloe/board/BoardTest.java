@@ -241,6 +241,11 @@ class BoardTest {
           assertEquals(200, answer.statusCode(), shape + " " + view + answer.body());
         }
       }
+      for (String view : List.of("drawing", "review", "template", "cutting", "drilling")) {
+        byte[] kept = served.bytes("/shape/dunlin.yaml/view?save=true&name=" + view);
+        String head = new String(kept, 0, 4, java.nio.charset.StandardCharsets.ISO_8859_1);
+        assertEquals(view.equals("drawing") ? "\u0089PNG" : "%PDF", head, view);
+      }
       assertEquals(422, served.get("/shape/dunlin.yaml/view?name=cockpit").statusCode());
       assertTrue(served.faults.isEmpty(), served.faults.toString());
     }

@@ -40,8 +40,14 @@ final class Served implements AutoCloseable {
 
   private Served(Path folder, Optional<String> first, boolean network) throws Exception {
     this.folder = folder;
+    // On the network every caller is taken for another machine.
     this.board =
-        Board.open(new Board.Wish(folder, first, 0, network), new Kit(folder), talk(), faults::add);
+        new Board(
+            new Board.Wish(folder, first, 0, network),
+            new Kit(folder),
+            talk(),
+            faults::add,
+            address -> !network);
   }
 
   /** A board with copies of demo shapes. */
