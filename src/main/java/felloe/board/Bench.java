@@ -91,6 +91,17 @@ final class Bench implements AutoCloseable {
     return begin(name, Optional.of(text));
   }
 
+  /**
+   * Refuses to begin without a file.
+   *
+   * @throws BadInput when there is none of that name
+   */
+  void refuseMissing(String name) {
+    if (!Files.isRegularFile(file(name), LinkOption.NOFOLLOW_LINKS)) {
+      throw refused(name, "does not exist", "check the name and the folder");
+    }
+  }
+
   private Work begin(String name, Optional<String> text) {
     Desk desk = new Desk(file(name), text, kit, schema);
     News news = new News();

@@ -6,6 +6,7 @@ import felloe.files.CannotWrite;
 import felloe.kit.Kit;
 import felloe.out.Json;
 import felloe.out.JsonWriter;
+import felloe.plate.BadInput;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;
@@ -69,7 +70,7 @@ public final class Board implements AutoCloseable {
     System.setProperty("sun.net.httpserver.maxReqTime", SLOWEST);
     this.bench = new Bench(wish.folder(), kit, Schema.ofShapeFile());
     this.doors = new Doors(bench, wish.first(), talk);
-    wish.first().ifPresent(bench::work);
+    wish.first().ifPresent(bench::refuseMissing);
     try {
       InetSocketAddress at =
           wish.network()
@@ -98,13 +99,24 @@ public final class Board implements AutoCloseable {
     server.setExecutor(hands);
     server.createContext("/", this::serve);
     server.start();
+    // While the browser opens, the first plate is drawn.
+    wish.first().ifPresent(name -> hands.execute(() -> begin(name)));
+  }
+
+  private void begin(String name) {
+    try {
+      bench.work(name);
+    } catch (BadInput told) {
+      // The page asks for it too, and tells it.
+      return;
+    }
   }
 
   /**
    * Opens a board.
    *
    * @param faults is told of faults of the program
-   * @throws felloe.plate.BadInput when the first shape cannot be read at all
+   * @throws BadInput when the first shape cannot be read at all
    * @throws CannotWrite when the port is taken
    */
   public static Board open(Wish wish, Kit kit, BoardTalk talk, Consumer<Throwable> faults)
@@ -146,7 +158,7 @@ public final class Board implements AutoCloseable {
         answer = Answer.refused(413, "That is larger than what is taken here.");
       } catch (IllegalArgumentException wrong) {
         answer = Answer.refused(400, "That is not written as the web has it.");
-      } catch (felloe.plate.BadInput bad) {
+      } catch (BadInput bad) {
         answer = Answer.refused(422, String.join("\n", bad.lines()));
       } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
         faults.accept(fault);

@@ -51,6 +51,10 @@ final class BoardCommand implements Command {
   @Override
   public int run(ParseResult call, Screen screen, Kit kit) throws CannotWrite {
     Optional<Path> shape = SHAPE.in(call).map(file -> kit.folder().resolve(file));
+    if (shape.isPresent() && shape.get().getFileName() == null) {
+      throw Read.wrong(
+          SHAPE.name(), shape.get().toString(), "is no shape file", "name a file in a folder");
+    }
     Path folder =
         shape.map(file -> file.toAbsolutePath().getParent()).orElse(kit.folder().toAbsolutePath());
     Board.Wish wish =

@@ -225,4 +225,45 @@ class BoardBrowserTest {
           "a new group");
     }
   }
+
+  /** From the key to the new drawing on the screen; how long on this machine is printed. */
+  @Test
+  void aChangeIsPaintedSoon() throws Exception {
+    try (Served served = Served.with(folder, "dunlin.yaml")) {
+      shown(served, "dunlin.yaml");
+      browser.await(() -> browser.text("#loads").startsWith("Loads: "), "the loads");
+      Object times =
+          browser.driver.executeAsyncScript(
+              """
+              const done = arguments[0], field = document.querySelector('[id][data-path="bore"]') ||
+                document.querySelector('#form .pick input');
+              const plate = document.getElementById('plate'), times = [];
+              const first = parseFloat(field.value);
+              function once(i) {
+                if (i === 40) { done(times); return; }
+                const start = performance.now();
+                const seen = new MutationObserver(() => {
+                  seen.disconnect();
+                  requestAnimationFrame(() => setTimeout(() => {
+                    times.push(performance.now() - start);
+                    setTimeout(() => once(i + 1), 30);
+                  }, 0));
+                });
+                seen.observe(plate, {childList: true});
+                field.value = String(first + (i % 2 ? 0 : 0.5));
+                field.dispatchEvent(new Event('input', {bubbles: true}));
+              }
+              once(0);
+              """);
+      List<Double> all =
+          ((List<?>) times).stream().map(t -> ((Number) t).doubleValue()).sorted().toList();
+      System.out.println(
+          "from a key to the new drawing, ms: half within "
+              + Math.round(all.get(all.size() / 2))
+              + ", 95 of 100 within "
+              + Math.round(all.get((int) (all.size() * 0.95))));
+      // On a machine that does other things too this is a bound against what is wrong, not slow.
+      assertTrue(all.get(all.size() / 2) < 1500, all.toString());
+    }
+  }
 }
