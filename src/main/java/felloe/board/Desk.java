@@ -303,7 +303,10 @@ final class Desk {
                             "cannot be moved",
                             "change its value instead")));
     String value = Snap.written(handle, drag.to(), drag.fine(), handles);
-    return new Editing(schema, name(), history.now().text()).written(drag.path(), value);
+    Editing editing = new Editing(schema, name(), history.now().text());
+    return handle.kind() == Handle.Kind.RISE
+        ? editing.risen(drag.path(), value)
+        : editing.written(drag.path(), value);
   }
 
   /** What can be taken hold of on the last good drawing. */

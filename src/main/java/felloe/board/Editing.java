@@ -55,6 +55,15 @@ final class Editing {
     }
   }
 
+  /** The rise of an edge; a bare corner becomes a group that has one. */
+  String risen(String path, String rise) {
+    String corner = Steps.above(path);
+    return find(corner)
+        .filter(v -> v instanceof Sequence)
+        .map(at -> text.set(corner, "{at: " + Flow.of(at) + ", rise: " + rise + "}").text())
+        .orElseGet(() -> text.set(path, rise).text());
+  }
+
   /** A figure made more or less. */
   String stepped(String path, int by, boolean fine) {
     Schema place = place(path);

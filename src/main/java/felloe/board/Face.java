@@ -19,6 +19,7 @@ import felloe.plate.Window;
 import felloe.report.BesideDrawing.Open;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -215,14 +216,15 @@ final class Face {
 
   private void handles(List<Handle> handles) {
     for (Handle one : handles) {
-      svg.append("<g class=\"handle ").append(one.kind() == Handle.Kind.CLOCK ? "clock" : "point");
+      svg.append("<g class=\"handle ").append(one.kind().name().toLowerCase(Locale.ROOT));
       svg.append("\" tabindex=\"0\" role=\"button\" data-handle=\"").append(escaped(one.path()));
       svg.append("\" data-x=\"").append(n(one.at().x())).append("\" data-y=\"");
       svg.append(n(one.at().y())).append("\" aria-label=\"").append(escaped(one.path()));
       svg.append(": drag it, or move it with the arrow keys\"><circle class=\"grab\" cx=\"");
       svg.append(n(one.at().x())).append("\" cy=\"").append(n(-one.at().y())).append("\" r=\"");
       svg.append(n(9 * unit)).append("\"/><circle class=\"knob\" cx=\"").append(n(one.at().x()));
-      svg.append("\" cy=\"").append(n(-one.at().y())).append("\" r=\"").append(n(3 * unit));
+      double knob = one.kind() == Handle.Kind.RISE ? 1.8 : 3;
+      svg.append("\" cy=\"").append(n(-one.at().y())).append("\" r=\"").append(n(knob * unit));
       svg.append("\"/></g>\n");
     }
   }

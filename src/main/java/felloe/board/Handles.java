@@ -116,6 +116,9 @@ final class Handles {
     } else if (value instanceof Scalar one && place.is("clock")) {
       clock(one.text()).ifPresent(angle -> found.add(onOutline(path, angle)));
     } else if (value instanceof Mapping group) {
+      if (group.entries().containsKey("corners")) {
+        found.addAll(Bulges.of(path, group, new Handle(path, Kind.POINT, origin, origin, turn)));
+      }
       for (Map.Entry<String, Keyed> one : group.entries().entrySet()) {
         String key = one.getKey();
         if (!ELSEWHERE.contains(key)) {
@@ -136,7 +139,7 @@ final class Handles {
     return place.is("point") || schema.is("point");
   }
 
-  private static Optional<Point> point(YamlValue value) {
+  static Optional<Point> point(YamlValue value) {
     if (value instanceof Sequence list
         && list.items().size() == 2
         && list.items().get(0) instanceof Scalar x
@@ -148,7 +151,7 @@ final class Handles {
     return Optional.empty();
   }
 
-  private static OptionalDouble figure(YamlValue value) {
+  static OptionalDouble figure(YamlValue value) {
     return value instanceof Scalar one ? one.length() : OptionalDouble.empty();
   }
 

@@ -30,6 +30,9 @@ final class Snap {
       double grain = fine ? 1 : 5;
       return Nudge.time((int) (Math.rint(hours * 60 / grain) * grain));
     }
+    if (handle.kind() == Kind.RISE) {
+      return Numbers.brief(rise(handle, to, fine), PLACES);
+    }
     Point place = fine ? to : toward(handle, to, others);
     Point written = handle.written(place);
     double grain = fine ? 0.1 : 1;
@@ -40,6 +43,18 @@ final class Snap {
     double atX = straight && x.isPresent() ? written.x() : Math.rint(written.x() / grain) * grain;
     double atY = straight && y.isPresent() ? written.y() : Math.rint(written.y() / grain) * grain;
     return "[" + Numbers.brief(atX, PLACES) + ", " + Numbers.brief(atY, PLACES) + "]";
+  }
+
+  /** Whole millimetres, or where the edge runs on from its neighbour. */
+  private static double rise(Handle handle, Point to, boolean fine) {
+    double raw = to.minus(handle.origin()).dot(Point.polar(1, handle.turn()));
+    double within = Math.max(-handle.most(), Math.min(handle.most(), raw));
+    double grain = fine ? 0.1 : 1;
+    double whole = Math.rint(within / grain) * grain;
+    return handle.stops().stream()
+        .filter(stop -> !fine && Math.abs(stop - within) <= NEAR && Math.abs(stop) <= handle.most())
+        .min((a, b) -> Double.compare(Math.abs(a - within), Math.abs(b - within)))
+        .orElse(Math.abs(whole) > handle.most() ? within : whole);
   }
 
   private static Point toward(Handle handle, Point to, List<Handle> others) {

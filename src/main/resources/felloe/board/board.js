@@ -377,7 +377,7 @@ function choose(name) {
   byId("sheet").hidden = name !== "drawing";
   const other = name !== "drawing";
   byId("view").hidden = !other;
-  if (other) { byId("view").innerHTML = "<p>\u2026</p>"; look(); }
+  if (other) { byId("view").innerHTML = "<p>It is being made\u2026</p>"; look(); }
 }
 
 for (const [name, label] of views) {

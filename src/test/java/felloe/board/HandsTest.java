@@ -80,8 +80,11 @@ class HandsTest {
             "holes[1].edge.to",
             "windows[0].at",
             "windows[0].points.corners[0]",
+            "windows[0].points.corners[0].rise",
             "windows[0].points.corners[1].at",
+            "windows[0].points.corners[1].rise",
             "windows[0].points.corners[2]",
+            "windows[0].points.corners[2].rise",
             "windows[1].at"),
         handles.keySet().stream().sorted().toList());
     near(new Point(50, 20), handles.get("windows[0].points.corners[1].at").at());
@@ -136,5 +139,70 @@ class HandsTest {
   void aHandRoundTheHubWritesTheClock(double x, double y, String time) {
     Handle handle = new Handle("a", Kind.CLOCK, Point.ORIGIN, Point.ORIGIN, 0);
     assertEquals(time, Snap.written(handle, new Point(x, y), false, List.of()));
+  }
+
+  private static String points(List<String> corners, boolean half) {
+    return "felloe: 1\noutline:\n  points:\n    corners: ["
+        + String.join(", ", corners)
+        + "]\n"
+        + (half ? "    half: true\n" : "")
+        + "stock: {material: birch-plywood, thickness: 6}\n";
+  }
+
+  /** Every stop of every edge makes it run on from its neighbour without a corner. */
+  @Test
+  void anEdgeThatIsPulledStopsWhereItRunsOnFromItsNeighbour() {
+    List<String> round =
+        List.of(
+            "[-100, -60]",
+            "{at: [100, -60], rise: 6}",
+            "[120, 20]",
+            "{at: [60, 90], rise: 9}",
+            "[-60, 90]",
+            "[-120, 20]");
+    List<String> back =
+        new java.util.ArrayList<>(
+            round.stream().map(c -> c.replaceAll(", rise: \\d", "")).toList());
+    java.util.Collections.reverse(back);
+    List<String> half = List.of("[0, 95]", "[70, 90]", "[125, 20]", "[100, -60]", "[0, -66]");
+    int stops = 0;
+    for (var one :
+        List.of(Map.entry(round, false), Map.entry(back, false), Map.entry(half, true))) {
+      String text = points(one.getKey(), one.getValue());
+      Seen seen = Seen.of("a.yaml", text, java.nio.file.Path.of("shapes"));
+      List<Handle> all = Reply.handles(SCHEMA, seen, seen);
+      for (Handle handle : all) {
+        if (handle.kind() != Kind.RISE) {
+          continue;
+        }
+        for (double stop : handle.stops()) {
+          if (stop == 0 || Math.abs(stop) > handle.most()) {
+            continue;
+          }
+          Point near = handle.origin().plus(Point.polar(stop + 0.4, handle.turn()));
+          String rise = Snap.written(handle, near, false, all);
+          assertEquals(stop, Double.parseDouble(rise), 0.0051, handle.path());
+          String changed = new Editing(SCHEMA, "a.yaml", text).risen(handle.path(), rise);
+          Seen then = Seen.of("a.yaml", changed, java.nio.file.Path.of("shapes"));
+          assertTrue(then.study().isPresent(), then.problems() + changed);
+          assertTrue(
+              smoothest(then.study().get().plate().outline()) < 0.0005,
+              handle.path() + " " + rise + " " + smoothest(then.study().get().plate().outline()));
+          stops++;
+        }
+      }
+    }
+    assertTrue(stops > 20, "stops tried: " + stops);
+  }
+
+  /** The least turn at any joint of what runs on somewhere, radians. */
+  private static double smoothest(Contour outline) {
+    double least = Math.PI;
+    for (int i = 0; i < outline.segments().size(); i++) {
+      Point a = outline.segments().get(i).tangent(1);
+      Point b = outline.segments().get((i + 1) % outline.segments().size()).tangent(0);
+      least = Math.min(least, Math.abs(Math.atan2(a.cross(b), a.dot(b))));
+    }
+    return least;
   }
 }
