@@ -134,5 +134,6 @@ final class Bench implements AutoCloseable {
   public synchronized void close() {
     open.values().forEach(work -> work.loads().close());
     open.values().forEach(work -> work.news().close());
+    open.values().forEach(work -> work.desk().close());
   }
 }

@@ -21,7 +21,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
  * One shape file that is worked on: its text with all earlier ones, what is on the disk, and what
  * the text says. Several pages may look at it; each change must name the state that it starts from.
  */
-final class Desk {
+final class Desk implements AutoCloseable {
 
   private static final int LARGEST = 8 << 20;
 
@@ -205,6 +205,13 @@ final class Desk {
   }
 
   private void carryOut(Act act) {
+    if (found.isPresent() && !(act instanceof Act.TakeKept || act instanceof Act.DropKept)) {
+      // Who goes on without a word about it still finds it among the states.
+      History all = new History(found.get(), "what was not saved");
+      history.all().forEach(step -> all.then(step.text(), step.did()));
+      history = all;
+      found = Optional.empty();
+    }
     if (act instanceof Act.Undo) {
       history.undo();
       renewed();
@@ -331,16 +338,12 @@ final class Desk {
     keep(text);
   }
 
-  /** What is not saved is kept beside the file; a disk that says no is told when it is saved. */
+  /** What is not saved is kept beside the file. */
   private void keep(String text) {
-    try {
-      if (text.equals(disk)) {
-        kept.drop();
-      } else {
-        kept.keep(text);
-      }
-    } catch (CannotWrite refused) {
-      return;
+    if (text.equals(disk)) {
+      kept.drop();
+    } else {
+      kept.keep(text);
     }
   }
 
@@ -376,5 +379,10 @@ final class Desk {
     }
     tell();
     return state;
+  }
+
+  @Override
+  public void close() {
+    kept.close();
   }
 }
