@@ -236,6 +236,10 @@ final class Doors {
 
   /** The whole kit: to keep as one file, or written where the command line writes it. */
   private Answer kit(Call call, Bench.Work work) throws CannotWrite {
+    if (!work.desk().state().saved()) {
+      return Answer.refused(
+          422, "Save first: a kit belongs to the shape file as it is on the disk.");
+    }
     Study study = KitBox.study(work.desk());
     try (KitFiles files = new KitFiles()) {
       KitFiles.Made made = files.of(study, talk.calls().apply(study), talk.options());

@@ -30,6 +30,9 @@ final class Form {
 
   private static final List<String> AXES = List.of("x", "y", "z");
 
+  /** A form of more fields than this would hold the page up. */
+  private static final int MOST = 4_000;
+
   /** Groups that are open at first. */
   private static final List<String> OPEN = List.of("outline", "windows", "stock");
 
@@ -50,7 +53,9 @@ final class Form {
   /** The form of a shape file. */
   static Made of(Schema schema, YamlValue root) {
     Form form = new Form();
-    if (root instanceof Mapping top) {
+    if (count(root) > MOST) {
+      form.html.append("<p class=\"help\">Too many values for a form: change the text.</p>\n");
+    } else if (root instanceof Mapping top) {
       form.keys("", schema, top);
     }
     String html = form.html.toString();
@@ -59,6 +64,13 @@ final class Form {
     // A choice among families changes no path of its own.
     return new Made(
         html, form.values, fields.toString().hashCode() * 31 + html.length() / 1_000_000);
+  }
+
+  private static int count(YamlValue value) {
+    if (value instanceof Mapping group) {
+      return group.entries().values().stream().mapToInt(one -> count(one.value())).sum();
+    }
+    return value instanceof Sequence list ? list.items().stream().mapToInt(Form::count).sum() : 1;
   }
 
   private void keys(String path, Schema schema, Mapping group) {

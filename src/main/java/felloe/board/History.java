@@ -6,6 +6,9 @@ import java.util.List;
 /** The states of a text, each of which can be gone back to and forth again. */
 final class History {
 
+  /** Characters of all states together, beyond which the oldest are forgotten. */
+  private static final long MOST = 100_000_000;
+
   private final List<Step> steps = new ArrayList<>();
   private int at;
 
@@ -40,6 +43,12 @@ final class History {
     steps.subList(at + 1, steps.size()).clear();
     steps.add(new Step(text, did));
     at++;
+    long all = steps.stream().mapToLong(step -> step.text().length()).sum();
+    // Only texts of megabytes ever come here.
+    while (all > MOST && at > 0) {
+      all -= steps.remove(0).text().length();
+      at--;
+    }
   }
 
   /** The same as part of the last step, such as one movement of a hand. */

@@ -129,7 +129,11 @@ final class Loads implements AutoCloseable {
       Thread.currentThread().interrupt();
       return;
     }
-    if (stale(text) || desk.state().seen().study().isEmpty()) {
+    if (stale(text)) {
+      return;
+    }
+    if (desk.state().seen().study().isEmpty()) {
+      say(new Answer(text, Stage.CANNOT, "it is no plate as it is", "fail"));
       return;
     }
     ShapeSource source = ShapeSource.text(desk.name(), text);

@@ -53,8 +53,8 @@ final class Reply {
             .with("title", title(shown))
             .with("drawing", drawing(shown, open, handles, ways, other))
             .with("problems", Json.array(seen.problems(), one -> problem(one, seen)))
-            .with("verdict", shown.study().map(BesideDrawing::verdict).orElse(""))
-            .with("tone", shown.study().map(s -> tone(s.verdict())).orElse("fail"))
+            .with("verdict", verdict(seen, shown))
+            .with("tone", seen.study().map(s -> tone(s.verdict())).orElse("fail"))
             .with("findings", Json.array(open, one -> finding(one, ways)))
             .with("figures", Json.array(figures(shown), Reply::figure));
     Optional<YamlTree> tree = seen.tree();
@@ -66,6 +66,17 @@ final class Reply {
       }
     }
     return reply;
+  }
+
+  /** What is told of the last plate that could be drawn is never told of what is none. */
+  private static String verdict(Seen seen, Seen shown) {
+    if (seen.study().isPresent()) {
+      return BesideDrawing.verdict(seen.study().get());
+    }
+    return BesideDrawing.NONE
+        + (seen == shown
+            ? ""
+            : shown.study().map(s -> BesideDrawing.LAST + BesideDrawing.verdict(s)).orElse(""));
   }
 
   private static String title(Seen shown) {

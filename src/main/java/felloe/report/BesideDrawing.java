@@ -24,6 +24,12 @@ public final class BesideDrawing {
 
   private static final double SQUARE_CM = 100;
 
+  /** That a text makes no plate. */
+  public static final String NONE = "NO PLATE as it is: mend what is told first.";
+
+  /** What follows is of another one. */
+  public static final String LAST = " Figures and findings are those of the last plate: ";
+
   private BesideDrawing() {}
 
   /**

@@ -472,11 +472,33 @@ byId("undo").addEventListener("click", () => act({act: "undo"}));
 byId("redo").addEventListener("click", () => act({act: "redo"}));
 byId("save").addEventListener("click", () => send("save", {}));
 byId("zip").href = base + "kit";
+
+// A file is fetched first, so that what cannot be made is said and not kept
+async function keep(event) {
+  event.preventDefault();
+  const link = event.currentTarget;
+  say("It is being made\u2026");
+  try {
+    const answer = await fetch(link.href);
+    if (!answer.ok) { say((await answer.json()).refused); return; }
+    const named = /filename="([^"]+)"/.exec(answer.headers.get("Content-Disposition") || "");
+    const file = document.createElement("a");
+    file.href = URL.createObjectURL(await answer.blob());
+    file.download = named ? named[1] : "";
+    file.click();
+    setTimeout(() => URL.revokeObjectURL(file.href), 60000);
+    say("");
+  } catch (lost) {
+    say("The board does not answer.");
+  }
+}
+byId("zip").addEventListener("click", keep);
+byId("keep").addEventListener("click", keep);
 byId("write").addEventListener("click", async () => {
   say("The kit is being made\u2026");
   const answer = await fetch(base + "kit", {method: "POST", body: new URLSearchParams()});
   const got = await answer.json();
-  say(got.refused || "Written: " + got.files.length + " files, into " + got.files[0].replace(/[^/\\]*$/, ""));
+  say(got.refused ? got.refused : "Written: " + got.files.length + " files, into " + got.files[0].replace(/[^/\\]*$/, ""));
 });
 document.addEventListener("keydown", (event) => {
   if (!(event.ctrlKey || event.metaKey)) return;

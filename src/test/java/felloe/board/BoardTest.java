@@ -92,6 +92,9 @@ class BoardTest {
       assertEquals(good, state.get("drawing").asText());
       assertEquals("bore", state.get("problems").get(0).get("path").asText());
       assertEquals("nine miles", state.get("values").get("bore").asText());
+      assertTrue(state.get("verdict").asText().startsWith("NO PLATE"), "no verdict of another");
+      assertEquals("fail", state.get("tone").asText());
+      assertEquals(422, served.get("/shape/heron.yaml/kit").statusCode(), "nor a kit");
       JsonNode mended = served.act(HERON, write("bore", "36"));
       assertTrue(mended.get("plate").asBoolean());
       assertFalse(mended.get("stale").asBoolean());
