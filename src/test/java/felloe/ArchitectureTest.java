@@ -208,6 +208,7 @@ class ArchitectureTest {
                   "plate",
                   "yaml",
                   "shape",
+                  "solid",
                   "drawing",
                   "template",
                   "document",
