@@ -54,7 +54,7 @@ final class Beginning {
 
   private static String card(String kind, String name, String title, String text) {
     Study study = studied(name, text);
-    String drawing = Face.of(study.plate(), List.of(), List.of(), Map.of(), Optional.empty());
+    String drawing = drawing(study);
     String head = title.isEmpty() ? study.plate().title() : title;
     return "<li>"
         + drawing
@@ -68,6 +68,15 @@ final class Beginning {
         + escaped("my-" + name)
         + ".yaml\"></label></p><p><button type=\"submit\">Start with"
         + " this</button></p></form></li>\n";
+  }
+
+  /** A text as a picture. */
+  static String drawing(String name, String text) {
+    return drawing(studied(name, text));
+  }
+
+  private static String drawing(Study study) {
+    return Face.of(study.plate(), List.of(), List.of(), Map.of(), Optional.empty());
   }
 
   private static Study studied(String name, String text) {

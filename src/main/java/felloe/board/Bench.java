@@ -57,10 +57,20 @@ final class Bench implements AutoCloseable {
 
   /** The shape files of the folder, by name. */
   List<String> names() {
+    return files(false);
+  }
+
+  /** The hub files of the folder, by name. */
+  List<String> hubs() {
+    return files(true);
+  }
+
+  private List<String> files(boolean hubs) {
     try (Stream<Path> all = Files.list(folder)) {
       return all.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
           .map(file -> file.getFileName().toString())
           .filter(name -> name.matches(NAME) && !name.endsWith("-bench.yaml"))
+          .filter(name -> HubFiles.is(folder.resolve(name)) == hubs)
           .sorted()
           .limit(MOST)
           .toList();
@@ -80,14 +90,23 @@ final class Bench implements AutoCloseable {
   }
 
   /**
+   * Refuses a name that no new file may have.
+   *
+   * @throws BadInput saying why
+   */
+  synchronized void free(String name) {
+    if (Files.exists(file(name), LinkOption.NOFOLLOW_LINKS) || open.containsKey(name)) {
+      throw refused(name, "is there already", "choose another name");
+    }
+  }
+
+  /**
    * Begins with a text that is not saved yet.
    *
    * @throws BadInput when a file of that name is there already
    */
   synchronized Work begin(String name, String text) {
-    if (Files.exists(file(name), LinkOption.NOFOLLOW_LINKS) || open.containsKey(name)) {
-      throw refused(name, "is there already", "choose another name");
-    }
+    free(name);
     return begin(name, Optional.of(text));
   }
 

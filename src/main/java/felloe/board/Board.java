@@ -244,6 +244,7 @@ public final class Board implements AutoCloseable {
 
   @Override
   public void close() {
+    doors.close();
     bench.close();
     server.stop(0);
     hands.shutdownNow();

@@ -21,7 +21,7 @@ import java.util.Optional;
 import java.util.concurrent.Semaphore;
 
 /** Which call leads where; each answer is made from the same functions as the command line's. */
-final class Doors {
+final class Doors implements AutoCloseable {
 
   private static final String SHAPE = "shape";
 
@@ -30,6 +30,7 @@ final class Doors {
   private final BoardTalk talk;
   private final Views views;
   private final Beginning beginning;
+  private final Questions questions;
   private final Against against;
   private final Solids solids = new Solids();
 
@@ -45,6 +46,7 @@ final class Doors {
     this.talk = talk;
     this.views = new Views(talk);
     this.beginning = new Beginning(bench);
+    this.questions = new Questions(bench);
     this.against = new Against(bench);
   }
 
@@ -72,6 +74,9 @@ final class Doors {
     }
     if (door.equals("start") && steps == 1) {
       return call.changes() ? beginning.begin(call) : Answer.html(beginning.page());
+    }
+    if (door.equals("start") && call.step(1).equals("questions")) {
+      return questions.answer(call).orElseGet(Doors::nothing);
     }
     if (door.equals("parts") && steps == 2) {
       return Answer.part(call.step(1)).orElseGet(Doors::nothing);
@@ -248,5 +253,10 @@ final class Doors {
       }
       return Answer.file("application/zip", KitBox.zip(made), study.plate().name() + "-kit.zip");
     }
+  }
+
+  @Override
+  public void close() {
+    questions.close();
   }
 }

@@ -98,6 +98,8 @@ public final class PlateLoads {
     /** With all patience. */
     OWN,
     /** Other thicknesses too. */
+    THICKNESSES,
+    /** Wider webs too, where it is not as wanted. */
     WHOLE
   }
 
@@ -167,6 +169,38 @@ public final class PlateLoads {
    */
   public static LoadOutcome own(ShapeSource shape, Request request, Studies studies, Path folder) {
     return of(shape, request, studies, folder, Progress.SILENT, Extent.OWN);
+  }
+
+  /**
+   * The plate in every thickness, without wider webs.
+   *
+   * @throws BadInput telling why it cannot be reckoned
+   */
+  static LoadOutcome thicknesses(Study study, Studies studies) {
+    return of(study, studies, Progress.SILENT, Extent.THICKNESSES);
+  }
+
+  /**
+   * The plate as it is, and what wider webs would do.
+   *
+   * @throws BadInput telling why it cannot be reckoned
+   */
+  static LoadOutcome widened(Study study, Studies studies, Progress progress) {
+    return of(study, studies, progress, Extent.WHOLE);
+  }
+
+  /**
+   * The plate as it is.
+   *
+   * @throws BadInput telling why it cannot be reckoned
+   */
+  static LoadOutcome own(Study study, Studies studies) {
+    return of(study, studies, Progress.SILENT, Extent.OWN);
+  }
+
+  private static LoadOutcome of(Study study, Studies studies, Progress progress, Extent extent) {
+    Sources none = new Sources(MaterialBook.builtIn(), Optional.empty());
+    return of(study, Request.USUAL, none, studies, progress, extent);
   }
 
   /**
@@ -312,7 +346,9 @@ public final class PlateLoads {
     }
     try {
       LoadPlan.Compared others =
-          extent == Extent.WHOLE ? compared(study, request, range) : LoadPlan.Compared.NONE;
+          extent.compareTo(Extent.THICKNESSES) >= 0
+              ? compared(study, request, range)
+              : LoadPlan.Compared.NONE;
       return extent == Extent.QUICK
           ? LoadPlan.of(plate, range, others, hold, cases, figures, QUICK)
           : LoadPlan.of(plate, range, others, hold, cases, figures);
