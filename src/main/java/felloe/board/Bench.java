@@ -90,14 +90,15 @@ final class Bench implements AutoCloseable {
   }
 
   /**
-   * Refuses a name that no new file may have.
+   * The path of a new file.
    *
-   * @throws BadInput saying why
+   * @throws BadInput when no new file may have that name, saying why
    */
-  synchronized void free(String name) {
+  synchronized Path free(String name) {
     if (Files.exists(file(name), LinkOption.NOFOLLOW_LINKS) || open.containsKey(name)) {
       throw refused(name, "is there already", "choose another name");
     }
+    return file(name);
   }
 
   /**

@@ -69,7 +69,7 @@ public final class Board implements AutoCloseable {
     this.faults = faults;
     System.setProperty("sun.net.httpserver.maxReqTime", SLOWEST);
     this.bench = new Bench(wish.folder(), kit, Schema.ofShapeFile());
-    this.doors = new Doors(bench, wish.first(), talk);
+    this.doors = new Doors(bench, wish.first(), talk, faults);
     wish.first().ifPresent(bench::refuseMissing);
     try {
       InetSocketAddress at =

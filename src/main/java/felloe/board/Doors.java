@@ -19,6 +19,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
+import java.util.function.Consumer;
 
 /** Which call leads where; each answer is made from the same functions as the command line's. */
 final class Doors implements AutoCloseable {
@@ -31,6 +32,7 @@ final class Doors implements AutoCloseable {
   private final Views views;
   private final Beginning beginning;
   private final Questions questions;
+  private final Calliper calliper;
   private final Against against;
   private final Solids solids = new Solids();
 
@@ -39,14 +41,16 @@ final class Doors implements AutoCloseable {
 
   /**
    * @param first the shape file that the front page leads to
+   * @param faults is told of faults of the program that no answer tells
    */
-  Doors(Bench bench, Optional<String> first, BoardTalk talk) {
+  Doors(Bench bench, Optional<String> first, BoardTalk talk, Consumer<Throwable> faults) {
     this.bench = bench;
     this.first = first;
     this.talk = talk;
     this.views = new Views(talk);
     this.beginning = new Beginning(bench);
-    this.questions = new Questions(bench);
+    this.questions = new Questions(bench, faults);
+    this.calliper = new Calliper(bench);
     this.against = new Against(bench);
   }
 
@@ -77,6 +81,9 @@ final class Doors implements AutoCloseable {
     }
     if (door.equals("start") && call.step(1).equals("questions")) {
       return questions.answer(call).orElseGet(Doors::nothing);
+    }
+    if (door.equals("hub")) {
+      return calliper.answer(call).orElseGet(Doors::nothing);
     }
     if (door.equals("parts") && steps == 2) {
       return Answer.part(call.step(1)).orElseGet(Doors::nothing);

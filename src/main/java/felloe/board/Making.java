@@ -30,6 +30,8 @@ final class Making implements AutoCloseable {
             return thread;
           });
 
+  private final Consumer<Throwable> faults;
+
   private int last;
 
   /**
@@ -74,8 +76,12 @@ final class Making implements AutoCloseable {
     }
   }
 
-  Making(Bench bench) {
+  /**
+   * @param faults is told of faults of the program
+   */
+  Making(Bench bench, Consumer<Throwable> faults) {
     this.bench = bench;
+    this.faults = faults;
   }
 
   /**
@@ -119,7 +125,8 @@ final class Making implements AutoCloseable {
       }
     } catch (BadInput bad) {
       change(number, job -> job.ended(bad.lines(), false, Optional.empty()));
-    } catch (RuntimeException fault) {
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+      faults.accept(fault);
       change(
           number,
           job ->
@@ -127,7 +134,6 @@ final class Making implements AutoCloseable {
                   List.of("This is a fault in Felloe, not in your answers."),
                   false,
                   Optional.empty()));
-      throw fault;
     }
   }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The questions that lead to a wheel, and the page that waits while it is made. */
 final class Questions implements AutoCloseable {
@@ -29,9 +30,12 @@ final class Questions implements AutoCloseable {
   private final Bench bench;
   private final Making making;
 
-  Questions(Bench bench) {
+  /**
+   * @param faults is told of faults of the program
+   */
+  Questions(Bench bench, Consumer<Throwable> faults) {
     this.bench = bench;
-    this.making = new Making(bench);
+    this.making = new Making(bench, faults);
   }
 
   /** Which call leads where; empty where there is nothing. */

@@ -61,6 +61,29 @@ public final class MeasureReport {
                     survey.suspects().isEmpty() ? "" : "; a reading looks like a slip"));
   }
 
+  /**
+   * A reading that looks like a slip.
+   *
+   * @param line where it was written
+   * @param words what is odd about it
+   */
+  public record Slip(int line, String words) {}
+
+  /** Readings that look like slips. */
+  public static List<Slip> slips(MeasuredHub hub) {
+    return hub.survey().suspects().stream()
+        .map(
+            s ->
+                new Slip(
+                    s.reading().place().line(),
+                    Phrase.of(
+                        "looks like a slip{}: off by {}{}. Measure it again.",
+                        s.alone() ? "" : ", or one of the others that are marked",
+                        Quantity.fixed(s.off(), 2, "mm"),
+                        s.hint().isEmpty() ? "" : "; it " + s.hint())))
+        .toList();
+  }
+
   /** Why readings tell no circle, and what to measure next. */
   public static Report refused(MeasuredHub hub) {
     Telling told = new Telling();

@@ -23,9 +23,7 @@ public final class HubSurvey {
    */
   public static MeasuredHub of(Path file, Path folder) {
     MeasuredHub hub = of(MeasuredFile.read(file), folder);
-    if (!hub.told()) {
-      throw new BadInput(hub.survey().noCircle());
-    }
+    hub.refuseUntold();
     return hub;
   }
 

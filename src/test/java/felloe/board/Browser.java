@@ -102,6 +102,11 @@ final class Browser implements AutoCloseable {
     return field;
   }
 
+  /** What stands in a part of a row. */
+  String value(WebElement row, String part) {
+    return row.findElement(By.cssSelector("[data-part=" + part + "]")).getDomProperty("value");
+  }
+
   Object run(String script, Object... arguments) {
     return driver.executeScript(script, arguments);
   }

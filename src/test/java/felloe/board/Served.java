@@ -111,6 +111,17 @@ final class Served implements AutoCloseable {
         HttpResponse.BodyHandlers.ofString());
   }
 
+  /** A file that our own page would send. */
+  HttpResponse<String> send(String way, byte[] body) throws Exception {
+    return client.send(
+        HttpRequest.newBuilder(URI.create(root() + way))
+            .header("Origin", root())
+            .header("Content-Type", "application/octet-stream")
+            .POST(HttpRequest.BodyPublishers.ofByteArray(body))
+            .build(),
+        HttpResponse.BodyHandlers.ofString());
+  }
+
   private static String coded(String word) {
     return URLEncoder.encode(word, StandardCharsets.UTF_8);
   }
