@@ -1,0 +1,275 @@
+package felloe.bringin;
+
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The part within the frame, coarsely: the plane of its upper face is laid out in squares, each is
+ * of the part or of the ground, and the lines between them are its edges within a millimetre or two.
+ *
+ * <p>Light that falls off over the bench does no harm: part and ground each have a brightness that
+ * changes evenly over the plane, by a surface of the second degree.
+ */
+final class PartSeen {
+
+  /** Side of a square, mm. */
+  private static final double SQUARE = 0.5;
+
+  /** Marks and what is as near to them are no part, mm. */
+  private static final double BESIDE_MARKS = 6;
+
+  /** Paper ends before this far from its marks, mm. */
+  private static final double PAPER = 36;
+
+  /** What is smaller is dirt, mm². */
+  private static final double SMALLEST = 7;
+
+  private static final int TERMS = 6;
+
+  private final double minX;
+  private final double minY;
+  private final int columns;
+  private final int rows;
+  private final float[] bright;
+  private final byte[] use;
+
+  private PartSeen(Light light, Camera camera, double thickness, List<List<Point>> sheets) {
+    double x0 = Double.POSITIVE_INFINITY;
+    double y0 = Double.POSITIVE_INFINITY;
+    double x1 = Double.NEGATIVE_INFINITY;
+    double y1 = Double.NEGATIVE_INFINITY;
+    for (List<Point> sheet : sheets) {
+      for (Point p : sheet) {
+        x0 = Math.min(x0, p.x());
+        y0 = Math.min(y0, p.y());
+        x1 = Math.max(x1, p.x());
+        y1 = Math.max(y1, p.y());
+      }
+    }
+    minX = x0;
+    minY = y0;
+    columns = (int) ((x1 - x0) / SQUARE);
+    rows = (int) ((y1 - y0) / SQUARE);
+    bright = new float[columns * rows];
+    use = new byte[columns * rows];
+    double[] pixel = new double[2];
+    for (int j = 0; j < rows; j++) {
+      for (int i = 0; i < columns; i++) {
+        Point p = at(i, j);
+        camera.project(p.x(), p.y(), thickness, pixel);
+        int k = j * columns + i;
+        double apart = Double.POSITIVE_INFINITY;
+        for (List<Point> sheet : sheets) {
+          apart = Math.min(apart, outside(sheet, p));
+        }
+        if (apart > BESIDE_MARKS && light.holds(pixel[0], pixel[1], 2)) {
+          use[k] = (byte) (apart > PAPER ? 2 : 1);
+          // Logarithms: light that falls off takes the same from part and ground.
+          bright[k] = (float) Math.log(0.004 + light.at(pixel[0], pixel[1]));
+        }
+      }
+    }
+  }
+
+  private Point at(double i, double j) {
+    return new Point(minX + (i + 0.5) * SQUARE, minY + (j + 0.5) * SQUARE);
+  }
+
+  /** How far a point lies beyond a rectangle's sides; less than 0 within. */
+  private static double outside(List<Point> corners, Point p) {
+    double far = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < corners.size(); i++) {
+      Point a = corners.get(i);
+      Point side = corners.get((i + 1) % corners.size()).minus(a).unit();
+      far = Math.max(far, -side.cross(p.minus(a)));
+    }
+    return far;
+  }
+
+  /**
+   * Closed lines, mm on the plane of the paper, the part to the left of each; the outer one first.
+   * Empty where nothing stands out from the ground.
+   */
+  static List<List<Point>> edges(
+      Light light, Camera camera, double thickness, List<List<Point>> sheets) {
+    PartSeen seen = new PartSeen(light, camera, thickness, sheets);
+    float[] lean = seen.lean();
+    return lean == null ? List.of() : seen.trace(lean);
+  }
+
+  /** For each square how much it leans to the part: above 0 one kind, below 0 the other. */
+  private float[] lean() {
+    double[] sorted = new double[bright.length];
+    int n = 0;
+    for (int k = 0; k < bright.length; k++) {
+      if (use[k] == 2) {
+        sorted[n++] = bright[k];
+      }
+    }
+    if (n < 1000) {
+      return null;
+    }
+    double threshold = valley(Arrays.copyOf(sorted, n));
+    float[] lean = new float[bright.length];
+    for (int k = 0; k < lean.length; k++) {
+      lean[k] = (float) (bright[k] - threshold);
+    }
+    for (int round = 0; round < 6; round++) {
+      NormalEquations low = new NormalEquations(TERMS);
+      NormalEquations high = new NormalEquations(TERMS);
+      for (int j = 0; j < rows; j += 4) {
+        for (int i = 0; i < columns; i += 4) {
+          int k = j * columns + i;
+          if (use[k] == 2) {
+            (lean[k] > 0 ? high : low).add(terms(i, j), -bright[k], 1);
+          }
+        }
+      }
+      double[] below = low.step(1e-6);
+      double[] above = high.step(1e-6);
+      for (int j = 0; j < rows; j++) {
+        for (int i = 0; i < columns; i++) {
+          int k = j * columns + i;
+          double[] t = terms(i, j);
+          // In light itself: the middle between the two, as a blurred edge has it.
+          double middle = Math.log((Math.exp(dot(below, t)) + Math.exp(dot(above, t))) / 2);
+          lean[k] = (float) (bright[k] - middle);
+        }
+      }
+    }
+    return lean;
+  }
+
+  private double[] terms(int i, int j) {
+    double x = 2.0 * i / columns - 1;
+    double y = 2.0 * j / rows - 1;
+    return new double[] {1, x, y, x * x, x * y, y * y};
+  }
+
+  private static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+
+  /** The level that parts the values into two kinds that differ most (N. Otsu, 1979). */
+  private static double valley(double[] values) {
+    Arrays.sort(values);
+    double all = 0;
+    for (double value : values) {
+      all += value;
+    }
+    double sum = 0;
+    double best = -1;
+    double level = values[values.length / 2];
+    for (int i = 0; i < values.length - 1; i++) {
+      sum += values[i];
+      double n = i + 1.0;
+      double m = values.length - n;
+      double apart = sum / n - (all - sum) / m;
+      double between = n * m * apart * apart;
+      if (between > best) {
+        best = between;
+        level = (values[i] + values[i + 1]) / 2;
+      }
+    }
+    return level;
+  }
+
+  /** The kind of square whose largest patch within the frame is the part. */
+  private List<List<Point>> trace(float[] lean) {
+    int[] patch = new int[lean.length];
+    int best = 0;
+    long bestSize = 0;
+    int patches = 0;
+    int[] queue = new int[lean.length];
+    List<Integer> sizes = new ArrayList<>();
+    sizes.add(0);
+    for (int seed = 0; seed < lean.length; seed++) {
+      if (patch[seed] != 0 || use[seed] == 0) {
+        continue;
+      }
+      patches++;
+      boolean high = lean[seed] > 0;
+      boolean free = true;
+      int end = 1;
+      queue[0] = seed;
+      patch[seed] = patches;
+      int lowI = columns;
+      int highI = 0;
+      int lowJ = rows;
+      int highJ = 0;
+      for (int head = 0; head < end; head++) {
+        int k = queue[head];
+        int i = k % columns;
+        int j = k / columns;
+        lowI = Math.min(lowI, i);
+        highI = Math.max(highI, i);
+        lowJ = Math.min(lowJ, j);
+        highJ = Math.max(highJ, j);
+        if (i == 0 || j == 0 || i == columns - 1 || j == rows - 1) {
+          free = false;
+          continue;
+        }
+        for (int next : new int[] {k - 1, k + 1, k - columns, k + columns}) {
+          if (use[next] == 0) {
+            free = false;
+          } else if (patch[next] == 0 && (lean[next] > 0) == high) {
+            patch[next] = patches;
+            queue[end++] = next;
+          }
+        }
+      }
+      sizes.add(end);
+      long size = (long) (highI - lowI) * (highJ - lowJ);
+      if (free && size > bestSize) {
+        bestSize = size;
+        best = patches;
+      }
+    }
+    if (best == 0) {
+      return List.of();
+    }
+    double sign = 0;
+    for (int k = 0; k < patch.length; k++) {
+      if (patch[k] == best) {
+        sign = Math.signum(lean[k]);
+        break;
+      }
+    }
+    // Dirt on either side takes the kind of what is round it.
+    float[] field = new float[lean.length];
+    for (int k = 0; k < field.length; k++) {
+      boolean own = patch[k] == best;
+      boolean other = !own && lean[k] * sign > 0;
+      boolean dirt =
+          !own && !other && patch[k] > 0 && sizes.get(patch[k]) * SQUARE * SQUARE < SMALLEST;
+      field[k] = own || dirt ? 1 : -1;
+    }
+    return new EdgeTrace(smooth(field), columns, rows)
+        .loops().stream()
+            .map(loop -> loop.stream().map(p -> at(p.x(), p.y())).toList())
+            .toList();
+  }
+
+  private float[] smooth(float[] field) {
+    float[] out = new float[field.length];
+    Arrays.fill(out, -1);
+    for (int j = 1; j < rows - 1; j++) {
+      for (int i = 1; i < columns - 1; i++) {
+        float sum = 0;
+        for (int b = -1; b <= 1; b++) {
+          for (int a = -1; a <= 1; a++) {
+            sum += field[(j + b) * columns + i + a];
+          }
+        }
+        out[j * columns + i] = sum / 9 + 1e-4f;
+      }
+    }
+    return out;
+  }
+}
