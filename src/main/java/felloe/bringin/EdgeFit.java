@@ -11,7 +11,25 @@ final class EdgeFit {
   /** Whether a found edge is the strongest that the values allow; else it says nothing. */
   private static final double LEAST_SHARE = 0.5;
 
+  /** Light below which noise does not fall further. */
+  private static final double DARKEST = 0.01;
+
+  /** Levels before, at the first step, at the second, and the slope beyond. */
+  private static final int TERMS = 4;
+
   private EdgeFit() {}
+
+  /**
+   * What is known of the steps.
+   *
+   * @param second how far beyond the first one a second step lies; 0 for none
+   * @param share of the rise at the first of two
+   * @param held how much that share is believed, as so many values
+   * @param blur of both, standard deviation
+   * @param evenly whether dark values count as bright ones: better for the last digit, worse to
+   *     tell a dark wall from a shadow
+   */
+  record Steps(double second, double share, double held, double blur, boolean evenly) {}
 
   /**
    * An edge.
@@ -35,9 +53,6 @@ final class EdgeFit {
    * @param values at first, first + step, ...
    * @param from the least and
    * @param to the greatest place at which it may be
-   * @param second how far beyond it a second step lies; 0 for none
-   * @param share of the rise at the first of two steps, when the values hardly tell
-   * @param blur of the steps, standard deviation
    */
   static Found strongest(
       double[] values,
@@ -45,14 +60,13 @@ final class EdgeFit {
       double step,
       double from,
       double to,
-      double second,
-      double share,
-      double blur) {
+      Steps steps) {
+    double[] weights = weights(values, steps.evenly());
     double best = Double.POSITIVE_INFINITY;
     double at = Double.NaN;
-    double stride = Math.max(step / 2, blur / 2);
+    double stride = Math.max(step / 2, steps.blur() / 2);
     for (double x = from; x <= to + 1e-9; x += stride) {
-      double off = fit(values, first, step, x, second, share, blur, null);
+      double off = fit(values, weights, first, step, x, steps, null);
       if (off < best) {
         best = off;
         at = x;
@@ -64,9 +78,9 @@ final class EdgeFit {
     double width = stride;
     for (int i = 0; i < 40 && width > 1e-4 * step; i++) {
       // Parabola through three: least squares are smooth here.
-      double left = fit(values, first, step, at - width, second, share, blur, null);
-      double mid = fit(values, first, step, at, second, share, blur, null);
-      double right = fit(values, first, step, at + width, second, share, blur, null);
+      double left = fit(values, weights, first, step, at - width, steps, null);
+      double mid = fit(values, weights, first, step, at, steps, null);
+      double right = fit(values, weights, first, step, at + width, steps, null);
       double bend = left - 2 * mid + right;
       if (bend <= 0) {
         break;
@@ -75,15 +89,15 @@ final class EdgeFit {
       at += Math.max(-width, Math.min(width, move));
       width *= 0.5;
     }
-    double[] levels = new double[3];
-    double squares = fit(values, first, step, at, second, share, blur, levels);
+    double[] levels = new double[TERMS];
+    double squares = fit(values, weights, first, step, at, steps, levels);
     double mean = 0;
-    for (double value : values) {
-      mean += value / values.length;
+    for (int i = 0; i < values.length; i++) {
+      mean += weights[i] * values[i] / values.length;
     }
     double all = 0;
-    for (double value : values) {
-      all += (value - mean) * (value - mean);
+    for (int i = 0; i < values.length; i++) {
+      all += weights[i] * (values[i] - mean) * (values[i] - mean);
     }
     if (squares > (1 - LEAST_SHARE) * all) {
       return Found.NONE;
@@ -93,72 +107,100 @@ final class EdgeFit {
         at,
         rise,
         Math.sqrt(Math.max(0, squares) / values.length),
-        rise == 0 ? share : levels[1] / rise);
+        rise == 0 ? steps.share() : levels[1] / rise);
   }
 
-  /** The sum of squares that is left with steps at a place; their levels are told. */
+  /**
+   * A photo's values are encoded so that noise is alike in dark and bright places: in light itself
+   * dark ones are surer, by the slope of the encoding. On average 1.
+   */
+  private static double[] weights(double[] values, boolean evenly) {
+    double[] all = new double[values.length];
+    double sum = 0;
+    for (int i = 0; i < all.length; i++) {
+      all[i] = evenly ? 1 : Math.pow(Math.max(0, values[i]) + DARKEST, -1.17);
+      sum += all[i];
+    }
+    for (int i = 0; i < all.length; i++) {
+      all[i] *= all.length / sum;
+    }
+    return all;
+  }
+
+  /**
+   * The sum of squares that is left with steps at a place; their levels are told. Beyond the last
+   * step the ground may grow lighter or darker evenly, as beside a soft shadow.
+   */
   private static double fit(
       double[] values,
+      double[] weights,
       double first,
       double step,
       double at,
-      double second,
-      double share,
-      double blur,
+      Steps steps,
       double[] levels) {
-    boolean two = second > 0;
-    double s11 = values.length;
-    double s12 = 0;
-    double s13 = 0;
-    double s22 = 0;
-    double s23 = 0;
-    double s33 = 0;
-    double b1 = 0;
-    double b2 = 0;
-    double b3 = 0;
-    double vv = 0;
+    double[][] m = new double[TERMS][TERMS + 1];
+    double[] t = new double[TERMS];
+    double squares = 0;
+    boolean two = steps.second() > 0;
     for (int i = 0; i < values.length; i++) {
-      double t = first + i * step - at;
-      double p = normal(t / blur);
-      double q = two ? normal((t - second) / blur) : 0;
+      double x = first + i * step - at;
+      double beyond = x - steps.second();
+      t[0] = 1;
+      t[1] = normal(x / steps.blur());
+      t[2] = two ? normal(beyond / steps.blur()) : 0;
+      t[3] = beyond > 0 ? beyond / (step * values.length) : 0;
       double v = values[i];
-      s12 += p;
-      s13 += q;
-      s22 += p * p;
-      s23 += p * q;
-      s33 += q * q;
-      b1 += v;
-      b2 += p * v;
-      b3 += q * v;
-      vv += v * v;
+      double w = weights[i];
+      squares += w * v * v;
+      for (int r = 0; r < TERMS; r++) {
+        double wr = w * t[r];
+        for (int c = 0; c <= r; c++) {
+          m[r][c] += wr * t[c];
+        }
+        m[r][TERMS] += wr * v;
+      }
     }
     if (two) {
-      // A faint wish that the first step has its share of the rise: it decides only where the steps
-      // lie so near that the values cannot tell them apart.
-      double w = 0.02;
-      s22 += w * (1 - share) * (1 - share);
-      s23 -= w * share * (1 - share);
-      s33 += w * share * share;
+      double share = steps.share();
+      m[1][1] += steps.held() * (1 - share) * (1 - share);
+      m[2][1] -= steps.held() * share * (1 - share);
+      m[2][2] += steps.held() * share * share;
     } else {
-      s33 = 1;
+      m[2][2] = 1;
     }
-    double d22 = s22 - s12 * s12 / s11;
-    double d23 = s23 - s12 * s13 / s11;
-    double d33 = s33 - s13 * s13 / s11;
-    double e2 = b2 - s12 * b1 / s11;
-    double e3 = b3 - s13 * b1 / s11;
-    double det = d22 * d33 - d23 * d23;
-    if (Math.abs(det) < 1e-12) {
-      return vv - b1 * b1 / s11;
+    m[3][3] += 1e-3;
+    return solved(m, squares, levels);
+  }
+
+  /** Solves by Cholesky's way, and takes what is explained off the squares. */
+  private static double solved(double[][] m, double squares, double[] levels) {
+    double left = squares;
+    for (int i = 0; i < TERMS; i++) {
+      for (int j = 0; j <= i; j++) {
+        double sum = m[i][j];
+        for (int k = 0; k < j; k++) {
+          sum -= m[i][k] * m[j][k];
+        }
+        m[i][j] = i == j ? Math.sqrt(Math.max(sum, 1e-9)) : sum / m[j][j];
+      }
+      double b = m[i][TERMS];
+      for (int k = 0; k < i; k++) {
+        b -= m[i][k] * m[k][TERMS];
+      }
+      m[i][TERMS] = b / m[i][i];
+      left -= m[i][TERMS] * m[i][TERMS];
     }
-    double x2 = (e2 * d33 - e3 * d23) / det;
-    double x3 = (d22 * e3 - d23 * e2) / det;
     if (levels != null) {
-      levels[0] = (b1 - s12 * x2 - s13 * x3) / s11;
-      levels[1] = x2;
-      levels[2] = x3;
+      for (int i = TERMS - 1; i >= 0; i--) {
+        double x = m[i][TERMS];
+        for (int k = i + 1; k < TERMS; k++) {
+          x -= m[k][i] * levels[k];
+        }
+        levels[i] = x / m[i][i];
+      }
     }
-    return vv - b1 * b1 / s11 - x2 * e2 - x3 * e3;
+    return left;
   }
 
   /**

@@ -304,7 +304,7 @@ final class FrameFit {
       }
       values[i + half] = sum / 3;
     }
-    return EdgeFit.strongest(values, -half * step, step, -reach, reach, 0, 1, width);
+    return EdgeFit.strongest(values, -half * step, step, -reach, reach, new EdgeFit.Steps(0, 1, 0, width, true));
   }
 
   /** The blur that fits a few dozen of the sides best. */

@@ -16,6 +16,9 @@ import java.util.Set;
 /** The frame's marks as a photo shows them. BoofCV finds them; all of it is used here alone. */
 final class MarksFound {
 
+  /** Of our corners, counter-clockwise from the lower left, which one it is of BoofCV's. */
+  private static final int[] OURS = {1, 0, 3, 2};
+
   private MarksFound() {}
 
   /**
@@ -53,7 +56,7 @@ final class MarksFound {
       }
       Polygon2D_F64 bounds = detector.getBounds(i, null);
       List<Point> corners = new ArrayList<>();
-      for (int k = 0; k < 4; k++) {
+      for (int k : OURS) {
         // BoofCV counts a pixel from its corner.
         corners.add(new Point(bounds.get(k).x - 0.5, bounds.get(k).y - 0.5));
       }

@@ -18,9 +18,15 @@ final class PartEdges {
   private static final int FEWEST = 32;
 
   /** How far the coarse line may lie from the edge, mm: its wall and its shadow mislead it. */
-  private static final double COARSE = 2;
+  private static final double COARSE = 2.5;
 
   private static final double FINE = 0.8;
+
+  /** Share of a small hole's radius that is looked at from its edge. */
+  private static final double ACROSS = 1.4;
+
+  /** Radius of a hole that may hide behind its own wall, mm. */
+  private static final double SMALL = 12;
 
   /** A place that differs more from its neighbours is none of the edge, mm. */
   private static final double APART = 0.35;
@@ -28,8 +34,13 @@ final class PartEdges {
   /** Pixels beyond the steps that a row of values takes in: more would reach other edges. */
   private static final double BEYOND = 3;
 
-  /** Without anything seen of the wall: as much lighter or darker as the ground is, halfway. */
-  private static final double WALL_SHARE = 0.5;
+  /** How much darker than the face a wall is, before anything is seen of it; an assumption. */
+  private static final double WALL_DARKER = 0.3;
+
+  /** How much a share that is guessed, and one that was seen round the part, is believed. */
+  private static final double GUESSED = 0.01;
+
+  private static final double SEEN = 0.1;
 
   private final Light light;
   private final Camera camera;
@@ -37,7 +48,8 @@ final class PartEdges {
   private final double blur;
   private final double[] stands;
   private final List<Double> walls = new ArrayList<>();
-  private double share = WALL_SHARE;
+  private double share;
+  private double held = GUESSED;
 
   private PartEdges(Light light, Camera camera, double thickness, double blur) {
     this.light = light;
@@ -61,18 +73,68 @@ final class PartEdges {
     PartEdges edges = new PartEdges(light, camera, thickness, blur);
     List<Edge> first = new ArrayList<>();
     for (List<Point> line : coarse) {
-      first.add(edges.refined(even(smooth(line)), COARSE));
+      first.add(edges.refined(even(edges.whole(smooth(line))), COARSE));
     }
     if (edges.walls.size() > 10) {
       double[] sorted = edges.walls.stream().mapToDouble(Double::doubleValue).sorted().toArray();
       edges.share = Math.max(-1, Math.min(2, sorted[sorted.length / 2]));
+      edges.held = SEEN;
     }
     List<Edge> all = new ArrayList<>();
     for (Edge edge : first) {
-      Edge second = edges.refined(even(edge.points()), FINE);
+      Edge second = edges.refined(even(edge.points()), COARSE);
       all.add(edges.refined(even(second.points()), FINE));
     }
     return all;
+  }
+
+  /**
+   * A small round hole whose wall hides a part of it, as the circle that it is: what is seen of the
+   * ground through it is what two circles share, the upper one and the lower one.
+   */
+  private List<Point> whole(List<Point> line) {
+    double area = EdgeTrace.area(line);
+    if (area > 0 || area < -SMALL * SMALL * Math.PI) {
+      return line;
+    }
+    Point middle = Point.ORIGIN;
+    for (Point p : line) {
+      middle = middle.plus(p, 1.0 / line.size());
+    }
+    Point shift = new Point(stands[0], stands[1]).minus(middle).times(thickness / stands[2]);
+    if (shift.norm() < 0.2) {
+      return line;
+    }
+    double along = extent(line, shift.unit());
+    double beside = extent(line, shift.unit().left());
+    double radius = Math.hypot(beside, shift.norm()) / 2;
+    boolean hidden = Math.abs(2 * radius - shift.norm() - along) < Math.abs(beside - along);
+    if (!hidden) {
+      return line;
+    }
+    Point centre = middle.plus(shift, -0.5);
+    List<Point> circle = new ArrayList<>();
+    for (int i = 0; i < FEWEST; i++) {
+      circle.add(centre.plus(Point.polar(radius, -2 * Math.PI * i / FEWEST)));
+    }
+    return circle;
+  }
+
+  private static boolean round(List<Point> line, double radius) {
+    Point up = new Point(0, 1);
+    double high = extent(line, up);
+    double wide = extent(line, up.right());
+    return Math.max(high, wide) < 2 * radius * 1.35 && Math.min(high, wide) > 2 * radius / 1.35;
+  }
+
+  private static double extent(List<Point> line, Point direction) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (Point p : line) {
+      low = Math.min(low, p.dot(direction));
+      high = Math.max(high, p.dot(direction));
+    }
+    return high - low;
   }
 
   /** A line of squares without its steps. */
@@ -113,15 +175,17 @@ final class PartEdges {
 
   private Edge refined(List<Point> line, double reach) {
     int n = line.size();
-    double girth = Math.abs(EdgeTrace.area(line));
+    double area = EdgeTrace.area(line);
+    double radius = Math.sqrt(Math.abs(area) / Math.PI);
+    boolean small = area < 0 && radius < SMALL && round(line, radius);
     // A hole's edge is not looked for beyond its middle.
-    double most = Math.min(reach, 0.4 * Math.sqrt(girth / Math.PI));
+    double most = Math.min(reach, 0.4 * radius);
     Point[] outward = new Point[n];
     double[] off = new double[n];
     for (int i = 0; i < n; i++) {
       Point chord = line.get((i + 2) % n).minus(line.get(Math.floorMod(i - 2, n)));
       outward[i] = chord.norm() > 0 ? chord.unit().right() : Point.ORIGIN;
-      off[i] = across(line.get(i), outward[i], most);
+      off[i] = across(line.get(i), outward[i], most, reach > FINE, small ? radius : 0);
     }
     double[] even = new double[n];
     int lost = 0;
@@ -163,7 +227,7 @@ final class PartEdges {
   }
 
   /** How far outward of a place the edge lies, mm; NaN where none is found. */
-  private double across(Point p, Point outward, double reach) {
+  private double across(Point p, Point outward, double reach, boolean coarse, double radius) {
     double[] growth = camera.growth(p, thickness);
     double du = growth[0] * outward.x() + growth[1] * outward.y();
     double dv = growth[2] * outward.x() + growth[3] * outward.y();
@@ -173,10 +237,22 @@ final class PartEdges {
     double foot = thickness / stands[2];
     double wall =
         ((stands[0] - p.x()) * outward.x() + (stands[1] - p.y()) * outward.y()) * foot;
+    if (radius > 0) {
+      // The lower circle, moved along the edge as well, bends away from it.
+      double beside =
+          ((stands[0] - p.x()) * outward.y() - (stands[1] - p.y()) * outward.x()) * foot;
+      wall += radius - Math.sqrt(Math.max(0, radius * radius - beside * beside));
+    }
     double second = Math.max(0, wall);
     double step = 0.5 / perMm;
-    int inside = (int) Math.ceil((reach + BEYOND / perMm) / step);
+    // The coarse line may follow the wall's foot.
+    double back = coarse ? reach + Math.min(second, 2 * reach) : reach;
+    int inside = (int) Math.ceil((back + BEYOND / perMm) / step);
     int outside = (int) Math.ceil((reach + second + BEYOND / perMm) / step);
+    if (radius > 0) {
+      // Not so far that the hole's other side comes in.
+      outside = Math.min(outside, (int) (ACROSS * radius / step));
+    }
     double[] values = new double[inside + outside + 1];
     double[] pixel = new double[2];
     for (int i = -inside; i <= outside; i++) {
@@ -191,9 +267,15 @@ final class PartEdges {
       }
       values[i + inside] = sum / 3;
     }
+    if (held == GUESSED) {
+      double face = (values[0] + values[1] + values[2]) / 3;
+      double ground = values[values.length - 2];
+      double rise = ground - face;
+      share = Math.abs(rise) < 0.01 ? 0 : Math.max(-1, Math.min(1, -WALL_DARKER * face / rise));
+    }
     EdgeFit.Found found =
         EdgeFit.strongest(
-            values, -inside * step, step, -reach, reach, second, share, blur / perMm);
+            values, -inside * step, step, -back, reach, new EdgeFit.Steps(second, share, held, blur / perMm, !coarse));
     if (found.well() && second * perMm > 3) {
       walls.add(found.wall());
     }

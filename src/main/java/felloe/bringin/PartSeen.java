@@ -24,7 +24,12 @@ final class PartSeen {
   private static final double PAPER = 36;
 
   /** What is smaller is dirt, mm². */
-  private static final double SMALLEST = 7;
+  private static final double SMALLEST = 3;
+
+  /** Where between ground and part the line is drawn: at first, and once the part is known. */
+  private static final double HALFWAY = 0.5;
+
+  private static final double NEAR_PART = 0.65;
 
   private static final int TERMS = 6;
 
@@ -95,12 +100,18 @@ final class PartSeen {
   static List<List<Point>> edges(
       Light light, Camera camera, double thickness, List<List<Point>> sheets) {
     PartSeen seen = new PartSeen(light, camera, thickness, sheets);
-    float[] lean = seen.lean();
-    return lean == null ? List.of() : seen.trace(lean);
+    float[] lean = seen.lean(HALFWAY, 0);
+    if (lean == null) {
+      return List.of();
+    }
+    // Walls and shadows lie between part and ground: once it is known which is which, what does not
+    // look like the part's face is none of it.
+    int sign = seen.sign(lean);
+    return sign == 0 ? List.of() : seen.trace(seen.lean(NEAR_PART, sign));
   }
 
   /** For each square how much it leans to the part: above 0 one kind, below 0 the other. */
-  private float[] lean() {
+  private float[] lean(double share, int sign) {
     double[] sorted = new double[bright.length];
     int n = 0;
     for (int k = 0; k < bright.length; k++) {
@@ -133,13 +144,18 @@ final class PartSeen {
         for (int i = 0; i < columns; i++) {
           int k = j * columns + i;
           double[] t = terms(i, j);
-          // In light itself: the middle between the two, as a blurred edge has it.
-          double middle = Math.log((Math.exp(dot(below, t)) + Math.exp(dot(above, t))) / 2);
-          lean[k] = (float) (bright[k] - middle);
+          lean[k] = (float) (bright[k] - between(dot(below, t), dot(above, t), share, sign));
         }
       }
     }
     return lean;
+  }
+
+  /** A light part's shades go by the light itself, a dark one's ground by its logarithm. */
+  private static double between(double low, double high, double share, int sign) {
+    return sign > 0
+        ? Math.log(share * Math.exp(high) + (1 - share) * Math.exp(low))
+        : share * low + (1 - share) * high;
   }
 
   private double[] terms(int i, int j) {
@@ -180,8 +196,16 @@ final class PartSeen {
     return level;
   }
 
-  /** The kind of square whose largest patch within the frame is the part. */
-  private List<List<Point>> trace(float[] lean) {
+  /**
+   * Squares of one kind that hang together.
+   *
+   * @param of each square's patch, from 1; 0 for squares that are not looked at
+   * @param sizes in squares
+   * @param part the largest patch that lies free within the frame; 0 for none
+   */
+  private record Patches(int[] of, List<Integer> sizes, int part) {}
+
+  private Patches patches(float[] lean) {
     int[] patch = new int[lean.length];
     int best = 0;
     long bestSize = 0;
@@ -231,23 +255,35 @@ final class PartSeen {
         best = patches;
       }
     }
+    return new Patches(patch, sizes, best);
+  }
+
+  /** 1 for a part lighter than the ground, -1 for a darker one, 0 for none. */
+  private int sign(float[] lean) {
+    Patches patches = patches(lean);
+    for (int k = 0; patches.part() > 0 && k < lean.length; k++) {
+      if (patches.of()[k] == patches.part()) {
+        return lean[k] > 0 ? 1 : -1;
+      }
+    }
+    return 0;
+  }
+
+  private List<List<Point>> trace(float[] lean) {
+    Patches patches = patches(lean);
+    int best = patches.part();
     if (best == 0) {
       return List.of();
     }
-    double sign = 0;
-    for (int k = 0; k < patch.length; k++) {
-      if (patch[k] == best) {
-        sign = Math.signum(lean[k]);
-        break;
-      }
-    }
+    int[] patch = patches.of();
+    int sign = sign(lean);
     // Dirt on either side takes the kind of what is round it.
     float[] field = new float[lean.length];
     for (int k = 0; k < field.length; k++) {
       boolean own = patch[k] == best;
       boolean other = !own && lean[k] * sign > 0;
       boolean dirt =
-          !own && !other && patch[k] > 0 && sizes.get(patch[k]) * SQUARE * SQUARE < SMALLEST;
+          !own && !other && patch[k] > 0 && patches.sizes().get(patch[k]) * SQUARE * SQUARE < SMALLEST;
       field[k] = own || dirt ? 1 : -1;
     }
     return new EdgeTrace(smooth(field), columns, rows)

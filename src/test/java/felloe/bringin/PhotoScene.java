@@ -21,6 +21,7 @@ final class PhotoScene {
 
   static final double THICKNESS = 10;
 
+  final String name;
   final int width;
   final int height;
   final Random random;
@@ -40,6 +41,7 @@ final class PhotoScene {
   final double trueThickness;
 
   PhotoScene(long seed, int width, int height, double focalShare, double barSpread) {
+    this.name = "scene-" + seed + (barSpread > 0 ? "-bar" : "");
     this.width = width;
     this.height = height;
     random = new Random(seed);
@@ -101,7 +103,7 @@ final class PhotoScene {
   private void lay() {
     double w = 2 * FrameMarks.PITCH + FrameMarks.SIDE;
     double h = 3 * FrameMarks.PITCH + FrameMarks.SIDE;
-    double[][] middle = {{0, 262, 90}, {262, 0, 0}, {0, -262, 90}, {-262, 0, 0}};
+    double[][] middle = {{0, 278, 90}, {278, 0, 0}, {0, -278, 90}, {-278, 0, 0}};
     for (int k = 0; k < 4; k++) {
       double turn = Math.toRadians(middle[k][2] + 4 * normal());
       double cx = middle[k][0] + 4 * normal();

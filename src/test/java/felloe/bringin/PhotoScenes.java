@@ -5,6 +5,8 @@ import felloe.measure.CircleFit;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,9 +37,23 @@ final class PhotoScenes {
     return new Light(width, height, values);
   }
 
+  /** Rendered once, when a folder to keep photos in is named by a system property. */
+  private static byte[] kept(PhotoScene scene) throws IOException {
+    String folder = System.getProperty("felloe.photos");
+    if (folder == null) {
+      return scene.jpeg();
+    }
+    Path file = Path.of(folder, scene.name + ".jpg");
+    if (!Files.exists(file)) {
+      Files.createDirectories(file.getParent());
+      Files.write(file, scene.jpeg());
+    }
+    return Files.readAllBytes(file);
+  }
+
   static Outcome measure(PhotoScene scene, boolean tell) throws IOException {
     long t0 = System.nanoTime();
-    byte[] jpeg = scene.jpeg();
+    byte[] jpeg = kept(scene);
     long t1 = System.nanoTime();
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(jpeg));
     byte[] grey =
