@@ -1,9 +1,12 @@
 package felloe.bringin;
 
 import felloe.geometry.Point;
+import felloe.measure.CircleFit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The part's upper edges to part of a pixel. Along each coarse line, every millimetre, a row of
@@ -24,6 +27,12 @@ final class PartEdges {
 
   /** Share of a small hole's radius that is looked at from its edge. */
   private static final double ACROSS = 1.4;
+
+  /** A small hole whose edge leaves its circle by more is not round, mm. */
+  private static final double NOT_ROUND = 0.8;
+
+  /** Places to either side among which the wall's foot is looked for. */
+  private static final int NEIGHBOURS = 12;
 
   /** Radius of a hole that may hide behind its own wall, mm. */
   private static final double SMALL = 12;
@@ -82,8 +91,10 @@ final class PartEdges {
     }
     List<Edge> all = new ArrayList<>();
     for (Edge edge : first) {
-      Edge second = edges.refined(even(edge.points()), COARSE);
-      all.add(edges.refined(even(second.points()), FINE));
+      Edge second = edges.refined(even(rounded(edge.points())), COARSE);
+      Edge third = edges.refined(even(rounded(second.points())), FINE);
+      Edge last = edges.refined(even(rounded(third.points())), FINE);
+      all.add(new Edge(rounded(last.points()), last.rough(), last.found()));
     }
     return all;
   }
@@ -185,7 +196,7 @@ final class PartEdges {
     for (int i = 0; i < n; i++) {
       Point chord = line.get((i + 2) % n).minus(line.get(Math.floorMod(i - 2, n)));
       outward[i] = chord.norm() > 0 ? chord.unit().right() : Point.ORIGIN;
-      off[i] = across(line.get(i), outward[i], most, reach > FINE, small ? radius : 0);
+      off[i] = across(line.get(i), outward[i], most, reach > FINE, small ? radius : 0, wall(line, i, outward[i]));
     }
     double[] even = new double[n];
     int lost = 0;
@@ -209,6 +220,82 @@ final class PartEdges {
     return new Edge(points, Math.sqrt(squares / n / 20), 1 - lost / (double) n);
   }
 
+  /**
+   * How wide the wall looks outward of a place, mm on the plane of the upper face: up to the lower
+   * edge as it is seen through that plane. Less than 0 where the upper face hides it.
+   */
+  private double wall(List<Point> line, int i, Point outward) {
+    Point p = line.get(i);
+    Point side = outward.left();
+    double straight = foot(p).minus(p).dot(outward);
+    double best = straight;
+    double least = Double.POSITIVE_INFINITY;
+    int n = line.size();
+    Point a = null;
+    int reach = Math.min(n / 2, NEIGHBOURS);
+    for (int k = -reach; k <= reach; k++) {
+      Point b = foot(line.get(Math.floorMod(i + k, n))).minus(p);
+      if (a != null) {
+        double sa = a.dot(side);
+        double sb = b.dot(side);
+        if (sa * sb <= 0 && sa != sb) {
+          double t = sa / (sa - sb);
+          double at = a.towards(b, t).dot(outward);
+          if (Math.abs(at - straight) < least) {
+            least = Math.abs(at - straight);
+            best = at;
+          }
+        }
+      }
+      a = b;
+    }
+    return best;
+  }
+
+  /** Where the lower edge under a place is seen, on the plane of the upper face. */
+  private Point foot(Point p) {
+    return p.towards(new Point(stands[0], stands[1]), thickness / stands[2]);
+  }
+
+  /** The circle of a small round hole, places that are astray left out; else the line itself. */
+  private static List<Point> rounded(List<Point> line) {
+    double area = EdgeTrace.area(line);
+    double radius = Math.sqrt(Math.abs(area) / Math.PI);
+    if (area > 0 || radius > SMALL || !round(line, radius)) {
+      return line;
+    }
+    List<Point> kept = line;
+    CircleFit.Circle circle = null;
+    for (int round = 0; round < 4; round++) {
+      Optional<CircleFit.Circle> fitted = CircleFit.GEOMETRIC.of(kept);
+      if (fitted.isEmpty()) {
+        return line;
+      }
+      circle = fitted.get();
+      CircleFit.Circle now = circle;
+      double[] off = line.stream().mapToDouble(p -> off(now, p)).sorted().toArray();
+      double limit = Math.max(0.05, 2.5 * off[off.length / 2]);
+      kept = line.stream().filter(p -> off(now, p) <= limit).toList();
+    }
+    double out = kept.stream().mapToDouble(PartEdges.offFrom(circle)).max().orElse(0);
+    if (out > NOT_ROUND || kept.size() < line.size() / 2) {
+      return line;
+    }
+    List<Point> all = new ArrayList<>();
+    for (int i = 0; i < FEWEST; i++) {
+      all.add(circle.centre().plus(Point.polar(circle.radius(), -2 * Math.PI * i / FEWEST)));
+    }
+    return all;
+  }
+
+  private static ToDoubleFunction<Point> offFrom(CircleFit.Circle circle) {
+    return p -> off(circle, p);
+  }
+
+  private static double off(CircleFit.Circle circle, Point p) {
+    return Math.abs(p.distance(circle.centre()) - circle.radius());
+  }
+
   private static double median(double[] off, int i) {
     double[] near = new double[9];
     int count = 0;
@@ -227,22 +314,12 @@ final class PartEdges {
   }
 
   /** How far outward of a place the edge lies, mm; NaN where none is found. */
-  private double across(Point p, Point outward, double reach, boolean coarse, double radius) {
+  private double across(Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
     double[] growth = camera.growth(p, thickness);
     double du = growth[0] * outward.x() + growth[1] * outward.y();
     double dv = growth[2] * outward.x() + growth[3] * outward.y();
     double perMm = Math.hypot(du, dv);
     Point tangent = outward.left();
-    // The wall's foot, seen through the plane of the upper face.
-    double foot = thickness / stands[2];
-    double wall =
-        ((stands[0] - p.x()) * outward.x() + (stands[1] - p.y()) * outward.y()) * foot;
-    if (radius > 0) {
-      // The lower circle, moved along the edge as well, bends away from it.
-      double beside =
-          ((stands[0] - p.x()) * outward.y() - (stands[1] - p.y()) * outward.x()) * foot;
-      wall += radius - Math.sqrt(Math.max(0, radius * radius - beside * beside));
-    }
     double second = Math.max(0, wall);
     double step = 0.5 / perMm;
     // The coarse line may follow the wall's foot.

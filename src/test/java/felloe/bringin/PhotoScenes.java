@@ -114,6 +114,9 @@ final class PhotoScenes {
         Point q = Aligned.move(pose, p);
         double off = Math.abs(part.outside(q.x(), q.y()));
         own = Math.max(own, off);
+        if (tell && off > 0.25) {
+          System.out.printf("  %.2f at %.1f %.1f radius %.1f%n", off, q.x(), q.y(), q.norm());
+        }
         sum += off;
         n++;
       }
