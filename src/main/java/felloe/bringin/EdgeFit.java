@@ -23,13 +23,13 @@ final class EdgeFit {
    * What is known of the steps.
    *
    * @param second how far beyond the first one a second step lies; 0 for none
-   * @param share of the rise at the first of two
-   * @param held how much that share is believed, as so many values
+   * @param darker than the face is the wall between the two, share of the face's light
+   * @param held how much that is believed, as so many values
    * @param blur of both, standard deviation
    * @param evenly whether dark values count as bright ones: better for the last digit, worse to
    *     tell a dark wall from a shadow
    */
-  record Steps(double second, double share, double held, double blur, boolean evenly) {}
+  record Steps(double second, double darker, double held, double blur, boolean evenly) {}
 
   /**
    * An edge.
@@ -37,7 +37,7 @@ final class EdgeFit {
    * @param at where, in the unit of the values' places
    * @param rise how much lighter it is beyond
    * @param off root mean square of the values from the fit
-   * @param wall the share of the rise that lies at the first step
+   * @param wall how much darker than the face it is beyond the first step, share of its light
    */
   record Found(double at, double rise, double off, double wall) {
     static final Found NONE = new Found(Double.NaN, 0, Double.POSITIVE_INFINITY, Double.NaN);
@@ -107,7 +107,7 @@ final class EdgeFit {
         at,
         rise,
         Math.sqrt(Math.max(0, squares) / values.length),
-        rise == 0 ? steps.share() : levels[1] / rise);
+        levels[0] > 0 ? -levels[1] / levels[0] : steps.darker());
   }
 
   /**
@@ -162,10 +162,9 @@ final class EdgeFit {
       }
     }
     if (two) {
-      double share = steps.share();
-      m[1][1] += steps.held() * (1 - share) * (1 - share);
-      m[2][1] -= steps.held() * share * (1 - share);
-      m[2][2] += steps.held() * share * share;
+      m[0][0] += steps.held() * steps.darker() * steps.darker();
+      m[1][0] += steps.held() * steps.darker();
+      m[1][1] += steps.held();
     } else {
       m[2][2] = 1;
     }

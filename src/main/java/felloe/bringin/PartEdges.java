@@ -51,10 +51,10 @@ final class PartEdges {
   /** How much darker than the face a wall is, before anything is seen of it; an assumption. */
   private static final double WALL_DARKER = 0.3;
 
-  /** How much a share that is guessed, and one that was seen round the part, is believed. */
-  private static final double GUESSED = 0.01;
+  /** How much a wall's shade that is guessed, and one that was seen, is believed. */
+  private static final double GUESSED = 0.05;
 
-  private static final double SEEN = 0.1;
+  private static final double SEEN = 0.3;
 
   private final Light light;
   private final Camera camera;
@@ -62,7 +62,7 @@ final class PartEdges {
   private final double blur;
   private final double[] stands;
   private final List<Double> walls = new ArrayList<>();
-  private double share;
+  private double darker = WALL_DARKER;
   private double held = GUESSED;
 
   private PartEdges(Light light, Camera camera, double thickness, double blur) {
@@ -91,7 +91,7 @@ final class PartEdges {
     }
     if (edges.walls.size() > 10) {
       double[] sorted = edges.walls.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-      edges.share = Math.max(-1, Math.min(2, sorted[sorted.length / 2]));
+      edges.darker = Math.max(-1, Math.min(1, sorted[sorted.length / 2]));
       edges.held = SEEN;
     }
     List<Edge> all = new ArrayList<>();
@@ -366,15 +366,9 @@ final class PartEdges {
       }
       values[i + inside] = sum / 3;
     }
-    if (held == GUESSED) {
-      double face = (values[0] + values[1] + values[2]) / 3;
-      double ground = values[values.length - 2];
-      double rise = ground - face;
-      share = Math.abs(rise) < 0.01 ? 0 : Math.max(-1, Math.min(1, -WALL_DARKER * face / rise));
-    }
     EdgeFit.Found found =
         EdgeFit.strongest(
-            values, -inside * step, step, -back, reach, new EdgeFit.Steps(second, share, held, blur / perMm, !coarse));
+            values, -inside * step, step, -back, reach, new EdgeFit.Steps(second, darker, held, blur / perMm, !coarse));
     if (found.well() && second * perMm > 3) {
       walls.add(found.wall());
     }
