@@ -118,7 +118,7 @@ final class EdgeFit {
     double[] all = new double[values.length];
     double sum = 0;
     for (int i = 0; i < all.length; i++) {
-      all[i] = evenly ? 1 : Math.pow(Math.max(0, values[i]) + DARKEST, -1.17);
+      all[i] = Math.pow(Math.max(0, values[i]) + DARKEST, evenly ? -0.6 : -1.17);
       sum += all[i];
     }
     for (int i = 0; i < all.length; i++) {
