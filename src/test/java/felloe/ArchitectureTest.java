@@ -302,6 +302,8 @@ class ArchitectureTest {
     onlyIn("org.apache.fontbox", "felloe.out");
     onlyIn("org.tinfour", "felloe.mesh.Delaunay");
     onlyIn("org.hipparchus", "felloe.measure", "felloe.laminate");
+    onlyIn("boofcv", "felloe.bringin.MarksFound");
+    onlyIn("georegression", "felloe.bringin.MarksFound");
     onlyIn("de.siegmar.fastcsv", "felloe.measure.MeasuredCsv");
   }
 

@@ -62,8 +62,7 @@ final class Camera {
     double radial = 1 + r2 * (numbers[RADIAL] + r2 * numbers[RADIAL + 1]);
     double p1 = numbers[TANGENTIAL];
     double p2 = numbers[TANGENTIAL + 1];
-    pixel[0] =
-        focal * (u * radial + 2 * p1 * u * v + p2 * (r2 + 2 * u * u)) + numbers[PRINCIPAL];
+    pixel[0] = focal * (u * radial + 2 * p1 * u * v + p2 * (r2 + 2 * u * u)) + numbers[PRINCIPAL];
     pixel[1] =
         focal * (v * radial + p1 * (r2 + 2 * v * v) + 2 * p2 * u * v) + numbers[PRINCIPAL + 1];
   }
@@ -85,7 +84,9 @@ final class Camera {
     return Math.acos(Math.min(1, Math.abs(turn[8])));
   }
 
-  /** How pixels move as a point moves on a plane level with the paper: du/dx, du/dy, dv/dx, dv/dy. */
+  /**
+   * How pixels move as a point moves on a plane level with the paper: du/dx, du/dy, dv/dx, dv/dy.
+   */
   double[] growth(Point p, double z) {
     double h = 0.01;
     double[] a = new double[2];
@@ -108,9 +109,15 @@ final class Camera {
     double a = angle < 1e-9 ? 1 : Math.sin(angle) / angle;
     double b = angle < 1e-9 ? 0.5 : (1 - Math.cos(angle)) / (angle * angle);
     return new double[] {
-      1 - b * (y * y + z * z), b * x * y - a * z, b * x * z + a * y,
-      b * x * y + a * z, 1 - b * (x * x + z * z), b * y * z - a * x,
-      b * x * z - a * y, b * y * z + a * x, 1 - b * (x * x + y * y)
+      1 - b * (y * y + z * z),
+      b * x * y - a * z,
+      b * x * z + a * y,
+      b * x * y + a * z,
+      1 - b * (x * x + z * z),
+      b * y * z - a * x,
+      b * x * z - a * y,
+      b * y * z + a * x,
+      1 - b * (x * x + y * y)
     };
   }
 

@@ -2,13 +2,13 @@ package felloe.bringin;
 
 /**
  * Finds an edge in a row of values across it, to part of a step: blurred steps are fitted by least
- * squares. Where the wall of the part is seen beyond its upper edge, a second step stands at a known
- * distance: both are fitted together, so that the place is that of the upper edge whatever the
- * wall's shade.
+ * squares. Where the wall of the part is seen beyond its upper edge, a second step stands at a
+ * known distance: both are fitted together, so that the place is that of the upper edge whatever
+ * the wall's shade.
  */
 final class EdgeFit {
 
-  /** Whether a found edge is the strongest that the values allow; else it says nothing. */
+  /** Steps that explain less of the values' squares are no edge. */
   private static final double LEAST_SHARE = 0.5;
 
   /** Light below which noise does not fall further. */
@@ -55,12 +55,7 @@ final class EdgeFit {
    * @param to the greatest place at which it may be
    */
   static Found strongest(
-      double[] values,
-      double first,
-      double step,
-      double from,
-      double to,
-      Steps steps) {
+      double[] values, double first, double step, double from, double to, Steps steps) {
     double[] weights = weights(values, steps.evenly());
     double best = Double.POSITIVE_INFINITY;
     double at = Double.NaN;

@@ -239,8 +239,7 @@ final class FrameFit {
     }
     double cos = Math.cos(all[at + 2]);
     double sin = Math.sin(all[at + 2]);
-    return new Point(
-        all[at] + cos * p.x() - sin * p.y(), all[at + 1] + sin * p.x() + cos * p.y());
+    return new Point(all[at] + cos * p.x() - sin * p.y(), all[at + 1] + sin * p.x() + cos * p.y());
   }
 
   private List<Sight> corners() {
@@ -304,7 +303,8 @@ final class FrameFit {
       }
       values[i + half] = sum / 3;
     }
-    return EdgeFit.strongest(values, -half * step, step, -reach, reach, new EdgeFit.Steps(0, 1, 0, width, true));
+    return EdgeFit.strongest(
+        values, -half * step, step, -reach, reach, new EdgeFit.Steps(0, 1, 0, width, true));
   }
 
   /** The blur that fits a few dozen of the sides best. */
@@ -484,9 +484,15 @@ final class FrameFit {
       h = equations.step(0);
     }
     return new double[] {
-      h[0] * 10, h[1] * 10, h[2] * 1000,
-      h[3] * 10, h[4] * 10, h[5] * 1000,
-      h[6] / 100, h[7] / 100, 1
+      h[0] * 10,
+      h[1] * 10,
+      h[2] * 1000,
+      h[3] * 10,
+      h[4] * 10,
+      h[5] * 1000,
+      h[6] / 100,
+      h[7] / 100,
+      1
     };
   }
 

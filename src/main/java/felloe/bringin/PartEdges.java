@@ -42,8 +42,8 @@ final class PartEdges {
 
   private static final double ASTRAY = 0.2;
 
-  /** Weights of nine places in the middle of their parabola, from the middle on, of 231. */
-  private static final int[] PARABOLA = {59, 54, 39, 14, -21};
+  /** Weights of thirteen places in the middle of their parabola, from the middle on, of 143. */
+  private static final int[] PARABOLA = {25, 24, 21, 16, 9, 0, -11};
 
   /** Pixels beyond the steps that a row of values takes in: more would reach other edges. */
   private static final double BEYOND = 3;
@@ -169,7 +169,7 @@ final class PartEdges {
   }
 
   /**
-   * A line from which to look for its edge anew: each place by the parabola through nine (A.
+   * A line from which to look for its edge anew: each place by the parabola through thirteen (A.
    * Savitzky and M. Golay, 1964), so that one that is astray leads none of its neighbours astray.
    */
   private static List<Point> fair(List<Point> line) {
@@ -177,8 +177,8 @@ final class PartEdges {
     List<Point> all = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Point sum = Point.ORIGIN;
-      for (int k = -4; k <= 4; k++) {
-        sum = sum.plus(line.get(Math.floorMod(i + k, n)), PARABOLA[Math.abs(k)] / 231.0);
+      for (int k = 1 - PARABOLA.length; k < PARABOLA.length; k++) {
+        sum = sum.plus(line.get(Math.floorMod(i + k, n)), PARABOLA[Math.abs(k)] / 143.0);
       }
       all.add(sum);
     }
@@ -218,13 +218,21 @@ final class PartEdges {
     for (int i = 0; i < n; i++) {
       Point chord = line.get((i + 2) % n).minus(line.get(Math.floorMod(i - 2, n)));
       outward[i] = chord.norm() > 0 ? chord.unit().right() : Point.ORIGIN;
-      off[i] = across(line.get(i), outward[i], most, reach > FINE, small ? radius : 0, wall(line, i, outward[i]));
+      off[i] =
+          across(
+              line.get(i),
+              outward[i],
+              most,
+              reach > FINE,
+              small ? radius : 0,
+              wall(line, i, outward[i]));
     }
     double[] even = new double[n];
     int lost = 0;
     for (int i = 0; i < n; i++) {
       double median = median(off, i);
-      boolean astray = Double.isNaN(off[i]) || Math.abs(off[i] - median) > (reach > FINE ? APART : ASTRAY);
+      boolean astray =
+          Double.isNaN(off[i]) || Math.abs(off[i] - median) > (reach > FINE ? APART : ASTRAY);
       even[i] = astray ? median : off[i];
       lost += astray ? 1 : 0;
     }
@@ -235,8 +243,7 @@ final class PartEdges {
     }
     for (int i = 0; i < n; i++) {
       // Third differences: a bend does not count. Their variance is 20 times a point's.
-      double d =
-          even[(i + 3) % n] - 3 * even[(i + 2) % n] + 3 * even[(i + 1) % n] - even[i];
+      double d = even[(i + 3) % n] - 3 * even[(i + 2) % n] + 3 * even[(i + 1) % n] - even[i];
       squares += Math.min(d * d, 20 * APART * APART);
     }
     return new Edge(points, Math.sqrt(squares / n / 20), 1 - lost / (double) n);
@@ -336,7 +343,8 @@ final class PartEdges {
   }
 
   /** How far outward of a place the edge lies, mm; NaN where none is found. */
-  private double across(Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
+  private double across(
+      Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
     double[] growth = camera.growth(p, thickness);
     double du = growth[0] * outward.x() + growth[1] * outward.y();
     double dv = growth[2] * outward.x() + growth[3] * outward.y();
@@ -368,7 +376,12 @@ final class PartEdges {
     }
     EdgeFit.Found found =
         EdgeFit.strongest(
-            values, -inside * step, step, -back, reach, new EdgeFit.Steps(second, darker, held, blur / perMm, !coarse));
+            values,
+            -inside * step,
+            step,
+            -back,
+            reach,
+            new EdgeFit.Steps(second, darker, held, blur / perMm, !coarse));
     if (found.well() && second * perMm > 3) {
       walls.add(found.wall());
     }

@@ -7,7 +7,8 @@ import java.util.List;
 
 /**
  * The part within the frame, coarsely: the plane of its upper face is laid out in squares, each is
- * of the part or of the ground, and the lines between them are its edges within a millimetre or two.
+ * of the part or of the ground, and the lines between them are its edges within a millimetre or
+ * two.
  *
  * <p>Light that falls off over the bench does no harm: part and ground each have a brightness that
  * changes evenly over the plane, by a surface of the second degree.
@@ -283,13 +284,14 @@ final class PartSeen {
       boolean own = patch[k] == best;
       boolean other = !own && lean[k] * sign > 0;
       boolean dirt =
-          !own && !other && patch[k] > 0 && patches.sizes().get(patch[k]) * SQUARE * SQUARE < SMALLEST;
+          !own
+              && !other
+              && patch[k] > 0
+              && patches.sizes().get(patch[k]) * SQUARE * SQUARE < SMALLEST;
       field[k] = own || dirt ? 1 : -1;
     }
     return new EdgeTrace(smooth(field), columns, rows)
-        .loops().stream()
-            .map(loop -> loop.stream().map(p -> at(p.x(), p.y())).toList())
-            .toList();
+        .loops().stream().map(loop -> loop.stream().map(p -> at(p.x(), p.y())).toList()).toList();
   }
 
   private float[] smooth(float[] field) {

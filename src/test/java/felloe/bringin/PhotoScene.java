@@ -169,8 +169,12 @@ final class PhotoScene {
     double a = x / 400;
     double b = y / 400;
     return 0.85
-        * (1 + falloff[0] * a + falloff[1] * b + falloff[2] * a * b
-            + falloff[3] * a * a + falloff[4] * b * b)
+        * (1
+            + falloff[0] * a
+            + falloff[1] * b
+            + falloff[2] * a * b
+            + falloff[3] * a * a
+            + falloff[4] * b * b)
         / 1.3;
   }
 

@@ -56,8 +56,7 @@ final class PhotoScenes {
     byte[] jpeg = kept(scene);
     long t1 = System.nanoTime();
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(jpeg));
-    byte[] grey =
-        (byte[]) image.getRaster().getDataElements(0, 0, scene.width, scene.height, null);
+    byte[] grey = (byte[]) image.getRaster().getDataElements(0, 0, scene.width, scene.height, null);
     Light light = light(grey, scene.width, scene.height);
     List<MarksFound.Seen> seen = MarksFound.in(grey, scene.width, scene.height);
     long t2 = System.nanoTime();
@@ -77,8 +76,16 @@ final class PhotoScenes {
             i + " " + n[i] + " true " + m[i] + " sd " + Math.sqrt(fit.covariance()[i][i]));
       }
       System.out.println(
-          "height " + fit.camera().stands()[2] + " true " + scene.stands[2]
-              + " noise " + fit.noise() + " blur " + fit.blur() + " sights " + fit.sights());
+          "height "
+              + fit.camera().stands()[2]
+              + " true "
+              + scene.stands[2]
+              + " noise "
+              + fit.noise()
+              + " blur "
+              + fit.blur()
+              + " sights "
+              + fit.sights());
     }
     Camera camera = fit.camera();
     double thick = PhotoScene.THICKNESS;
@@ -88,8 +95,14 @@ final class PhotoScenes {
     if (tell) {
       for (PartEdges.Edge e : edges) {
         System.out.println(
-            "edge " + e.points().size() + " area " + EdgeTrace.area(e.points()) + " rough "
-                + e.rough() + " found " + e.found());
+            "edge "
+                + e.points().size()
+                + " area "
+                + EdgeTrace.area(e.points())
+                + " rough "
+                + e.rough()
+                + " found "
+                + e.found());
       }
       System.out.printf(
           "render %.1f detect %.1f fit %.1f edges %.1f s%n",
@@ -100,7 +113,8 @@ final class PhotoScenes {
 
   private static Outcome judge(
       PhotoScene scene, List<PartEdges.Edge> edges, PhotoAccuracy accuracy, boolean tell) {
-    // Onto the truth: turn and shift that fit the edges best, by the holes' circles and the outline.
+    // Onto the truth: turn and shift that fit the edges best, by the holes' circles and the
+    // outline.
     TruePart part = scene.part;
     double[] pose = Aligned.to(part, edges.stream().flatMap(e -> e.points().stream()).toList());
     double worst = 0;
@@ -142,8 +156,6 @@ final class PhotoScenes {
       }
     }
     // The width, square to the flat's direction: the ends of the circle.
-    double c = Math.cos(pose[0]);
-    double s = Math.sin(pose[0]);
     double low = 0;
     double high = 0;
     Point left = null;
@@ -172,8 +184,7 @@ final class PhotoScenes {
     double width = high / a + low / b - 2 * part.radius;
     double bound = accuracy.bound(left, right, edges.get(0).rough());
     double missing = edges.size() == 10 ? 0 : 100;
-    return new Outcome(
-        worst + missing, sum / n, centres, diameters, width, bound + 0 * (c + s));
+    return new Outcome(worst + missing, sum / n, centres, diameters, width, bound);
   }
 
   /** Renders and measures scenes, told one a line. */

@@ -42,8 +42,7 @@ class PhotoScenesTest {
   void theBoundHoldsAsOftenAsItSays() throws IOException {
     int within = 0;
     for (long seed = 1000; seed < 1200; seed++) {
-      PhotoScene scene =
-          new PhotoScene(seed, WIDTH, HEIGHT, FOCAL, PhotoAccuracy.BAR);
+      PhotoScene scene = new PhotoScene(seed, WIDTH, HEIGHT, FOCAL, PhotoAccuracy.BAR);
       PhotoScenes.Outcome outcome = PhotoScenes.measure(scene, false);
       within += Math.abs(outcome.width()) <= outcome.bound() ? 1 : 0;
     }
