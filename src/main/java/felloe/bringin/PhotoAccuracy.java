@@ -13,7 +13,7 @@ final class PhotoAccuracy {
 
   /**
    * Places along one side err together (blur, compression, the fit's own bend), so that they say
-   * less than as many single ones: variances grow by this. From the rendered scenes.
+   * less than as many single ones: variances grow by this. An assumption, not yet measured.
    */
   private static final double TOGETHER = 4;
 
