@@ -97,6 +97,11 @@ final class FrameFit {
     return blur;
   }
 
+  /** The sheet on whose first mark the paper's origin lies. */
+  int first() {
+    return first;
+  }
+
   int sights() {
     return sights.size();
   }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /**
  * The part's upper edges to part of a pixel. Along each coarse line, every millimetre, a row of
@@ -25,14 +24,16 @@ final class PartEdges {
 
   private static final double FINE = 0.8;
 
-  /** Share of a small hole's radius that is looked at from its edge. */
-  private static final double ACROSS = 1.4;
+  /** How far from a chain the edge is looked for, mm, each time once more. */
+  private static final double[] REACHES = {0.8, 0.6, 0.5};
+
+  /** Neighbours err together, so that the whole spread is more than what they differ by. */
+  private static final double TOGETHER = 2.5;
+
+  private static final double LEAST_SPREAD = 0.03;
 
   /** A small hole whose edge leaves its circle by more is not round, mm. */
   private static final double NOT_ROUND = 0.8;
-
-  /** Places to either side among which the wall's foot is looked for. */
-  private static final int NEIGHBOURS = 12;
 
   /** Radius of a hole that may hide behind its own wall, mm. */
   private static final double SMALL = 12;
@@ -45,63 +46,77 @@ final class PartEdges {
   /** Weights of thirteen places in the middle of their parabola, from the middle on, of 143. */
   private static final int[] PARABOLA = {25, 24, 21, 16, 9, 0, -11};
 
-  /** Pixels beyond the steps that a row of values takes in: more would reach other edges. */
-  private static final double BEYOND = 3;
-
-  /** How much darker than the face a wall is, before anything is seen of it; an assumption. */
-  private static final double WALL_DARKER = 0.3;
-
-  /** How much a wall's shade that is guessed, and one that was seen, is believed. */
-  private static final double GUESSED = 0.05;
-
-  private static final double SEEN = 0.3;
-
-  private final Light light;
+  private final EdgeRow row;
   private final Camera camera;
   private final double thickness;
-  private final double blur;
-  private final double[] stands;
-  private final List<Double> walls = new ArrayList<>();
-  private double darker = WALL_DARKER;
-  private double held = GUESSED;
 
   private PartEdges(Light light, Camera camera, double thickness, double blur) {
-    this.light = light;
+    this.row = new EdgeRow(light, camera, thickness, blur);
     this.camera = camera;
     this.thickness = thickness;
-    this.blur = blur;
-    this.stands = camera.stands();
   }
 
-  /**
-   * One closed edge.
-   *
-   * @param points mm on the plane of the paper, the part to their left
-   * @param rough how far a point lies from its neighbours' line, standard deviation, mm
-   * @param found share of the places at which the edge was found
-   */
-  record Edge(List<Point> points, double rough, double found) {}
+  /** Places along an edge, the part to their left, and how far one lies from its neighbours. */
+  private record Places(List<Point> points, double rough) {}
 
-  static List<Edge> of(
+  /** Edges as chains, in the order of the coarse lines; where none closes there is none. */
+  static List<Optional<EdgeChain>> of(
       Light light, Camera camera, double thickness, double blur, List<List<Point>> coarse) {
     PartEdges edges = new PartEdges(light, camera, thickness, blur);
-    List<Edge> first = new ArrayList<>();
+    List<Places> first = new ArrayList<>();
     for (List<Point> line : coarse) {
       first.add(edges.refined(even(edges.whole(smooth(line))), COARSE));
     }
-    if (edges.walls.size() > 10) {
-      double[] sorted = edges.walls.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-      edges.darker = Math.max(-1, Math.min(1, sorted[sorted.length / 2]));
-      edges.held = SEEN;
-    }
-    List<Edge> all = new ArrayList<>();
-    for (Edge edge : first) {
-      Edge second = edges.refined(even(fair(rounded(edge.points()))), COARSE);
-      Edge third = edges.refined(even(fair(rounded(second.points()))), FINE);
-      Edge last = edges.refined(even(fair(rounded(third.points()))), FINE);
-      all.add(new Edge(rounded(last.points()), last.rough(), last.found()));
+    edges.row.learn();
+    List<Optional<EdgeChain>> all = new ArrayList<>();
+    for (Places places : first) {
+      Places second = edges.refined(even(fair(rounded(places.points()))), COARSE);
+      Places third = edges.refined(even(fair(rounded(second.points()))), FINE);
+      all.add(edges.chain(third));
     }
     return all;
+  }
+
+  private Optional<EdgeChain> chain(Places places) {
+    List<Point> points = places.points();
+    double spread = Math.max(LEAST_SPREAD, TOGETHER * places.rough());
+    Optional<EdgeChain> begun =
+        circle(points)
+            .map(c -> EdgeChain.circle(c.centre(), c.radius(), EdgeTrace.area(points) < 0))
+            .or(() -> StretchesJoined.of(points, EdgeStretches.of(points, spread), spread));
+    return begun.map(
+        chain -> {
+          EdgeChain now = chain;
+          for (double reach : REACHES) {
+            now = measured(now, reach);
+          }
+          return now;
+        });
+  }
+
+  /** Fitted to the edge as the photo has it along the chain itself. */
+  private EdgeChain measured(EdgeChain chain, double reach) {
+    List<EdgeChain.Site> sites = chain.sites();
+    List<Point> line = sites.stream().map(EdgeChain.Site::at).toList();
+    List<EdgeChain.Measured> found = new ArrayList<>();
+    int looked = 0;
+    for (int i = 0; i < sites.size(); i++) {
+      EdgeChain.Site site = sites.get(i);
+      if (!site.counts()) {
+        continue;
+      }
+      looked++;
+      double radius = chain.round() && site.bend() < 0 && chain.radius() < SMALL ? chain.radius() : 0;
+      double most = radius > 0 ? Math.min(reach, 0.4 * radius) : reach;
+      double off =
+          row.across(
+              site.at(), site.outward(), most, false, radius, row.wall(line, i, site.outward()));
+      if (!Double.isNaN(off)) {
+        double whole = off + row.rounding(site.at(), site.bend());
+        found.add(new EdgeChain.Measured(site.stretch(), site.at().plus(site.outward(), whole)));
+      }
+    }
+    return chain.fitted(found, looked).tidied();
   }
 
   /**
@@ -117,7 +132,7 @@ final class PartEdges {
     for (Point p : line) {
       middle = middle.plus(p, 1.0 / line.size());
     }
-    Point shift = new Point(stands[0], stands[1]).minus(middle).times(thickness / stands[2]);
+    Point shift = row.foot(middle).minus(middle);
     if (shift.norm() < 0.2) {
       return line;
     }
@@ -206,7 +221,7 @@ final class PartEdges {
     return all;
   }
 
-  private Edge refined(List<Point> line, double reach) {
+  private Places refined(List<Point> line, double reach) {
     int n = line.size();
     double area = EdgeTrace.area(line);
     double radius = Math.sqrt(Math.abs(area) / Math.PI);
@@ -219,22 +234,20 @@ final class PartEdges {
       Point chord = line.get((i + 2) % n).minus(line.get(Math.floorMod(i - 2, n)));
       outward[i] = chord.norm() > 0 ? chord.unit().right() : Point.ORIGIN;
       off[i] =
-          across(
+          row.across(
               line.get(i),
               outward[i],
               most,
               reach > FINE,
               small ? radius : 0,
-              wall(line, i, outward[i]));
+              row.wall(line, i, outward[i]));
     }
     double[] even = new double[n];
-    int lost = 0;
     for (int i = 0; i < n; i++) {
       double median = median(off, i);
       boolean astray =
           Double.isNaN(off[i]) || Math.abs(off[i] - median) > (reach > FINE ? APART : ASTRAY);
       even[i] = astray ? median : off[i];
-      lost += astray ? 1 : 0;
     }
     List<Point> points = new ArrayList<>();
     double squares = 0;
@@ -246,59 +259,36 @@ final class PartEdges {
       double d = even[(i + 3) % n] - 3 * even[(i + 2) % n] + 3 * even[(i + 1) % n] - even[i];
       squares += Math.min(d * d, 20 * APART * APART);
     }
-    return new Edge(points, Math.sqrt(squares / n / 20), 1 - lost / (double) n);
-  }
-
-  /**
-   * How wide the wall looks outward of a place, mm on the plane of the upper face: up to the lower
-   * edge as it is seen through that plane. Less than 0 where the upper face hides it.
-   */
-  private double wall(List<Point> line, int i, Point outward) {
-    Point p = line.get(i);
-    Point side = outward.left();
-    double straight = foot(p).minus(p).dot(outward);
-    double best = straight;
-    double least = Double.POSITIVE_INFINITY;
-    int n = line.size();
-    Point a = null;
-    int reach = Math.min(n / 2, NEIGHBOURS);
-    for (int k = -reach; k <= reach; k++) {
-      Point b = foot(line.get(Math.floorMod(i + k, n))).minus(p);
-      if (a != null) {
-        double sa = a.dot(side);
-        double sb = b.dot(side);
-        if (sa * sb <= 0 && sa != sb) {
-          double t = sa / (sa - sb);
-          double at = a.towards(b, t).dot(outward);
-          if (Math.abs(at - straight) < least) {
-            least = Math.abs(at - straight);
-            best = at;
-          }
-        }
-      }
-      a = b;
-    }
-    return best;
-  }
-
-  /** Where the lower edge under a place is seen, on the plane of the upper face. */
-  private Point foot(Point p) {
-    return p.towards(new Point(stands[0], stands[1]), thickness / stands[2]);
+    return new Places(points, Math.sqrt(squares / n / 20));
   }
 
   /** The circle of a small round hole, places that are astray left out; else the line itself. */
   private static List<Point> rounded(List<Point> line) {
+    return circle(line)
+        .map(
+            circle -> {
+              List<Point> all = new ArrayList<>();
+              for (int i = 0; i < FEWEST; i++) {
+                double angle = -2 * Math.PI * i / FEWEST;
+                all.add(circle.centre().plus(Point.polar(circle.radius(), angle)));
+              }
+              return all;
+            })
+        .orElse(line);
+  }
+
+  private static Optional<CircleFit.Circle> circle(List<Point> line) {
     double area = EdgeTrace.area(line);
     double radius = Math.sqrt(Math.abs(area) / Math.PI);
     if (area > 0 || radius > SMALL || !round(line, radius)) {
-      return line;
+      return Optional.empty();
     }
     List<Point> kept = line;
     CircleFit.Circle circle = null;
     for (int round = 0; round < 4; round++) {
       Optional<CircleFit.Circle> fitted = CircleFit.GEOMETRIC.of(kept);
       if (fitted.isEmpty()) {
-        return line;
+        return fitted;
       }
       circle = fitted.get();
       CircleFit.Circle now = circle;
@@ -306,19 +296,9 @@ final class PartEdges {
       double limit = Math.max(0.05, 2.5 * off[off.length / 2]);
       kept = line.stream().filter(p -> off(now, p) <= limit).toList();
     }
-    double out = kept.stream().mapToDouble(PartEdges.offFrom(circle)).max().orElse(0);
-    if (out > NOT_ROUND || kept.size() < line.size() / 2) {
-      return line;
-    }
-    List<Point> all = new ArrayList<>();
-    for (int i = 0; i < FEWEST; i++) {
-      all.add(circle.centre().plus(Point.polar(circle.radius(), -2 * Math.PI * i / FEWEST)));
-    }
-    return all;
-  }
-
-  private static ToDoubleFunction<Point> offFrom(CircleFit.Circle circle) {
-    return p -> off(circle, p);
+    CircleFit.Circle last = circle;
+    double out = kept.stream().mapToDouble(p -> off(last, p)).max().orElse(0);
+    return out > NOT_ROUND || kept.size() < line.size() / 2 ? Optional.empty() : Optional.of(last);
   }
 
   private static double off(CircleFit.Circle circle, Point p) {
@@ -342,49 +322,4 @@ final class PartEdges {
     return (sorted[count / 2] + sorted[(count - 1) / 2]) / 2;
   }
 
-  /** How far outward of a place the edge lies, mm; NaN where none is found. */
-  private double across(
-      Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
-    double[] growth = camera.growth(p, thickness);
-    double du = growth[0] * outward.x() + growth[1] * outward.y();
-    double dv = growth[2] * outward.x() + growth[3] * outward.y();
-    double perMm = Math.hypot(du, dv);
-    Point tangent = outward.left();
-    double second = Math.max(0, wall);
-    double step = 0.5 / perMm;
-    // The coarse line may follow the wall's foot.
-    double back = coarse ? reach + Math.min(second, 2 * reach) : reach;
-    int inside = (int) Math.ceil((back + BEYOND / perMm) / step);
-    int outside = (int) Math.ceil((reach + second + BEYOND / perMm) / step);
-    if (radius > 0) {
-      // Not so far that the hole's other side comes in.
-      outside = Math.min(outside, (int) (ACROSS * radius / step));
-    }
-    double[] values = new double[inside + outside + 1];
-    double[] pixel = new double[2];
-    for (int i = -inside; i <= outside; i++) {
-      double sum = 0;
-      for (int j = -1; j <= 1; j++) {
-        Point at = p.plus(outward, i * step).plus(tangent, j / perMm);
-        camera.project(at.x(), at.y(), thickness, pixel);
-        if (!light.holds(pixel[0], pixel[1], 2)) {
-          return Double.NaN;
-        }
-        sum += light.at(pixel[0], pixel[1]);
-      }
-      values[i + inside] = sum / 3;
-    }
-    EdgeFit.Found found =
-        EdgeFit.strongest(
-            values,
-            -inside * step,
-            step,
-            -back,
-            reach,
-            new EdgeFit.Steps(second, darker, held, blur / perMm, !coarse));
-    if (found.well() && second * perMm > 3) {
-      walls.add(found.wall());
-    }
-    return found.at();
-  }
 }

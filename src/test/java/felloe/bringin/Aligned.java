@@ -14,26 +14,13 @@ final class Aligned {
     return new Point(c * p.x() - s * p.y() + pose[1], s * p.x() + c * p.y() + pose[2]);
   }
 
-  static double[] to(TruePart part, List<Point> points) {
-    double[] best = null;
-    double least = Double.POSITIVE_INFINITY;
-    double mx = points.stream().mapToDouble(Point::x).average().orElseThrow();
-    double my = points.stream().mapToDouble(Point::y).average().orElseThrow();
-    for (int k = 0; k < 24; k++) {
-      double turn = k * Math.PI / 12;
-      double c = Math.cos(turn);
-      double s = Math.sin(turn);
-      double[] pose = {turn, -(c * mx - s * my), -(s * mx + c * my)};
-      for (int round = 0; round < 12; round++) {
-        step(part, points, pose, round < 8 ? 7 : 1);
-      }
-      double cost = cost(part, points, pose);
-      if (cost < least) {
-        least = cost;
-        best = pose;
-      }
+  /** From where the points are known to lie nearly. */
+  static double[] to(TruePart part, List<Point> points, double[] nearly) {
+    double[] pose = nearly.clone();
+    for (int round = 0; round < 8; round++) {
+      step(part, points, pose, 1);
     }
-    return best;
+    return pose;
   }
 
   private static void step(TruePart part, List<Point> points, double[] pose, int every) {
@@ -51,14 +38,5 @@ final class Aligned {
     for (int i = 0; i < 3; i++) {
       pose[i] += step[i];
     }
-  }
-
-  private static double cost(TruePart part, List<Point> points, double[] pose) {
-    double sum = 0;
-    for (int i = 0; i < points.size(); i += 3) {
-      Point q = move(pose, points.get(i));
-      sum += Math.min(4, Math.abs(part.outside(q.x(), q.y())));
-    }
-    return sum;
   }
 }

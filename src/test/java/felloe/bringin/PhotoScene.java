@@ -19,7 +19,8 @@ import javax.imageio.ImageWriter;
  */
 final class PhotoScene {
 
-  static final double THICKNESS = 10;
+  /** What the maker says of the part's thickness, mm. */
+  final double thickness;
 
   final String name;
   final int width;
@@ -70,7 +71,8 @@ final class PhotoScene {
     camera = new Camera(turn, numbers);
     stands = camera.stands();
     paperScale = 1 + barSpread * normal();
-    trueThickness = THICKNESS + PhotoAccuracy.THICKNESS * normal() * (barSpread > 0 ? 1 : 0);
+    thickness = 4 + random.nextInt(9);
+    trueThickness = thickness + PhotoAccuracy.THICKNESS * normal() * (barSpread > 0 ? 1 : 0);
     boolean dark = random.nextBoolean();
     topShade = dark ? 0.04 + 0.08 * random.nextDouble() : 0.45 + 0.25 * random.nextDouble();
     benchShade = dark ? 0.4 + 0.3 * random.nextDouble() : 0.05 + 0.1 * random.nextDouble();

@@ -1,12 +1,15 @@
 package felloe.bringin;
 
+import felloe.geometry.Arc;
+import felloe.geometry.Contour;
 import felloe.geometry.Point;
-import felloe.measure.CircleFit;
+import felloe.geometry.RigidTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,10 +21,18 @@ final class PhotoScenes {
   /**
    * What one scene gave, mm.
    *
-   * @param width error of the greatest width, and what was said of it
+   * @param worst the greatest distance of any edge from the truth, either way
+   * @param missing edges that were not found, or found and not there
+   * @param within of the dimensions, those whose error is within what was said of them
    */
   record Outcome(
-      double worst, double mean, double centres, double diameters, double width, double bound) {}
+      double worst,
+      double mean,
+      double centres,
+      double diameters,
+      int missing,
+      int within,
+      int dimensions) {}
 
   private PhotoScenes() {}
 
@@ -88,103 +99,107 @@ final class PhotoScenes {
               + fit.sights());
     }
     Camera camera = fit.camera();
-    double thick = PhotoScene.THICKNESS;
+    double thick = scene.thickness;
     List<List<Point>> coarse = PartSeen.edges(light, camera, thick, fit.sheets());
-    List<PartEdges.Edge> edges = PartEdges.of(light, camera, thick, fit.blur(), coarse);
+    List<EdgeChain> chains = new ArrayList<>();
+    for (Optional<EdgeChain> chain :
+        PartEdges.of(light, camera, thick, fit.blur(), coarse)) {
+      chain.ifPresent(chains::add);
+    }
     long t4 = System.nanoTime();
     if (tell) {
-      for (PartEdges.Edge e : edges) {
-        System.out.println(
-            "edge "
-                + e.points().size()
-                + " area "
-                + EdgeTrace.area(e.points())
-                + " rough "
-                + e.rough()
-                + " found "
-                + e.found());
-      }
       System.out.printf(
           "render %.1f detect %.1f fit %.1f edges %.1f s%n",
           (t1 - t0) / 1e9, (t2 - t1) / 1e9, (t3 - t2) / 1e9, (t4 - t3) / 1e9);
     }
-    return judge(scene, edges, new PhotoAccuracy(fit, thick), tell);
+    double[] sheet = scene.sheets[fit.first()];
+    return judge(
+        scene,
+        chains,
+        new PhotoAccuracy(fit, thick),
+        new double[] {sheet[2], sheet[0], sheet[1]},
+        tell);
   }
 
   private static Outcome judge(
-      PhotoScene scene, List<PartEdges.Edge> edges, PhotoAccuracy accuracy, boolean tell) {
-    // Onto the truth: turn and shift that fit the edges best, by the holes' circles and the
-    // outline.
+      PhotoScene scene,
+      List<EdgeChain> chains,
+      PhotoAccuracy accuracy,
+      double[] nearly,
+      boolean tell) {
     TruePart part = scene.part;
-    double[] pose = Aligned.to(part, edges.stream().flatMap(e -> e.points().stream()).toList());
+    List<Point> places =
+        chains.stream().flatMap(c -> c.sites().stream()).map(EdgeChain.Site::at).toList();
+    double[] pose = Aligned.to(part, places, nearly);
+    RigidTransform move =
+        RigidTransform.turn(pose[0]).then(RigidTransform.shift(pose[1], pose[2]));
     double worst = 0;
     double sum = 0;
     int n = 0;
     double centres = 0;
     double diameters = 0;
-    for (PartEdges.Edge edge : edges) {
+    List<Contour> found = new ArrayList<>();
+    for (EdgeChain chain : chains) {
       double own = 0;
-      for (Point p : edge.points()) {
-        Point q = Aligned.move(pose, p);
+      for (EdgeChain.Site site : chain.sites()) {
+        Point q = move.of(site.at());
         double off = Math.abs(part.outside(q.x(), q.y()));
-        own = Math.max(own, off);
-        if (tell && off > 0.25) {
-          System.out.printf("  %.2f at %.1f %.1f radius %.1f%n", off, q.x(), q.y(), q.norm());
+        if (tell && off > 0.2) {
+          System.out.printf("  %.2f at %.1f %.1f%n", off, q.x(), q.y());
         }
+        own = Math.max(own, off);
         sum += off;
         n++;
       }
       worst = Math.max(worst, own);
-      double size = Math.sqrt(Math.abs(EdgeTrace.area(edge.points())) / Math.PI);
-      if (size < 30) {
-        Optional<CircleFit.Circle> fitted = CircleFit.GEOMETRIC.of(edge.points());
-        CircleFit.Circle c = fitted.orElseThrow();
-        Point q = Aligned.move(pose, c.centre());
-        double off = q.norm();
-        double right = part.bore;
-        for (Point h : part.holes) {
-          if (h.distance(q) < off) {
-            off = h.distance(q);
-            right = part.hole;
-          }
-        }
-        centres = Math.max(centres, off);
-        diameters = Math.max(diameters, 2 * Math.abs(c.radius() - right));
-      }
+      found.add(new Contour(chain.segments()).moved(move));
       if (tell) {
-        System.out.println("  off at most " + own);
+        System.out.printf(
+            "%d segments off at most %.3f spread %.3f found %.2f%n",
+            chain.segments().size(), own, chain.spread(), chain.found());
       }
     }
-    // The width, square to the flat's direction: the ends of the circle.
-    double low = 0;
-    double high = 0;
-    Point left = null;
-    Point right = null;
-    for (Point p : edges.get(0).points()) {
-      Point q = Aligned.move(pose, p);
-      if (Math.abs(q.y()) < 12) {
-        if (q.x() > 0) {
-          high += q.norm();
-          right = p;
-        } else {
-          low += q.norm();
-          left = p;
+    int missing = 0;
+    for (Contour truth : part.contours) {
+      Contour like = null;
+      for (Contour c : found) {
+        if (c.box().centre().distance(truth.box().centre()) < 2
+            && Math.abs(c.box().width() - truth.box().width()) < 3) {
+          like = c;
         }
       }
-    }
-    int a = 0;
-    int b = 0;
-    for (Point p : edges.get(0).points()) {
-      Point q = Aligned.move(pose, p);
-      if (Math.abs(q.y()) < 12) {
-        a += q.x() > 0 ? 1 : 0;
-        b += q.x() > 0 ? 0 : 1;
+      if (like == null) {
+        missing++;
+        if (tell) {
+          System.out.println("missing " + truth.box());
+        }
+        continue;
+      }
+      // The other way round: a corner that was cut off is told by the truth alone.
+      double far = truth.apart(like);
+      worst = Math.max(worst, far);
+      if (tell && far > 0.2) {
+        System.out.println("apart " + far);
+      }
+      if (truth.asCircle().isPresent() && like.asCircle().isPresent()) {
+        Arc a = truth.asCircle().get();
+        Arc b = like.asCircle().get();
+        centres = Math.max(centres, a.centre().distance(b.centre()));
+        diameters = Math.max(diameters, 2 * Math.abs(a.radius() - b.radius()));
+        if (tell) {
+          System.out.printf(
+              "hole %.2f off %.3f %.3f diameter %+.3f%n",
+              2 * a.radius(),
+              b.centre().x() - a.centre().x(),
+              b.centre().y() - a.centre().y(),
+              2 * (b.radius() - a.radius()));
+        }
+      } else if (truth.asCircle().isPresent()) {
+        missing++;
       }
     }
-    double width = high / a + low / b - 2 * part.radius;
-    double bound = accuracy.bound(left, right, edges.get(0).rough());
-    double missing = edges.size() == 10 ? 0 : 100;
-    return new Outcome(worst + missing, sum / n, centres, diameters, width, bound);
+    missing += Math.max(0, found.size() - part.contours.size());
+    return new Outcome(worst, sum / n, centres, diameters, missing, 0, 0);
   }
 
   /** Renders and measures scenes, told one a line. */
@@ -196,8 +211,15 @@ final class PhotoScenes {
       try {
         Outcome o = measure(new PhotoScene(seed, 4000, 3000, 0.78, bar), to - from < 3);
         System.out.printf(
-            "%d worst %.3f mean %.3f centres %.3f diameters %.3f width %+.3f bound %.3f%n",
-            seed, o.worst(), o.mean(), o.centres(), o.diameters(), o.width(), o.bound());
+            "%d worst %.3f mean %.3f centres %.3f diameters %.3f missing %d within %d of %d%n",
+            seed,
+            o.worst(),
+            o.mean(),
+            o.centres(),
+            o.diameters(),
+            o.missing(),
+            o.within(),
+            o.dimensions());
       } catch (RuntimeException e) {
         System.out.println(seed + " FAILED " + e);
         e.printStackTrace(System.out);

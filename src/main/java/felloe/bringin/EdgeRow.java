@@ -1,0 +1,150 @@
+package felloe.bringin;
+
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Looks for the part's upper edge along a row of values across it, by steps of the photo's own
+ * blur. Where the camera sees the part's wall, how wide the wall looks is known from the thickness,
+ * and both of its edges are fitted. How dark walls are is learned from those that were seen.
+ */
+final class EdgeRow {
+
+  /** Places to either side among which the wall's foot is looked for. */
+  private static final int NEIGHBOURS = 12;
+
+  /** Share of a small hole's radius that is looked at from its edge. */
+  private static final double ACROSS = 1.4;
+
+  /** Pixels beyond the steps that a row of values takes in: more would reach other edges. */
+  private static final double BEYOND = 3;
+
+  /** How much darker than the face a wall is, before anything is seen of it; an assumption. */
+  private static final double WALL_DARKER = 0.3;
+
+  /** How much a wall's shade that is guessed, and one that was seen, is believed. */
+  private static final double GUESSED = 0.05;
+
+  private static final double SEEN = 0.3;
+
+  private final Light light;
+  private final Camera camera;
+  private final double thickness;
+  private final double blur;
+  private final double[] stands;
+  private final List<Double> walls = new ArrayList<>();
+  private double darker = WALL_DARKER;
+  private double held = GUESSED;
+
+  EdgeRow(Light light, Camera camera, double thickness, double blur) {
+    this.light = light;
+    this.camera = camera;
+    this.thickness = thickness;
+    this.blur = blur;
+    this.stands = camera.stands();
+  }
+
+  /** Takes what was seen of walls so far for what walls are. */
+  void learn() {
+    if (walls.size() > 10) {
+      double[] sorted = walls.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+      darker = Math.max(-1, Math.min(1, sorted[sorted.length / 2]));
+      held = SEEN;
+    }
+  }
+
+  /**
+   * How far a blurred edge lies inward of a bend, mm: what lies round a place is averaged, along
+   * the edge too.
+   */
+  double rounding(Point p, double bend) {
+    double[] g = camera.growth(p, thickness);
+    double perMm = Math.sqrt(Math.abs(g[0] * g[3] - g[1] * g[2]));
+    // Three pixels' mean along the edge has a variance of two thirds.
+    return bend * (blur * blur + 2.0 / 3) / (2 * perMm * perMm);
+  }
+
+  /**
+   * How wide the wall looks outward of a place, mm on the plane of the upper face: up to the lower
+   * edge as it is seen through that plane. Less than 0 where the upper face hides it.
+   */
+  double wall(List<Point> line, int i, Point outward) {
+    Point p = line.get(i);
+    Point side = outward.left();
+    double straight = foot(p).minus(p).dot(outward);
+    double best = straight;
+    double least = Double.POSITIVE_INFINITY;
+    int n = line.size();
+    Point a = null;
+    int reach = Math.min(n / 2, NEIGHBOURS);
+    for (int k = -reach; k <= reach; k++) {
+      Point b = foot(line.get(Math.floorMod(i + k, n))).minus(p);
+      if (a != null) {
+        double sa = a.dot(side);
+        double sb = b.dot(side);
+        if (sa * sb <= 0 && sa != sb) {
+          double t = sa / (sa - sb);
+          double at = a.towards(b, t).dot(outward);
+          if (Math.abs(at - straight) < least) {
+            least = Math.abs(at - straight);
+            best = at;
+          }
+        }
+      }
+      a = b;
+    }
+    return best;
+  }
+
+  /** Where the lower edge under a place is seen, on the plane of the upper face. */
+  Point foot(Point p) {
+    return p.towards(new Point(stands[0], stands[1]), thickness / stands[2]);
+  }
+
+  /** How far outward of a place the edge lies, mm; NaN where none is found. */
+  double across(
+      Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
+    double[] growth = camera.growth(p, thickness);
+    double du = growth[0] * outward.x() + growth[1] * outward.y();
+    double dv = growth[2] * outward.x() + growth[3] * outward.y();
+    double perMm = Math.hypot(du, dv);
+    Point tangent = outward.left();
+    double second = Math.max(0, wall);
+    double step = 0.5 / perMm;
+    // The coarse line may follow the wall's foot.
+    double back = coarse ? reach + Math.min(second, 2 * reach) : reach;
+    int inside = (int) Math.ceil((back + BEYOND / perMm) / step);
+    int outside = (int) Math.ceil((reach + second + BEYOND / perMm) / step);
+    if (radius > 0) {
+      // Not so far that the hole's other side comes in.
+      outside = Math.min(outside, (int) (ACROSS * radius / step));
+    }
+    double[] values = new double[inside + outside + 1];
+    double[] pixel = new double[2];
+    for (int i = -inside; i <= outside; i++) {
+      double sum = 0;
+      for (int j = -1; j <= 1; j++) {
+        Point at = p.plus(outward, i * step).plus(tangent, j / perMm);
+        camera.project(at.x(), at.y(), thickness, pixel);
+        if (!light.holds(pixel[0], pixel[1], 2)) {
+          return Double.NaN;
+        }
+        sum += light.at(pixel[0], pixel[1]);
+      }
+      values[i + inside] = sum / 3;
+    }
+    EdgeFit.Found found =
+        EdgeFit.strongest(
+            values,
+            -inside * step,
+            step,
+            -back,
+            reach,
+            new EdgeFit.Steps(second, darker, held, blur / perMm, !coarse));
+    if (found.well() && second * perMm > 3) {
+      walls.add(found.wall());
+    }
+    return found.at();
+  }
+}
