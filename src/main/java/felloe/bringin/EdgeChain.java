@@ -20,14 +20,32 @@ final class EdgeChain {
 
   private static final double TANGENT_SPREAD = Math.toRadians(0.6);
 
+  /** An arc shorter than this rounds a corner, mm, and so is likely to be tangent at both ends. */
+  private static final double ROUNDING_ARC = 16;
+
+  private static final double ROUNDING_TURN = Math.toRadians(40);
+
+  private static final double ROUNDING_SPREAD = Math.toRadians(2);
+
+  /** Stretches shorter than this are tried to be done without, mm. */
+  private static final double SHORT = 6;
+
+  /** What it may cost to do without one, in squares of the spread. */
+  private static final double PRICE = 14;
+
+  /** A place that is astray costs so much and no more. */
+  private static final double MOST = 9;
+
   /** A joint where nothing turns may lie anywhere: it stays within this of where it is, mm. */
   private static final double JOINT_SPREAD = 1.5;
 
   /** Beside a corner blur and its own curve mislead, mm. */
   private static final double BESIDE_CORNER = 1.1;
 
-  /** Between places, mm; and fewest of a whole circle. */
+  /** Between places, mm, and on stretches that round a corner; and fewest of a whole circle. */
   private static final double EVERY = 1;
+
+  private static final double CLOSER = 0.4;
 
   private static final int FEWEST = 48;
 
@@ -68,6 +86,14 @@ final class EdgeChain {
     chain.centre = centre;
     chain.radius = radius;
     chain.clockwise = clockwise;
+    return chain;
+  }
+
+  /** A hole that was measured as a whole. */
+  static EdgeChain hole(HoleFit.Hole hole) {
+    EdgeChain chain = circle(hole.centre(), hole.radius(), true);
+    chain.spread = hole.spread();
+    chain.found = hole.explained();
     return chain;
   }
 
@@ -149,7 +175,7 @@ final class EdgeChain {
       double length = s.length();
       double before = sharp(segments.get((k + n - 1) % n), s) ? BESIDE_CORNER : 0;
       double after = sharp(s, segments.get((k + 1) % n)) ? BESIDE_CORNER : 0;
-      int count = Math.max(4, (int) Math.round(length / EVERY));
+      int count = Math.max(4, (int) Math.round(length / (length < ROUNDING_ARC ? CLOSER : EVERY)));
       for (int i = 0; i < count; i++) {
         double t = (i + 0.5) / count;
         boolean counts = t * length >= before && (1 - t) * length >= after;
@@ -158,6 +184,11 @@ final class EdgeChain {
       }
     }
     return all;
+  }
+
+  /** The same places alone. */
+  List<Point> places() {
+    return sites().stream().map(Site::at).toList();
   }
 
   private static double turn(Segment a, Segment b) {
@@ -303,7 +334,8 @@ final class EdgeChain {
       return;
     }
     double turn = turn(segment(before), segment(k));
-    if (Math.abs(turn) > NEARLY_TANGENT) {
+    boolean rounds = rounds(before) || rounds(k);
+    if (Math.abs(turn) > (rounds ? ROUNDING_TURN : NEARLY_TANGENT)) {
       return;
     }
     double[] row = new double[3 * n];
@@ -326,9 +358,84 @@ final class EdgeChain {
     }
     rises = keptRises;
     // What is a corner after all is not held.
-    double share = turn / (3 * TANGENT_SPREAD);
+    double hold = rounds ? ROUNDING_SPREAD : TANGENT_SPREAD;
+    double share = rounds ? 0 : turn / (3 * hold);
     double w = 1 / (1 + share * share);
-    equations.add(row, turn, w * w / (TANGENT_SPREAD * TANGENT_SPREAD));
+    equations.add(row, turn, w * w / (hold * hold));
+  }
+
+  private boolean rounds(int k) {
+    return rises[k] != 0 && segment(k).length() < ROUNDING_ARC;
+  }
+
+  /** Fitted to the places once more, without short stretches that explain next to nothing. */
+  EdgeChain simplified(List<Measured> places) {
+    if (round()) {
+      return this;
+    }
+    List<Point> points = places.stream().map(Measured::at).toList();
+    EdgeChain best = this;
+    boolean again = true;
+    while (again && best.joints.length > 2) {
+      again = false;
+      double cost = best.cost(points);
+      for (int k = 0; k < best.joints.length && !again; k++) {
+        if (best.segment(k).length() < SHORT) {
+          EdgeChain without = best.without(k);
+          without = without.fitted(without.assigned(points), points.size());
+          if (without.cost(points) < cost + PRICE) {
+            best = without;
+            again = true;
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private double cost(List<Point> points) {
+    double scale = Math.max(2 * LEAST_SPREAD, Double.isNaN(spread) ? 0 : spread);
+    double sum = 0;
+    for (Measured m : assigned(points)) {
+      double r = off(m) / scale;
+      sum += Math.min(r * r, MOST);
+    }
+    return sum;
+  }
+
+  /** Each place with the stretch that is nearest. */
+  private List<Measured> assigned(List<Point> points) {
+    List<Segment> segments = segments();
+    List<Measured> all = new ArrayList<>();
+    for (Point p : points) {
+      int nearest = 0;
+      double least = Double.POSITIVE_INFINITY;
+      for (int k = 0; k < segments.size(); k++) {
+        double d = segments.get(k).distance(p);
+        if (d < least) {
+          least = d;
+          nearest = k;
+        }
+      }
+      all.add(new Measured(nearest, p));
+    }
+    return all;
+  }
+
+  private EdgeChain without(int k) {
+    List<Point> kept = new ArrayList<>();
+    List<Double> bends = new ArrayList<>();
+    int n = joints.length;
+    int next = (k + 1) % n;
+    for (int i = 0; i < n; i++) {
+      if (i != k) {
+        kept.add(i == next ? joints[k].middle(joints[next]) : joints[i]);
+        bends.add(rises[i]);
+      }
+    }
+    EdgeChain chain = EdgeChain.of(kept, bends);
+    chain.spread = spread;
+    return chain;
   }
 
   /** The chain without stretches that have shrunk to nothing. */

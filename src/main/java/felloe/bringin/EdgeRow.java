@@ -12,7 +12,7 @@ import java.util.List;
 final class EdgeRow {
 
   /** Places to either side among which the wall's foot is looked for. */
-  private static final int NEIGHBOURS = 12;
+  private static final int NEIGHBOURS = 24;
 
   /** Share of a small hole's radius that is looked at from its edge. */
   private static final double ACROSS = 1.4;

@@ -35,8 +35,14 @@ final class PartEdges {
   /** A small hole whose edge leaves its circle by more is not round, mm. */
   private static final double NOT_ROUND = 0.8;
 
-  /** Radius of a hole that may hide behind its own wall, mm. */
+  /** Radius of a hole that is looked at as a whole, mm. */
   private static final double SMALL = 12;
+
+  /**
+   * Radius of a hole of whose ground so little is seen that it is measured as a whole, mm; on the
+   * ground in wider ones lies the shadow of their edge.
+   */
+  private static final double DEEP = 4.6;
 
   /** A place that differs more from its neighbours is none of the edge, mm. */
   private static final double APART = 0.35;
@@ -63,16 +69,25 @@ final class PartEdges {
   static List<Optional<EdgeChain>> of(
       Light light, Camera camera, double thickness, double blur, List<List<Point>> coarse) {
     PartEdges edges = new PartEdges(light, camera, thickness, blur);
+    HoleFit holes = new HoleFit(light, camera, thickness, blur);
+    List<Optional<EdgeChain>> all = new ArrayList<>();
     List<Places> first = new ArrayList<>();
     for (List<Point> line : coarse) {
-      first.add(edges.refined(even(edges.whole(smooth(line))), COARSE));
+      double area = EdgeTrace.area(line);
+      HoleFit.Hole hole = area < 0 && -area < SMALL * SMALL * Math.PI ? holes.of(line) : null;
+      boolean round = hole != null && hole.well();
+      boolean whole = round && hole.radius() < DEEP;
+      all.add(whole ? Optional.of(EdgeChain.hole(hole)) : Optional.empty());
+      List<Point> start = round ? EdgeChain.hole(hole).places() : smooth(line);
+      first.add(whole ? null : edges.refined(even(start), COARSE));
     }
     edges.row.learn();
-    List<Optional<EdgeChain>> all = new ArrayList<>();
-    for (Places places : first) {
-      Places second = edges.refined(even(fair(rounded(places.points()))), COARSE);
-      Places third = edges.refined(even(fair(rounded(second.points()))), FINE);
-      all.add(edges.chain(third));
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i).isEmpty()) {
+        Places second = edges.refined(even(fair(first.get(i).points())), COARSE);
+        Places third = edges.refined(even(fair(second.points())), FINE);
+        all.set(i, edges.chain(third));
+      }
     }
     return all;
   }
@@ -116,39 +131,7 @@ final class PartEdges {
         found.add(new EdgeChain.Measured(site.stretch(), site.at().plus(site.outward(), whole)));
       }
     }
-    return chain.fitted(found, looked).tidied();
-  }
-
-  /**
-   * A small round hole whose wall hides a part of it, as the circle that it is: what is seen of the
-   * ground through it is what two circles share, the upper one and the lower one.
-   */
-  private List<Point> whole(List<Point> line) {
-    double area = EdgeTrace.area(line);
-    if (area > 0 || area < -SMALL * SMALL * Math.PI) {
-      return line;
-    }
-    Point middle = Point.ORIGIN;
-    for (Point p : line) {
-      middle = middle.plus(p, 1.0 / line.size());
-    }
-    Point shift = row.foot(middle).minus(middle);
-    if (shift.norm() < 0.2) {
-      return line;
-    }
-    double along = extent(line, shift.unit());
-    double beside = extent(line, shift.unit().left());
-    double radius = Math.hypot(beside, shift.norm()) / 2;
-    boolean hidden = Math.abs(2 * radius - shift.norm() - along) < Math.abs(beside - along);
-    if (!hidden) {
-      return line;
-    }
-    Point centre = middle.plus(shift, -0.5);
-    List<Point> circle = new ArrayList<>();
-    for (int i = 0; i < FEWEST; i++) {
-      circle.add(centre.plus(Point.polar(radius, -2 * Math.PI * i / FEWEST)));
-    }
-    return circle;
+    return chain.fitted(found, looked).tidied().simplified(found);
   }
 
   private static boolean round(List<Point> line, double radius) {
@@ -260,21 +243,6 @@ final class PartEdges {
       squares += Math.min(d * d, 20 * APART * APART);
     }
     return new Places(points, Math.sqrt(squares / n / 20));
-  }
-
-  /** The circle of a small round hole, places that are astray left out; else the line itself. */
-  private static List<Point> rounded(List<Point> line) {
-    return circle(line)
-        .map(
-            circle -> {
-              List<Point> all = new ArrayList<>();
-              for (int i = 0; i < FEWEST; i++) {
-                double angle = -2 * Math.PI * i / FEWEST;
-                all.add(circle.centre().plus(Point.polar(circle.radius(), angle)));
-              }
-              return all;
-            })
-        .orElse(line);
   }
 
   private static Optional<CircleFit.Circle> circle(List<Point> line) {

@@ -152,6 +152,9 @@ final class PhotoScenes {
         n++;
       }
       worst = Math.max(worst, own);
+      if (tell) {
+        System.out.println(chain);
+      }
       found.add(new Contour(chain.segments()).moved(move));
       if (tell) {
         System.out.printf(

@@ -224,9 +224,9 @@ final class TruePart {
         + mm(190 + 20 * random.nextDouble())
         + ", radius: "
         + mm(20 + 30 * random.nextDouble())
-        + ", rise: "
+        + ", rise: {top: "
         + mm(3 + 4 * random.nextDouble())
-        + "}\nwindows:\n  - {slot: {length: "
+        + ", bottom: 5, left: 4, right: 4}}\nwindows:\n  - {slot: {length: "
         + mm(60 + 40 * random.nextDouble())
         + ", width: "
         + mm(18 + 12 * random.nextDouble())

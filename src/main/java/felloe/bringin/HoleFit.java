@@ -1,0 +1,254 @@
+package felloe.bringin;
+
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A small round hole as a whole: its rim in the upper face, the wall that is seen through it and
+ * the ground beyond the lower rim make a picture that depends on middle and diameter alone, and on
+ * how light face, wall and ground are there. The one that is nearest to the photo is taken. So a
+ * hole is measured too of which the camera sees hardly any ground.
+ */
+final class HoleFit {
+
+  /** Beyond the rim so much of the face is looked at, pixels. */
+  private static final double AROUND = 5;
+
+  /** Light below which noise does not fall further. */
+  private static final double DARKEST = 0.01;
+
+  /**
+   * Levels: face and its slopes; wall, and how it grows lighter to one side; ground and its slopes.
+   */
+  private static final int TERMS = 9;
+
+  /** Slopes are held to 0 by this share of a value's weight: few pixels tell them. */
+  private static final double HELD = 2e-3;
+
+  /** Where the search begins to halve its steps, mm, and ends. */
+  private static final double WIDE = 0.3;
+
+  private static final double CLOSE = 5e-4;
+
+  /** Of the differences from an even patch so much must be explained. */
+  private static final double EXPLAINED = 0.93;
+
+  private final Light light;
+  private final Camera camera;
+  private final double thickness;
+  private final double blur;
+  private final Point stands;
+  private final double rises;
+
+  HoleFit(Light light, Camera camera, double thickness, double blur) {
+    this.light = light;
+    this.camera = camera;
+    this.thickness = thickness;
+    this.blur = blur;
+    double[] at = camera.stands();
+    this.stands = new Point(at[0], at[1]);
+    this.rises = thickness / at[2];
+  }
+
+  /**
+   * A hole.
+   *
+   * @param explained share of the patch's differences from an even one
+   * @param spread standard deviation of the radius and of each figure of the centre, mm
+   */
+  record Hole(Point centre, double radius, double explained, double spread) {
+
+    boolean well() {
+      return explained >= EXPLAINED;
+    }
+  }
+
+  /** A pixel of the patch: where on the plane of the upper face, and its light and weight. */
+  private record Dot(double x, double y, double value, double weight) {}
+
+  /** The hole nearest to a coarse line, which may follow its rim or the ground seen through it. */
+  Hole of(List<Point> coarse) {
+    Point middle = Point.ORIGIN;
+    for (Point p : coarse) {
+      middle = middle.plus(p, 1.0 / coarse.size());
+    }
+    double area = Math.abs(EdgeTrace.area(coarse));
+    double seen = Math.sqrt(area / Math.PI);
+    Point shift = stands.minus(middle).times(rises);
+    double most = seen + shift.norm() + 1;
+    double[] g = camera.growth(middle, thickness);
+    double perMm = Math.sqrt(Math.abs(g[0] * g[3] - g[1] * g[2]));
+    List<Dot> dots = dots(middle, most, perMm, 2);
+    Point start = middle;
+    double radius = seen;
+    double best = Double.POSITIVE_INFINITY;
+    double stride = 0.5;
+    // The middle lies between that of the ground that is seen and half a wall's width back.
+    double along = shift.norm() / 2 + 0.5;
+    Point way = shift.norm() > 0.1 ? shift.unit() : new Point(1, 0);
+    for (double a = -along; a <= 0.75; a += stride) {
+      for (double b = -0.5; b <= 0.6; b += stride) {
+        Point c = middle.plus(way, a).plus(way.left(), b);
+        for (double r = 0.8 * seen; r <= most; r += 0.3) {
+          double off = off(dots, c, r, perMm);
+          if (off < best) {
+            best = off;
+            start = c;
+            radius = r;
+          }
+        }
+      }
+    }
+    List<Dot> all = dots(start, radius, perMm, 1);
+    return narrowed(all, start, radius, perMm);
+  }
+
+  private Hole narrowed(List<Dot> dots, Point start, double first, double perMm) {
+    Point c = start;
+    double r = first;
+    double best = off(dots, c, r, perMm);
+    for (double step = WIDE; step > CLOSE; ) {
+      Point next = c;
+      double radius = r;
+      double least = best;
+      for (int way = 0; way < 6; way++) {
+        double d = way % 2 == 0 ? step : -step;
+        Point tried = way < 2 ? c.plus(new Point(d, 0)) : way < 4 ? c.plus(new Point(0, d)) : c;
+        double wide = way < 4 ? r : r + d;
+        double off = wide > 0.5 ? off(dots, tried, wide, perMm) : Double.POSITIVE_INFINITY;
+        if (off < least) {
+          least = off;
+          next = tried;
+          radius = wide;
+        }
+      }
+      if (least < best) {
+        best = least;
+        c = next;
+        r = radius;
+      } else {
+        step /= 2;
+      }
+    }
+    double all = even(dots);
+    double h = 0.02;
+    double bend = 0;
+    for (int way = 0; way < 3; way++) {
+      Point d = way == 0 ? new Point(h, 0) : way == 1 ? new Point(0, h) : Point.ORIGIN;
+      double wide = way == 2 ? h : 0;
+      double up = off(dots, c.plus(d), r + wide, perMm);
+      double down = off(dots, c.minus(d), r - wide, perMm);
+      double own = (up - 2 * best + down) / (h * h);
+      bend = way == 0 ? own : Math.min(bend, own);
+    }
+    // Neighbouring pixels of a photo err together, over two pixels each way.
+    double noise = 4 * best / Math.max(1, dots.size() - TERMS - 3);
+    double spread = bend > 0 ? Math.sqrt(2 * noise / bend) : Double.POSITIVE_INFINITY;
+    return new Hole(c, r, 1 - best / all, spread);
+  }
+
+  private List<Dot> dots(Point middle, double radius, double perMm, int every) {
+    List<Dot> all = new ArrayList<>();
+    double step = every / perMm;
+    double reach = radius + AROUND / perMm;
+    double[] pixel = new double[2];
+    double sum = 0;
+    for (double y = -reach; y <= reach; y += step) {
+      for (double x = -reach; x <= reach; x += step) {
+        if (x * x + y * y > reach * reach) {
+          continue;
+        }
+        camera.project(middle.x() + x, middle.y() + y, thickness, pixel);
+        if (!light.holds(pixel[0], pixel[1], 2)) {
+          continue;
+        }
+        double value = light.at(pixel[0], pixel[1]);
+        double weight = Math.pow(Math.max(0, value) + DARKEST, -1.17);
+        all.add(new Dot(middle.x() + x, middle.y() + y, value, weight));
+        sum += weight;
+      }
+    }
+    double mean = sum / Math.max(1, all.size());
+    return all.stream().map(d -> new Dot(d.x(), d.y(), d.value(), d.weight() / mean)).toList();
+  }
+
+  private static double even(List<Dot> dots) {
+    double w = 0;
+    double v = 0;
+    for (Dot dot : dots) {
+      w += dot.weight();
+      v += dot.weight() * dot.value();
+    }
+    double sum = 0;
+    for (Dot dot : dots) {
+      sum += dot.weight() * (dot.value() - v / w) * (dot.value() - v / w);
+    }
+    return Math.max(sum, 1e-12);
+  }
+
+  /** The sum of squares that is left, the levels fitted. */
+  private double off(List<Dot> dots, Point c, double radius, double perMm) {
+    Point low = c.towards(stands, rises);
+    double lower = radius * (1 - rises);
+    double soft = blur / perMm;
+    double bent = soft * soft / (2 * radius);
+    double[][] m = new double[TERMS][TERMS + 1];
+    double[] t = new double[TERMS];
+    double squares = 0;
+    for (Dot dot : dots) {
+      double dx = (dot.x() - c.x()) / radius;
+      double dy = (dot.y() - c.y()) / radius;
+      double far = Math.hypot(dx, dy);
+      double in = EdgeFit.normal((radius - bent - far * radius) / soft);
+      double lx = dot.x() - low.x();
+      double ly = dot.y() - low.y();
+      double ground = in * EdgeFit.normal((lower - bent - Math.hypot(lx, ly)) / soft);
+      double wall = in - ground;
+      t[0] = 1 - in;
+      t[1] = t[0] * dx;
+      t[2] = t[0] * dy;
+      t[3] = wall;
+      t[4] = far > 0 ? wall * dx / far : 0;
+      t[5] = far > 0 ? wall * dy / far : 0;
+      t[6] = ground;
+      t[7] = ground * dx;
+      t[8] = ground * dy;
+      double w = dot.weight();
+      squares += w * dot.value() * dot.value();
+      for (int i = 0; i < TERMS; i++) {
+        double wi = w * t[i];
+        if (wi != 0) {
+          for (int j = 0; j <= i; j++) {
+            m[i][j] += wi * t[j];
+          }
+          m[i][TERMS] += wi * dot.value();
+        }
+      }
+    }
+    for (int i = 0; i < TERMS; i++) {
+      m[i][i] += 1e-9 + (i % 3 == 0 ? 0 : HELD * dots.size());
+    }
+    return left(m, squares);
+  }
+
+  private static double left(double[][] m, double squares) {
+    double left = squares;
+    for (int i = 0; i < TERMS; i++) {
+      for (int j = 0; j <= i; j++) {
+        double sum = m[i][j];
+        for (int k = 0; k < j; k++) {
+          sum -= m[i][k] * m[j][k];
+        }
+        m[i][j] = i == j ? Math.sqrt(Math.max(sum, 1e-12)) : sum / m[j][j];
+      }
+      double b = m[i][TERMS];
+      for (int k = 0; k < i; k++) {
+        b -= m[i][k] * m[k][TERMS];
+      }
+      m[i][TERMS] = b / m[i][i];
+      left -= m[i][TERMS] * m[i][TERMS];
+    }
+    return left;
+  }
+}
