@@ -19,10 +19,7 @@ final class PartSeen {
   private static final double SQUARE = 0.5;
 
   /** Marks and what is as near to them are no part, mm. */
-  private static final double BESIDE_MARKS = 6;
-
-  /** Paper ends before this far from its marks, mm. */
-  private static final double PAPER = 36;
+  static final double BESIDE_MARKS = 6;
 
   /** What is smaller is dirt, mm². */
   private static final double SMALLEST = 3;
@@ -41,13 +38,13 @@ final class PartSeen {
   private final float[] bright;
   private final byte[] use;
 
-  private PartSeen(Light light, Camera camera, double thickness, List<List<Point>> sheets) {
+  private PartSeen(Light light, Camera camera, double thickness, List<FrameMarks.Block> blocks) {
     double x0 = Double.POSITIVE_INFINITY;
     double y0 = Double.POSITIVE_INFINITY;
     double x1 = Double.NEGATIVE_INFINITY;
     double y1 = Double.NEGATIVE_INFINITY;
-    for (List<Point> sheet : sheets) {
-      for (Point p : sheet) {
+    for (FrameMarks.Block block : blocks) {
+      for (Point p : block.corners()) {
         x0 = Math.min(x0, p.x());
         y0 = Math.min(y0, p.y());
         x1 = Math.max(x1, p.x());
@@ -67,11 +64,14 @@ final class PartSeen {
         camera.project(p.x(), p.y(), thickness, pixel);
         int k = j * columns + i;
         double apart = Double.POSITIVE_INFINITY;
-        for (List<Point> sheet : sheets) {
-          apart = Math.min(apart, outside(sheet, p));
+        boolean ground = true;
+        for (FrameMarks.Block block : blocks) {
+          double own = outside(block.corners(), p);
+          apart = Math.min(apart, own);
+          ground &= own > block.rim();
         }
         if (apart > BESIDE_MARKS && light.holds(pixel[0], pixel[1], 2)) {
-          use[k] = (byte) (apart > PAPER ? 2 : 1);
+          use[k] = (byte) (ground ? 2 : 1);
           // Logarithms: light that falls off takes the same from part and ground.
           bright[k] = (float) Math.log(0.004 + light.at(pixel[0], pixel[1]));
         }
@@ -99,8 +99,8 @@ final class PartSeen {
    * Empty where nothing stands out from the ground.
    */
   static List<List<Point>> edges(
-      Light light, Camera camera, double thickness, List<List<Point>> sheets) {
-    PartSeen seen = new PartSeen(light, camera, thickness, sheets);
+      Light light, Camera camera, double thickness, List<FrameMarks.Block> blocks) {
+    PartSeen seen = new PartSeen(light, camera, thickness, blocks);
     float[] lean = seen.lean(HALFWAY, 0);
     if (lean == null) {
       return List.of();

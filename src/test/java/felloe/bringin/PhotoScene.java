@@ -32,6 +32,10 @@ final class PhotoScene {
   final TruePart part;
   final double[][] sheets = new double[4][3];
   private final double[] light;
+  /** Of a sheet's marks, as they are printed: an own reckoning. */
+  private static final double SIDE = 44;
+
+  private static final double PITCH = 62;
   private final double topShade;
   private final double benchShade;
   private final double wallShade;
@@ -103,8 +107,8 @@ final class PhotoScene {
 
   /** Sheets round the part, not quite square to each other. */
   private void lay() {
-    double w = 2 * FrameMarks.PITCH + FrameMarks.SIDE;
-    double h = 3 * FrameMarks.PITCH + FrameMarks.SIDE;
+    double w = 2 * PITCH + SIDE;
+    double h = 3 * PITCH + SIDE;
     double[][] middle = {{0, 278, 90}, {278, 0, 0}, {0, -278, 90}, {-278, 0, 0}};
     for (int k = 0; k < 4; k++) {
       double turn = Math.toRadians(middle[k][2] + 4 * normal());
@@ -150,11 +154,11 @@ final class PhotoScene {
       double y = (-sin * (gx - sheets[k][0]) + cos * (gy - sheets[k][1])) / paperScale;
       if (x > -20 && y > -33 && x < 188 && y < 263) {
         ground = 0.8;
-        int c = (int) Math.floor(x / FrameMarks.PITCH);
-        int r = (int) Math.floor(y / FrameMarks.PITCH);
+        int c = (int) Math.floor(x / PITCH);
+        int r = (int) Math.floor(y / PITCH);
         if (c >= 0 && r >= 0 && c < 3 && r < 4) {
-          double mx = (x - c * FrameMarks.PITCH) / FrameMarks.SIDE * 8;
-          double my = (y - r * FrameMarks.PITCH) / FrameMarks.SIDE * 8;
+          double mx = (x - c * PITCH) / SIDE * 8;
+          double my = (y - r * PITCH) / SIDE * 8;
           double fx = mx - Math.rint(mx);
           double fy = my - Math.rint(my);
           edge[0] |= mx < 8.2 && my < 8.2 && (Math.abs(fx) < 0.1 || Math.abs(fy) < 0.1);
@@ -253,7 +257,7 @@ final class PhotoScene {
       r[3], r[4], n[11],
       r[6], r[7], n[12]
     };
-    return FrameFit.inverse(m);
+    return FrameStart.inverse(m);
   }
 
   private void ground(double u, double v, double[] h, double[] out) {

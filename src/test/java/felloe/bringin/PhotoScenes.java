@@ -100,7 +100,7 @@ final class PhotoScenes {
     }
     Camera camera = fit.camera();
     double thick = scene.thickness;
-    List<List<Point>> coarse = PartSeen.edges(light, camera, thick, fit.sheets());
+    List<List<Point>> coarse = PartSeen.edges(light, camera, thick, fit.blocks());
     List<EdgeChain> chains = new ArrayList<>();
     for (Optional<EdgeChain> chain :
         PartEdges.of(light, camera, thick, fit.blur(), coarse)) {

@@ -1,0 +1,123 @@
+package felloe.bringin;
+
+import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Many places along the sides of each mark, each found to part of a pixel across the side, so that a
+ * bent image of a straight side does no harm; and how blurred the photo is there.
+ */
+final class MarkSides {
+
+  /** Places along a side, from one corner to the other, corners left out. */
+  private static final int PLACES = 12;
+
+  /** How far from a mark's corner its side is looked at: its rounding by blur stays outside. */
+  private static final double MARGIN = 0.08;
+
+  private final Light light;
+  private double blur = 1;
+
+  MarkSides(Light light) {
+    this.light = light;
+  }
+
+  /**
+   * A place of a sheet that the photo shows.
+   *
+   * @param across the direction in which it was measured, pixels
+   */
+  record Sight(int sheet, Point place, Point pixel, Point across) {}
+
+  /** Blur of the photo's edges, standard deviation in pixels. */
+  double blur() {
+    return blur;
+  }
+
+  /** The corners as they were detected, each both ways. */
+  static List<Sight> corners(List<MarksFound.Seen> seen) {
+    List<Sight> all = new ArrayList<>();
+    for (MarksFound.Seen one : seen) {
+      for (int k = 0; k < 4; k++) {
+        Point place = one.mark().corners().get(k);
+        all.add(new Sight(one.mark().sheet(), place, one.corners().get(k), new Point(1, 0)));
+        all.add(new Sight(one.mark().sheet(), place, one.corners().get(k), new Point(0, 1)));
+      }
+    }
+    return all;
+  }
+
+  /** Places along the sides, looked for within so many pixels of where they should be. */
+  List<Sight> sides(
+      List<MarksFound.Seen> seen, Camera camera, SheetsLaid laid, double[] numbers, double reach) {
+    List<Sight> all = new ArrayList<>();
+    double[] a = new double[2];
+    double[] b = new double[2];
+    for (MarksFound.Seen one : seen) {
+      List<Point> corners = one.mark().corners();
+      for (int k = 0; k < 4; k++) {
+        Point from = corners.get(k);
+        Point to = corners.get((k + 1) % 4);
+        for (int i = 0; i < PLACES; i++) {
+          double t = MARGIN + (1 - 2 * MARGIN) * i / (PLACES - 1);
+          Point place = from.plus(to.minus(from), t);
+          Point here = laid.laid(one.mark().sheet(), place, numbers);
+          Point along = laid.laid(one.mark().sheet(), place.plus(to.minus(from), 0.001), numbers);
+          camera.project(here.x(), here.y(), 0, a);
+          camera.project(along.x(), along.y(), 0, b);
+          Point pixel = new Point(a[0], a[1]);
+          Point tangent = new Point(b[0] - a[0], b[1] - a[1]).unit();
+          // To the right of the side in the photo, whose y runs down: out of the mark.
+          Point across = new Point(-tangent.y(), tangent.x());
+          EdgeFit.Found found = across(pixel, across, tangent, reach, blur);
+          if (found.well() && found.rise() > 0) {
+            all.add(new Sight(one.mark().sheet(), place, pixel.plus(across, found.at()), across));
+          }
+        }
+      }
+    }
+    blur = blurOf(all);
+    return all;
+  }
+
+  private EdgeFit.Found across(
+      Point pixel, Point across, Point tangent, double reach, double width) {
+    double step = 0.5;
+    int half = (int) Math.ceil((reach + 3) / step);
+    double[] values = new double[2 * half + 1];
+    if (!light.holds(pixel.x(), pixel.y(), reach + 6)) {
+      return EdgeFit.Found.NONE;
+    }
+    for (int i = -half; i <= half; i++) {
+      Point at = pixel.plus(across, i * step);
+      double sum = 0;
+      for (int j = -1; j <= 1; j++) {
+        sum += light.at(at.x() + j * tangent.x(), at.y() + j * tangent.y());
+      }
+      values[i + half] = sum / 3;
+    }
+    return EdgeFit.strongest(
+        values, -half * step, step, -reach, reach, new EdgeFit.Steps(0, 1, 0, width, true));
+  }
+
+  /** The blur that fits a few dozen of the sides best. */
+  private double blurOf(List<Sight> all) {
+    double best = Double.POSITIVE_INFINITY;
+    double kept = blur;
+    for (double width = 0.4; width < 4; width *= 1.12) {
+      double off = 0;
+      for (int i = 0; i < all.size(); i += Math.max(1, all.size() / 60)) {
+        Sight sight = all.get(i);
+        Point tangent = new Point(-sight.across().y(), sight.across().x());
+        EdgeFit.Found found = across(sight.pixel(), sight.across(), tangent, 1.5, width);
+        off += found.well() ? found.off() * found.off() / (found.rise() * found.rise()) : 0.1;
+      }
+      if (off < best) {
+        best = off;
+        kept = width;
+      }
+    }
+    return kept;
+  }
+}
