@@ -6,6 +6,7 @@ import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -28,13 +29,16 @@ final class EdgeChain {
   private static final double ROUNDING_SPREAD = Math.toRadians(2);
 
   /** Stretches shorter than this are tried to be done without, mm. */
-  private static final double SHORT = 6;
+  private static final double SHORT = 12;
 
   /** What it may cost to do without one, in squares of the spread. */
   private static final double PRICE = 14;
 
   /** A place that is astray costs so much and no more. */
-  private static final double MOST = 9;
+  private static final double MOST = 16;
+
+  /** A spread beyond this is that of a wrong chain, mm. */
+  private static final double MOST_SPREAD = 0.035;
 
   /** A joint where nothing turns may lie anywhere: it stays within this of where it is, mm. */
   private static final double JOINT_SPREAD = 1.5;
@@ -374,16 +378,18 @@ final class EdgeChain {
       return this;
     }
     List<Point> points = places.stream().map(Measured::at).toList();
+    // One scale for all: what fits worse must not be judged by its own spread.
+    double scale = Math.min(MOST_SPREAD, Math.max(2 * LEAST_SPREAD, spread));
     EdgeChain best = this;
     boolean again = true;
     while (again && best.joints.length > 2) {
       again = false;
-      double cost = best.cost(points);
+      double limit = best.cost(points, scale) + PRICE;
       for (int k = 0; k < best.joints.length && !again; k++) {
         if (best.segment(k).length() < SHORT) {
           EdgeChain without = best.without(k);
           without = without.fitted(without.assigned(points), points.size());
-          if (without.cost(points) < cost + PRICE) {
+          if (without.cost(points, scale) < limit) {
             best = without;
             again = true;
           }
@@ -393,8 +399,7 @@ final class EdgeChain {
     return best;
   }
 
-  private double cost(List<Point> points) {
-    double scale = Math.max(2 * LEAST_SPREAD, Double.isNaN(spread) ? 0 : spread);
+  private double cost(List<Point> points, double scale) {
     double sum = 0;
     for (Measured m : assigned(points)) {
       double r = off(m) / scale;
@@ -420,6 +425,31 @@ final class EdgeChain {
       all.add(new Measured(nearest, p));
     }
     return all;
+  }
+
+  /** Places with the stretches that they lie on, in the order of travel. */
+  List<Measured> inOrder(List<Measured> places) {
+    if (round()) {
+      return places;
+    }
+    List<Measured> all = assigned(places.stream().map(Measured::at).toList());
+    all.sort(
+        Comparator.comparingInt(Measured::stretch)
+            .thenComparingDouble(m -> along(m.stretch(), m.at())));
+    return all;
+  }
+
+  /** Grows along a stretch. */
+  private double along(int k, Point p) {
+    if (segment(k) instanceof Arc arc) {
+      Point from = arc.from().minus(arc.centre());
+      Point out = p.minus(arc.centre());
+      double turned = Math.atan2(from.cross(out), from.dot(out)) * Math.signum(arc.sweep());
+      // Behind the start by no more than half of what is left of the circle.
+      double back = Math.PI - Math.abs(arc.sweep()) / 2;
+      return turned < -back ? turned + 2 * Math.PI : turned;
+    }
+    return p.minus(joints[k]).dot(segment(k).tangent(0));
   }
 
   private EdgeChain without(int k) {

@@ -38,9 +38,11 @@ final class EdgeFit {
    * @param rise how much lighter it is beyond
    * @param off root mean square of the values from the fit
    * @param wall how much darker than the face it is beyond the first step, share of its light
+   * @param beyond whether it is the second step that tells where
    */
-  record Found(double at, double rise, double off, double wall) {
-    static final Found NONE = new Found(Double.NaN, 0, Double.POSITIVE_INFINITY, Double.NaN);
+  record Found(double at, double rise, double off, double wall, boolean beyond) {
+    static final Found NONE =
+        new Found(Double.NaN, 0, Double.POSITIVE_INFINITY, Double.NaN, false);
 
     boolean well() {
       return !Double.isNaN(at);
@@ -102,7 +104,8 @@ final class EdgeFit {
         at,
         rise,
         Math.sqrt(Math.max(0, squares) / values.length),
-        levels[0] > 0 ? -levels[1] / levels[0] : steps.darker());
+        levels[0] > 0 ? -levels[1] / levels[0] : steps.darker(),
+        Math.abs(levels[2]) > Math.abs(levels[1]));
   }
 
   /**

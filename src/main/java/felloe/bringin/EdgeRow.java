@@ -3,6 +3,7 @@ package felloe.bringin;
 import felloe.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Looks for the part's upper edge along a row of values across it, by steps of the photo's own
@@ -27,6 +28,9 @@ final class EdgeRow {
   private static final double GUESSED = 0.05;
 
   private static final double SEEN = 0.3;
+
+  /** A wall that looks narrower, pixels, is one edge with that of the face. */
+  private static final double WIDE_WALL = 1.5;
 
   private final Light light;
   private final Camera camera;
@@ -58,7 +62,7 @@ final class EdgeRow {
    * How far a blurred edge lies inward of a bend, mm: what lies round a place is averaged, along
    * the edge too.
    */
-  double rounding(Point p, double bend) {
+  private double rounding(Point p, double bend) {
     double[] g = camera.growth(p, thickness);
     double perMm = Math.sqrt(Math.abs(g[0] * g[3] - g[1] * g[2]));
     // Three pixels' mean along the edge has a variance of two thirds.
@@ -102,13 +106,47 @@ final class EdgeRow {
     return p.towards(new Point(stands[0], stands[1]), thickness / stands[2]);
   }
 
+  /**
+   * Where the edge is by what is seen at a place of a chain. Where the ground beyond the wall stands
+   * out more than the wall itself, it is the lower edge that was found; the upper one lies over it,
+   * somewhat farther along the chain.
+   */
+  Optional<Point> edge(EdgeChain.Site site, double reach, double radius, double wall) {
+    EdgeFit.Found found = found(site.at(), site.outward(), reach, false, radius, wall);
+    if (!found.well()) {
+      return Optional.empty();
+    }
+    double bent = rounding(site.at(), site.bend());
+    double second = Math.max(0, wall);
+    if (found.beyond() && second * perMm(site.at(), site.outward()) > WIDE_WALL) {
+      return Optional.of(
+          above(site.at().plus(site.outward(), found.at() + second)).plus(site.outward(), bent));
+    }
+    return Optional.of(site.at().plus(site.outward(), found.at() + bent));
+  }
+
+  /** The place of the upper edge whose lower one is seen at a place of its plane. */
+  private Point above(Point foot) {
+    Point under = new Point(stands[0], stands[1]);
+    return under.plus(foot.minus(under), 1 / (1 - thickness / stands[2]));
+  }
+
+  private double perMm(Point p, Point outward) {
+    double[] growth = camera.growth(p, thickness);
+    return Math.hypot(
+        growth[0] * outward.x() + growth[1] * outward.y(),
+        growth[2] * outward.x() + growth[3] * outward.y());
+  }
+
   /** How far outward of a place the edge lies, mm; NaN where none is found. */
   double across(
       Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
-    double[] growth = camera.growth(p, thickness);
-    double du = growth[0] * outward.x() + growth[1] * outward.y();
-    double dv = growth[2] * outward.x() + growth[3] * outward.y();
-    double perMm = Math.hypot(du, dv);
+    return found(p, outward, reach, coarse, radius, wall).at();
+  }
+
+  private EdgeFit.Found found(
+      Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
+    double perMm = perMm(p, outward);
     Point tangent = outward.left();
     double second = Math.max(0, wall);
     double step = 0.5 / perMm;
@@ -128,7 +166,7 @@ final class EdgeRow {
         Point at = p.plus(outward, i * step).plus(tangent, j / perMm);
         camera.project(at.x(), at.y(), thickness, pixel);
         if (!light.holds(pixel[0], pixel[1], 2)) {
-          return Double.NaN;
+          return EdgeFit.Found.NONE;
         }
         sum += light.at(pixel[0], pixel[1]);
       }
@@ -145,6 +183,6 @@ final class EdgeRow {
     if (found.well() && second * perMm > 3) {
       walls.add(found.wall());
     }
-    return found.at();
+    return found;
   }
 }

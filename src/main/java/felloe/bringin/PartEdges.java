@@ -99,39 +99,40 @@ final class PartEdges {
         circle(points)
             .map(c -> EdgeChain.circle(c.centre(), c.radius(), EdgeTrace.area(points) < 0))
             .or(() -> StretchesJoined.of(points, EdgeStretches.of(points, spread), spread));
-    return begun.map(
-        chain -> {
-          EdgeChain now = chain;
-          for (double reach : REACHES) {
-            now = measured(now, reach);
-          }
-          return now;
-        });
+    Optional<EdgeChain> first = begun.map(chain -> measured(chain, REACHES[0]));
+    if (first.isPresent() && !first.get().round()) {
+      // Cut once more, now that each place knows how wide the wall looks there.
+      List<Point> once = edge(first.get(), REACHES[0]).stream().map(EdgeChain.Measured::at).toList();
+      first =
+          StretchesJoined.of(once, EdgeStretches.of(once, spread), spread)
+              .map(chain -> measured(chain, REACHES[0]));
+    }
+    return first.map(chain -> measured(measured(chain, REACHES[1]), REACHES[2]));
   }
 
   /** Fitted to the edge as the photo has it along the chain itself. */
   private EdgeChain measured(EdgeChain chain, double reach) {
+    List<EdgeChain.Measured> found = edge(chain, reach);
+    int looked = (int) chain.sites().stream().filter(EdgeChain.Site::counts).count();
+    return chain.fitted(found, looked).tidied().simplified(found);
+  }
+
+  private List<EdgeChain.Measured> edge(EdgeChain chain, double reach) {
     List<EdgeChain.Site> sites = chain.sites();
-    List<Point> line = sites.stream().map(EdgeChain.Site::at).toList();
+    List<Point> line = chain.places();
+    double radius = chain.round() && sites.get(0).bend() < 0 ? chain.radius() : SMALL;
+    double small = radius < SMALL ? radius : 0;
+    double most = small > 0 ? Math.min(reach, 0.4 * radius) : reach;
     List<EdgeChain.Measured> found = new ArrayList<>();
-    int looked = 0;
     for (int i = 0; i < sites.size(); i++) {
       EdgeChain.Site site = sites.get(i);
-      if (!site.counts()) {
-        continue;
-      }
-      looked++;
-      double radius = chain.round() && site.bend() < 0 && chain.radius() < SMALL ? chain.radius() : 0;
-      double most = radius > 0 ? Math.min(reach, 0.4 * radius) : reach;
-      double off =
-          row.across(
-              site.at(), site.outward(), most, false, radius, row.wall(line, i, site.outward()));
-      if (!Double.isNaN(off)) {
-        double whole = off + row.rounding(site.at(), site.bend());
-        found.add(new EdgeChain.Measured(site.stretch(), site.at().plus(site.outward(), whole)));
+      if (site.counts()) {
+        int k = site.stretch();
+        row.edge(site, most, small, row.wall(line, i, site.outward()))
+            .ifPresent(at -> found.add(new EdgeChain.Measured(k, at)));
       }
     }
-    return chain.fitted(found, looked).tidied().simplified(found);
+    return chain.inOrder(found);
   }
 
   private static boolean round(List<Point> line, double radius) {
