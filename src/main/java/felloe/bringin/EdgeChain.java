@@ -28,6 +28,15 @@ final class EdgeChain {
 
   private static final double ROUNDING_SPREAD = Math.toRadians(2);
 
+  /** A turn that is surely a corner, radians. */
+  private static final double CORNER = Math.toRadians(20);
+
+  /** How far from a corner an arc that is tried begins, mm. */
+  private static final double CUT = 1.2;
+
+  /** Blur makes a corner no rounder than this, mm. */
+  private static final double ROUNDEST = 1;
+
   /** Stretches shorter than this are tried to be done without, mm. */
   private static final double SHORT = 12;
 
@@ -425,6 +434,58 @@ final class EdgeChain {
       all.add(new Measured(nearest, p));
     }
     return all;
+  }
+
+  /** With an arc at each corner, which the photo may then make larger or do without. */
+  EdgeChain rounded() {
+    if (round()) {
+      return this;
+    }
+    List<Segment> all = segments();
+    int n = all.size();
+    List<Point> kept = new ArrayList<>();
+    List<Double> bends = new ArrayList<>();
+    for (int k = 0; k < n; k++) {
+      Segment before = all.get((k + n - 1) % n);
+      Segment here = all.get(k);
+      Segment after = all.get((k + 1) % n);
+      double cut = turns(before, here) ? CUT / here.length() : 0;
+      double end = turns(here, after) ? 1 - CUT / here.length() : 1;
+      Point from = here.at(cut);
+      Point to = here.at(end);
+      kept.add(from);
+      double sweep = here instanceof Arc arc ? arc.sweep() * (end - cut) : 0;
+      bends.add(rise(from, to, sweep));
+      if (end < 1) {
+        kept.add(to);
+        bends.add(rise(to, after.at(CUT / after.length()), turn(here, after)));
+      }
+    }
+    EdgeChain chain = EdgeChain.of(kept, bends);
+    chain.spread = spread;
+    return chain;
+  }
+
+  private static double rise(Point from, Point to, double sweep) {
+    return from.distance(to) / 2 * Math.tan(sweep / 4);
+  }
+
+  private static boolean turns(Segment a, Segment b) {
+    return Math.abs(turn(a, b)) > CORNER && Math.min(a.length(), b.length()) > 3 * CUT;
+  }
+
+  /** With corners where it has arcs that are no rounder than blur makes a corner. */
+  EdgeChain sharpened() {
+    EdgeChain chain = this;
+    for (int k = 0; !chain.round() && k < chain.joints.length && chain.joints.length > 2; k++) {
+      if (chain.segment(k) instanceof Arc arc
+          && arc.radius() < ROUNDEST
+          && Math.abs(arc.sweep()) > CORNER) {
+        chain = chain.without(k);
+        k--;
+      }
+    }
+    return chain;
   }
 
   /** Places with the stretches that they lie on, in the order of travel. */

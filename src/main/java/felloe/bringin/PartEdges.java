@@ -107,7 +107,11 @@ final class PartEdges {
           StretchesJoined.of(once, EdgeStretches.of(once, spread), spread)
               .map(chain -> measured(chain, REACHES[0]));
     }
-    return first.map(chain -> measured(measured(chain, REACHES[1]), REACHES[2]));
+    return first.map(
+        chain -> {
+          EdgeChain near = measured(measured(chain.rounded(), REACHES[0]), REACHES[1]);
+          return measured(near.sharpened(), REACHES[2]);
+        });
   }
 
   /** Fitted to the edge as the photo has it along the chain itself. */
