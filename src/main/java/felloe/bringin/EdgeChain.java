@@ -32,7 +32,7 @@ final class EdgeChain {
   private static final double CORNER = Math.toRadians(20);
 
   /** How far from a corner an arc that is tried begins, mm. */
-  private static final double CUT = 1.2;
+  private static final double CUT = 2.0;
 
   /** Blur makes a corner no rounder than this, mm. */
   private static final double ROUNDEST = 1;
@@ -76,6 +76,7 @@ final class EdgeChain {
   private Point centre;
   private double radius;
   private boolean clockwise;
+  private boolean whole;
   private double spread = Double.NaN;
   private double found = Double.NaN;
 
@@ -105,6 +106,7 @@ final class EdgeChain {
   /** A hole that was measured as a whole. */
   static EdgeChain hole(HoleFit.Hole hole) {
     EdgeChain chain = circle(hole.centre(), hole.radius(), true);
+    chain.whole = true;
     chain.spread = hole.spread();
     chain.found = hole.explained();
     return chain;
@@ -125,6 +127,11 @@ final class EdgeChain {
 
   boolean round() {
     return centre != null;
+  }
+
+  /** Whether it was measured as a whole, so that its spread is that of middle and radius. */
+  boolean whole() {
+    return whole;
   }
 
   Point centre() {

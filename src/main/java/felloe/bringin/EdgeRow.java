@@ -74,16 +74,23 @@ final class EdgeRow {
    * edge as it is seen through that plane. Less than 0 where the upper face hides it.
    */
   double wall(List<Point> line, int i, Point outward) {
-    Point p = line.get(i);
+    return crossing(line, i, line.get(i), outward, true);
+  }
+
+  /**
+   * How far from a place along a direction a line, or its lower edge as it is seen, is crossed near
+   * one of its own places.
+   */
+  private double crossing(List<Point> line, int i, Point from, Point outward, boolean lower) {
     Point side = outward.left();
-    double straight = foot(p).minus(p).dot(outward);
+    double straight = seen(line.get(i), lower).minus(from).dot(outward);
     double best = straight;
     double least = Double.POSITIVE_INFINITY;
     int n = line.size();
     Point a = null;
     int reach = Math.min(n / 2, NEIGHBOURS);
     for (int k = -reach; k <= reach; k++) {
-      Point b = foot(line.get(Math.floorMod(i + k, n))).minus(p);
+      Point b = seen(line.get(Math.floorMod(i + k, n)), lower).minus(from);
       if (a != null) {
         double sa = a.dot(side);
         double sb = b.dot(side);
@@ -101,6 +108,10 @@ final class EdgeRow {
     return best;
   }
 
+  private Point seen(Point p, boolean lower) {
+    return lower ? foot(p) : p;
+  }
+
   /** Where the lower edge under a place is seen, on the plane of the upper face. */
   Point foot(Point p) {
     return p.towards(new Point(stands[0], stands[1]), thickness / stands[2]);
@@ -108,27 +119,30 @@ final class EdgeRow {
 
   /**
    * Where the edge is by what is seen at a place of a chain. Where the ground beyond the wall stands
-   * out more than the wall itself, it is the lower edge that was found; the upper one lies over it,
-   * somewhat farther along the chain.
+   * out more than the wall itself, it is the lower edge that is looked for, straight under the
+   * place; the upper one lies over it.
+   *
+   * @param line the chain's places
+   * @param i which of them
    */
-  Optional<Point> edge(EdgeChain.Site site, double reach, double radius, double wall) {
-    EdgeFit.Found found = found(site.at(), site.outward(), reach, false, radius, wall);
-    if (!found.well()) {
-      return Optional.empty();
-    }
+  Optional<Point> edge(
+      List<Point> line, int i, EdgeChain.Site site, double reach, double radius) {
+    Point outward = site.outward();
     double bent = rounding(site.at(), site.bend());
-    double second = Math.max(0, wall);
-    if (found.beyond() && second * perMm(site.at(), site.outward()) > WIDE_WALL) {
-      return Optional.of(
-          above(site.at().plus(site.outward(), found.at() + second)).plus(site.outward(), bent));
+    Point under = foot(site.at());
+    double width = -crossing(line, i, under, outward, false);
+    if (width * perMm(under, outward) > WIDE_WALL) {
+      EdgeFit.Found found =
+          found(under.plus(outward, -width), outward, reach, false, radius, width);
+      if (found.well() && found.beyond()) {
+        double over = found.at() / (1 - thickness / stands[2]);
+        return Optional.of(site.at().plus(outward, over + bent));
+      }
     }
-    return Optional.of(site.at().plus(site.outward(), found.at() + bent));
-  }
-
-  /** The place of the upper edge whose lower one is seen at a place of its plane. */
-  private Point above(Point foot) {
-    Point under = new Point(stands[0], stands[1]);
-    return under.plus(foot.minus(under), 1 / (1 - thickness / stands[2]));
+    EdgeFit.Found found = found(site.at(), outward, reach, false, radius, wall(line, i, outward));
+    return found.well()
+        ? Optional.of(site.at().plus(outward, found.at() + bent))
+        : Optional.empty();
   }
 
   private double perMm(Point p, Point outward) {

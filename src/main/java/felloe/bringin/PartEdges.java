@@ -27,6 +27,9 @@ final class PartEdges {
   /** How far from a chain the edge is looked for, mm, each time once more. */
   private static final double[] REACHES = {0.8, 0.6, 0.5};
 
+  /** The same where corners were rounded to see whether they are. */
+  private static final double ROUNDED = 1.2;
+
   /** Neighbours err together, so that the whole spread is more than what they differ by. */
   private static final double TOGETHER = 2.5;
 
@@ -109,7 +112,7 @@ final class PartEdges {
     }
     return first.map(
         chain -> {
-          EdgeChain near = measured(measured(chain.rounded(), REACHES[0]), REACHES[1]);
+          EdgeChain near = measured(measured(chain.rounded(), ROUNDED), REACHES[1]);
           return measured(near.sharpened(), REACHES[2]);
         });
   }
@@ -132,7 +135,7 @@ final class PartEdges {
       EdgeChain.Site site = sites.get(i);
       if (site.counts()) {
         int k = site.stretch();
-        row.edge(site, most, small, row.wall(line, i, site.outward()))
+        row.edge(line, i, site, most, small)
             .ifPresent(at -> found.add(new EdgeChain.Measured(k, at)));
       }
     }

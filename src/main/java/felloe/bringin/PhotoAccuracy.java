@@ -23,6 +23,15 @@ final class PhotoAccuracy {
   /** Thickness is measured within this, standard deviation, mm. */
   static final double THICKNESS = 0.05;
 
+  /**
+   * All of an edge may lie to one side by this, standard deviation, pixels: how its blur, its wall
+   * and its shadow differ from what is taken for them. From rendered scenes.
+   */
+  private static final double ASIDE = 0.08;
+
+  /** Places along an edge err together over about so many, so that a fit has so many fewer. */
+  private static final double TOGETHER_ALONG = 8;
+
   private final FrameFit fit;
   private final double thickness;
 
@@ -34,9 +43,10 @@ final class PhotoAccuracy {
   /**
    * The 95 % bound of a distance between two places of the upper face, mm.
    *
-   * @param edges standard deviation that the edges at both ends bring, mm
+   * @param aside what both ends bring when all edges lie aside, standard deviation, mm
+   * @param edges standard deviation that the edges at both ends bring each for itself, mm
    */
-  double bound(Point a, Point b, double edges) {
+  private double bound(Point a, Point b, double aside, double edges) {
     Point along = b.minus(a).unit();
     double length = a.distance(b);
     double[][] covariance = fit.covariance();
@@ -60,7 +70,43 @@ final class PhotoAccuracy {
     double high = fit.camera().stands()[2] - thickness;
     double bar = BAR * length;
     double rise = THICKNESS * length / high;
-    return TWO_SIDED * Math.sqrt(variance * TOGETHER + edges * edges + bar * bar + rise * rise);
+    return TWO_SIDED * Math.sqrt(variance * TOGETHER + aside * aside + edges * edges + bar * bar + rise * rise);
+  }
+
+  /** The 95 % bound of a width of the part, between places of one edge or of two, mm. */
+  double width(Point a, Point b, EdgeChain one, EdgeChain other) {
+    return bound(a, b, aside(a) + aside(b), Math.hypot(place(one), place(other)));
+  }
+
+  /** The 95 % bound of the diameter of a round hole, mm. */
+  double diameter(EdgeChain hole) {
+    Point r = new Point(hole.radius(), 0);
+    double places = 2 * centre(hole);
+    return bound(hole.centre().minus(r), hole.centre().plus(r), 2 * aside(hole.centre()), places);
+  }
+
+  /** The 95 % bound of the distance between the middles of two round holes, mm. */
+  double middles(EdgeChain one, EdgeChain other) {
+    return bound(one.centre(), other.centre(), 0, Math.hypot(centre(one), centre(other)));
+  }
+
+  private double aside(Point p) {
+    double[] g = fit.camera().growth(p, thickness);
+    return ASIDE / Math.sqrt(Math.abs(g[0] * g[3] - g[1] * g[2]));
+  }
+
+  /** How far an edge lies off at a place of it, standard deviation, mm. */
+  private static double place(EdgeChain chain) {
+    return chain.spread() / Math.sqrt(2);
+  }
+
+  /** How far a circle's middle and radius are off, standard deviation, mm. */
+  private static double centre(EdgeChain hole) {
+    if (hole.whole()) {
+      return hole.spread();
+    }
+    double places = Math.max(1, 2 * Math.PI * hole.radius() / TOGETHER_ALONG);
+    return hole.spread() / Math.sqrt(Math.max(2, places));
   }
 
   /** How far a measured place moves when the camera is another one. */

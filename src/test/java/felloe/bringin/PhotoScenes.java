@@ -202,7 +202,88 @@ final class PhotoScenes {
       }
     }
     missing += Math.max(0, found.size() - part.contours.size());
-    return new Outcome(worst, sum / n, centres, diameters, missing, 0, 0);
+    Dimensions dimensions = new Dimensions(part, chains, found, accuracy, pose);
+    dimensions.all();
+    if (tell || System.getProperty("felloe.dims") != null) {
+      dimensions.lines.forEach(System.out::println);
+    }
+    return new Outcome(
+        worst,
+        sum / n,
+        centres,
+        diameters,
+        missing,
+        dimensions.within,
+        dimensions.lines.size());
+  }
+
+  /** Errors of dimensions and what was said of them. */
+  private static final class Dimensions {
+    private final TruePart part;
+    private final List<EdgeChain> chains;
+    private final List<Contour> found;
+    private final PhotoAccuracy accuracy;
+    private final RigidTransform back;
+    private final List<String> lines = new ArrayList<>();
+    private int within;
+
+    Dimensions(
+        TruePart part,
+        List<EdgeChain> chains,
+        List<Contour> found,
+        PhotoAccuracy accuracy,
+        double[] pose) {
+      this.part = part;
+      this.chains = chains;
+      this.found = found;
+      this.accuracy = accuracy;
+      this.back =
+          RigidTransform.shift(-pose[1], -pose[2]).then(RigidTransform.turn(-pose[0]));
+    }
+
+    void all() {
+      Contour outline = part.contours.get(0);
+      int own = 0;
+      for (int i = 1; i < found.size(); i++) {
+        own = found.get(i).area() > found.get(own).area() ? i : own;
+      }
+      EdgeChain edge = chains.get(own);
+      for (Point way : List.of(new Point(1, 0), new Point(0, 1))) {
+        Point a = found.get(own).extreme(way, way.left());
+        Point b = found.get(own).extreme(way.times(-1), way.left());
+        double truth =
+            outline.extreme(way, way.left()).minus(outline.extreme(way.times(-1), way)).dot(way);
+        double bound = accuracy.width(back.of(a), back.of(b), edge, edge);
+        add("width", a.minus(b).dot(way) - truth, bound);
+      }
+      List<Arc> truths = new ArrayList<>();
+      List<EdgeChain> holes = new ArrayList<>();
+      for (int i = 0; i < found.size(); i++) {
+        Optional<Arc> circle = found.get(i).asCircle();
+        for (Contour c : part.contours) {
+          Optional<Arc> truth = c.asCircle();
+          if (circle.isPresent()
+              && truth.isPresent()
+              && truth.get().centre().distance(circle.get().centre()) < 1) {
+            truths.add(truth.get());
+            holes.add(chains.get(i));
+            double error = 2 * (circle.get().radius() - truth.get().radius());
+            add("diameter", error, accuracy.diameter(chains.get(i)));
+          }
+        }
+      }
+      for (int i = 0; i + 1 < holes.size(); i++) {
+        EdgeChain a = holes.get(i);
+        EdgeChain b = holes.get(i + 1);
+        double truth = truths.get(i).centre().distance(truths.get(i + 1).centre());
+        add("middles", a.centre().distance(b.centre()) - truth, accuracy.middles(a, b));
+      }
+    }
+
+    private void add(String what, double error, double bound) {
+      within += Math.abs(error) <= bound ? 1 : 0;
+      lines.add(String.format(java.util.Locale.ROOT, "DIM %s %+.3f of %.3f", what, error, bound));
+    }
   }
 
   /** Renders and measures scenes, told one a line. */
