@@ -6,8 +6,10 @@ package felloe.bringin;
  * @param width of all that is drawn
  * @param scale millimetres for each unit
  * @param gap within which ends are one
+ * @param thickness of a part on a photo
+ * @param frame how the sheets for a photo are printed
  */
-public record Asked(String width, String scale, String gap) {
+public record Asked(String width, String scale, String gap, String thickness, String frame) {
 
   String size() {
     return "give the width of the part with "

@@ -6,12 +6,16 @@ import felloe.geometry.Segment;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.yaml.Problems;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
-/** Reads an outline that exists: a drawing (SVG, DXF) or a table of points. The front door. */
+/**
+ * Reads an outline that exists: a drawing (SVG, DXF), a table of points, or a photo among printed
+ * marks. The front door.
+ */
 public final class BringIn {
 
   /** Ends nearer than this are one, mm, when nothing else is said. */
@@ -19,6 +23,12 @@ public final class BringIn {
 
   /** How far arcs may lie from chords and curves, mm, when nothing else is said. */
   public static final double WITHIN = 0.05;
+
+  /** No file of any kind may be larger, bytes. */
+  public static final int MOST_BYTES = PhotoFile.BYTES;
+
+  /** The same for what a photo shows, mm: about its own accuracy. */
+  public static final double PHOTO = 0.15;
 
   /** How finely curves are followed to measure a width: in the drawing's unit, and of its size. */
   private static final double FINE = 1e-4;
@@ -56,11 +66,71 @@ public final class BringIn {
    * How it is read.
    *
    * @param sizing what the maker says of the drawing's size
-   * @param gap ends nearer than this are one, mm
-   * @param within how far arcs may lie from chords and curves, mm
+   * @param gap ends nearer than this are one, mm; usually {@link #GAP}
+   * @param within how far arcs may lie from chords and curves, and from what a photo shows, mm;
+   *     usually {@link #WITHIN}, and {@link #PHOTO} for a photo
+   * @param thickness of the part on a photo, mm
    * @param asked what all that is called, for cures
    */
-  public record Wish(Sizing sizing, double gap, double within, Asked asked) {}
+  public record Wish(
+      Sizing sizing,
+      OptionalDouble gap,
+      OptionalDouble within,
+      OptionalDouble thickness,
+      Asked asked) {}
+
+  /**
+   * Whether a file is a photo, by its name or by how it begins.
+   *
+   * @param file its name
+   */
+  public static boolean isPhoto(byte[] bytes, String file) {
+    String name = file.toLowerCase(Locale.ROOT);
+    boolean jpeg = bytes.length > 2 && (bytes[0] & 0xff) == 0xff && (bytes[1] & 0xff) == 0xd8;
+    boolean png = bytes.length > 2 && (bytes[0] & 0xff) == 0x89 && bytes[1] == 'P';
+    return jpeg || png || name.matches(".*\\.(jpe?g|png)");
+  }
+
+  /**
+   * Measures a part on a photo among the marks of the frame.
+   *
+   * @throws BadInput when it cannot be measured, saying what to do about it
+   */
+  public static PhotoMeasured photo(byte[] bytes, String file, Wish wish) {
+    Asked asked = wish.asked();
+    Problems problems = new Problems();
+    if (wish.sizing().width().isPresent() || wish.sizing().scale().isPresent()) {
+      problems.add(
+          problem(
+              file,
+              "is a photo, whose size its marks tell",
+              "leave out " + asked.width() + " and " + asked.scale()));
+    }
+    if (wish.gap().isPresent()) {
+      problems.add(
+          problem(file, "is a photo, whose lines have no ends", "leave out " + asked.gap()));
+    }
+    if (wish.thickness().isEmpty()) {
+      problems.add(
+          problem(
+              file,
+              "is a photo: how thick the part is must be known, since its upper face stands nearer"
+                  + " to the camera than the marks",
+              "measure it and give it, such as " + asked.thickness() + " 9"));
+    }
+    problems.throwIfAny();
+    double within = wish.within().orElse(PHOTO);
+    PhotoPart part =
+        PhotoPart.of(PhotoFile.of(bytes, file), file, wish.thickness().getAsDouble(), asked);
+    Drawn drawn = part.drawn(within);
+    PlateOutline plate =
+        PlateOutline.of(Joining.of(drawn, GAP, file, asked), drawn, within, file);
+    return new PhotoMeasured(plate, part.told(), part.picture(plate.moved()));
+  }
+
+  private static Problem problem(String file, String wanted, String cure) {
+    return new Problem(Place.ofFile(file), "", "", wanted, cure);
+  }
 
   /**
    * Reads.
@@ -76,6 +146,13 @@ public final class BringIn {
           bytes.length / (1 << 20) + " MB",
           "is too large: at most " + Limits.BYTES / (1 << 20) + " MB are read",
           "save the outline alone");
+    }
+    if (wish.thickness().isPresent()) {
+      throw bad(
+          file,
+          "",
+          "is no photo, for which alone a thickness counts",
+          "leave out " + wish.asked().thickness());
     }
     Kind kind = kind(bytes, file);
     String begin = new String(bytes, 0, Math.min(2_000, bytes.length), StandardCharsets.UTF_8);
@@ -95,7 +172,10 @@ public final class BringIn {
       drawn = kind.read(bytes, new Reading(file, wish.asked()), wish.sizing());
     }
     return PlateOutline.of(
-        Joining.of(drawn, wish.gap(), file, wish.asked()), drawn, wish.within(), file);
+        Joining.of(drawn, wish.gap().orElse(GAP), file, wish.asked()),
+        drawn,
+        wish.within().orElse(WITHIN),
+        file);
   }
 
   private static Kind kind(byte[] bytes, String file) {
@@ -115,7 +195,7 @@ public final class BringIn {
         file,
         "",
         "is no file that an outline is read from",
-        "give an .svg or .dxf drawing, or a .csv table of points");
+        "give an .svg or .dxf drawing, a .csv table of points, or a .jpg or .png photo");
   }
 
   private static BadInput bad(String file, String value, String wanted, String cure) {

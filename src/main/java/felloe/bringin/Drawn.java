@@ -8,8 +8,9 @@ import java.util.List;
  * @param chains in the order of the file
  * @param passedOver what the file holds that is no outline, such as {@code 3 texts}
  * @param notes what else the maker should know, in sentences
+ * @param unsure how far figures may be off that were measured, mm; 0 for what was drawn
  */
-record Drawn(List<Chain> chains, List<String> passedOver, List<String> notes) {
+record Drawn(List<Chain> chains, List<String> passedOver, List<String> notes, double unsure) {
   Drawn {
     chains = List.copyOf(chains);
     passedOver = List.copyOf(passedOver);

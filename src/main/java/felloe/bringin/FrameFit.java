@@ -21,6 +21,7 @@ final class FrameFit {
 
   private final OptionalDouble height;
 
+  private final int seen;
   private final SheetsLaid laid;
   private final MarkSides marks;
   private final double[] base;
@@ -33,6 +34,7 @@ final class FrameFit {
 
   private FrameFit(Light light, List<MarksFound.Seen> seen, OptionalDouble height) {
     this.height = height;
+    this.seen = seen.size();
     laid = SheetsLaid.of(seen);
     marks = new MarkSides(light);
     FrameStart start = new FrameStart(light, seen, laid);
@@ -76,6 +78,15 @@ final class FrameFit {
   /** The sheet on whose first mark the paper's origin lies. */
   int first() {
     return laid.first();
+  }
+
+  /** How many sheets are seen. */
+  int sheets() {
+    return (int) Arrays.stream(laid.at()).filter(at -> at >= 0).count();
+  }
+
+  int marks() {
+    return seen;
   }
 
   int sights() {

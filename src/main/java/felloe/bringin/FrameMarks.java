@@ -1,5 +1,6 @@
 package felloe.bringin;
 
+import felloe.geometry.Box;
 import felloe.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +42,9 @@ public final class FrameMarks {
   private static final double PAPER = 36;
 
   /** Modules along a mark's side: six of data and a border of one all round. */
-  public static final int MODULES = 8;
+  static final int MODULES = 8;
+
+  private static final int DATA = MODULES - 2;
 
   private static final List<Mark> ALL = made();
 
@@ -111,6 +114,26 @@ public final class FrameMarks {
       }
     }
     return List.copyOf(marks);
+  }
+
+  /** The white of a mark on its sheet, as rectangles that overlap; all else within it is black. */
+  public static List<Box> white(Mark mark) {
+    double unit = mark.side() / MODULES;
+    List<Box> all = new ArrayList<>();
+    for (int row = 0; row < DATA; row++) {
+      for (int column = 0; column < DATA; column++) {
+        if (!MarksFound.black(mark.id(), row, column)) {
+          // With the neighbours to the right and below, so that no hair of black stays between.
+          double x = mark.corner().x() + (column + 1) * unit;
+          double y = mark.corner().y() + mark.side() - (row + 2) * unit;
+          int right = column + 1 < DATA && !MarksFound.black(mark.id(), row, column + 1) ? 1 : 0;
+          int below = row + 1 < DATA && !MarksFound.black(mark.id(), row + 1, column) ? 1 : 0;
+          all.add(new Box(x, y, x + (1 + right) * unit, y + unit));
+          all.add(new Box(x, y - below * unit, x + unit, y + unit));
+        }
+      }
+    }
+    return all;
   }
 
   /** How wide and high the marks of a sheet reach from its origin. */

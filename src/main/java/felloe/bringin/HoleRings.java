@@ -109,7 +109,7 @@ final class HoleRings {
             .filter(
                 c ->
                     Math.abs(c.centre().distance(circle.get().centre()) - circle.get().radius())
-                        <= NEAR)
+                        <= Math.max(NEAR, same))
             .toList();
     if (on.size() >= FEWEST && seen.add(on)) {
       even(on, same).ifPresent(rings::add);

@@ -25,6 +25,11 @@ record Light(int width, int height, float[] values) {
     return x >= margin && y >= margin && x <= width - 1 - margin && y <= height - 1 - margin;
   }
 
+  /** The value of sRGB that stands for a light, both 0 to 1. */
+  static double encoded(double light) {
+    return light <= 0.0031308 ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055;
+  }
+
   /** The light that a value of sRGB stands for, both 0 to 1. */
   static double decoded(double value) {
     return value <= 0.04045 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);

@@ -13,6 +13,9 @@ final class MarkSides {
   /** Places along a side, from one corner to the other, corners left out. */
   private static final int PLACES = 12;
 
+  /** Of the four sides of a mark so many places are found at least, on the average. */
+  static final int FEWEST = 16;
+
   /** How far from a mark's corner its side is looked at: its rounding by blur stays outside. */
   private static final double MARGIN = 0.08;
 

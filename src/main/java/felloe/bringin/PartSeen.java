@@ -24,6 +24,12 @@ final class PartSeen {
   /** What is smaller is dirt, mm². */
   private static final double SMALLEST = 3;
 
+  /** What is smaller is no part, mm². */
+  private static final double LEAST_PART = 150;
+
+  /** Share of the part's size that may lie elsewhere and look like it. */
+  private static final double ELSEWHERE = 0.08;
+
   /** Where between ground and part the line is drawn: at first, and once the part is known. */
   private static final double HALFWAY = 0.5;
 
@@ -94,21 +100,77 @@ final class PartSeen {
     return far;
   }
 
+  /** Why no part is told. */
+  enum Trouble {
+    NONE,
+    /** Nothing stands out from the ground. */
+    NOTHING,
+    /** Something as light as the part hangs together with the marks or the edge of what is seen. */
+    REACHES_OUT
+  }
+
   /**
-   * Closed lines, mm on the plane of the paper, the part to the left of each; the outer one first.
-   * Empty where nothing stands out from the ground.
+   * What was found.
+   *
+   * @param lines closed, mm on the plane of the paper, the part to the left of each; the outer one
+   *     first; none where there is trouble
    */
-  static List<List<Point>> edges(
+  record Found(List<List<Point>> lines, Trouble trouble) {
+    static Found none(Trouble trouble) {
+      return new Found(List.of(), trouble);
+    }
+  }
+
+  /** Finds the part's edges coarsely. */
+  static Found edges(
       Light light, Camera camera, double thickness, List<FrameMarks.Block> blocks) {
     PartSeen seen = new PartSeen(light, camera, thickness, blocks);
     float[] lean = seen.lean(HALFWAY, 0);
     if (lean == null) {
-      return List.of();
+      return Found.none(Trouble.NOTHING);
     }
     // Walls and shadows lie between part and ground: once it is known which is which, what does not
     // look like the part's face is none of it.
     int sign = seen.sign(lean);
-    return sign == 0 ? List.of() : seen.trace(seen.lean(NEAR_PART, sign));
+    if (sign == 0) {
+      return Found.none(Trouble.NOTHING);
+    }
+    lean = seen.lean(NEAR_PART, sign);
+    Patches patches = seen.patches(lean);
+    if (patches.part() == 0) {
+      return Found.none(Trouble.NOTHING);
+    }
+    if (patches.sizes().get(patches.part()) * SQUARE * SQUARE < LEAST_PART) {
+      return Found.none(Trouble.NOTHING);
+    }
+    if (seen.reachesOut(lean, patches, sign)) {
+      return Found.none(Trouble.REACHES_OUT);
+    }
+    List<List<Point>> lines = seen.trace(lean);
+    return lines.isEmpty() ? Found.none(Trouble.NOTHING) : new Found(lines, Trouble.NONE);
+  }
+
+  /**
+   * Whether what looks like the part lies on the ground elsewhere, in one piece that is no dirt and
+   * does not lie free: the part itself may, and a hole in it be taken for the part.
+   */
+  private boolean reachesOut(float[] lean, Patches patches, int sign) {
+    int part = patches.part();
+    boolean other = false;
+    int[] beyond = new int[patches.sizes().size()];
+    for (int k = 0; k < lean.length; k++) {
+      int patch = patches.of()[k];
+      if (use[k] == 2 && patch > 0 && patch != part && lean[k] * sign > 0) {
+        beyond[patch]++;
+      } else if (patch == part && lean[k] * sign < 0) {
+        other = true;
+      }
+    }
+    double most = 0;
+    for (int squares : beyond) {
+      most = Math.max(most, squares);
+    }
+    return other || most > ELSEWHERE * patches.sizes().get(part);
   }
 
   /** For each square how much it leans to the part: above 0 one kind, below 0 the other. */

@@ -13,9 +13,9 @@ final class PhotoAccuracy {
 
   /**
    * Places along one side err together (blur, compression, the fit's own bend), so that they say
-   * less than as many single ones: variances grow by this. An assumption, not yet measured.
+   * less than as many single ones: variances grow by this. From rendered scenes.
    */
-  private static final double TOGETHER = 4;
+  private static final double TOGETHER = 3;
 
   /** The bar of the paper is read within this, standard deviation, share of its length. */
   static final double BAR = 0.1 / 200;
@@ -27,7 +27,7 @@ final class PhotoAccuracy {
    * All of an edge may lie to one side by this, standard deviation, pixels: how its blur, its wall
    * and its shadow differ from what is taken for them. From rendered scenes.
    */
-  private static final double ASIDE = 0.08;
+  private static final double ASIDE = 0.07;
 
   /** Places along an edge err together over about so many, so that a fit has so many fewer. */
   private static final double TOGETHER_ALONG = 8;
@@ -71,6 +71,11 @@ final class PhotoAccuracy {
     double bar = BAR * length;
     double rise = THICKNESS * length / high;
     return TWO_SIDED * Math.sqrt(variance * TOGETHER + aside * aside + edges * edges + bar * bar + rise * rise);
+  }
+
+  /** The 95 % bound of the scale between two places, share: paper, thickness and camera alone. */
+  double scale(Point a, Point b) {
+    return bound(a, b, 0, 0) / a.distance(b);
   }
 
   /** The 95 % bound of a width of the part, between places of one edge or of two, mm. */

@@ -32,6 +32,7 @@ import java.util.stream.Stream;
  * @param centre what the axis was taken from, in words
  * @param moved where the drawing's origin is now
  * @param off the greatest distance of any line of the drawing from what stands for it, mm
+ * @param unsure how far figures may be off that were measured, mm; 0 for what was drawn
  * @param notes what else was changed or passed over, in words
  */
 public record PlateOutline(
@@ -45,6 +46,7 @@ public record PlateOutline(
     String centre,
     Point moved,
     double off,
+    double unsure,
     List<String> notes) {
 
   /** Wider round openings are windows, mm: no hand drill makes them (common practice). */
@@ -118,7 +120,7 @@ public record PlateOutline(
     for (Joining.Loop loop : joined.loops()) {
       try {
         Recognised found = Recognised.of(loop, within);
-        contours.add(new Part(found.contour(), loop.layer(), found.off() > EDGE));
+        contours.add(new Part(found.contour(), loop.layer(), found.off() > EDGE || drawn.unsure() > 0));
         off = Math.max(off, found.off());
       } catch (GeometryException wrong) {
         Point at = wrong.where().orElse(loop.strokes().get(0).from());
@@ -171,7 +173,7 @@ public record PlateOutline(
       notes.add("Gaps of up to " + Numbers.brief(joined.closed(), 3) + " mm were closed.");
     }
     notes.addAll(drawn.notes());
-    return about(edge, inside, off + joined.moved(), notes);
+    return about(edge, inside, off + joined.moved(), drawn.unsure(), notes);
   }
 
   /** What no plate has: lines in openings, openings over the edge, an edge that is left open. */
@@ -251,8 +253,10 @@ public record PlateOutline(
     }
   }
 
-  private static PlateOutline about(Part edge, List<Part> inside, double off, List<String> notes) {
+  private static PlateOutline about(
+      Part edge, List<Part> inside, double off, double unsure, List<String> notes) {
     Contour outline = edge.contour();
+    double same = Math.max(SAME, unsure);
     List<Arc> circles =
         inside.stream()
             .filter(part -> !part.layer().equals(Layers.WINDOWS))
@@ -260,7 +264,7 @@ public record PlateOutline(
             .toList();
     Point middle = outline.properties().centroid();
     Optional<HoleRings.Found> hub =
-        HoleRings.all(circles, WIDEST_HOLE, SAME).stream()
+        HoleRings.all(circles, WIDEST_HOLE, same).stream()
             .min(Comparator.comparingDouble(ring -> ring.centre().distance(middle)))
             .filter(ring -> ring.centre().distance(middle) <= reach(outline));
     Optional<Arc> bore =
@@ -276,7 +280,7 @@ public record PlateOutline(
       axis = bore.get().centre();
       centre = "the middle of its bore";
     } else {
-      axis = middle(outline, middle);
+      axis = middle(outline, middle, same);
       centre = "the middle of its outline, since it has no ring of holes and no bore";
     }
     RigidTransform shift = RigidTransform.shift(-axis.x(), -axis.y());
@@ -286,6 +290,7 @@ public record PlateOutline(
         centre,
         shift.of(Point.ORIGIN),
         off,
+        unsure,
         notes);
   }
 
@@ -295,13 +300,20 @@ public record PlateOutline(
   }
 
   /** Of an outline that is as wide on either side of its middle across, that; else its centroid. */
-  private static Point middle(Contour outline, Point centroid) {
+  private static Point middle(Contour outline, Point centroid, double same) {
     Point box = outline.box().centre();
-    return Math.abs(box.x() - centroid.x()) <= SAME ? new Point(box.x(), centroid.y()) : centroid;
+    return Math.abs(box.x() - centroid.x()) <= same ? new Point(box.x(), centroid.y()) : centroid;
   }
 
   private static PlateOutline sorted(
-      Part outline, List<Part> inside, String centre, Point moved, double off, List<String> notes) {
+      Part outline,
+      List<Part> inside,
+      String centre,
+      Point moved,
+      double off,
+      double unsure,
+      List<String> notes) {
+    double same = Math.max(SAME, unsure);
     List<Contour> drawn = new ArrayList<>(List.of(outline.contour()));
     Set<Contour> fitted = new HashSet<>();
     Stream.concat(Stream.of(outline), inside.stream())
@@ -319,15 +331,15 @@ public record PlateOutline(
     }
     left.removeAll(grips);
     List<Ring> rings = new ArrayList<>();
-    for (HoleRings.Found ring : HoleRings.all(left, WIDEST_HOLE, SAME)) {
-      if (ring.centre().norm() <= SAME && left.containsAll(ring.holes())) {
+    for (HoleRings.Found ring : HoleRings.all(left, WIDEST_HOLE, same)) {
+      if (ring.centre().norm() <= same && left.containsAll(ring.holes())) {
         rings.add(ring.about());
         left.removeAll(ring.holes());
       }
     }
     Optional<Arc> bore =
         left.stream()
-            .filter(c -> c.centre().norm() <= SAME)
+            .filter(c -> c.centre().norm() <= same)
             .max(Comparator.comparingDouble(Arc::radius));
     bore.ifPresent(left::remove);
     List<Drilled> holes = new ArrayList<>();
@@ -340,6 +352,7 @@ public record PlateOutline(
       }
     }
     return new PlateOutline(
-        outline.contour(), windows, rings, bore, holes, drawn, fitted, centre, moved, off, notes);
+        outline.contour(), windows, rings, bore, holes, drawn, fitted, centre, moved, off, unsure,
+        notes);
   }
 }

@@ -95,6 +95,7 @@ final class Reading {
     return new Drawn(
         chains,
         passedOver.entrySet().stream().map(e -> e.getKey() + " (" + e.getValue() + ")").toList(),
-        notes);
+        notes,
+        0);
   }
 }

@@ -9,6 +9,7 @@ import felloe.kit.Kit;
 import felloe.report.BroughtInReport;
 import felloe.service.NewShape;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -31,7 +32,8 @@ final class NewCommand implements Command {
           "--from",
           "SOURCE",
           Read::path,
-          "Take the outline from a drawing (.svg, .dxf) or a table of points (.csv).");
+          "Take the outline from a drawing (.svg, .dxf), a table of points (.csv), or a photo of"
+              + " the part among the sheets of 'template --photo-frame' (.jpg, .png).");
   private static final Opt<Double> WIDTH =
       Opt.one(
           "--width",
@@ -55,7 +57,14 @@ final class NewCommand implements Command {
           "--within",
           "MM",
           Read.length(0.001, 2),
-          "How far arcs may lie from the chords and curves that they stand for. Usually 0.05.");
+          "How far arcs may lie from the chords and curves that they stand for. Usually 0.05; 0.15"
+              + " for a photo.");
+  private static final Opt<Double> THICKNESS =
+      Opt.one(
+          "--thickness",
+          "MM",
+          Read.length(0.3, 60),
+          "Thickness of the part on a photo: its upper face stands nearer to the camera.");
 
   /** Shared by commands that write a file which the maker may edit. */
   static final Opt<Boolean> FORCE =
@@ -68,13 +77,14 @@ final class NewCommand implements Command {
             "new",
             "Writes a commented shape file to start from, which makes a good wheel as it stands; or"
                 + " one for an outline that exists.");
-    Options.add(spec, FAMILY, FILE, FROM, WIDTH, SCALE, GAP, WITHIN, FORCE);
+    Options.add(spec, FAMILY, FILE, FROM, WIDTH, SCALE, GAP, WITHIN, THICKNESS, FORCE);
     Options.examples(
         spec,
         "  felloe new round",
         "  felloe new points curlew.yaml",
         "  felloe new --from cutout.svg redshank.yaml",
-        "  felloe new --from friend.dxf --scale 25.4");
+        "  felloe new --from friend.dxf --scale 25.4",
+        "  felloe new --from wheel.jpg redshank.yaml --thickness 9");
     return spec;
   }
 
@@ -83,6 +93,15 @@ final class NewCommand implements Command {
     if (FROM.given(call)) {
       return bringIn(call, screen, kit);
     }
+    Options.refuse(
+        call,
+        "only counts for " + FROM.name(),
+        "add that, or take this out",
+        WIDTH,
+        SCALE,
+        GAP,
+        WITHIN,
+        THICKNESS);
     if (!FAMILY.given(call)) {
       throw Read.wrong(
           "new",
@@ -124,13 +143,28 @@ final class NewCommand implements Command {
     BringIn.Wish wish =
         new BringIn.Wish(
             sizing,
-            GAP.in(call).orElse(BringIn.GAP),
-            WITHIN.in(call).orElse(BringIn.WITHIN),
-            new Asked(WIDTH.name(), SCALE.name(), GAP.name()));
+            optional(GAP, call),
+            optional(WITHIN, call),
+            optional(THICKNESS, call),
+            new Asked(
+                WIDTH.name(),
+                SCALE.name(),
+                GAP.name(),
+                THICKNESS.name(),
+                "felloe template " + TemplateCommand.PHOTO_FRAME.name()));
     BroughtIn brought = BroughtIn.of(source, file.toString(), wish, kit.folder());
-    write(call, kit, file, brought.text());
+    Optional<Path> overlay = brought.overlay().map(picture -> BroughtIn.overlay(file));
+    if (overlay.isPresent()) {
+      String cure = "name another file, or replace both with " + FORCE.name();
+      byte[] picture = brought.overlay().orElseThrow();
+      kit.writeBoth(file, brought.text(), overlay.get(), picture, FORCE.given(call), cure);
+    } else {
+      write(call, kit, file, brought.text());
+    }
     screen.line(file.toString());
-    BroughtInReport.of(brought.drawn(), brought.plate(), brought.apart()).forEach(screen::say);
+    overlay.ifPresent(picture -> screen.line(picture.toString()));
+    BroughtInReport.of(brought.drawn(), brought.plate(), brought.apart(), brought.photo())
+        .forEach(screen::say);
     screen.say("Measure the part and compare. Then: felloe check " + file);
     return Exit.WELL;
   }

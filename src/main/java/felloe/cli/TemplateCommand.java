@@ -31,6 +31,12 @@ final class TemplateCommand implements Command {
           "Write the one-page print check sheet for the paper as well; no SHAPE is needed for it."
               + " Print it first: it finds a wrong scale before paper is spent.");
 
+  static final Opt<Boolean> PHOTO_FRAME =
+      Opt.flag(
+          "--photo-frame",
+          "Write the sheets of marks for a photo that a part is measured on; no SHAPE is needed for"
+              + " them. See 'new --from'.");
+
   @Override
   public CommandSpec spec() {
     CommandSpec spec =
@@ -40,12 +46,13 @@ final class TemplateCommand implements Command {
                 + " full-size page (SHAPE-plot.pdf) and a drawing (SHAPE.svg). Those for another"
                 + " face than the shape file says end in -back or -front.");
     Options.shapes(spec, true);
-    Options.add(spec, Options.HUB, OUT, PRINT_CHECK);
+    Options.add(spec, Options.HUB, OUT, PRINT_CHECK, PHOTO_FRAME);
     Answers.format(spec);
     Printing.templates(spec);
     Options.examples(
         spec,
         "  felloe template --print-check --paper A4",
+        "  felloe template --photo-frame",
         "  felloe template heron.yaml --bars 99.6x100.2",
         "  felloe template heron.yaml --method traced --pen 0.7 --face back");
     return spec;
@@ -56,13 +63,18 @@ final class TemplateCommand implements Command {
     Studies studies = new Studies(kit.folder(), Options.HUB.requested(call));
     TemplateOptions options = studies.with(() -> Printing.of(call));
     boolean printCheck = PRINT_CHECK.given(call);
-    List<ShapeSource> shapes = printCheck ? Options.shapes(call) : Options.someShapes(call);
+    boolean photoFrame = PHOTO_FRAME.given(call);
+    List<ShapeSource> shapes =
+        printCheck || photoFrame ? Options.shapes(call) : Options.someShapes(call);
     List<Study> all = studies.all(shapes);
     List<TemplateOutcome> outcomes = new ArrayList<>();
     studies.each(all, one -> outcomes.add(TemplateOutcome.of(one, options)));
     Transaction files = kit.into(OUT.in(call).orElse(Options.USUAL_OUT));
     if (printCheck) {
       files = TemplateFiles.printCheck(files, options);
+    }
+    if (photoFrame) {
+      files = TemplateFiles.photoFrame(files, options);
     }
     for (TemplateOutcome one : outcomes) {
       files = TemplateFiles.into(files, one);

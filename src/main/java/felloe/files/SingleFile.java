@@ -5,6 +5,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** A file that stands by itself and is the maker's to edit, so that no list knows it. */
 public final class SingleFile {
@@ -68,6 +69,35 @@ public final class SingleFile {
         remove(passing);
         folder.giveUp();
       }
+    }
+  }
+
+  /**
+   * What is in it now; empty where nothing is.
+   *
+   * @throws CannotWrite when it cannot be read, and so could not be put back
+   */
+  public Optional<byte[]> content() throws CannotWrite {
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Files.readAllBytes(file));
+    } catch (IOException failure) {
+      throw new CannotWrite(file.toString(), OutFolder.reason(failure), "choose another place");
+    }
+  }
+
+  /**
+   * Makes it what it was before something else went wrong.
+   *
+   * @throws CannotWrite when the disk says no
+   */
+  public void putBack(Optional<byte[]> before) throws CannotWrite {
+    if (before.isPresent()) {
+      replace(before.get());
+    } else {
+      remove(file);
     }
   }
 

@@ -1,11 +1,14 @@
 package felloe.kit;
 
 import felloe.bringin.BringIn;
+import felloe.bringin.PhotoMeasured;
+import felloe.bringin.PhotoTold;
 import felloe.bringin.PlateOutline;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubSpec;
+import felloe.out.PhotoOverlay;
 import felloe.out.ShapeText;
 import felloe.plate.BadInput;
 import felloe.plate.HubPattern;
@@ -20,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A shape file made of an outline that existed, read back and held against it.
@@ -28,11 +32,19 @@ import java.util.List;
  * @param drawn what was read
  * @param plate what the text makes
  * @param apart the greatest distance between the source's lines and the plate's, mm
+ * @param photo how well it was measured, when the source is a photo
+ * @param overlay then the found lines on the photo, as a PNG picture
  */
-public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apart) {
+public record BroughtIn(
+    String text,
+    PlateOutline drawn,
+    Plate plate,
+    double apart,
+    Optional<PhotoTold> photo,
+    Optional<byte[]> overlay) {
 
   /** Bytes beyond this are not read: {@link BringIn} refuses what is as large. */
-  private static final int MOST = (16 << 20) + 1;
+  private static final int MOST = BringIn.MOST_BYTES + 1;
 
   /** Farther off than so many tolerances is a fault, told and not written. */
   private static final double SLACK = 3;
@@ -47,14 +59,24 @@ public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apa
    * @throws BadInput when the source cannot be read, or what it draws is no plate
    */
   public static BroughtIn of(Path source, String name, BringIn.Wish wish, Path folder) {
-    PlateOutline drawn = BringIn.of(bytes(source), source.toString(), wish);
+    byte[] bytes = bytes(source);
+    Optional<PhotoMeasured> photo =
+        BringIn.isPhoto(bytes, source.toString())
+            ? Optional.of(BringIn.photo(bytes, source.toString(), wish))
+            : Optional.empty();
+    PlateOutline drawn =
+        photo
+            .map(PhotoMeasured::plate)
+            .orElseGet(() -> BringIn.of(bytes, source.toString(), wish));
+    double within = wish.within().orElse(photo.isPresent() ? BringIn.PHOTO : BringIn.WITHIN);
     List<HubPattern> hubs = new HubCatalogue(folder).all().stream().map(HubSpec::pattern).toList();
     String title = stem(name);
     String file = source.getFileName().toString();
-    String first = ShapeText.of(drawn, title, file, hubs, wish.within(), drawn.off());
+    ShapeText.Wish told = new ShapeText.Wish(title, file, within, wish.thickness());
+    String first = ShapeText.of(drawn, told, hubs, drawn.off());
     Plate plate = plate(first, name, source, folder);
     double apart = up(drawn.off() + apart(drawn, plate));
-    if (apart > drawn.off() + SLACK * wish.within()) {
+    if (apart > drawn.off() + SLACK * within) {
       throw new BadInput(
           new Problem(
               Place.ofFile(source.toString()),
@@ -65,8 +87,19 @@ public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apa
                   + " mm",
               "draw it in lines and arcs, and tell us of it"));
     }
-    String text = ShapeText.of(drawn, title, file, hubs, wish.within(), apart);
-    return new BroughtIn(text, drawn, plate, apart);
+    String text = ShapeText.of(drawn, told, hubs, apart);
+    return new BroughtIn(
+        text,
+        drawn,
+        plate,
+        apart,
+        photo.map(PhotoMeasured::told),
+        photo.map(p -> PhotoOverlay.of(p.picture(), plate)));
+  }
+
+  /** Where the overlay of a shape file lies: beside it. */
+  public static Path overlay(Path file) {
+    return file.resolveSibling(stem(file.toString()) + "-photo.png");
   }
 
   private static String stem(String name) {
@@ -104,7 +137,7 @@ public record BroughtIn(String text, PlateOutline drawn, Plate plate, double apa
           new Problem(place, "", "", "does not exist", "check the name and the folder"));
     }
     if (!Files.isRegularFile(file)) {
-      throw new BadInput(new Problem(place, "", "", "is no file", "name a drawing or a table"));
+      throw new BadInput(new Problem(place, "", "", "is no file", "name a drawing, a table or a photo"));
     }
     try (InputStream in = Files.newInputStream(file)) {
       return in.readNBytes(MOST);

@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Where a run reads from and writes to: a folder from which names start, and a disk. */
 public final class Kit {
@@ -105,6 +106,44 @@ public final class Kit {
    */
   public void replace(Path file, String text) throws CannotWrite {
     single(file).replace(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Writes a text that the maker may edit and a picture beside it, both or neither.
+   *
+   * @param over whether what is there may be written over
+   * @param cure what to do where something is there
+   * @throws BadInput when one is there, or a folder
+   * @throws CannotWrite when the disk says no; then all is as it was
+   */
+  public void writeBoth(
+      Path file, String text, Path beside, byte[] picture, boolean over, String cure)
+      throws CannotWrite {
+    if (!over) {
+      refuseExisting(file, cure);
+      refuseExisting(beside, cure);
+    }
+    single(file);
+    SingleFile second = single(beside);
+    Optional<byte[]> before = second.content();
+    if (over) {
+      second.replace(picture);
+    } else if (!second.create(picture)) {
+      throw refused(beside, "is there already", cure);
+    }
+    boolean done = false;
+    try {
+      if (over) {
+        replace(file, text);
+      } else {
+        writeNew(file, text, cure);
+      }
+      done = true;
+    } finally {
+      if (!done) {
+        second.putBack(before);
+      }
+    }
   }
 
   private SingleFile single(Path file) {

@@ -16,8 +16,10 @@ import felloe.service.Study;
 import felloe.service.TemplateOutcome;
 import felloe.template.CheckSheet;
 import felloe.template.MarkOut;
+import felloe.template.PhotoSheet;
 import felloe.template.TemplateDrawing;
 import felloe.template.TemplateOptions;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The files of templates: the tiled pages, the full-size page, a drawing; a sheet by itself. */
@@ -43,6 +45,18 @@ public final class TemplateFiles {
         CheckSheet.of(options.paper(), options.margin(), options.bars(), options.asked().bars());
     String name = "print-check-" + paper + ".pdf";
     byte[] pdf = PdfWriter.write(List.of(sheet), "Print check, " + paper);
+    return files.here(new FileSet(name, "", List.of(new OutFile(name, pdf))));
+  }
+
+  /** With the sheets of marks for a photo that a part is measured on; they are of no plate. */
+  public static Transaction photoFrame(Transaction files, TemplateOptions options) {
+    List<Page> pages = new ArrayList<>();
+    for (PhotoSheet sheet : PhotoFrame.sheets()) {
+      pages.add(sheet.on(options.paper(), options.margin(), options.bars(), options.asked()));
+    }
+    String paper = options.paper().title();
+    String name = "photo-frame-" + paper + ".pdf";
+    byte[] pdf = PdfWriter.write(pages, "Photo frame, " + paper);
     return files.here(new FileSet(name, "", List.of(new OutFile(name, pdf))));
   }
 

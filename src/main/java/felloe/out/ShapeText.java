@@ -10,6 +10,7 @@ import felloe.plate.HubPattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Writes a shape file for an outline that was brought in, to be edited like any other. */
 public final class ShapeText {
@@ -41,33 +42,36 @@ public final class ShapeText {
     this.plate = plate;
     this.hubs = hubs;
     this.within = within;
-    this.circles = plate.fitted().stream().anyMatch(c -> c.asCircle().isPresent()) ? FOUND : DIGITS;
+    boolean found = plate.fitted().stream().anyMatch(c -> c.asCircle().isPresent());
+    this.circles = plate.unsure() > 0 ? plate.unsure() : found ? FOUND : DIGITS;
     this.off = off;
   }
 
   /**
-   * The text.
+   * What is said of the file.
    *
    * @param title on every page
    * @param source the file that it was read from
-   * @param hubs patterns that rings of holes are compared with
    * @param within how far figures may be moved to be round ones, mm
+   * @param thickness of the part, mm, when it is known
+   */
+  public record Wish(String title, String source, double within, OptionalDouble thickness) {}
+
+  /**
+   * The text.
+   *
+   * @param hubs patterns that rings of holes are compared with
    * @param off how far the lines are from those of the source, mm
    */
   public static String of(
-      PlateOutline plate,
-      String title,
-      String source,
-      List<HubPattern> hubs,
-      double within,
-      double off) {
-    ShapeText shape = new ShapeText(plate, hubs, within, off);
-    shape.head(title, source);
+      PlateOutline plate, Wish wish, List<HubPattern> hubs, double off) {
+    ShapeText shape = new ShapeText(plate, hubs, wish.within(), off);
+    shape.head(wish.title(), wish.source());
     shape.outline();
     shape.windows();
     shape.rings();
     shape.holes();
-    shape.stock();
+    shape.stock(wish.thickness());
     return shape.text.toString();
   }
 
@@ -366,11 +370,14 @@ public final class ShapeText {
     }
   }
 
-  private void stock() {
+  private void stock(OptionalDouble thickness) {
     line("");
-    line("# A drawing does not tell the stock: this is plywood for a mock-up. Write down yours.");
+    line(
+        thickness.isPresent()
+            ? "# A photo does not tell the stock: plywood stands for it. Write down yours."
+            : "# A drawing does not tell the stock: this is plywood for a mock-up. Write down yours.");
     line("stock:");
     line("  material: birch-plywood");
-    line("  thickness: 9");
+    line("  thickness: " + n(thickness.orElse(9)));
   }
 }

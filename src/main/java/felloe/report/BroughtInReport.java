@@ -2,12 +2,14 @@ package felloe.report;
 
 import static felloe.document.Quantity.brief;
 
+import felloe.bringin.PhotoTold;
 import felloe.bringin.PlateOutline;
 import felloe.document.Phrase;
 import felloe.geometry.Box;
 import felloe.plate.Plate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** An outline that was brought in, in sentences. */
 public final class BroughtInReport {
@@ -19,8 +21,10 @@ public final class BroughtInReport {
    *
    * @param plate what the shape file makes
    * @param apart the greatest distance between the source's lines and the plate's, mm
+   * @param photo how well it was measured, when the source is a photo
    */
-  public static List<String> of(PlateOutline drawn, Plate plate, double apart) {
+  public static List<String> of(
+      PlateOutline drawn, Plate plate, double apart, Optional<PhotoTold> photo) {
     Box box = plate.box();
     List<String> lines = new ArrayList<>();
     lines.add(
@@ -32,9 +36,46 @@ public final class BroughtInReport {
             counted(plate.holes().size(), "hole"),
             drawn.centre()));
     lines.add(
-        Phrase.of("No line of the source is farther from it than {}.", brief(apart, 3, "mm")));
+        Phrase.of(
+            photo.isPresent()
+                ? "No line that was measured is farther from it than {}."
+                : "No line of the source is farther from it than {}.",
+            brief(apart, 3, "mm")));
+    photo.ifPresent(told -> lines.addAll(measured(told)));
     lines.addAll(drawn.notes());
     return List.copyOf(lines);
+  }
+
+  private static List<String> measured(PhotoTold told) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        Phrase.of(
+            "Measured on a photo: its width of {} is right within {} in 95 of 100 photos{}.",
+            brief(told.width(), 1, "mm"),
+            brief(told.widthBound(), 2, "mm"),
+            told.holeBound().isPresent()
+                ? Phrase.of(
+                    ", the diameter of each round hole within {}",
+                    brief(told.holeBound().getAsDouble(), 2, "mm"))
+                : ""));
+    lines.add(
+        Phrase.of(
+            "That holds for sheets printed at true scale (measure their bars) and a part {} thick:"
+                + " the scale is then right within {}.",
+            brief(told.thickness(), 2, "mm"),
+            brief(100 * told.scale(), 2, "%")));
+    lines.add(
+        Phrase.of(
+            "{} on {}; {} left over at their sides; {} to a millimetre; camera {} from straight"
+                + " down, {} above the paper.",
+            counted(told.marks(), "mark"),
+            counted(told.sheets(), "sheet"),
+            brief(told.residual(), 2, "pixels"),
+            brief(told.perMm(), 1, "pixels"),
+            brief(told.oblique(), 0, "degrees"),
+            brief(told.height(), 0, "mm")));
+    lines.add("Look at the overlay: red lines must lie on the part's upper edges, all of them.");
+    return lines;
   }
 
   private static String counted(int count, String what) {

@@ -5,18 +5,29 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import felloe.plate.BadInput;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Outlines brought in by tests. */
 final class Brought {
 
-  static final Asked ASKED = new Asked("--width", "--scale", "--gap");
+  static final Asked ASKED = new Asked("--width", "--scale", "--gap", "--thickness", "felloe template --photo-frame");
 
   static final BringIn.Wish USUAL = sized(Sizing.OWN);
 
   private Brought() {}
 
   static BringIn.Wish sized(Sizing sizing) {
-    return new BringIn.Wish(sizing, BringIn.GAP, BringIn.WITHIN, ASKED);
+    return new BringIn.Wish(
+        sizing, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), ASKED);
+  }
+
+  static BringIn.Wish gap(double gap) {
+    return new BringIn.Wish(
+        Sizing.OWN,
+        OptionalDouble.of(gap),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        ASKED);
   }
 
   static PlateOutline in(String name, String text) {

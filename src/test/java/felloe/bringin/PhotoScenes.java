@@ -4,16 +4,12 @@ import felloe.geometry.Arc;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import javax.imageio.ImageIO;
 
 /** Measures rendered scenes: what the reader says of each, held against the truth. */
 final class PhotoScenes {
@@ -36,18 +32,6 @@ final class PhotoScenes {
 
   private PhotoScenes() {}
 
-  static Light light(byte[] grey, int width, int height) {
-    float[] table = new float[256];
-    for (int i = 0; i < 256; i++) {
-      table[i] = (float) Light.decoded(i / 255.0);
-    }
-    float[] values = new float[grey.length];
-    for (int k = 0; k < values.length; k++) {
-      values[k] = table[grey[k] & 0xff];
-    }
-    return new Light(width, height, values);
-  }
-
   /** Rendered once, when a folder to keep photos in is named by a system property. */
   private static byte[] kept(PhotoScene scene) throws IOException {
     String folder = System.getProperty("felloe.photos");
@@ -63,62 +47,14 @@ final class PhotoScenes {
   }
 
   static Outcome measure(PhotoScene scene, boolean tell) throws IOException {
-    long t0 = System.nanoTime();
-    byte[] jpeg = kept(scene);
-    long t1 = System.nanoTime();
-    BufferedImage image = ImageIO.read(new ByteArrayInputStream(jpeg));
-    byte[] grey = (byte[]) image.getRaster().getDataElements(0, 0, scene.width, scene.height, null);
-    Light light = light(grey, scene.width, scene.height);
-    List<MarksFound.Seen> seen = MarksFound.in(grey, scene.width, scene.height);
-    long t2 = System.nanoTime();
+    PhotoFile photo = PhotoFile.of(kept(scene), scene.name);
+    PhotoPart part = PhotoPart.of(photo, scene.name, scene.thickness, Brought.ASKED);
     if (tell) {
-      System.out.println("marks " + seen.size());
-      for (MarksFound.Seen one : seen.subList(0, Math.min(2, seen.size()))) {
-        System.out.println(one.corners() + "\n  true " + scene.trueCorners(one.mark()));
-      }
+      System.out.println(part.told());
     }
-    FrameFit fit = FrameFit.of(light, seen, OptionalDouble.empty());
-    long t3 = System.nanoTime();
-    if (tell) {
-      double[] n = fit.numbers();
-      double[] m = scene.camera.numbers();
-      for (int i = 0; i < 7; i++) {
-        System.out.println(
-            i + " " + n[i] + " true " + m[i] + " sd " + Math.sqrt(fit.covariance()[i][i]));
-      }
-      System.out.println(
-          "height "
-              + fit.camera().stands()[2]
-              + " true "
-              + scene.stands[2]
-              + " noise "
-              + fit.noise()
-              + " blur "
-              + fit.blur()
-              + " sights "
-              + fit.sights());
-    }
-    Camera camera = fit.camera();
-    double thick = scene.thickness;
-    List<List<Point>> coarse = PartSeen.edges(light, camera, thick, fit.blocks());
-    List<EdgeChain> chains = new ArrayList<>();
-    for (Optional<EdgeChain> chain :
-        PartEdges.of(light, camera, thick, fit.blur(), coarse)) {
-      chain.ifPresent(chains::add);
-    }
-    long t4 = System.nanoTime();
-    if (tell) {
-      System.out.printf(
-          "render %.1f detect %.1f fit %.1f edges %.1f s%n",
-          (t1 - t0) / 1e9, (t2 - t1) / 1e9, (t3 - t2) / 1e9, (t4 - t3) / 1e9);
-    }
-    double[] sheet = scene.sheets[fit.first()];
-    return judge(
-        scene,
-        chains,
-        new PhotoAccuracy(fit, thick),
-        new double[] {sheet[2], sheet[0], sheet[1]},
-        tell);
+    double[] sheet = scene.sheets[part.fit().first()];
+    double[] nearly = {sheet[2], sheet[0], sheet[1]};
+    return judge(scene, part.edges(), part.accuracy(), nearly, tell);
   }
 
   private static Outcome judge(

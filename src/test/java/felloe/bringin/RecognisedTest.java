@@ -215,7 +215,7 @@ class RecognisedTest {
             Brought.svg(
                 "<path d='M-100 -50H100V50H-100V-48'/><circle cx='50' r='1'/>"
                     + "<circle cx='-50' r='2.6'/>"),
-            new BringIn.Wish(Sizing.OWN, 3, 0.05, Brought.ASKED));
+            Brought.gap(3));
     assertEquals(2, plate.holes().size());
   }
 
@@ -229,7 +229,7 @@ class RecognisedTest {
                 "<path d='M-100 -50H100V50H-100V-48'/>"
                     + "<path d='M0 0H20'/><path d='M20 4H0'/><path d='M20 0V4'/><path d='M0 4V0'/>"
                     + "<circle cx='-50' r='2'/><circle cx='-50' cy='4.5' r='2'/>"),
-            new BringIn.Wish(Sizing.OWN, 5, 0.05, Brought.ASKED));
+            Brought.gap(5));
     assertEquals(80, plate.windows().get(0).area(), 1e-9);
     assertEquals(2, plate.holes().size());
     assertTrue(plate.notes().stream().noneMatch(note -> note.contains("twice")));

@@ -1,0 +1,210 @@
+package felloe.bringin;
+
+import felloe.geometry.Box;
+import felloe.geometry.Contour;
+import felloe.geometry.GeometryException;
+import felloe.geometry.Numbers;
+import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
+import felloe.geometry.Segment;
+import felloe.plate.BadInput;
+import felloe.plate.Place;
+import felloe.plate.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A part on a photo among the marks of the frame, measured: its edges on the plane of the paper, and
+ * how well. What cannot be measured is refused with what to do about it; a wrong outline is worse
+ * than none.
+ */
+final class PhotoPart {
+
+  /** What is smaller and no round hole is a spot, mm². */
+  private static final double SPOT = 25;
+
+  /** An edge of which less was found is refused, and one of which less was found is told. */
+  private static final double LOST = 0.6;
+
+  private static final double UNSURE = 0.85;
+
+  private final String file;
+  private final double thickness;
+  private final Asked asked;
+  private final Light light;
+  private final FrameFit fit;
+  private final List<EdgeChain> chains = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
+
+  private PhotoPart(PhotoFile photo, String file, double thickness, Asked asked) {
+    this.file = file;
+    this.thickness = thickness;
+    this.asked = asked;
+    this.light = photo.light();
+    List<MarksFound.Seen> seen = MarksFound.in(photo.grey(), light.width(), light.height());
+    PhotoChecks checks = new PhotoChecks(file, asked);
+    checks.marks(seen);
+    checks.light(light, seen);
+    fit = FrameFit.of(light, seen, OptionalDouble.empty());
+    checks.fit(fit, seen.size());
+    PartSeen.Found found = PartSeen.edges(light, fit.camera(), thickness, fit.blocks());
+    checks.part(found);
+    checks.scale(perMm(found.lines().get(0)));
+    List<List<Point>> lines = found.lines();
+    List<Optional<EdgeChain>> edges =
+        PartEdges.of(light, fit.camera(), thickness, fit.blur(), lines);
+    int spots = 0;
+    for (int i = 0; i < edges.size(); i++) {
+      boolean small = Math.abs(EdgeTrace.area(lines.get(i))) < SPOT;
+      Optional<EdgeChain> edge = edges.get(i).filter(this::closes);
+      if (edge.isPresent() && edge.get().found() >= LOST) {
+        take(edge.get());
+      } else if (small && i > 0) {
+        spots++;
+      } else {
+        throw lost(lines.get(i));
+      }
+    }
+    if (spots > 0) {
+      notes.add(
+          spots
+              + (spots == 1 ? " spot" : " spots")
+              + " that could not be measured as a hole: passed over. Look at the overlay.");
+    }
+  }
+
+  static PhotoPart of(PhotoFile photo, String file, double thickness, Asked asked) {
+    return new PhotoPart(photo, file, thickness, asked);
+  }
+
+  private void take(EdgeChain edge) {
+    chains.add(edge);
+    if (edge.found() < UNSURE) {
+      notes.add(
+          "The edge round "
+              + named(edge.places().get(0))
+              + " of the photo could be followed along "
+              + Numbers.brief(100 * edge.found(), 0)
+              + " % alone: measure there.");
+    }
+  }
+
+  private boolean closes(EdgeChain edge) {
+    try {
+      return new Contour(edge.segments()).area() > 0;
+    } catch (GeometryException crosses) {
+      return false;
+    }
+  }
+
+  private BadInput lost(List<Point> line) {
+    return new BadInput(
+        new Problem(
+            Place.ofFile(file),
+            "",
+            "",
+            "shows an edge that cannot be followed, round " + named(line.get(0)) + " of the photo",
+            "light it evenly, without hard shadows or shine, on a ground that is plainly lighter"
+                + " or darker than the part and its wall; or take the camera straight above"));
+  }
+
+  /** A place as pixels of the photo. */
+  private String named(Point p) {
+    double[] pixel = new double[2];
+    fit.camera().project(p.x(), p.y(), thickness, pixel);
+    return "pixel " + Numbers.brief(pixel[0], 0) + ", " + Numbers.brief(pixel[1], 0);
+  }
+
+  private double perMm(List<Point> line) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Point p : line) {
+      double[] g = fit.camera().growth(p, thickness);
+      least = Math.min(least, Math.sqrt(Math.abs(g[0] * g[3] - g[1] * g[2])));
+    }
+    return least;
+  }
+
+  Light light() {
+    return light;
+  }
+
+  FrameFit fit() {
+    return fit;
+  }
+
+  /** Edges on the plane of the paper, the outer one first. */
+  List<EdgeChain> edges() {
+    return List.copyOf(chains);
+  }
+
+  PhotoAccuracy accuracy() {
+    return new PhotoAccuracy(fit, thickness);
+  }
+
+  /** How the paper is turned for the part to stand upright. */
+  RigidTransform upright() {
+    return RigidTransform.turn(Upright.turn(chains, up()));
+  }
+
+  /** The photo's own up on the paper, radians. */
+  private double up() {
+    Point middle = chains.get(0).places().get(0);
+    double[] g = fit.camera().growth(middle, thickness);
+    // The direction that moves up the photo, whose y runs down.
+    double det = g[0] * g[3] - g[1] * g[2];
+    return Math.atan2(-g[0] / det, g[1] / det);
+  }
+
+  /**
+   * The photo laid flat.
+   *
+   * @param moved where the origin of the upright drawing lies on the plate
+   */
+  PhotoPicture picture(Point moved) {
+    RigidTransform back = RigidTransform.turn(-Upright.turn(chains, up()));
+    return new PhotoPicture(
+        light, fit.camera(), thickness, RigidTransform.shift(-moved.x(), -moved.y()).then(back));
+  }
+
+  /** Its edges as a drawing that stands upright. */
+  Drawn drawn(double unsure) {
+    RigidTransform turn = upright();
+    List<Chain> all = new ArrayList<>();
+    for (EdgeChain edge : chains) {
+      List<Stroke> strokes = new ArrayList<>();
+      // Moved as one contour, joints stay shared.
+      for (Segment segment : new Contour(edge.segments()).moved(turn).segments()) {
+        strokes.add(new Stroke.Exact(segment));
+      }
+      all.add(new Chain(strokes, ""));
+    }
+    return new Drawn(all, List.of(), notes, unsure);
+  }
+
+  /** How well it was measured. */
+  PhotoTold told() {
+    EdgeChain outer = chains.get(0);
+    Contour outline = new Contour(outer.segments());
+    Box box = outline.box();
+    Point way = box.width() >= box.height() ? new Point(1, 0) : new Point(0, 1);
+    Point a = outline.extreme(way, way.left());
+    Point b = outline.extreme(way.times(-1), way.left());
+    PhotoAccuracy accuracy = accuracy();
+    OptionalDouble hole =
+        chains.stream().filter(EdgeChain::round).mapToDouble(accuracy::diameter).max();
+    return new PhotoTold(
+        fit.marks(),
+        fit.sheets(),
+        perMm(outer.places()),
+        fit.noise(),
+        Math.toDegrees(fit.camera().oblique()),
+        fit.camera().stands()[2],
+        thickness,
+        a.minus(b).dot(way),
+        accuracy.width(a, b, outer, outer),
+        accuracy.scale(a, b),
+        hole);
+  }
+}
