@@ -40,6 +40,12 @@ final class EdgeChain {
   /** Stretches shorter than this are tried to be done without, mm. */
   private static final double SHORT = 12;
 
+  /** How far round a stretch places have a say on whether it is needed, mm. */
+  private static final double AROUND = 5;
+
+  /** Fewer places on a stretch tell nothing of it. */
+  private static final int SEEN = 3;
+
   /** What it may cost to do without one, in squares of the spread. */
   private static final double PRICE = 14;
 
@@ -400,12 +406,20 @@ final class EdgeChain {
     boolean again = true;
     while (again && best.joints.length > 2) {
       again = false;
-      double limit = best.cost(points, scale) + PRICE;
+      List<Measured> own = best.assigned(points);
       for (int k = 0; k < best.joints.length && !again; k++) {
-        if (best.segment(k).length() < SHORT) {
+        int stretch = k;
+        // Where nothing was seen of a stretch, nothing speaks against it either.
+        boolean seen = own.stream().filter(m -> m.stretch() == stretch).count() >= SEEN;
+        double length = best.segment(k).length();
+        if (length < 2 * SHORTEST || (seen && length < SHORT)) {
+          // What is left over elsewhere has no say.
+          Point middle = best.segment(k).at(0.5);
+          List<Point> near =
+              points.stream().filter(p -> p.distance(middle) < length / 2 + AROUND).toList();
           EdgeChain without = best.without(k);
           without = without.fitted(without.assigned(points), points.size());
-          if (without.cost(points, scale) < limit) {
+          if (without.cost(near, scale) < best.cost(near, scale) + PRICE) {
             best = without;
             again = true;
           }

@@ -23,13 +23,16 @@ final class EdgeFit {
    * What is known of the steps.
    *
    * @param second how far beyond the first one a second step lies; 0 for none
+   * @param still whether the second one stays where it is, so far from the origin, wherever the
+   *     first one is
    * @param darker than the face is the wall between the two, share of the face's light
    * @param held how much that is believed, as so many values
    * @param blur of both, standard deviation
    * @param evenly whether dark values count as bright ones: better for the last digit, worse to
    *     tell a dark wall from a shadow
    */
-  record Steps(double second, double darker, double held, double blur, boolean evenly) {}
+  record Steps(
+      double second, boolean still, double darker, double held, double blur, boolean evenly) {}
 
   /**
    * An edge.
@@ -143,7 +146,7 @@ final class EdgeFit {
     boolean two = steps.second() > 0;
     for (int i = 0; i < values.length; i++) {
       double x = first + i * step - at;
-      double beyond = x - steps.second();
+      double beyond = steps.still() ? x + at - steps.second() : x - steps.second();
       t[0] = 1;
       t[1] = normal(x / steps.blur());
       t[2] = two ? normal(beyond / steps.blur()) : 0;

@@ -133,13 +133,18 @@ final class EdgeRow {
     double width = -crossing(line, i, under, outward, false);
     if (width * perMm(under, outward) > WIDE_WALL) {
       EdgeFit.Found found =
-          found(under.plus(outward, -width), outward, reach, false, radius, width);
+          found(under.plus(outward, -width), outward, reach, false, radius, width, false);
       if (found.well() && found.beyond()) {
         double over = found.at() / (1 - thickness / stands[2]);
         return Optional.of(site.at().plus(outward, over + bent));
       }
     }
-    EdgeFit.Found found = found(site.at(), outward, reach, false, radius, wall(line, i, outward));
+    double wall = wall(line, i, outward);
+    EdgeFit.Found found = found(site.at(), outward, reach, false, radius, wall, false);
+    if (found.beyond() && wall * perMm(site.at(), outward) > WIDE_WALL) {
+      // The lower edge that is seen beyond is that of another stretch, and stays where it is.
+      found = found(site.at(), outward, reach, false, radius, wall, true);
+    }
     return found.well()
         ? Optional.of(site.at().plus(outward, found.at() + bent))
         : Optional.empty();
@@ -155,11 +160,17 @@ final class EdgeRow {
   /** How far outward of a place the edge lies, mm; NaN where none is found. */
   double across(
       Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
-    return found(p, outward, reach, coarse, radius, wall).at();
+    return found(p, outward, reach, coarse, radius, wall, false).at();
   }
 
   private EdgeFit.Found found(
-      Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
+      Point p,
+      Point outward,
+      double reach,
+      boolean coarse,
+      double radius,
+      double wall,
+      boolean still) {
     double perMm = perMm(p, outward);
     Point tangent = outward.left();
     double second = Math.max(0, wall);
@@ -193,7 +204,7 @@ final class EdgeRow {
             step,
             -back,
             reach,
-            new EdgeFit.Steps(second, darker, held, blur / perMm, !coarse));
+            new EdgeFit.Steps(second, still, darker, held, blur / perMm, !coarse));
     if (found.well() && second * perMm > 3) {
       walls.add(found.wall());
     }

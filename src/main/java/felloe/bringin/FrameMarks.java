@@ -27,19 +27,19 @@ public final class FrameMarks {
   private static final int ROWS = 4;
 
   /** Side of a mark, its black border counted, mm; and from one to the next. */
-  private static final double SIDE = 44;
+  private static final double SIDE = 38;
 
-  private static final double PITCH = 62;
+  private static final double PITCH = 53;
 
   /** The same of the ring, of which only the outer marks are there. */
   private static final int RING_COLUMNS = 5;
 
   private static final int RING_ROWS = 6;
-  private static final double RING_SIDE = 26;
-  private static final double RING_PITCH = 38;
+  private static final double RING_SIDE = 24;
+  private static final double RING_PITCH = 36;
 
   /** White paper ends before this far from the marks of a sheet beside the part, mm. */
-  private static final double PAPER = 36;
+  private static final double PAPER = 50;
 
   /** Modules along a mark's side: six of data and a border of one all round. */
   static final int MODULES = 8;

@@ -101,7 +101,7 @@ final class MarkSides {
       values[i + half] = sum / 3;
     }
     return EdgeFit.strongest(
-        values, -half * step, step, -reach, reach, new EdgeFit.Steps(0, 1, 0, width, true));
+        values, -half * step, step, -reach, reach, new EdgeFit.Steps(0, false, 1, 0, width, true));
   }
 
   /** The blur that fits a few dozen of the sides best. */

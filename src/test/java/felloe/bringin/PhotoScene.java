@@ -33,9 +33,9 @@ final class PhotoScene {
   final double[][] sheets = new double[4][3];
   private final double[] light;
   /** Of a sheet's marks, as they are printed: an own reckoning. */
-  private static final double SIDE = 44;
+  private static final double SIDE = 38;
 
-  private static final double PITCH = 62;
+  private static final double PITCH = 53;
   private final double topShade;
   private final double benchShade;
   private final double wallShade;
@@ -152,7 +152,7 @@ final class PhotoScene {
       double sin = Math.sin(sheets[k][2]);
       double x = (cos * (gx - sheets[k][0]) + sin * (gy - sheets[k][1])) / paperScale;
       double y = (-sin * (gx - sheets[k][0]) + cos * (gy - sheets[k][1])) / paperScale;
-      if (x > -20 && y > -33 && x < 188 && y < 263) {
+      if (x > -33 && y > -52 && x < 177 && y < 245) {
         ground = 0.8;
         int c = (int) Math.floor(x / PITCH);
         int r = (int) Math.floor(y / PITCH);
