@@ -123,8 +123,7 @@ public final class BringIn {
     PhotoPart part =
         PhotoPart.of(PhotoFile.of(bytes, file), file, wish.thickness().getAsDouble(), asked);
     Drawn drawn = part.drawn(within);
-    PlateOutline plate =
-        PlateOutline.of(Joining.of(drawn, GAP, file, asked), drawn, within, file);
+    PlateOutline plate = PlateOutline.of(Joining.of(drawn, GAP, file, asked), drawn, within, file);
     return new PhotoMeasured(plate, part.told(), part.picture(plate.moved()));
   }
 

@@ -44,8 +44,7 @@ final class EdgeFit {
    * @param beyond whether it is the second step that tells where
    */
   record Found(double at, double rise, double off, double wall, boolean beyond) {
-    static final Found NONE =
-        new Found(Double.NaN, 0, Double.POSITIVE_INFINITY, Double.NaN, false);
+    static final Found NONE = new Found(Double.NaN, 0, Double.POSITIVE_INFINITY, Double.NaN, false);
 
     boolean well() {
       return !Double.isNaN(at);

@@ -118,15 +118,14 @@ final class EdgeRow {
   }
 
   /**
-   * Where the edge is by what is seen at a place of a chain. Where the ground beyond the wall stands
-   * out more than the wall itself, it is the lower edge that is looked for, straight under the
-   * place; the upper one lies over it.
+   * Where the edge is by what is seen at a place of a chain. Where the ground beyond the wall
+   * stands out more than the wall itself, it is the lower edge that is looked for, straight under
+   * the place; the upper one lies over it.
    *
    * @param line the chain's places
    * @param i which of them
    */
-  Optional<Point> edge(
-      List<Point> line, int i, EdgeChain.Site site, double reach, double radius) {
+  Optional<Point> edge(List<Point> line, int i, EdgeChain.Site site, double reach, double radius) {
     Point outward = site.outward();
     double bent = rounding(site.at(), site.bend());
     Point under = foot(site.at());
@@ -158,8 +157,7 @@ final class EdgeRow {
   }
 
   /** How far outward of a place the edge lies, mm; NaN where none is found. */
-  double across(
-      Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
+  double across(Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
     return found(p, outward, reach, coarse, radius, wall, false).at();
   }
 

@@ -68,7 +68,8 @@ final class EdgeStretches {
    * A stretch.
    *
    * @param from first place
-   * @param to the place after its last one; beyond the number of places where it runs over the start
+   * @param to the place after its last one; beyond the number of places where it runs over the
+   *     start
    */
   record Stretch(Kind kind, int from, int to) {}
 
@@ -221,12 +222,8 @@ final class EdgeStretches {
     double var = m[5] - mz * mz;
     double a3 = 4 * mz;
     double a2 = -3 * mz * mz - m[5];
-    double a1 =
-        var * mz + 4 * cov * mz - m[3] * m[3] - m[4] * m[4];
-    double a0 =
-        m[3] * (m[3] * m[2] - m[4] * m[1])
-            + m[4] * (m[4] * m[0] - m[3] * m[1])
-            - var * cov;
+    double a1 = var * mz + 4 * cov * mz - m[3] * m[3] - m[4] * m[4];
+    double a0 = m[3] * (m[3] * m[2] - m[4] * m[1]) + m[4] * (m[4] * m[0] - m[3] * m[1]) - var * cov;
     double x = 0;
     double y = a0;
     for (int round = 0; round < 30; round++) {

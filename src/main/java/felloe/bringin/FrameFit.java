@@ -1,7 +1,6 @@
 package felloe.bringin;
 
 import felloe.geometry.Point;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -54,8 +53,7 @@ final class FrameFit {
     fit.sights = MarkSides.corners(seen);
     fit.settle(1.0);
     for (int round = 0; round < 3; round++) {
-      fit.sights =
-          fit.marks.sides(seen, fit.camera(), fit.laid, fit.numbers, round == 0 ? 5 : 3);
+      fit.sights = fit.marks.sides(seen, fit.camera(), fit.laid, fit.numbers, round == 0 ? 5 : 3);
       fit.settle(0.05);
     }
     return fit;
@@ -244,5 +242,4 @@ final class FrameFit {
     return sight.across().x() * (pixel[0] - sight.pixel().x())
         + sight.across().y() * (pixel[1] - sight.pixel().y());
   }
-
 }

@@ -98,15 +98,13 @@ public final class FrameMarks {
     for (int sheet = 0; sheet < ROUND; sheet++) {
       for (int row = 0; row < ROWS; row++) {
         for (int column = 0; column < COLUMNS; column++) {
-          marks.add(
-              new Mark(marks.size(), sheet, new Point(column * PITCH, row * PITCH), SIDE));
+          marks.add(new Mark(marks.size(), sheet, new Point(column * PITCH, row * PITCH), SIDE));
         }
       }
     }
     for (int row = 0; row < RING_ROWS; row++) {
       for (int column = 0; column < RING_COLUMNS; column++) {
-        boolean inner =
-            row > 0 && row < RING_ROWS - 1 && column > 0 && column < RING_COLUMNS - 1;
+        boolean inner = row > 0 && row < RING_ROWS - 1 && column > 0 && column < RING_COLUMNS - 1;
         if (!inner) {
           Point corner = new Point(column * RING_PITCH, row * RING_PITCH);
           marks.add(new Mark(marks.size(), TARGET, corner, RING_SIDE));

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Many places along the sides of each mark, each found to part of a pixel across the side, so that a
- * bent image of a straight side does no harm; and how blurred the photo is there.
+ * Many places along the sides of each mark, each found to part of a pixel across the side, so that
+ * a bent image of a straight side does no harm; and how blurred the photo is there.
  */
 final class MarkSides {
 

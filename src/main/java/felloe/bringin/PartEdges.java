@@ -105,7 +105,8 @@ final class PartEdges {
     Optional<EdgeChain> first = begun.map(chain -> measured(chain, REACHES[0]));
     if (first.isPresent() && !first.get().round()) {
       // Cut once more, now that each place knows how wide the wall looks there.
-      List<Point> once = edge(first.get(), REACHES[0]).stream().map(EdgeChain.Measured::at).toList();
+      List<Point> once =
+          edge(first.get(), REACHES[0]).stream().map(EdgeChain.Measured::at).toList();
       first =
           StretchesJoined.of(once, EdgeStretches.of(once, spread), spread)
               .map(chain -> measured(chain, REACHES[0]));
@@ -297,5 +298,4 @@ final class PartEdges {
     Arrays.sort(sorted);
     return (sorted[count / 2] + sorted[(count - 1) / 2]) / 2;
   }
-
 }

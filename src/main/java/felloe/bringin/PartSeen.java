@@ -122,8 +122,7 @@ final class PartSeen {
   }
 
   /** Finds the part's edges coarsely. */
-  static Found edges(
-      Light light, Camera camera, double thickness, List<FrameMarks.Block> blocks) {
+  static Found edges(Light light, Camera camera, double thickness, List<FrameMarks.Block> blocks) {
     PartSeen seen = new PartSeen(light, camera, thickness, blocks);
     float[] lean = seen.lean(HALFWAY, 0);
     if (lean == null) {

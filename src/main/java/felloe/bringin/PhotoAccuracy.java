@@ -70,7 +70,8 @@ final class PhotoAccuracy {
     double high = fit.camera().stands()[2] - thickness;
     double bar = BAR * length;
     double rise = THICKNESS * length / high;
-    return TWO_SIDED * Math.sqrt(variance * TOGETHER + aside * aside + edges * edges + bar * bar + rise * rise);
+    return TWO_SIDED
+        * Math.sqrt(variance * TOGETHER + aside * aside + edges * edges + bar * bar + rise * rise);
   }
 
   /** The 95 % bound of the scale between two places, share: paper, thickness and camera alone. */

@@ -54,8 +54,8 @@ final class PhotoChecks {
           "shows no mark of the photo frame",
           "print the frame with '"
               + asked.frame()
-              + "', lay its sheets round the part and take the photo anew, sharp, with all sheets in"
-              + " it");
+              + "', lay its sheets round the part and take the photo anew, sharp, with all sheets"
+              + " in it");
     }
     int[] count = new int[FrameMarks.SHEETS];
     seen.forEach(one -> count[one.mark().sheet()]++);
@@ -180,8 +180,8 @@ final class PhotoChecks {
               "shows something like the part that reaches the marks or the edge of the photo",
               "keep the part "
                   + Numbers.brief(PartSeen.BESIDE_MARKS, 0)
-                  + " mm away from all marks, all of it between the sheets and within the photo, and"
-                  + " clear other things away");
+                  + " mm away from all marks, all of it between the sheets and within the photo,"
+                  + " and clear other things away");
     }
   }
 }

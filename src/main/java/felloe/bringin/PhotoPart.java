@@ -1,6 +1,5 @@
 package felloe.bringin;
 
-import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.GeometryException;
 import felloe.geometry.Numbers;
@@ -16,9 +15,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A part on a photo among the marks of the frame, measured: its edges on the plane of the paper, and
- * how well. What cannot be measured is refused with what to do about it; a wrong outline is worse
- * than none.
+ * A part on a photo among the marks of the frame, measured: its edges on the plane of the paper,
+ * and how well. What cannot be measured is refused with what to do about it; a wrong outline is
+ * worse than none.
  */
 final class PhotoPart {
 
@@ -187,8 +186,8 @@ final class PhotoPart {
   PhotoTold told() {
     EdgeChain outer = chains.get(0);
     Contour outline = new Contour(outer.segments());
-    Box box = outline.box();
-    Point way = box.width() >= box.height() ? new Point(1, 0) : new Point(0, 1);
+    // Across the wheel as it stands.
+    Point way = Point.polar(1, -Upright.turn(chains, up()));
     Point a = outline.extreme(way, way.left());
     Point b = outline.extreme(way.times(-1), way.left());
     PhotoAccuracy accuracy = accuracy();

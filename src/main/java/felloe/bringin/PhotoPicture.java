@@ -47,8 +47,7 @@ public final class PhotoPicture {
     double[] pixel = new double[2];
     for (int j = 0; j < rows; j++) {
       for (int i = 0; i < columns; i++) {
-        all[j][i] =
-            grey(box.minX() + (i + 0.5) / perMm, box.maxY() - (j + 0.5) / perMm, pixel);
+        all[j][i] = grey(box.minX() + (i + 0.5) / perMm, box.maxY() - (j + 0.5) / perMm, pixel);
       }
     }
     return all;

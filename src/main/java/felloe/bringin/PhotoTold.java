@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * @param oblique how far the camera looked from straight down, degrees
  * @param height of the camera over the paper, mm, as the marks tell it
  * @param thickness of the part, mm, as the maker said
- * @param width the part's greatest width along the paper's sides, mm
+ * @param width the part's width across, as it stands, mm
  * @param widthBound its 95 % bound, mm
  * @param scale 95 % bound of the scale, share: by the paper's bar, the thickness and the camera
  * @param holeBound the greatest 95 % bound of a round hole's diameter, mm; empty without holes

@@ -120,7 +120,8 @@ public record PlateOutline(
     for (Joining.Loop loop : joined.loops()) {
       try {
         Recognised found = Recognised.of(loop, within);
-        contours.add(new Part(found.contour(), loop.layer(), found.off() > EDGE || drawn.unsure() > 0));
+        contours.add(
+            new Part(found.contour(), loop.layer(), found.off() > EDGE || drawn.unsure() > 0));
         off = Math.max(off, found.off());
       } catch (GeometryException wrong) {
         Point at = wrong.where().orElse(loop.strokes().get(0).from());
@@ -352,7 +353,17 @@ public record PlateOutline(
       }
     }
     return new PlateOutline(
-        outline.contour(), windows, rings, bore, holes, drawn, fitted, centre, moved, off, unsure,
+        outline.contour(),
+        windows,
+        rings,
+        bore,
+        holes,
+        drawn,
+        fitted,
+        centre,
+        moved,
+        off,
+        unsure,
         notes);
   }
 }

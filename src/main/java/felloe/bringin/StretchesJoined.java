@@ -137,7 +137,8 @@ final class StretchesJoined {
         List<Point> both = new ArrayList<>(a.on());
         both.addAll(b.on());
         Optional<Carrier> one = carrier(both, a.centre().isPresent());
-        if (one.isPresent() && rms(one.get()) < 1.5 * Math.max(spread, Math.max(rms(a), rms(b)))
+        if (one.isPresent()
+            && rms(one.get()) < 1.5 * Math.max(spread, Math.max(rms(a), rms(b)))
             && one.get().centre().isPresent() == a.centre().isPresent()) {
           all.set(i, one.get());
           all.remove(next);
@@ -148,8 +149,7 @@ final class StretchesJoined {
   }
 
   private static double rms(Carrier c) {
-    return Math.sqrt(
-        c.on().stream().mapToDouble(p -> c.off(p) * c.off(p)).average().orElseThrow());
+    return Math.sqrt(c.on().stream().mapToDouble(p -> c.off(p) * c.off(p)).average().orElseThrow());
   }
 
   private static EdgeChain joined(List<Carrier> all) {
@@ -163,8 +163,7 @@ final class StretchesJoined {
       Carrier b = all.get((i + 1) % n);
       Point here = a.last().middle(b.first());
       double gap = a.last().distance(b.first());
-      Optional<Point> meet =
-          meet(a, b, here).filter(p -> p.distance(here) <= gap / 2 + REACH);
+      Optional<Point> meet = meet(a, b, here).filter(p -> p.distance(here) <= gap / 2 + REACH);
       boolean apart = meet.isEmpty() && gap > OWN;
       ends[i] = meet.orElse(apart ? a.last() : a.foot(here).middle(b.foot(here)));
       starts[(i + 1) % n] = meet.orElse(apart ? b.first() : ends[i]);
@@ -233,7 +232,6 @@ final class StretchesJoined {
         found.add(foot.plus(line.along(), -Math.sqrt(square)));
       }
     }
-    return found.stream()
-        .min((p, q) -> Double.compare(p.distance(near), q.distance(near)));
+    return found.stream().min((p, q) -> Double.compare(p.distance(near), q.distance(near)));
   }
 }

@@ -81,7 +81,14 @@ final class TemplateCommand implements Command {
     }
     Written written = files.commit();
     Answers.show(
-        call, screen, Map.of("templates", outcomes), written, () -> TemplateReport.of(outcomes));
+        call,
+        screen,
+        Map.of("templates", outcomes),
+        written,
+        () ->
+            photoFrame && !printCheck && outcomes.isEmpty()
+                ? TemplateReport.photoFrame()
+                : TemplateReport.of(outcomes));
     return all.stream().anyMatch(Study::fails) ? Exit.FAILS : Exit.WELL;
   }
 }

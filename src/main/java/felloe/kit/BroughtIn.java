@@ -65,9 +65,7 @@ public record BroughtIn(
             ? Optional.of(BringIn.photo(bytes, source.toString(), wish))
             : Optional.empty();
     PlateOutline drawn =
-        photo
-            .map(PhotoMeasured::plate)
-            .orElseGet(() -> BringIn.of(bytes, source.toString(), wish));
+        photo.map(PhotoMeasured::plate).orElseGet(() -> BringIn.of(bytes, source.toString(), wish));
     double within = wish.within().orElse(photo.isPresent() ? BringIn.PHOTO : BringIn.WITHIN);
     List<HubPattern> hubs = new HubCatalogue(folder).all().stream().map(HubSpec::pattern).toList();
     String title = stem(name);
@@ -137,7 +135,8 @@ public record BroughtIn(
           new Problem(place, "", "", "does not exist", "check the name and the folder"));
     }
     if (!Files.isRegularFile(file)) {
-      throw new BadInput(new Problem(place, "", "", "is no file", "name a drawing, a table or a photo"));
+      throw new BadInput(
+          new Problem(place, "", "", "is no file", "name a drawing, a table or a photo"));
     }
     try (InputStream in = Files.newInputStream(file)) {
       return in.readNBytes(MOST);

@@ -63,8 +63,7 @@ public final class ShapeText {
    * @param hubs patterns that rings of holes are compared with
    * @param off how far the lines are from those of the source, mm
    */
-  public static String of(
-      PlateOutline plate, Wish wish, List<HubPattern> hubs, double off) {
+  public static String of(PlateOutline plate, Wish wish, List<HubPattern> hubs, double off) {
     ShapeText shape = new ShapeText(plate, hubs, wish.within(), off);
     shape.head(wish.title(), wish.source());
     shape.outline();
@@ -375,7 +374,8 @@ public final class ShapeText {
     line(
         thickness.isPresent()
             ? "# A photo does not tell the stock: plywood stands for it. Write down yours."
-            : "# A drawing does not tell the stock: this is plywood for a mock-up. Write down yours.");
+            : "# A drawing does not tell the stock: this is plywood for a mock-up. Write down"
+                + " yours.");
     line("stock:");
     line("  material: birch-plywood");
     line("  thickness: " + n(thickness.orElse(9)));

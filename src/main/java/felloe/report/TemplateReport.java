@@ -47,6 +47,19 @@ public final class TemplateReport {
         });
   }
 
+  /** The sheets for a photo, told. */
+  public static Report photoFrame() {
+    Telling told = new Telling();
+    told.verdict(
+        Tone.WELL, "Five sheets: four to lie round a part, and one for a small part to lie on.");
+    List<String> steps = printed(List.of());
+    steps.add("Lay them out and take the photo as they say.");
+    steps.add("Measure how thick the part is: it must be told beside the photo.");
+    told.add(Steps.of(steps));
+    told.cautions(List.of(Cautions.USE));
+    return told.under("Photo frame");
+  }
+
   /** The pages in a sentence or two. */
   static String pages(PageSet set) {
     int tiles = set.grid().count();
@@ -92,6 +105,10 @@ public final class TemplateReport {
 
   /** What to do with the pages before they are trusted. */
   static Block steps(List<TemplateOutcome> outcomes) {
+    return Steps.of(printed(outcomes));
+  }
+
+  private static List<String> printed(List<TemplateOutcome> outcomes) {
     List<String> steps = new ArrayList<>();
     steps.add("Print at 100 %, not fitted to the page.");
     steps.add(
@@ -104,6 +121,6 @@ public final class TemplateReport {
     if (outcomes.stream().anyMatch(one -> one.tiled().grid().count() > 1)) {
       steps.add("Join the pages by their numbered marks.");
     }
-    return Steps.of(steps);
+    return steps;
   }
 }

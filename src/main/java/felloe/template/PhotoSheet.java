@@ -57,12 +57,10 @@ public record PhotoSheet(String name, List<Box> black, List<Box> white, List<Str
     double bar = PageFrame.bar(paper.width(), paper.height(), margin);
     Correction correction = reading.map(r -> r.against(bar, asked.bars())).orElse(Correction.NONE);
     Box room =
-        correction.room(
-            new Box(margin, margin, paper.width() - margin, paper.height() - margin));
+        correction.room(new Box(margin, margin, paper.width() - margin, paper.height() - margin));
     List<String> told = new ArrayList<>(steps);
     told.add(0, new BarWords(reading, asked.bars()).printed(bar));
-    BenchPiece words =
-        BenchPages.column(List.of(Block.Steps.of(told)), room.width() - BAR - SPACE);
+    BenchPiece words = BenchPages.column(List.of(Block.Steps.of(told)), room.width() - BAR - SPACE);
     double high = words.height() + BAR + 2 * SPACE + marks.height() + TITLE;
     if (marks.width() + BAR > room.width() || high > room.height()) {
       throw tooSmall(paper, asked.paper());

@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
 /** Outlines brought in by tests. */
 final class Brought {
 
-  static final Asked ASKED = new Asked("--width", "--scale", "--gap", "--thickness", "felloe template --photo-frame");
+  static final Asked ASKED =
+      new Asked("--width", "--scale", "--gap", "--thickness", "felloe template --photo-frame");
 
   static final BringIn.Wish USUAL = sized(Sizing.OWN);
 
@@ -23,11 +24,7 @@ final class Brought {
 
   static BringIn.Wish gap(double gap) {
     return new BringIn.Wish(
-        Sizing.OWN,
-        OptionalDouble.of(gap),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        ASKED);
+        Sizing.OWN, OptionalDouble.of(gap), OptionalDouble.empty(), OptionalDouble.empty(), ASKED);
   }
 
   static PlateOutline in(String name, String text) {

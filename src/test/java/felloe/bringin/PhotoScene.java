@@ -32,6 +32,7 @@ final class PhotoScene {
   final TruePart part;
   final double[][] sheets = new double[4][3];
   private final double[] light;
+
   /** Of a sheet's marks, as they are printed: an own reckoning. */
   private static final double SIDE = 38;
 

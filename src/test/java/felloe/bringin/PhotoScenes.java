@@ -67,8 +67,7 @@ final class PhotoScenes {
     List<Point> places =
         chains.stream().flatMap(c -> c.sites().stream()).map(EdgeChain.Site::at).toList();
     double[] pose = Aligned.to(part, places, nearly);
-    RigidTransform move =
-        RigidTransform.turn(pose[0]).then(RigidTransform.shift(pose[1], pose[2]));
+    RigidTransform move = RigidTransform.turn(pose[0]).then(RigidTransform.shift(pose[1], pose[2]));
     double worst = 0;
     double sum = 0;
     int n = 0;
@@ -144,13 +143,7 @@ final class PhotoScenes {
       dimensions.lines.forEach(System.out::println);
     }
     return new Outcome(
-        worst,
-        sum / n,
-        centres,
-        diameters,
-        missing,
-        dimensions.within,
-        dimensions.lines.size());
+        worst, sum / n, centres, diameters, missing, dimensions.within, dimensions.lines.size());
   }
 
   /** Errors of dimensions and what was said of them. */
@@ -173,8 +166,7 @@ final class PhotoScenes {
       this.chains = chains;
       this.found = found;
       this.accuracy = accuracy;
-      this.back =
-          RigidTransform.shift(-pose[1], -pose[2]).then(RigidTransform.turn(-pose[0]));
+      this.back = RigidTransform.shift(-pose[1], -pose[2]).then(RigidTransform.turn(-pose[0]));
     }
 
     void all() {

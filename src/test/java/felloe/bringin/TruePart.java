@@ -47,8 +47,7 @@ final class TruePart {
     List<Segment> all = new ArrayList<>();
     List<Segment[]> beside = new ArrayList<>();
     for (int k = 0; k < contours.size(); k++) {
-      List<Segment> chain =
-          k == 0 ? contours.get(k).segments() : contours.get(k).clockwise();
+      List<Segment> chain = k == 0 ? contours.get(k).segments() : contours.get(k).clockwise();
       int n = chain.size();
       for (int i = 0; i < n; i++) {
         all.add(chain.get(i));
@@ -183,7 +182,9 @@ final class TruePart {
           default -> slots(random);
         };
     double scale = kind > 1 && kind < 5 ? 0.95 + 0.07 * random.nextDouble() : 1;
-    return Studies.plate(ShapeSource.text("true.yaml", text), Path.of(".")).region().contours()
+    return Studies.plate(ShapeSource.text("true.yaml", text), Path.of("."))
+        .region()
+        .contours()
         .stream()
         .map(contour -> scaled(contour, scale))
         .toList();
