@@ -22,6 +22,15 @@ final class Camera {
   /** How many numbers a camera has. */
   static final int NUMBERS = 13;
 
+  /** A smaller turn is as its series begins, radians. */
+  private static final double NO_TURN = 1e-9;
+
+  /** By what each number is moved to learn what follows: figures of the lens; pixels; the rest. */
+  private static final double LENS_STEP = 1e-6;
+
+  private static final double PIXEL_STEP = 1e-3;
+  private static final double PLACE_STEP = 1e-4;
+
   private final double[] base;
   private final double[] numbers;
   private final double[] turn;
@@ -38,6 +47,12 @@ final class Camera {
     this.numbers = numbers;
     this.focal = Math.exp(numbers[FOCAL]);
     this.turn = times(rotation(numbers[TURN], numbers[TURN + 1], numbers[TURN + 2]), base);
+  }
+
+  /** By what one of all numbers, those of sheets among them, is moved to learn what follows. */
+  static double step(int number) {
+    boolean pixels = number == PRINCIPAL || number == PRINCIPAL + 1;
+    return pixels ? PIXEL_STEP : number < PLACE ? LENS_STEP : PLACE_STEP;
   }
 
   double[] numbers() {
@@ -106,8 +121,8 @@ final class Camera {
   /** A turn about an axis by its length, radians, by rows (Rodrigues). */
   static double[] rotation(double x, double y, double z) {
     double angle = Math.sqrt(x * x + y * y + z * z);
-    double a = angle < 1e-9 ? 1 : Math.sin(angle) / angle;
-    double b = angle < 1e-9 ? 0.5 : (1 - Math.cos(angle)) / (angle * angle);
+    double a = angle < NO_TURN ? 1 : Math.sin(angle) / angle;
+    double b = angle < NO_TURN ? 0.5 : (1 - Math.cos(angle)) / (angle * angle);
     return new double[] {
       1 - b * (y * y + z * z),
       b * x * y - a * z,

@@ -17,6 +17,18 @@ final class EdgeFit {
   /** Levels before, at the first step, at the second, and the slope beyond. */
   private static final int TERMS = 4;
 
+  /** Where the search ends, share of a step. */
+  private static final double CLOSE = 1e-4;
+
+  /** Rounding of places. */
+  private static final double SAME = 1e-9;
+
+  /** A pivot below this is none. */
+  private static final double NOTHING = 1e-9;
+
+  /** The slope beyond is held to 0 by so little. */
+  private static final double SLOPE_HELD = 1e-3;
+
   private EdgeFit() {}
 
   /**
@@ -64,18 +76,18 @@ final class EdgeFit {
     double best = Double.POSITIVE_INFINITY;
     double at = Double.NaN;
     double stride = Math.max(step / 2, steps.blur() / 2);
-    for (double x = from; x <= to + 1e-9; x += stride) {
+    for (double x = from; x <= to + SAME; x += stride) {
       double off = fit(values, weights, first, step, x, steps, null);
       if (off < best) {
         best = off;
         at = x;
       }
     }
-    if (at <= from + 1e-9 || at >= to - stride) {
+    if (at <= from + SAME || at >= to - stride) {
       return Found.NONE;
     }
     double width = stride;
-    for (int i = 0; i < 40 && width > 1e-4 * step; i++) {
+    for (int i = 0; i < 40 && width > CLOSE * step; i++) {
       // Parabola through three: least squares are smooth here.
       double left = fit(values, weights, first, step, at - width, steps, null);
       double mid = fit(values, weights, first, step, at, steps, null);
@@ -168,7 +180,7 @@ final class EdgeFit {
     } else {
       m[2][2] = 1;
     }
-    m[3][3] += 1e-3;
+    m[3][3] += SLOPE_HELD;
     return solved(m, squares, levels);
   }
 
@@ -181,7 +193,7 @@ final class EdgeFit {
         for (int k = 0; k < j; k++) {
           sum -= m[i][k] * m[j][k];
         }
-        m[i][j] = i == j ? Math.sqrt(Math.max(sum, 1e-9)) : sum / m[j][j];
+        m[i][j] = i == j ? Math.sqrt(Math.max(sum, NOTHING)) : sum / m[j][j];
       }
       double b = m[i][TERMS];
       for (int k = 0; k < i; k++) {

@@ -18,6 +18,17 @@ final class FrameFit {
   /** A residual this many times the usual is none of the edge's. */
   private static final double OUTLIER = 4;
 
+  /** Where steps end: the sum of squares falls by no more of itself. */
+  private static final double STILL = 1e-7;
+
+  /**
+   * How much unknowns are held: so little counts as free, at the least, and after a step too far.
+   */
+  private static final double FREE = 1e-5;
+
+  private static final double LEAST_DAMPING = 1e-12;
+  private static final double DAMPED = 1e-8;
+
   private final OptionalDouble height;
 
   private final int seen;
@@ -124,10 +135,10 @@ final class FrameFit {
       }
       double after = cost(next);
       if (after <= before) {
-        boolean still = before - after < 1e-7 * before && damping < 1e-5;
+        boolean still = before - after < STILL * before && damping < FREE;
         numbers = next;
         before = after;
-        damping = Math.max(damping / 10, 1e-12);
+        damping = Math.max(damping / 10, LEAST_DAMPING);
         if (still) {
           break;
         }
@@ -136,7 +147,7 @@ final class FrameFit {
           before = cost(numbers);
         }
       } else {
-        damping = Math.max(damping * 10, 1e-8);
+        damping = Math.max(damping * 10, DAMPED);
       }
     }
     noise = spreadOf();
@@ -189,10 +200,7 @@ final class FrameFit {
     Camera[] cameras = new Camera[Camera.NUMBERS];
     double[] by = new double[n];
     for (int i = 0; i < n; i++) {
-      by[i] = i < Camera.PLACE ? 1e-6 : 1e-4;
-      if (i == Camera.PRINCIPAL || i == Camera.PRINCIPAL + 1) {
-        by[i] = 1e-3;
-      }
+      by[i] = Camera.step(i);
       if (i < Camera.NUMBERS) {
         double[] one = numbers.clone();
         one[i] += by[i];

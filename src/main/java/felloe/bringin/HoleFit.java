@@ -34,6 +34,12 @@ final class HoleFit {
   /** Of the differences from an even patch so much must be explained. */
   private static final double EXPLAINED = 0.93;
 
+  /** Keeps levels that nothing tells at 0. */
+  private static final double NOTHING = 1e-9;
+
+  /** Squares below this are rounding. */
+  private static final double LEAST = 1e-12;
+
   private final Light light;
   private final Camera camera;
   private final double thickness;
@@ -184,7 +190,7 @@ final class HoleFit {
     for (Dot dot : dots) {
       sum += dot.weight() * (dot.value() - v / w) * (dot.value() - v / w);
     }
-    return Math.max(sum, 1e-12);
+    return Math.max(sum, LEAST);
   }
 
   /** The sum of squares that is left, the levels fitted. */
@@ -227,7 +233,7 @@ final class HoleFit {
       }
     }
     for (int i = 0; i < TERMS; i++) {
-      m[i][i] += 1e-9 + (i % 3 == 0 ? 0 : HELD * dots.size());
+      m[i][i] += NOTHING + (i % 3 == 0 ? 0 : HELD * dots.size());
     }
     return left(m, squares);
   }
@@ -240,7 +246,7 @@ final class HoleFit {
         for (int k = 0; k < j; k++) {
           sum -= m[i][k] * m[j][k];
         }
-        m[i][j] = i == j ? Math.sqrt(Math.max(sum, 1e-12)) : sum / m[j][j];
+        m[i][j] = i == j ? Math.sqrt(Math.max(sum, LEAST)) : sum / m[j][j];
       }
       double b = m[i][TERMS];
       for (int k = 0; k < i; k++) {

@@ -3,6 +3,9 @@ package felloe.bringin;
 /** Gathers weighted residuals with their derivatives and solves for the step that lessens them. */
 final class NormalEquations {
 
+  /** Share of a pivot that is rounding. */
+  private static final double ROUNDING = 1e-14;
+
   private final double[][] matrix;
   private final double[] right;
 
@@ -54,7 +57,7 @@ final class NormalEquations {
         }
         if (i == j) {
           // An unknown that nothing speaks of stays where it is.
-          l[i][i] = sum > 1e-14 * matrix[i][i] ? Math.sqrt(sum) : Double.MAX_VALUE;
+          l[i][i] = sum > ROUNDING * matrix[i][i] ? Math.sqrt(sum) : Double.MAX_VALUE;
         } else {
           l[i][j] = sum / l[j][j];
         }

@@ -113,8 +113,8 @@ final class PartEdges {
     }
     return first.map(
         chain -> {
-          EdgeChain near = measured(measured(chain.rounded(), ROUNDED), REACHES[1]);
-          return measured(near.sharpened(), REACHES[2]);
+          EdgeChain near = measured(measured(ChainShape.rounded(chain), ROUNDED), REACHES[1]);
+          return measured(ChainShape.sharpened(near), REACHES[2]);
         });
   }
 
@@ -122,7 +122,7 @@ final class PartEdges {
   private EdgeChain measured(EdgeChain chain, double reach) {
     List<EdgeChain.Measured> found = edge(chain, reach);
     int looked = (int) chain.sites().stream().filter(EdgeChain.Site::counts).count();
-    return chain.fitted(found, looked).tidied().simplified(found);
+    return ChainShape.simplified(ChainShape.tidied(ChainFit.of(chain, found, looked)), found);
   }
 
   private List<EdgeChain.Measured> edge(EdgeChain chain, double reach) {

@@ -37,6 +37,12 @@ final class PartSeen {
 
   private static final int TERMS = 6;
 
+  /** Keeps a surface of few squares from running away. */
+  private static final double HELD = 1e-6;
+
+  /** No square is quite 0, so that every line has its sides. */
+  private static final double OFF_ZERO = 1e-4;
+
   private final double minX;
   private final double minY;
   private final int columns;
@@ -200,8 +206,8 @@ final class PartSeen {
           }
         }
       }
-      double[] below = low.step(1e-6);
-      double[] above = high.step(1e-6);
+      double[] below = low.step(HELD);
+      double[] above = high.step(HELD);
       for (int j = 0; j < rows; j++) {
         for (int i = 0; i < columns; i++) {
           int k = j * columns + i;
@@ -366,7 +372,7 @@ final class PartSeen {
             sum += field[(j + b) * columns + i + a];
           }
         }
-        out[j * columns + i] = sum / 9 + 1e-4f;
+        out[j * columns + i] = sum / 9 + (float) OFF_ZERO;
       }
     }
     return out;

@@ -52,10 +52,7 @@ final class PhotoAccuracy {
     double[][] covariance = fit.covariance();
     double[] slope = new double[Camera.NUMBERS];
     for (int i = 0; i < slope.length; i++) {
-      double h = i < Camera.PLACE ? 1e-6 : 1e-4;
-      if (i == Camera.PRINCIPAL || i == Camera.PRINCIPAL + 1) {
-        h = 1e-3;
-      }
+      double h = Camera.step(i);
       double[] moved = fit.numbers().clone();
       moved[i] += h;
       Camera other = new Camera(fit.base(), moved);

@@ -88,7 +88,7 @@ final class PhotoScenes {
       }
       worst = Math.max(worst, own);
       if (tell) {
-        System.out.println(chain);
+        System.out.println(chain.segments());
       }
       found.add(new Contour(chain.segments()).moved(move));
       if (tell) {

@@ -1,0 +1,171 @@
+package felloe.bringin;
+
+import felloe.geometry.Arc;
+import felloe.geometry.Point;
+import felloe.geometry.Segment;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Which stretches a chain needs: corners are rounded or sharp, and what explains nothing goes. */
+final class ChainShape {
+
+  /** Stretches shorter than this are tried to be done without, mm. */
+  private static final double SHORT = 12;
+
+  /** A stretch shorter than this is left out, mm. */
+  private static final double SHORTEST = 0.4;
+
+  /** How far round a stretch places have a say on whether it is needed, mm. */
+  private static final double AROUND = 5;
+
+  /** Fewer places on a stretch tell nothing of it. */
+  private static final int SEEN = 3;
+
+  /** What it may cost to do without one, in squares of the spread. */
+  private static final double PRICE = 14;
+
+  /** A place that is astray costs so much and no more. */
+  private static final double MOST = 16;
+
+  /** A spread beyond this is that of a wrong chain, mm. */
+  private static final double MOST_SPREAD = 0.035;
+
+  /** A turn that is surely a corner, radians. */
+  private static final double CORNER = Math.toRadians(20);
+
+  /** How far from a corner an arc that is tried begins, mm. */
+  private static final double CUT = 2.0;
+
+  /** Blur makes a corner no rounder than this, mm. */
+  private static final double ROUNDEST = 1;
+
+  private ChainShape() {}
+
+  /** Fitted to the places once more, without short stretches that explain next to nothing. */
+  static EdgeChain simplified(EdgeChain chain, List<EdgeChain.Measured> places) {
+    if (chain.round()) {
+      return chain;
+    }
+    List<Point> points = places.stream().map(EdgeChain.Measured::at).toList();
+    // One scale for all: what fits worse must not be judged by its own spread.
+    double scale = Math.min(MOST_SPREAD, Math.max(2 * ChainFit.LEAST_SPREAD, chain.spread()));
+    EdgeChain best = chain;
+    boolean again = true;
+    while (again && best.stretches() > 2) {
+      again = false;
+      List<EdgeChain.Measured> own = best.assigned(points);
+      for (int k = 0; k < best.stretches() && !again; k++) {
+        int stretch = k;
+        // Where nothing was seen of a stretch, nothing speaks against it either.
+        boolean seen = own.stream().filter(m -> m.stretch() == stretch).count() >= SEEN;
+        double length = best.segment(k).length();
+        if (length < 2 * SHORTEST || (seen && length < SHORT)) {
+          // What is left over elsewhere has no say.
+          Point middle = best.segment(k).at(0.5);
+          List<Point> near =
+              points.stream().filter(p -> p.distance(middle) < length / 2 + AROUND).toList();
+          EdgeChain shorter = without(best, k);
+          EdgeChain without = ChainFit.of(shorter, shorter.assigned(points), points.size());
+          if (cost(without, near, scale) < cost(best, near, scale) + PRICE) {
+            best = without;
+            again = true;
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double cost(EdgeChain chain, List<Point> points, double scale) {
+    double sum = 0;
+    for (EdgeChain.Measured m : chain.assigned(points)) {
+      double r = chain.off(m) / scale;
+      sum += Math.min(r * r, MOST);
+    }
+    return sum;
+  }
+
+  /** With an arc at each corner, which the photo may then make larger or do without. */
+  static EdgeChain rounded(EdgeChain chain) {
+    if (chain.round()) {
+      return chain;
+    }
+    List<Segment> all = chain.segments();
+    int n = all.size();
+    List<Point> kept = new ArrayList<>();
+    List<Double> bends = new ArrayList<>();
+    for (int k = 0; k < n; k++) {
+      Segment before = all.get((k + n - 1) % n);
+      Segment here = all.get(k);
+      Segment after = all.get((k + 1) % n);
+      double cut = turns(before, here) ? CUT / here.length() : 0;
+      double end = turns(here, after) ? 1 - CUT / here.length() : 1;
+      Point from = here.at(cut);
+      Point to = here.at(end);
+      kept.add(from);
+      double sweep = here instanceof Arc arc ? arc.sweep() * (end - cut) : 0;
+      bends.add(rise(from, to, sweep));
+      if (end < 1) {
+        kept.add(to);
+        bends.add(rise(to, after.at(CUT / after.length()), EdgeChain.turn(here, after)));
+      }
+    }
+    return EdgeChain.of(kept, bends).known(chain.spread(), chain.found());
+  }
+
+  private static double rise(Point from, Point to, double sweep) {
+    return from.distance(to) / 2 * Math.tan(sweep / 4);
+  }
+
+  private static boolean turns(Segment a, Segment b) {
+    return Math.abs(EdgeChain.turn(a, b)) > CORNER && Math.min(a.length(), b.length()) > 3 * CUT;
+  }
+
+  /** With corners where it has arcs that are no rounder than blur makes a corner. */
+  static EdgeChain sharpened(EdgeChain rounded) {
+    EdgeChain chain = rounded;
+    for (int k = 0; !chain.round() && k < chain.stretches() && chain.stretches() > 2; k++) {
+      if (chain.segment(k) instanceof Arc arc
+          && arc.radius() < ROUNDEST
+          && Math.abs(arc.sweep()) > CORNER) {
+        chain = without(chain, k);
+        k--;
+      }
+    }
+    return chain;
+  }
+
+  private static EdgeChain without(EdgeChain chain, int k) {
+    List<Point> kept = new ArrayList<>();
+    List<Double> bends = new ArrayList<>();
+    int n = chain.stretches();
+    int next = (k + 1) % n;
+    for (int i = 0; i < n; i++) {
+      if (i != k) {
+        kept.add(i == next ? chain.joint(k).middle(chain.joint(next)) : chain.joint(i));
+        bends.add(chain.rise(i));
+      }
+    }
+    return EdgeChain.of(kept, bends).known(chain.spread(), chain.found());
+  }
+
+  /** The chain without stretches that have shrunk to nothing. */
+  static EdgeChain tidied(EdgeChain chain) {
+    if (chain.round()) {
+      return chain;
+    }
+    List<Point> kept = new ArrayList<>();
+    List<Double> bends = new ArrayList<>();
+    int n = chain.stretches();
+    for (int k = 0; k < n; k++) {
+      if (chain.joint(k).distance(chain.joint(k + 1)) >= SHORTEST) {
+        kept.add(chain.joint(k));
+        bends.add(chain.rise(k));
+      }
+    }
+    if (kept.size() < 2 || kept.size() == n) {
+      return chain;
+    }
+    return EdgeChain.of(kept, bends).known(chain.spread(), chain.found());
+  }
+}
