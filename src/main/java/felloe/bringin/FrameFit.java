@@ -18,6 +18,9 @@ final class FrameFit {
   /** A residual this many times the usual is none of the edge's. */
   private static final double OUTLIER = 4;
 
+  /** Corners may be so far off at first, pixels. */
+  private static final double FAR = 100;
+
   /** Where steps end: the sum of squares falls by no more of itself. */
   private static final double STILL = 1e-7;
 
@@ -62,10 +65,13 @@ final class FrameFit {
   static FrameFit of(Light light, List<MarksFound.Seen> seen, OptionalDouble height) {
     FrameFit fit = new FrameFit(light, seen, height);
     fit.sights = MarkSides.corners(seen);
-    fit.settle(1.0);
+    // Sheets that the first one's plane puts far off must not count as astray: all corners do count
+    // until every sheet lies nearly where it is.
+    fit.settle(FAR, true);
+    fit.settle(1.0, false);
     for (int round = 0; round < 3; round++) {
       fit.sights = fit.marks.sides(seen, fit.camera(), fit.laid, fit.numbers, round == 0 ? 5 : 3);
-      fit.settle(0.05);
+      fit.settle(0.05, false);
     }
     return fit;
   }
@@ -98,8 +104,26 @@ final class FrameFit {
     return seen;
   }
 
-  int sights() {
-    return sights.size();
+  /**
+   * The fewest places, for each mark that it shows, at which the sides of a sheet's marks lie where
+   * they should.
+   *
+   * @param seen all marks
+   */
+  double fewest(List<MarksFound.Seen> seen) {
+    double[] found = new double[FrameMarks.SHEETS];
+    double[] marks = new double[FrameMarks.SHEETS];
+    Camera camera = camera();
+    for (MarkSides.Sight sight : sights) {
+      boolean well = Math.abs(residual(sight, camera, numbers)) <= OUTLIER * noise;
+      found[sight.sheet()] += well ? 1 : 0;
+    }
+    seen.forEach(one -> marks[one.mark().sheet()]++);
+    double least = Double.POSITIVE_INFINITY;
+    for (int sheet = 0; sheet < marks.length; sheet++) {
+      least = marks[sheet] > 0 ? Math.min(least, found[sheet] / marks[sheet]) : least;
+    }
+    return least;
   }
 
   /** Blocks of marks on the plane of the paper. */
@@ -121,7 +145,7 @@ final class FrameFit {
   }
 
   /** Gauss and Newton's steps, sights that are far off left out. */
-  private void settle(double usual) {
+  private void settle(double usual, boolean held) {
     int n = numbers.length;
     noise = usual;
     double damping = 1e-3;
@@ -142,7 +166,7 @@ final class FrameFit {
         if (still) {
           break;
         }
-        if (round % 3 == 2) {
+        if (round % 3 == 2 && !held) {
           noise = spreadOf();
           before = cost(numbers);
         }
@@ -150,7 +174,7 @@ final class FrameFit {
         damping = Math.max(damping * 10, DAMPED);
       }
     }
-    noise = spreadOf();
+    noise = held ? usual : spreadOf();
     covariance = equations().inverse();
   }
 

@@ -14,7 +14,7 @@ final class MarkSides {
   private static final int PLACES = 12;
 
   /** Of the four sides of a mark so many places are found at least, on the average. */
-  static final int FEWEST = 16;
+  static final int FEWEST = 24;
 
   /** How far from a mark's corner its side is looked at: its rounding by blur stays outside. */
   private static final double MARGIN = 0.08;

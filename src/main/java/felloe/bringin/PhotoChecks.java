@@ -123,7 +123,7 @@ final class PhotoChecks {
     }
   }
 
-  void fit(FrameFit fit, int marks) {
+  void fit(FrameFit fit, List<MarksFound.Seen> seen) {
     double oblique = Math.toDegrees(fit.camera().oblique());
     if (!(oblique <= OBLIQUE)) {
       throw bad(
@@ -145,11 +145,11 @@ final class PhotoChecks {
               + " where the sheets lie flat on one plane, and camera and sheets stand still",
           "lay the sheets flat on one plane, tape them down, and take one photo, no panorama");
     }
-    if (fit.sights() < marks * MarkSides.FEWEST) {
+    if (fit.fewest(seen) < MarkSides.FEWEST) {
       throw bad(
           "",
-          "shows the sides of its marks too badly to be fitted",
-          "let no shadow or thing lie over the marks");
+          "shows a sheet whose marks do not lie where those of the others put them",
+          "lay all sheets flat on one plane, as they were printed, and let nothing lie over them");
     }
   }
 

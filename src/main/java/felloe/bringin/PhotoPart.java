@@ -47,7 +47,7 @@ final class PhotoPart {
     checks.marks(seen);
     checks.light(light, seen);
     fit = FrameFit.of(light, seen, OptionalDouble.empty());
-    checks.fit(fit, seen.size());
+    checks.fit(fit, seen);
     PartSeen.Found found = PartSeen.edges(light, fit.camera(), thickness, fit.blocks());
     checks.part(found);
     checks.scale(perMm(found.lines().get(0)));
