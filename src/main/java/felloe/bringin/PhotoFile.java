@@ -1,5 +1,6 @@
 package felloe.bringin;
 
+import felloe.geometry.Point;
 import felloe.plate.BadInput;
 import felloe.plate.Place;
 import felloe.plate.Problem;
@@ -20,8 +21,9 @@ import javax.imageio.stream.MemoryCacheImageInputStream;
  *
  * @param grey 8 bits a pixel, row by row, as encoded
  * @param light the same as light
+ * @param up the direction that is up, in pixels, whose y runs down
  */
-record PhotoFile(byte[] grey, Light light) {
+record PhotoFile(byte[] grey, Light light, Point up) {
 
   /** Bytes of a photo. */
   static final int BYTES = 48 << 20;
@@ -56,20 +58,24 @@ record PhotoFile(byte[] grey, Light light) {
       }
       try {
         reader.setInput(in, true, true);
-        return decoded(reader, file);
+        return decoded(reader, file, ExifTurn.up(bytes));
       } finally {
         reader.dispose();
       }
-    } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException broken) {
+    } catch (BadInput told) {
+      throw told;
+    } catch (IOException | RuntimeException broken) {
+      // Decoders of broken files fail in many ways.
       throw bad(
           file,
           "",
-          "is broken: it cannot be decoded",
-          "copy it anew from the camera, as the camera saved it");
+          "is broken, or of colours that are not read: it cannot be decoded",
+          "copy it anew from the camera, as the camera saved it; colours for print (CMYK) save as"
+              + " RGB");
     }
   }
 
-  private static PhotoFile decoded(ImageReader reader, String file) throws IOException {
+  private static PhotoFile decoded(ImageReader reader, String file, Point up) throws IOException {
     int width = reader.getWidth(0);
     int height = reader.getHeight(0);
     String size = width + " x " + height + " pixels";
@@ -110,7 +116,7 @@ record PhotoFile(byte[] grey, Light light) {
         values[j * width + i] = decoded[value];
       }
     }
-    return new PhotoFile(grey, new Light(width, height, values));
+    return new PhotoFile(grey, new Light(width, height, values), up);
   }
 
   private static BadInput bad(String file, String value, String wanted, String cure) {

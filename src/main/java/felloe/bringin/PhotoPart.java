@@ -33,6 +33,7 @@ final class PhotoPart {
   private final double thickness;
   private final Asked asked;
   private final Light light;
+  private final Point photoUp;
   private final FrameFit fit;
   private final List<EdgeChain> chains = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
@@ -42,6 +43,7 @@ final class PhotoPart {
     this.thickness = thickness;
     this.asked = asked;
     this.light = photo.light();
+    this.photoUp = photo.up();
     List<MarksFound.Seen> seen = MarksFound.in(photo.grey(), light.width(), light.height());
     PhotoChecks checks = new PhotoChecks(file, asked);
     checks.marks(seen);
@@ -151,9 +153,11 @@ final class PhotoPart {
   private double up() {
     Point middle = chains.get(0).places().get(0);
     double[] g = fit.camera().growth(middle, thickness);
-    // The direction that moves up the photo, whose y runs down.
+    // The direction that moves up the photo.
     double det = g[0] * g[3] - g[1] * g[2];
-    return Math.atan2(-g[0] / det, g[1] / det);
+    double x = (g[3] * photoUp.x() - g[1] * photoUp.y()) / det;
+    double y = (g[0] * photoUp.y() - g[2] * photoUp.x()) / det;
+    return Math.atan2(y, x);
   }
 
   /**

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import felloe.geometry.Point;
 import felloe.plate.BadInput;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -11,9 +12,11 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Random;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Photos that are not trusted. */
@@ -70,5 +73,95 @@ class PhotoFileTest {
   void whatIsNoPhotoIsRefused(String text) {
     String said = refused(text.getBytes(StandardCharsets.ISO_8859_1));
     assertTrue(said.contains("is neither") || said.contains("broken"), said);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      ints = {
+        BufferedImage.TYPE_INT_RGB,
+        BufferedImage.TYPE_4BYTE_ABGR,
+        BufferedImage.TYPE_USHORT_GRAY,
+        BufferedImage.TYPE_BYTE_INDEXED,
+        BufferedImage.TYPE_BYTE_BINARY
+      })
+  void coloursOfEveryKindAreRead(int type) throws IOException {
+    BufferedImage image = new BufferedImage(640, 620, type);
+    image.setRGB(5, 4, 0xffffffff);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageIO.write(image, "png", out);
+    PhotoFile photo = PhotoFile.of(out.toByteArray(), "wheel.png");
+    assertEquals(255, photo.grey()[4 * 640 + 5] & 0xff);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"png", "jpeg"})
+  void bytesThatWereChangedAreReadOrRefusedInWords(String kind) throws IOException {
+    byte[] whole = saved(kind, 700, 650);
+    Random random = new Random(7);
+    for (int i = 0; i < 30; i++) {
+      byte[] broken = whole.clone();
+      for (int k = 0; k < 6; k++) {
+        broken[random.nextInt(Math.min(broken.length, 800))] = (byte) random.nextInt(256);
+      }
+      try {
+        PhotoFile.of(broken, "wheel.jpg");
+      } catch (BadInput told) {
+        assertTrue(told.getMessage().contains("wheel.jpg"), told.getMessage());
+      }
+    }
+  }
+
+  @Test
+  void aFileThatIsTooLargeIsRefused() {
+    assertTrue(refused(new byte[PhotoFile.BYTES + 1]).contains("too large"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1, 0, -1", "3, 0, 1", "6, -1, 0", "8, 1, 0", "2, 0, -1", "77, 0, -1"})
+  void whichSideIsUpIsReadFromTheCamerasOwnWords(int orientation, int x, int y) {
+    byte[] jpeg = {
+      (byte) 0xff,
+      (byte) 0xd8,
+      (byte) 0xff,
+      (byte) 0xe1,
+      0,
+      34,
+      'E',
+      'x',
+      'i',
+      'f',
+      0,
+      0,
+      'M',
+      'M',
+      0,
+      42,
+      0,
+      0,
+      0,
+      8,
+      0,
+      1,
+      1,
+      0x12,
+      0,
+      3,
+      0,
+      0,
+      0,
+      1,
+      0,
+      (byte) orientation,
+      0,
+      0,
+      0,
+      0,
+      0,
+      0
+    };
+    assertEquals(new Point(x, y), ExifTurn.up(jpeg));
+    for (int length = 0; length < jpeg.length; length++) {
+      assertEquals(1, ExifTurn.up(Arrays.copyOf(jpeg, length)).norm(), 0);
+    }
   }
 }

@@ -1,5 +1,6 @@
 package felloe.bringin;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -20,7 +21,7 @@ class PhotoScenesTest {
   private static final double FOCAL = 0.78;
 
   @ParameterizedTest
-  @ValueSource(longs = {4, 6})
+  @ValueSource(longs = {4})
   void edgesLieWhereTheyAre(long seed) throws IOException {
     holds(seed, 0);
   }
@@ -33,13 +34,14 @@ class PhotoScenesTest {
   @MethodSource("many")
   @EnabledIfSystemProperty(named = "felloe.scenes", matches = "all")
   void edgesLieWhereTheyAreInAllScenes(long seed) throws IOException {
-    holds(seed, 0);
+    holds(seed, PhotoAccuracy.BAR);
   }
 
   private static void holds(long seed, double bar) throws IOException {
     PhotoScene scene = new PhotoScene(seed, WIDTH, HEIGHT, FOCAL, bar);
     PhotoScenes.Outcome outcome = PhotoScenes.measure(scene, false);
     String said = "scene " + seed + ": " + outcome;
+    assertEquals(0, outcome.missing(), said);
     assertTrue(outcome.worst() <= 0.5, said);
     assertTrue(outcome.mean() <= 0.2, said);
     assertTrue(outcome.centres() <= 0.2, said);
