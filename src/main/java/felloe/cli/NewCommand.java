@@ -84,7 +84,7 @@ final class NewCommand implements Command {
         "  felloe new points curlew.yaml",
         "  felloe new --from cutout.svg redshank.yaml",
         "  felloe new --from friend.dxf --scale 25.4",
-        "  felloe new --from wheel.jpg redshank.yaml --thickness 9");
+        "  felloe new --from wheel.jpg dotterel.yaml --thickness 9");
     return spec;
   }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import felloe.bringin.InventedPhoto;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -82,6 +83,7 @@ class DocsRunTest {
         "<svg xmlns='http://www.w3.org/2000/svg' width='280mm' viewBox='-140 -140 280 280'>"
             + "<circle r='140'/><rect x='60' y='-50' width='45' height='100' rx='20'/>"
             + "<rect x='-105' y='-50' width='45' height='100' rx='20'/></svg>");
+    Files.write(folder.resolve("wheel.jpg"), InventedPhoto.jpeg());
     Files.writeString(
         folder.resolve("friend.dxf"),
         String.join(

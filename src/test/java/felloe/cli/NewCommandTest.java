@@ -16,6 +16,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.RoundRectangle2D;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringWriter;
@@ -27,6 +28,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
+import javax.imageio.ImageIO;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.junit.jupiter.api.Test;
@@ -253,5 +255,40 @@ class NewCommandTest {
               "1");
       assertTrue(run.code() == 0 || run.code() == 2, run.err());
     }
+  }
+
+  @Test
+  void thicknessCountsForAPhotoAlone() throws IOException {
+    Path svg =
+        Files.writeString(folder.resolve("a.svg"), "<svg xmlns='http://www.w3.org/2000/svg'/>");
+    Run drawing = Run.of("new", "--from", svg.toString(), "--thickness", "9");
+    assertEquals(2, drawing.code());
+    assertTrue(drawing.err().contains("leave out --thickness"), drawing.err());
+    Run family = Run.of("new", "round", "--thickness", "9");
+    assertEquals(2, family.code());
+    assertTrue(family.err().contains("only counts for --from"), family.err());
+  }
+
+  @Test
+  void aPictureWithoutMarksWritesNothing() throws IOException {
+    BufferedImage image = new BufferedImage(900, 800, BufferedImage.TYPE_BYTE_GRAY);
+    Path photo = folder.resolve("wheel.png");
+    ImageIO.write(image, "png", photo.toFile());
+    Path file = folder.resolve("wheel.yaml");
+    Run run = Run.of("new", "--from", photo.toString(), file.toString(), "--thickness", "9");
+    assertEquals(2, run.code());
+    assertTrue(run.err().contains("felloe template --photo-frame"), run.err());
+    assertFalse(Files.exists(file));
+    assertFalse(Files.exists(folder.resolve("wheel-photo.png")));
+  }
+
+  @Test
+  void theSheetsForAPhotoAreWrittenWithoutAShape() {
+    Run run = Run.of("template", "--photo-frame", "--out", folder.toString());
+    assertEquals(0, run.code(), run.err());
+    assertTrue(Files.exists(folder.resolve("photo-frame-A4.pdf")));
+    Run small = Run.of("template", "--photo-frame", "--paper", "A5", "--out", folder.toString());
+    assertEquals(2, small.code());
+    assertTrue(small.err().contains("too small"), small.err());
   }
 }
