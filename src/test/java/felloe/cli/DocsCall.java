@@ -48,7 +48,7 @@ record DocsCall(String where, List<String> words, int code) {
     for (int i = 0; i < words.size(); i++) {
       String word = words.get(i);
       boolean out = i > 0 && words.get(i - 1).equals("--out");
-      boolean file = word.matches("[^-].*\\.(yaml|svg|dxf)");
+      boolean file = word.matches("[^-].*\\.(yaml|svg|dxf|jpg)");
       if (word.contains("*")) {
         args.addAll(files(folder, word));
       } else {
