@@ -75,6 +75,9 @@ public final class BroughtInReport {
             brief(told.oblique(), 0, "degrees"),
             brief(told.height(), 0, "mm")));
     lines.add("Look at the overlay: red lines must lie on the part's upper edges, all of them.");
+    lines.add(
+        "A photo can take an inner corner rounded by 3 mm and less for a sharp one, and miss small"
+            + " deep holes: count the holes, and measure such corners on the part.");
     return lines;
   }
 
