@@ -33,6 +33,7 @@ final class Doors implements AutoCloseable {
   private final Beginning beginning;
   private final Questions questions;
   private final Calliper calliper;
+  private final Outline outline;
   private final Against against;
   private final Solids solids = new Solids();
 
@@ -50,6 +51,7 @@ final class Doors implements AutoCloseable {
     this.views = new Views(talk);
     this.beginning = new Beginning(bench);
     this.questions = new Questions(bench, faults);
+    this.outline = new Outline(bench);
     this.calliper = new Calliper(bench);
     this.against = new Against(bench);
   }
@@ -81,6 +83,9 @@ final class Doors implements AutoCloseable {
     }
     if (door.equals("start") && call.step(1).equals("questions")) {
       return questions.answer(call).orElseGet(Doors::nothing);
+    }
+    if (door.equals("start") && call.step(1).equals("outline") && steps == 2 && call.changes()) {
+      return outline.bring(call);
     }
     if (door.equals("hub")) {
       return calliper.answer(call).orElseGet(Doors::nothing);

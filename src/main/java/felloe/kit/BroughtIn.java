@@ -1,9 +1,11 @@
 package felloe.kit;
 
+import felloe.bringin.Asked;
 import felloe.bringin.BringIn;
 import felloe.bringin.PhotoMeasured;
 import felloe.bringin.PhotoTold;
 import felloe.bringin.PlateOutline;
+import felloe.bringin.Sizing;
 import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.hub.HubCatalogue;
@@ -24,6 +26,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A shape file made of an outline that existed, read back and held against it.
@@ -59,7 +62,51 @@ public record BroughtIn(
    * @throws BadInput when the source cannot be read, or what it draws is no plate
    */
   public static BroughtIn of(Path source, String name, BringIn.Wish wish, Path folder) {
-    byte[] bytes = bytes(source);
+    return of(bytes(source), source, name, wish, folder);
+  }
+
+  /**
+   * A drawing or table that was sent, and lies on no disk.
+   *
+   * @param bytes of it
+   * @param file its name, which tells its kind, and for messages
+   * @param width of all that is drawn, mm; empty where the drawing's own units count
+   * @param scale mm for each unit of the drawing; empty likewise
+   * @param gap ends nearer than this are one, mm; empty for the usual
+   */
+  public record Sent(
+      byte[] bytes, String file, OptionalDouble width, OptionalDouble scale, OptionalDouble gap) {}
+
+  /**
+   * Reads a drawing or table that was sent, and makes the text.
+   *
+   * @param name of the shape file, for messages
+   * @throws BadInput when the source cannot be read, is a photo, or what it draws is no plate
+   */
+  public static BroughtIn of(Sent sent, String name, Path folder) {
+    if (BringIn.isPhoto(sent.bytes(), sent.file())) {
+      // What was found on it must be looked at, and nothing here shows that picture.
+      throw new BadInput(
+          new Problem(
+              Place.ofFile(sent.file()),
+              "",
+              "",
+              "is a photo, and the lines that are found on it must be looked at",
+              "bring it in with felloe new, which keeps a picture of them"));
+    }
+    BringIn.Wish wish =
+        new BringIn.Wish(
+            new Sizing(sent.width(), sent.scale()),
+            sent.gap(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            new Asked(
+                "the field Width", "the field Scale", "the field Gap", "felloe new", "felloe new"));
+    return of(sent.bytes(), Path.of(sent.file()), name, wish, folder);
+  }
+
+  private static BroughtIn of(
+      byte[] bytes, Path source, String name, BringIn.Wish wish, Path folder) {
     Optional<PhotoMeasured> photo =
         BringIn.isPhoto(bytes, source.toString())
             ? Optional.of(BringIn.photo(bytes, source.toString(), wish))
