@@ -106,7 +106,8 @@ class BoardBrowserTest {
   void aCornerIsDraggedAndMovedWithTheKeys() throws Exception {
     try (Served served = Served.with(folder, "bittern.yaml")) {
       shown(served, "bittern.yaml");
-      WebElement grip = browser.find("#plate [data-handle^='outline.points.corners'] .grab");
+      WebElement grip =
+          browser.find("#plate .handle.point[data-handle^='outline.points.corners'] .grab");
       String path = (String) browser.run("return arguments[0].parentNode.dataset.handle", grip);
       String before = served.valueOf("bittern.yaml", path);
       new Actions(browser.driver).dragAndDropBy(grip, -18, 14).perform();
