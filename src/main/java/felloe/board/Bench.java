@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** The folder that is worked in: its shape files, and a desk for each that was opened. */
@@ -24,7 +25,7 @@ final class Bench implements AutoCloseable {
 
   private final Path folder;
   private final Kit kit;
-  private final Schema schema;
+  private final Supplier<Schema> schema;
   private final Map<String, Work> open = new TreeMap<>();
 
   /**
@@ -37,7 +38,7 @@ final class Bench implements AutoCloseable {
    */
   record Work(Desk desk, Loads loads, News news, Notes notes) {}
 
-  Bench(Path folder, Kit kit, Schema schema) {
+  Bench(Path folder, Kit kit, Supplier<Schema> schema) {
     this.folder = folder;
     this.kit = kit;
     this.schema = schema;
@@ -52,7 +53,7 @@ final class Bench implements AutoCloseable {
   }
 
   Schema schema() {
-    return schema;
+    return schema.get();
   }
 
   /** The shape files of the folder, by name. */

@@ -14,6 +14,7 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.SynchronousQueue;
@@ -68,21 +69,11 @@ public final class Board implements AutoCloseable {
       throws CannotWrite {
     this.faults = faults;
     System.setProperty("sun.net.httpserver.maxReqTime", SLOWEST);
-    this.bench = new Bench(wish.folder(), kit, Schema.ofShapeFile());
+    // All that the first drawing needs is begun at once.
+    CompletableFuture<Schema> schema = CompletableFuture.supplyAsync(Schema::ofShapeFile);
+    this.bench = new Bench(wish.folder(), kit, schema::join);
     this.doors = new Doors(bench, wish.first(), talk, faults);
     wish.first().ifPresent(bench::refuseMissing);
-    try {
-      InetSocketAddress at =
-          wish.network()
-              ? new InetSocketAddress(wish.port())
-              : new InetSocketAddress(InetAddress.getLoopbackAddress(), wish.port());
-      this.server = HttpServer.create(at, BACKLOG);
-    } catch (IOException taken) {
-      bench.close();
-      throw new CannotWrite(
-          "port " + wish.port(), "cannot be listened at: " + taken.getMessage(), "choose another");
-    }
-    this.guard = new Guard(server.getAddress().getPort(), wish.network(), own);
     this.hands =
         new ThreadPoolExecutor(
             FEW,
@@ -96,11 +87,23 @@ public final class Board implements AutoCloseable {
               thread.setDaemon(true);
               return thread;
             });
+    wish.first().ifPresent(name -> hands.execute(() -> begin(name)));
+    try {
+      InetSocketAddress at =
+          wish.network()
+              ? new InetSocketAddress(wish.port())
+              : new InetSocketAddress(InetAddress.getLoopbackAddress(), wish.port());
+      this.server = HttpServer.create(at, BACKLOG);
+    } catch (IOException taken) {
+      hands.shutdownNow();
+      bench.close();
+      throw new CannotWrite(
+          "port " + wish.port(), "cannot be listened at: " + taken.getMessage(), "choose another");
+    }
+    this.guard = new Guard(server.getAddress().getPort(), wish.network(), own);
     server.setExecutor(hands);
     server.createContext("/", this::serve);
     server.start();
-    // While the browser opens, the first plate is drawn.
-    wish.first().ifPresent(name -> hands.execute(() -> begin(name)));
   }
 
   private void begin(String name) {

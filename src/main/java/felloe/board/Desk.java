@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Supplier;
 
 /**
  * One shape file that is worked on: its text with all earlier ones, what is on the disk, and what
@@ -28,7 +29,7 @@ final class Desk implements AutoCloseable {
   private final Path file;
   private final Path folder;
   private final Kit kit;
-  private final Schema schema;
+  private final Supplier<Schema> schema;
   private final Kept kept;
   private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
 
@@ -81,7 +82,7 @@ final class Desk implements AutoCloseable {
    * @param text to begin with where there is no such file yet
    * @throws BadInput when it cannot be read
    */
-  Desk(Path file, Optional<String> text, Kit kit, Schema schema) {
+  Desk(Path file, Optional<String> text, Kit kit, Supplier<Schema> schema) {
     this.file = file;
     this.folder = file.toAbsolutePath().getParent();
     this.kit = kit;
@@ -253,7 +254,7 @@ final class Desk implements AutoCloseable {
     if (act instanceof Act.Text whole) {
       return whole.text();
     }
-    Editing editing = new Editing(schema, name(), history.now().text());
+    Editing editing = new Editing(schema.get(), name(), history.now().text());
     if (act instanceof Act.Write write) {
       return editing.written(write.path(), write.text());
     }
@@ -310,7 +311,7 @@ final class Desk implements AutoCloseable {
                             "cannot be moved",
                             "change its value instead")));
     String value = Snap.written(handle, drag.to(), drag.fine(), handles);
-    Editing editing = new Editing(schema, name(), history.now().text());
+    Editing editing = new Editing(schema.get(), name(), history.now().text());
     return handle.kind() == Handle.Kind.RISE
         ? editing.risen(drag.path(), value)
         : editing.written(drag.path(), value);
@@ -318,7 +319,7 @@ final class Desk implements AutoCloseable {
 
   /** What can be taken hold of on the last good drawing. */
   private List<Handle> handles() {
-    return Reply.handles(schema, seen, good);
+    return Reply.handles(schema.get(), seen, good);
   }
 
   private void take(String text, String did) {
