@@ -12,6 +12,7 @@ import felloe.render.HtmlRenderer;
 import felloe.report.MeasureReport;
 import felloe.service.HubSurvey;
 import felloe.service.MeasuredHub;
+import felloe.yaml.TextEdit;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -97,7 +98,7 @@ final class Calliper {
       String stripped = word.strip();
       return stripped.matches("-?[A-Za-z0-9.]{1,20}( in| mm| cm)?")
           ? stripped
-          : Flow.quotedIfNeeded(stripped.replaceAll("\\p{Cntrl}", " "));
+          : TextEdit.quoted(stripped.replaceAll("\\p{Cntrl}", " "));
     }
 
     /** The row of a line of the file; empty where it is none of a reading. */

@@ -7,6 +7,7 @@ import felloe.plate.Problem;
 import felloe.service.NewShape;
 import felloe.shape.ShapeFile;
 import felloe.yaml.BuiltIn;
+import felloe.yaml.FlowText;
 import felloe.yaml.TextEdit;
 import felloe.yaml.YamlTree;
 import felloe.yaml.YamlValue;
@@ -60,7 +61,7 @@ final class Editing {
     String corner = Steps.above(path);
     return find(corner)
         .filter(v -> v instanceof Sequence)
-        .map(at -> text.set(corner, "{at: " + Flow.of(at) + ", rise: " + rise + "}").text())
+        .map(at -> text.set(corner, "{at: " + FlowText.of(at) + ", rise: " + rise + "}").text())
         .orElseGet(() -> text.set(path, rise).text());
   }
 
@@ -103,7 +104,7 @@ final class Editing {
   private static String first(String path, String key, Schema place) {
     if (path.equals("outline") && ShapeFile.outlines().contains(key)) {
       YamlValue start = YamlTree.parse(key, NewShape.text(key)).root();
-      return find(start, "outline." + key).map(Flow::of).orElseThrow();
+      return find(start, "outline." + key).map(FlowText::of).orElseThrow();
     }
     return usual(Steps.key(path, key)).orElseGet(place::first);
   }
@@ -111,7 +112,7 @@ final class Editing {
   private static Optional<String> usual(String place) {
     YamlValue all = BuiltIn.tree("/felloe/board/first.yaml").root();
     return all instanceof Mapping known && known.entries().containsKey(place)
-        ? Optional.of(Flow.of(known.entries().get(place).value()))
+        ? Optional.of(FlowText.of(known.entries().get(place).value()))
         : Optional.empty();
   }
 

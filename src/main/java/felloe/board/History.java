@@ -57,14 +57,6 @@ final class History {
     steps.set(at, new Step(text, did));
   }
 
-  boolean canUndo() {
-    return at > 0;
-  }
-
-  boolean canRedo() {
-    return at < steps.size() - 1;
-  }
-
   void undo() {
     at = Math.max(0, at - 1);
   }

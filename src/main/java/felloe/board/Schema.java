@@ -2,6 +2,7 @@ package felloe.board;
 
 import felloe.geometry.Numbers;
 import felloe.yaml.BuiltIn;
+import felloe.yaml.FlowText;
 import felloe.yaml.YamlValue;
 import felloe.yaml.YamlValue.Keyed;
 import felloe.yaml.YamlValue.Mapping;
@@ -9,7 +10,6 @@ import felloe.yaml.YamlValue.Scalar;
 import felloe.yaml.YamlValue.Sequence;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -133,7 +133,7 @@ final class Schema {
 
   /** Its value where none is written, as YAML; empty where there is none. */
   Optional<String> usual() {
-    return find("default").map(Flow::of);
+    return find("default").map(FlowText::of);
   }
 
   /** The keys that it may have, in order. */
@@ -296,10 +296,10 @@ final class Schema {
       return usual().filter("true"::equals).isPresent() ? "false" : "true";
     }
     if (kind == Kind.FIXED) {
-      return find("const").map(Flow::of).orElseThrow();
+      return find("const").map(FlowText::of).orElseThrow();
     }
     if (!examples.isEmpty()) {
-      return Flow.of(examples.get(0));
+      return FlowText.of(examples.get(0));
     }
     Optional<String> usual = usual();
     if (usual.isPresent()) {
@@ -352,10 +352,5 @@ final class Schema {
       at = next.get();
     }
     return Optional.of(at);
-  }
-
-  /** All keys of the schema's top, for a test. */
-  Map<String, Keyed> top() {
-    return root.entries();
   }
 }

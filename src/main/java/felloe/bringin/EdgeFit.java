@@ -181,35 +181,9 @@ final class EdgeFit {
       m[2][2] = 1;
     }
     m[3][3] += SLOPE_HELD;
-    return solved(m, squares, levels);
-  }
-
-  /** Solves by Cholesky's way, and takes what is explained off the squares. */
-  private static double solved(double[][] m, double squares, double[] levels) {
-    double left = squares;
-    for (int i = 0; i < TERMS; i++) {
-      for (int j = 0; j <= i; j++) {
-        double sum = m[i][j];
-        for (int k = 0; k < j; k++) {
-          sum -= m[i][k] * m[j][k];
-        }
-        m[i][j] = i == j ? Math.sqrt(Math.max(sum, NOTHING)) : sum / m[j][j];
-      }
-      double b = m[i][TERMS];
-      for (int k = 0; k < i; k++) {
-        b -= m[i][k] * m[k][TERMS];
-      }
-      m[i][TERMS] = b / m[i][i];
-      left -= m[i][TERMS] * m[i][TERMS];
-    }
+    double left = LeastSquares.left(m, squares, NOTHING);
     if (levels != null) {
-      for (int i = TERMS - 1; i >= 0; i--) {
-        double x = m[i][TERMS];
-        for (int k = i + 1; k < TERMS; k++) {
-          x -= m[k][i] * levels[k];
-        }
-        levels[i] = x / m[i][i];
-      }
+      LeastSquares.terms(m, levels);
     }
     return left;
   }

@@ -235,26 +235,6 @@ final class HoleFit {
     for (int i = 0; i < TERMS; i++) {
       m[i][i] += NOTHING + (i % 3 == 0 ? 0 : HELD * dots.size());
     }
-    return left(m, squares);
-  }
-
-  private static double left(double[][] m, double squares) {
-    double left = squares;
-    for (int i = 0; i < TERMS; i++) {
-      for (int j = 0; j <= i; j++) {
-        double sum = m[i][j];
-        for (int k = 0; k < j; k++) {
-          sum -= m[i][k] * m[j][k];
-        }
-        m[i][j] = i == j ? Math.sqrt(Math.max(sum, LEAST)) : sum / m[j][j];
-      }
-      double b = m[i][TERMS];
-      for (int k = 0; k < i; k++) {
-        b -= m[i][k] * m[k][TERMS];
-      }
-      m[i][TERMS] = b / m[i][i];
-      left -= m[i][TERMS] * m[i][TERMS];
-    }
-    return left;
+    return LeastSquares.left(m, squares, LEAST);
   }
 }

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Writes values on one line, as they may stand anywhere in a file. */
-final class FlowText {
+public final class FlowText {
 
   private static final Place NOWHERE = Place.ofFile("");
   private static final HexFormat HEX = HexFormat.of().withUpperCase();
@@ -23,7 +23,8 @@ final class FlowText {
 
   private FlowText() {}
 
-  static String of(YamlValue value) {
+  /** A value on one line. */
+  public static String of(YamlValue value) {
     if (value instanceof Scalar scalar) {
       return scalar(scalar);
     }

@@ -142,7 +142,7 @@ final class Served implements AutoCloseable {
   /** What is written at the end of a way, on one line. */
   String valueOf(String shape, String path) {
     felloe.yaml.YamlTree tree = felloe.yaml.YamlTree.parse(shape, textOf(shape));
-    return Flow.of(Editing.find(tree.root(), path).orElseThrow());
+    return felloe.yaml.FlowText.of(Editing.find(tree.root(), path).orElseThrow());
   }
 
   /** Does something from the latest state, and gives the next. */
