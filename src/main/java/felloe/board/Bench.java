@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -26,6 +27,7 @@ final class Bench implements AutoCloseable {
   private final Path folder;
   private final Kit kit;
   private final Supplier<Schema> schema;
+  private final Consumer<Throwable> faults;
   private final Map<String, Work> open = new TreeMap<>();
 
   /**
@@ -38,7 +40,8 @@ final class Bench implements AutoCloseable {
    */
   record Work(Desk desk, Loads loads, News news, Notes notes) {}
 
-  Bench(Path folder, Kit kit, Supplier<Schema> schema) {
+  Bench(Path folder, Kit kit, Supplier<Schema> schema, Consumer<Throwable> faults) {
+    this.faults = faults;
     this.folder = folder;
     this.kit = kit;
     this.schema = schema;
@@ -126,7 +129,7 @@ final class Bench implements AutoCloseable {
   private Work begin(String name, Optional<String> text) {
     Desk desk = new Desk(file(name), text, kit, schema);
     News news = new News();
-    Loads loads = new Loads(desk, news::tell);
+    Loads loads = new Loads(desk, news::tell, faults);
     desk.listen(news::tell);
     Work work = new Work(desk, loads, news, new Notes(file(name), kit));
     open.put(name, work);

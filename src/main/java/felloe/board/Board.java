@@ -71,7 +71,7 @@ public final class Board implements AutoCloseable {
     System.setProperty("sun.net.httpserver.maxReqTime", SLOWEST);
     // All that the first drawing needs is begun at once.
     CompletableFuture<Schema> schema = CompletableFuture.supplyAsync(Schema::ofShapeFile);
-    this.bench = new Bench(wish.folder(), kit, schema::join);
+    this.bench = new Bench(wish.folder(), kit, schema::join, faults);
     this.doors = new Doors(bench, wish.first(), talk, faults);
     wish.first().ifPresent(bench::refuseMissing);
     this.hands =
@@ -82,11 +82,7 @@ public final class Board implements AutoCloseable {
             TimeUnit.SECONDS,
             // Who never ends a request holds one thread, and must not hold up those behind.
             new SynchronousQueue<>(),
-            work -> {
-              Thread thread = new Thread(work, "board");
-              thread.setDaemon(true);
-              return thread;
-            });
+            Hands.named("board", Thread.NORM_PRIORITY));
     wish.first().ifPresent(name -> hands.execute(() -> begin(name)));
     try {
       InetSocketAddress at =

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 
@@ -30,13 +29,7 @@ final class Kept implements AutoCloseable {
   private final Path file;
   private final Kit kit;
   private final AtomicReference<String> next = new AtomicReference<>();
-  private final ExecutorService hands =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "kept");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final ExecutorService hands = Hands.one("kept", Thread.NORM_PRIORITY);
 
   /**
    * @param shape the shape file

@@ -14,8 +14,8 @@ import felloe.service.Studies;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 
 /**
  * What loads do to the plate of a desk, reckoned behind the page: first on one mesh, then with all
@@ -26,17 +26,15 @@ final class Loads implements AutoCloseable {
   /** A plate that is still being dragged is not reckoned, ms. */
   private static final long PAUSE = 350;
 
+  private static final String FAULT = "this is a fault in Felloe, not in your file";
+
   private final Desk desk;
   private final Runnable told;
-  private final ExecutorService hands =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "loads");
-            thread.setDaemon(true);
-            // The drawing comes first.
-            thread.setPriority(Thread.MIN_PRIORITY);
-            return thread;
-          });
+  private final Consumer<Throwable> faults;
+
+  /** The drawing comes first. */
+  private final ExecutorService hands = Hands.one("loads", Thread.MIN_PRIORITY);
+
   private final Runnable changed = this::changed;
 
   private volatile Answer answer = new Answer("", Stage.WAITS, "", "");
@@ -88,8 +86,10 @@ final class Loads implements AutoCloseable {
 
   /**
    * @param told is run when there is more to tell
+   * @param faults is told of faults of the program
    */
-  Loads(Desk desk, Runnable told) {
+  Loads(Desk desk, Runnable told, Consumer<Throwable> faults) {
+    this.faults = faults;
     this.desk = desk;
     this.told = told;
     desk.listen(changed);
@@ -156,6 +156,13 @@ final class Loads implements AutoCloseable {
     } catch (BadInput cannot) {
       String words = cannot.problems().get(0).line();
       say(new Answer(text, Stage.CANNOT, words, "fail"));
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+      if (stale(text)) {
+        // It was told to stop.
+        return;
+      }
+      faults.accept(fault);
+      say(new Answer(text, Stage.CANNOT, FAULT, "fail"));
     }
   }
 

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 
 /** Wheels that are being made out of answers, one after the other; the last ones are kept. */
@@ -21,14 +20,9 @@ final class Making implements AutoCloseable {
 
   private final Bench bench;
   private final Map<Integer, Job> jobs = new LinkedHashMap<>();
-  private final ExecutorService hands =
-      Executors.newSingleThreadExecutor(
-          work -> {
-            Thread thread = new Thread(work, "making");
-            thread.setDaemon(true);
-            thread.setPriority(Thread.MIN_PRIORITY);
-            return thread;
-          });
+
+  /** The drawing comes first. */
+  private final ExecutorService hands = Hands.one("making", Thread.MIN_PRIORITY);
 
   private final Consumer<Throwable> faults;
 

@@ -6,6 +6,7 @@ import felloe.plate.Plate;
 import felloe.plate.Stock;
 import felloe.plate.Verdict;
 import felloe.service.NewWheel;
+import felloe.service.WheelGave;
 import felloe.service.WheelWish;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +31,7 @@ public final class NewWheelReport {
             Quantity.brief(plate.box().width(), 0, "mm"),
             Quantity.rounded(plate.mass(), "g")));
     lines.add(BesideDrawing.loads(made.loads()));
-    lines.addAll(made.gave());
+    made.gave().forEach(gave -> lines.add(gave(gave)));
     lines.add(
         "No thinner one that is sold or laid up did, of those that were tried. Cautions stand"
             + " beside the drawing: decide on each of them.");
@@ -39,7 +40,8 @@ public final class NewWheelReport {
 
   /** That there is none, and what comes near. */
   public static List<String> of(NewWheel.None none) {
-    List<String> lines = new ArrayList<>(List.of(none.why()));
+    List<String> lines = new ArrayList<>();
+    lines.add(Phrase.of("No such wheel passes: {}.", why(none.why())));
     lines.add(
         none.nearest()
             .map(
@@ -49,6 +51,49 @@ public final class NewWheelReport {
                         + ". Its loads are reckoned once you choose it.")
             .orElse("No other stock does either: a hub with more screws or a wider circle would."));
     return List.copyOf(lines);
+  }
+
+  private static String gave(WheelGave gave) {
+    if (gave instanceof WheelGave.Wider wider) {
+      return Phrase.of(
+          "It is {} wide, not {}: {}.",
+          Quantity.brief(wider.made(), 0, "mm"),
+          Quantity.brief(wider.wished(), 0, "mm"),
+          wider.openTop()
+              ? "with an open top between the hands there is no narrower one"
+              : Phrase.of(
+                  "the hub's circle of {}, openings for fingers and the rim take as much",
+                  Quantity.brief(wider.circle(), 2, "mm")));
+    }
+    if (gave instanceof WheelGave.Stronger stronger) {
+      return Phrase.of(
+          "The hub's screws must be {}: the usual ones do not hold.", screws(stronger.screws()));
+    }
+    return gave == WheelGave.LeftOut.SWITCHES
+        ? "The four switches are left out: hub and openings leave no room for them."
+        : "The opening for a display is left out: the hub takes its room.";
+  }
+
+  private static String screws(WheelGave.Screws screws) {
+    String washers = screws.large() ? "with large washers under their heads" : "";
+    return screws
+        .strength()
+        .map(s -> s.startsWith("grade-") ? "of grade " + s.substring(6) : "of class " + s)
+        .map(words -> washers.isEmpty() ? words : words + " " + washers)
+        .orElse(washers);
+  }
+
+  private static String why(NewWheel.Why why) {
+    if (why instanceof NewWheel.Fails fails) {
+      return Phrase.of(
+          "{} fails the rule {}; {}",
+          fails.finding().subject(),
+          fails.finding().rule(),
+          fails.finding().advice());
+    }
+    return why instanceof NewWheel.Yields yields
+        ? "the loads ask for more in the case " + yields.loads()
+        : "the hub's screws do not hold under the hands' loads";
   }
 
   /** How broad a hand is. */

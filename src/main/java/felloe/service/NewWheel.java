@@ -9,6 +9,7 @@ import felloe.layup.MaterialBook;
 import felloe.load.Gauge;
 import felloe.load.LoadPlan;
 import felloe.plate.BadInput;
+import felloe.plate.Finding;
 import felloe.plate.Material;
 import felloe.plate.Place;
 import felloe.plate.Problem;
@@ -74,9 +75,9 @@ public final class NewWheel {
    * @param text of its shape file
    * @param study reviewed
    * @param loads reckoned
-   * @param gave what gave way, in sentences
+   * @param gave what gave way
    */
-  public record Made(String text, Study study, LoadOutcome loads, List<String> gave)
+  public record Made(String text, Study study, LoadOutcome loads, List<WheelGave> gave)
       implements Outcome {
     public Made {
       gave = List.copyOf(gave);
@@ -86,10 +87,22 @@ public final class NewWheel {
   /**
    * There is none.
    *
-   * @param why in a sentence
+   * @param why what was in the way of the last that was tried
    * @param nearest what would pass the review at least, with another stock
    */
-  public record None(String why, Optional<WheelWish> nearest) implements Outcome {}
+  public record None(Why why, Optional<WheelWish> nearest) implements Outcome {}
+
+  /** What is in the way of a wheel. */
+  public sealed interface Why {}
+
+  /** It fails a check. */
+  public record Fails(Finding finding) implements Why {}
+
+  /** The hub's screws do not hold under the hands' loads. */
+  public record ScrewsLetGo() implements Why {}
+
+  /** The plate does not stand a case of loads. */
+  public record Yields(String loads) implements Why {}
 
   private NewWheel(WheelWish wish, Path folder, Progress progress) {
     this.wish = wish;
@@ -153,7 +166,7 @@ public final class NewWheel {
 
   private Outcome made() {
     Figures figures = begin();
-    String last = "";
+    Optional<Why> last = Optional.empty();
     for (int round = 0; round < ROUNDS; round++) {
       progress.at("drawing and reviewing", round, ROUNDS);
       Tried drawn = sound(figures);
@@ -173,14 +186,14 @@ public final class NewWheel {
       }
       int stronger = drawn.figures.screws() + 1;
       if (!whole.screws().met() && stronger < WheelShape.screws(hub).size()) {
-        last = "the hub's screws do not hold under the hands' loads";
+        last = Optional.of(new ScrewsLetGo());
         figures = drawn.figures.screwed(stronger);
       } else {
-        last = "the loads ask for more in the case " + whole.worst().field().load().name();
+        last = Optional.of(new Yields(whole.worst().field().load().name()));
         figures = thicker(drawn.figures, whole).wider(WIDER);
       }
     }
-    return new None("No such wheel passes: " + last + ".", nearest());
+    return new None(last.orElseThrow(), nearest());
   }
 
   /** A drawn text that was read and reviewed. */
@@ -337,11 +350,7 @@ public final class NewWheel {
     return !wheel.sound(wheel.begin()).study.fails();
   }
 
-  private static String fault(Study study) {
-    return study.findings().stream()
-        .filter(one -> one.verdict() == Verdict.FAIL)
-        .map(one -> one.subject() + " fails the rule " + one.rule() + "; " + one.advice())
-        .findFirst()
-        .orElse("the review");
+  private static Optional<Why> fault(Study study) {
+    return study.review().with(Verdict.FAIL).stream().map(one -> (Why) new Fails(one)).findFirst();
   }
 }

@@ -4,9 +4,11 @@ import felloe.geometry.Numbers;
 import felloe.hub.HubCatalogue;
 import felloe.hub.HubRing;
 import felloe.hub.HubSpec;
+import felloe.service.WheelGave.Screws;
 import felloe.yaml.TextEdit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -39,7 +41,7 @@ final class WheelShape {
   private final double reach;
   private final double disc;
   private final double width;
-  private final List<String> gave = new ArrayList<>();
+  private final List<WheelGave> gave = new ArrayList<>();
   private TextEdit text;
 
   /**
@@ -71,39 +73,34 @@ final class WheelShape {
     }
   }
 
-  /**
-   * The hub's screws, the usual first, then stronger ones.
-   *
-   * @param joint as a shape file has it; empty for the usual
-   * @param words what a maker must buy
-   */
-  record Screws(String joint, String words) {}
-
-  /** The screws that are tried for a hub. */
+  /** The screws that are tried for a hub: the usual first, then stronger ones. */
   static List<Screws> screws(HubSpec hub) {
-    List<Screws> all = new ArrayList<>(List.of(new Screws("", "")));
+    List<Screws> all = new ArrayList<>(List.of(new Screws(Optional.empty(), false)));
     if (!hub.ring().thread().name().startsWith("M")) {
-      all.add(new Screws("screw: {class: grade-8}", "of grade 8"));
+      all.add(new Screws(Optional.of("grade-8"), false));
       return all;
     }
-    all.add(new Screws("washer: large", "with large washers under their heads"));
+    all.add(new Screws(Optional.empty(), true));
     for (String strength : List.of("10.9", "12.9")) {
-      String screw = "screw: {class: \"" + strength + "\"}";
-      all.add(new Screws(screw, "of class " + strength));
-      all.add(
-          new Screws(
-              screw + ", washer: large",
-              "of class " + strength + " with large washers under their heads"));
+      all.add(new Screws(Optional.of(strength), false));
+      all.add(new Screws(Optional.of(strength), true));
     }
     return all;
+  }
+
+  /** A joint as a shape file has it. */
+  private static String joint(Screws screws) {
+    String screw =
+        screws.strength().map(s -> ", screw: {class: " + TextEdit.quoted(s) + "}").orElse("");
+    return "[{holes: hub" + screw + (screws.large() ? ", washer: large" : "") + "}]";
   }
 
   /**
    * A text that was made.
    *
-   * @param gave what gave way, in sentences
+   * @param gave what gave way
    */
-  record Drawn(String text, List<String> gave) {
+  record Drawn(String text, List<WheelGave> gave) {
     Drawn {
       gave = List.copyOf(gave);
     }
@@ -156,17 +153,8 @@ final class WheelShape {
             : 2 * (reach + EDGE * hole + figures.more() / 2 + opening() + figures.rim() + 1);
     boolean open = wish.family().equals("points");
     double wanted = Math.max(wish.width(), Math.max(open ? OPEN_TOP : 0, up(least)));
-    if (open && wanted > wish.width() && wanted == OPEN_TOP) {
-      gave.add("It is 290 mm wide: with an open top between the hands there is no narrower one.");
-    } else if (wanted > wish.width()) {
-      gave.add(
-          "It is "
-              + Numbers.brief(wanted, 0)
-              + " mm wide, not "
-              + Numbers.brief(wish.width(), 0)
-              + " mm: the hub's circle of "
-              + Numbers.brief(circle, 2)
-              + " mm, openings for fingers and the rim take as much.");
+    if (wanted > wish.width()) {
+      gave.add(new WheelGave.Wider(wish.width(), wanted, circle, open && wanted == OPEN_TOP));
     }
     return wanted;
   }
@@ -198,9 +186,9 @@ final class WheelShape {
       set("making.position", "machine");
     }
     Screws screws = screws(hub).get(figures.screws());
-    if (!screws.joint().isEmpty()) {
-      set("joints", "[{holes: hub, " + screws.joint() + "}]");
-      gave.add("The hub's screws must be " + screws.words() + ": the usual ones do not hold.");
+    if (!screws.usual()) {
+      set("joints", joint(screws));
+      gave.add(new WheelGave.Stronger(screws));
     }
     if (wish.use() == WheelWish.Use.HARD) {
       hard();
@@ -313,11 +301,11 @@ final class WheelShape {
                     p -> Math.hypot(Math.abs(p.x()) - 46, Math.abs(p.y()) - 44) < 10 + EDGE * hole);
     if (aside) {
       text = text.remove("windows[2]");
-      gave.add("The four switches are left out: hub and openings leave no room for them.");
+      gave.add(WheelGave.LeftOut.SWITCHES);
     }
     if (high + EDGE * hole > 56) {
       text = text.remove("windows[1]");
-      gave.add("The opening for a display is left out: the hub takes its room.");
+      gave.add(WheelGave.LeftOut.DISPLAY);
     }
   }
 

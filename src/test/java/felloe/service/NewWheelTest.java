@@ -117,7 +117,8 @@ class NewWheelTest {
     WheelWish wish = wish("path", "3x50-m6", "glass-laminate", 360);
     NewWheel.None none =
         assertInstanceOf(NewWheel.None.class, NewWheel.of(wish, FOLDER, Progress.SILENT));
-    assertTrue(none.why().contains("clamp-force"), none.why());
+    NewWheel.Fails fails = assertInstanceOf(NewWheel.Fails.class, none.why());
+    assertEquals("clamp-force", fails.finding().rule());
     assertTrue(none.nearest().orElseThrow().material().startsWith("aluminium"));
   }
 
