@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What was ticked and written down at the bench, kept in a file beside the shape. Each is known by
@@ -26,6 +27,7 @@ import java.util.Map;
  */
 final class Notes {
 
+  private static final String KEY = "notes";
   private static final int MOST = 2_000;
   private static final int LONGEST = 2_000;
 
@@ -45,7 +47,7 @@ final class Notes {
   /**
    * All that is noted, by what stands beside it.
    *
-   * @throws BadInput when the file is there and cannot be read
+   * @throws BadInput when a file of that name is there that is not the board's, or cannot be read
    */
   synchronized Map<String, String> all() {
     Map<String, String> notes = new LinkedHashMap<>();
@@ -53,15 +55,22 @@ final class Notes {
       return notes;
     }
     if (YamlTree.read(file).root() instanceof Mapping top
-        && top.entries().containsKey("notes")
-        && top.entries().get("notes").value() instanceof Sequence list) {
+        && top.entries().keySet().equals(Set.of(KEY))
+        && top.entries().get(KEY).value() instanceof Sequence list) {
       for (YamlValue one : list.items()) {
         if (one instanceof Mapping note) {
           notes.put(word(note, "of"), word(note, "is"));
         }
       }
+      return notes;
     }
-    return notes;
+    throw new BadInput(
+        new Problem(
+            Place.ofFile(file.getFileName().toString()),
+            "",
+            "",
+            "is there and is none of the board's own, so that nothing can be noted",
+            "give it another name"));
   }
 
   private static String word(Mapping note, String key) {
@@ -94,7 +103,7 @@ final class Notes {
     }
     List<String> lines = new ArrayList<>();
     lines.add("# Ticked and written down at the bench; the board keeps this file.");
-    lines.add(notes.isEmpty() ? "notes: []" : "notes:");
+    lines.add(KEY + (notes.isEmpty() ? ": []" : ":"));
     notes.forEach(
         (key, value) -> {
           lines.add("  - of: " + TextEdit.quoted(key));

@@ -381,4 +381,17 @@ class BoardTest {
       assertTrue(card.contains("type=\"text\" data-note="), "there are readings to type");
     }
   }
+
+  @Test
+  void aFileOfTheMakersOwnIsNeverTakenForNotes() throws Exception {
+    try (Served served = Served.with(folder, "dunlin.yaml")) {
+      Path own = Files.copy(Path.of("shapes/avocet.yaml"), folder.resolve("dunlin-bench.yaml"));
+      byte[] before = Files.readAllBytes(own);
+      HttpResponse<String> answer =
+          served.post("/shape/dunlin.yaml/notes", Map.of("of", "hole H1", "is", "5.0"));
+      assertEquals(422, answer.statusCode());
+      assertTrue(answer.body().contains("another name"), answer.body());
+      assertArrayEquals(before, Files.readAllBytes(own));
+    }
+  }
 }
