@@ -2,6 +2,7 @@ package felloe.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedSet;
@@ -9,7 +10,8 @@ import java.util.TreeSet;
 
 /**
  * Offsets of regions and contours, exact in lines and arcs, with round outside corners: the offset
- * of a rounded rectangle is four lines and four arcs, that of a circle one circle. JTS decides on
+ * of a rounded rectangle is four lines and four arcs, that of a circle one circle. Where edges are
+ * cut by their neighbours alone, that is all ({@link ParallelCurve}); elsewhere JTS decides on
  * chords which stretches of the moved curves remain; the curves themselves are the source's, moved
  * in closed form: a line shifted, an arc with its radius changed, an arc round each outside corner.
  * Every stretch of the result is measured against the source before it is handed out; it lies at
@@ -41,6 +43,36 @@ public final class Offset {
     if (Math.abs(distance) <= Tolerances.SAME_POINT) {
       return List.of(region);
     }
+    return parallel(region, distance).orElseGet(() -> onChords(region, distance));
+  }
+
+  /** The offset of a region, where each of its edges moves by itself. */
+  static Optional<List<Region>> parallel(Region region, double distance) {
+    Optional<Contour> outer = ParallelCurve.of(region.outer(), distance);
+    if (outer.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Contour> holes = new ArrayList<>();
+    for (Contour hole : region.holes()) {
+      Optional<Contour> moved = ParallelCurve.of(hole, -distance);
+      if (moved.isEmpty()) {
+        return Optional.empty();
+      }
+      holes.add(moved.get());
+    }
+    SegmentIndex source = SegmentIndex.of(region.contours());
+    OffsetProof proof = new OffsetProof(source, Math.abs(distance), Tolerances.SAME_POINT);
+    try {
+      Region moved = new Region(outer.get(), holes);
+      boolean sound = moved.contours().stream().allMatch(edge -> proof.keeps(edge.segments()));
+      return sound ? Optional.of(List.of(moved)) : Optional.empty();
+    } catch (GeometryException meets) {
+      return Optional.empty();
+    }
+  }
+
+  /** The offset of any region: on chords it is decided what remains. */
+  static List<Region> onChords(Region region, double distance) {
     double chord = Math.min(Tolerances.CHORD, Math.abs(distance) / 4);
     return Combine.refining(chord, c -> () -> new Attempt(region, distance, c).run());
   }

@@ -42,6 +42,17 @@ final class OffsetProof {
     return found;
   }
 
+  /** Whether a chain of edges keeps the distance everywhere, and nowhere lies farther off. */
+  boolean keeps(List<Segment> chain) {
+    SortedSet<Integer> found = new TreeSet<>();
+    try {
+      chain.forEach(edge -> check(edge, found));
+      return found.isEmpty();
+    } catch (GeometryException farther) {
+      return false;
+    }
+  }
+
   private void check(Segment edge, SortedSet<Integer> found) {
     check(edge.from(), found);
     check(edge.at(0.5), found);

@@ -9,6 +9,7 @@ import felloe.geometry.Offset;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Segment;
+import felloe.geometry.Strip;
 import felloe.geometry.Tolerances;
 import felloe.plate.Face;
 import felloe.plate.Grip;
@@ -397,10 +398,19 @@ final class GripPlacing {
    * @param over how far inside it ends
    */
   private List<Region> footprint(GripRun run, double past, double over) {
-    List<Region> band = bands.computeIfAbsent(List.of(past, over), key -> band(past, over));
-    return run.closed()
-        ? band
-        : Combine.intersection(band, List.of(Region.of(cover(run, past, over))));
+    if (run.closed()) {
+      return bandOf(past, over);
+    }
+    return Strip.along(plate.outline(), run.segments(), past, over)
+        .map(List::of)
+        .orElseGet(
+            () ->
+                Combine.intersection(
+                    bandOf(past, over), List.of(Region.of(cover(run, past, over)))));
+  }
+
+  private List<Region> bandOf(double past, double over) {
+    return bands.computeIfAbsent(List.of(past, over), key -> band(past, over));
   }
 
   private List<Region> band(double past, double over) {

@@ -93,11 +93,20 @@ public record MaterialBook(
    * @throws BadInput when its data is damaged
    */
   public static MaterialBook builtIn() {
-    Builder builder = new Builder();
-    for (String file : FILES) {
-      MaterialReader.read(BuiltIn.tree(FOLDER + file), builder);
+    return Standard.BOOK;
+  }
+
+  /** Read once, when first asked for. */
+  private static final class Standard {
+    static final MaterialBook BOOK = read();
+
+    private static MaterialBook read() {
+      Builder builder = new Builder();
+      for (String file : FILES) {
+        MaterialReader.read(BuiltIn.tree(FOLDER + file), builder);
+      }
+      return builder.build();
     }
-    return builder.build();
   }
 
   /**
