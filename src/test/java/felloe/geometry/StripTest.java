@@ -72,11 +72,30 @@ class StripTest {
   }
 
   @Test
-  void whereTheOtherEdgeOfTheFigureIsNearerThereIsNone() {
+  void whereTheOtherEdgeOfTheFigureComesIntoItThereIsNone() {
     Contour thin = Contour.rectangle(new Box(0, 0, 100, 15));
     List<Segment> stretch = List.of(new Line(new Point(20, 0), new Point(70, 0)));
-    assertTrue(Strip.along(thin, stretch, 0, 7).isPresent());
-    assertEquals(Optional.empty(), Strip.along(thin, stretch, 0, 8));
+    assertTrue(Strip.along(thin, stretch, 0, 14.9).isPresent());
+    assertEquals(Optional.empty(), Strip.along(thin, stretch, 0, 15));
+    assertEquals(Optional.empty(), Strip.along(thin, stretch, 0, 16));
+  }
+
+  @Test
+  void whatComesInThroughAnEndIsSeen() {
+    // A notch as narrow as a saw's cut runs in from the side, below the end of the stretch.
+    Contour notched =
+        Contour.polygon(
+            List.of(
+                new Point(0, 0),
+                new Point(100, 0),
+                new Point(100, 8),
+                new Point(60, 9),
+                new Point(100, 10),
+                new Point(100, 50),
+                new Point(0, 50)));
+    List<Segment> stretch = List.of(new Line(new Point(20, 0), new Point(70, 0)));
+    assertTrue(Strip.along(notched, stretch, 0, 8).isPresent());
+    assertEquals(Optional.empty(), Strip.along(notched, stretch, 0, 12));
   }
 
   @Test
