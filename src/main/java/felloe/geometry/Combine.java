@@ -2,14 +2,14 @@ package felloe.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * Union, intersection and difference of regions, exact in lines and arcs. JTS decides which pieces
- * meet on chords; every edge of the result is a stretch of a source segment's own curve, and every
- * corner the closed-form meeting of two curves. Regions that differ from the true result by less
- * than {@link Tolerances#CHORD} in width may be lost.
+ * Union, intersection and difference of regions, exact in lines and arcs. Where edges cross
+ * cleanly, their meetings tell all ({@link CleanCut}); elsewhere JTS decides on chords which pieces
+ * meet. Every edge of the result is a stretch of a source segment's own curve, and every corner the
+ * closed-form meeting of two curves. Regions that differ from the true result by less than {@link
+ * Tolerances#CHORD} in width may be lost.
  */
 public final class Combine {
 
@@ -47,20 +47,12 @@ public final class Combine {
     if (a.isEmpty()) {
       return operation == Topology.Operation.UNION ? b : List.of();
     }
-    Optional<List<Region>> apart = apart(operation, a, b);
-    if (apart.isPresent()) {
-      return apart.get();
-    }
-    return refining(Tolerances.CHORD, chord -> () -> new Attempt(chord).run(operation, a, b));
+    return CleanCut.of(operation, a, b).orElseGet(() -> onChords(operation, a, b));
   }
 
-  private static Optional<List<Region>> apart(
-      Topology.Operation operation, List<Region> a, List<Region> b) {
-    return switch (operation) {
-      case UNION -> Optional.empty();
-      case INTERSECTION -> b.size() == 1 ? Apart.intersection(a, b.get(0)) : Optional.empty();
-      case DIFFERENCE -> Apart.difference(a, b);
-    };
+  /** Any regions combined: on chords it is decided what meets. */
+  static List<Region> onChords(Topology.Operation operation, List<Region> a, List<Region> b) {
+    return refining(Tolerances.CHORD, chord -> () -> new Attempt(chord).run(operation, a, b));
   }
 
   /** One try at a chord tolerance. */
