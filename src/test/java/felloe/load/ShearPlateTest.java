@@ -199,8 +199,8 @@ class ShearPlateTest {
   /** The highest stress after von Mises, farther than six thicknesses from the clamped circle. */
   private static double stress(ShellOracle.Answer said) {
     return said.stresses().stream()
-        .filter(s -> Math.hypot(s.x(), s.y()) > AWAY)
-        .mapToDouble(ShellOracle.Stress::equivalent)
+        .filter(s -> Math.hypot(s.x(), s.y()) > AWAY && s.z() != 0)
+        .mapToDouble(ShellOracle.Stress::onFace)
         .max()
         .orElseThrow();
   }

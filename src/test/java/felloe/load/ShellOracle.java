@@ -34,14 +34,14 @@ final class ShellOracle {
   /** Stresses at a point of a solid: x, y, z, xy, yz, zx, MPa. */
   record Stress(double x, double y, double z, double[] values) {
 
-    /** After von Mises. */
-    double equivalent() {
+    /**
+     * After von Mises, on a face: nothing pushes or drags there, so that only what acts in the face
+     * counts. One layer of solids spreads the shear across the plate, which has its middle at the
+     * middle, out to the faces.
+     */
+    double onFace() {
       double[] v = values;
-      double direct =
-          (v[0] - v[1]) * (v[0] - v[1])
-              + (v[1] - v[2]) * (v[1] - v[2])
-              + (v[2] - v[0]) * (v[2] - v[0]);
-      return Math.sqrt(direct / 2 + 3 * (v[3] * v[3] + v[4] * v[4] + v[5] * v[5]));
+      return Math.sqrt(v[0] * v[0] + v[1] * v[1] - v[0] * v[1] + 3 * v[3] * v[3]);
     }
   }
 
