@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /**
  * The values of a shape file as a form, made from what its schema says: every key that may stand
@@ -27,6 +28,9 @@ final class Form {
 
   /** Lists of so few figures stand on one line. */
   private static final int ROW = 3;
+
+  /** A figure without a unit. */
+  private static final Pattern PLAIN = Pattern.compile("-?\\d+(\\.\\d+)?");
 
   private static final List<String> AXES = List.of("x", "y", "z");
 
@@ -265,7 +269,7 @@ final class Form {
   private void slider(String path, String name, Schema place, String text) {
     OptionalDouble low = place.lowest();
     OptionalDouble high = place.highest();
-    boolean plain = text.matches("-?\\d+(\\.\\d+)?");
+    boolean plain = PLAIN.matcher(text).matches();
     if (low.isPresent()
         && high.isPresent()
         && plain
@@ -344,8 +348,15 @@ final class Form {
     html.append("<p class=\"fault\" data-fault=\"").append(escaped(path)).append("\" hidden></p>");
   }
 
+  /** Written out, as a form asks a thousand times. */
   private static String id(String path) {
-    return "v-" + path.replaceAll("[^A-Za-z0-9_]", "-");
+    StringBuilder id = new StringBuilder(path.length() + 2).append("v-");
+    for (int i = 0; i < path.length(); i++) {
+      char c = path.charAt(i);
+      boolean plain = c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
+      id.append(plain || c == '_' ? c : '-');
+    }
+    return id.toString();
   }
 
   private static String words(String key) {

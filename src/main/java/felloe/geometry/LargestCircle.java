@@ -109,7 +109,8 @@ public record LargestCircle(Point centre, double radius) {
             across(edges.get(b), edges.get(a));
             for (Segment third : edges) {
               equallyFar(start.centre(), edges.get(a), edges.get(b), third)
-                  .ifPresent(p -> keep(square(p, 0)));
+                  .filter(p -> isFree(p, touched))
+                  .ifPresent(p -> keep(p, third));
             }
           }
         }
@@ -119,7 +120,7 @@ public record LargestCircle(Point centre, double radius) {
     /** Half way between two edges where a normal of the first, an arc, is one of the second. */
     private void across(Segment edge, Segment other) {
       if (edge instanceof Arc arc) {
-        keep(square(arc.centre(), 0));
+        keep(arc.centre(), other);
         Point axis =
             other instanceof Line line
                 ? line.direction().left()
@@ -127,7 +128,7 @@ public record LargestCircle(Point centre, double radius) {
         if (axis.norm() > Tolerances.SAME_POINT) {
           for (double side : new double[] {arc.radius(), -arc.radius()}) {
             Point p = arc.centre().plus(axis, side / axis.norm());
-            keep(square(p.middle(other.nearest(p)), 0));
+            keep(p.middle(other.nearest(p)), other);
           }
         }
       }
@@ -163,6 +164,23 @@ public record LargestCircle(Point centre, double radius) {
         }
       }
       return Optional.of(p);
+    }
+
+    /** Whether a circle larger than the best so far is clear of some edges. */
+    private boolean isFree(Point p, int[] edges) {
+      for (int edge : edges) {
+        if (contour.segments().get(edge).distance(p) <= best.distance()) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    /** A place beside an edge: its circle is no larger than that edge lets it be. */
+    private void keep(Point p, Segment beside) {
+      if (beside.distance(p) > best.distance()) {
+        keep(square(p, 0));
+      }
     }
 
     private void keep(Square square) {
