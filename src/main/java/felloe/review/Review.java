@@ -79,11 +79,11 @@ public final class Review {
    */
   public static ReviewReport of(Plate plate, JointPlan joints, List<Finding> others) {
     Limits limits = Limits.with(plate.limits());
-    List<Finding> findings = new ArrayList<>();
     Reviewed of = new Reviewed(plate, joints);
-    for (Rule rule : RULES) {
-      findings.addAll(rule.check(of, limits));
-    }
+    // Rules know nothing of each other: two cores halve the wait of whoever changes a shape.
+    List<List<Finding>> each = RULES.parallelStream().map(rule -> rule.check(of, limits)).toList();
+    List<Finding> findings = new ArrayList<>();
+    each.forEach(findings::addAll);
     findings.addAll(LoosenedLimits.of(of, limits, findings));
     findings.addAll(others);
     return new ReviewReport(findings, cautions(plate.stock().material()));
