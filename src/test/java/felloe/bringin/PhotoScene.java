@@ -30,28 +30,66 @@ final class PhotoScene {
   final double[] stands;
   final double paperScale;
   final TruePart part;
-  final double[][] sheets = new double[4][3];
+  final Laid laid;
+  final double[][] sheets;
   private final double[] light;
 
   /** Of a sheet's marks, as they are printed: an own reckoning. */
   private static final double SIDE = 38;
 
   private static final double PITCH = 53;
+
+  /** The same of the ring about a small part. */
+  private static final double RING_SIDE = 24;
+
+  private static final double RING_PITCH = 36;
+
   private final double topShade;
   private final double benchShade;
   private final double wallShade;
   private final double blur;
   private final double noise;
   private final double[] falloff = new double[6];
-  private final boolean[][][] modules = new boolean[48][][];
+  private final boolean[][][] modules = new boolean[66][][];
   final double trueThickness;
 
+  /** How the sheets of the frame lie. */
+  enum Laid {
+    /** Four round a wheel of 300 mm, a metre away. */
+    FOUR(1000),
+    /** Two beside a wheel that is no higher than they are, a metre away. */
+    TWO(1000),
+    /** A small part lies on one by itself, 0.4 m away. */
+    ONE(400);
+
+    private final double away;
+
+    Laid(double away) {
+      this.away = away;
+    }
+
+    boolean has(int sheet) {
+      return switch (this) {
+        case FOUR -> sheet < 4;
+        case TWO -> sheet == 1 || sheet == 3;
+        case ONE -> sheet == FrameMarks.TARGET;
+      };
+    }
+  }
+
   PhotoScene(long seed, int width, int height, double focalShare, double barSpread) {
-    this.name = "scene-" + seed + (barSpread > 0 ? "-bar" : "");
+    this(seed, width, height, focalShare, barSpread, Laid.FOUR);
+  }
+
+  PhotoScene(
+      long seed, int width, int height, double focalShare, double barSpread, Laid laid) {
+    this.laid = laid;
+    String kind = laid == Laid.FOUR ? "" : laid.name().toLowerCase(java.util.Locale.ROOT) + "-";
+    this.name = "scene-" + kind + seed + (barSpread > 0 ? "-bar" : "");
     this.width = width;
     this.height = height;
     random = new Random(seed);
-    part = new TruePart(random);
+    part = new TruePart(random, laid);
     double longer = Math.max(width, height);
     double focal = longer * focalShare * Math.exp(0.06 * normal());
     double tilt = Math.toRadians(15 + 2 * normal());
@@ -70,15 +108,17 @@ final class PhotoScene {
     numbers[Camera.RADIAL + 1] = 0.05 * normal();
     numbers[Camera.TANGENTIAL] = 0.001 * normal();
     numbers[Camera.TANGENTIAL + 1] = 0.001 * normal();
-    numbers[Camera.PLACE] = 25 * normal();
-    numbers[Camera.PLACE + 1] = 25 * normal();
-    numbers[Camera.PLACE + 2] = 1000 + 40 * normal();
+    double away = laid.away / 1000;
+    numbers[Camera.PLACE] = 25 * away * normal();
+    numbers[Camera.PLACE + 1] = 25 * away * normal();
+    numbers[Camera.PLACE + 2] = laid.away + 40 * away * normal();
     camera = new Camera(turn, numbers);
     stands = camera.stands();
     paperScale = 1 + barSpread * normal();
     thickness = 4 + random.nextInt(9);
     trueThickness = thickness + PhotoAccuracy.THICKNESS * normal() * (barSpread > 0 ? 1 : 0);
-    boolean dark = random.nextBoolean();
+    // What lies on white paper is darker than it.
+    boolean dark = random.nextBoolean() || laid == Laid.ONE;
     topShade = dark ? 0.04 + 0.08 * random.nextDouble() : 0.45 + 0.25 * random.nextDouble();
     benchShade = dark ? 0.4 + 0.3 * random.nextDouble() : 0.05 + 0.1 * random.nextDouble();
     wallShade = 0.45 + 0.4 * random.nextDouble();
@@ -90,8 +130,9 @@ final class PhotoScene {
     for (int i = 0; i < 6; i++) {
       falloff[i] = (i < 3 ? 0.15 : 0.08) * (2 * random.nextDouble() - 1);
     }
+    sheets = new double[FrameMarks.SHEETS][3];
     lay();
-    for (int id = 0; id < 48; id++) {
+    for (int id = 0; id < modules.length; id++) {
       modules[id] = new boolean[8][8];
       for (int r = 0; r < 8; r++) {
         for (int c = 0; c < 8; c++) {
@@ -118,6 +159,11 @@ final class PhotoScene {
       sheets[k][0] = cx - (Math.cos(turn) * w / 2 - Math.sin(turn) * h / 2);
       sheets[k][1] = cy - (Math.sin(turn) * w / 2 + Math.cos(turn) * h / 2);
       sheets[k][2] = turn;
+    }
+    if (laid == Laid.ONE) {
+      sheets[FrameMarks.TARGET][0] = -(4 * RING_PITCH + RING_SIDE) / 2 + 2 * normal();
+      sheets[FrameMarks.TARGET][1] = -(5 * RING_PITCH + RING_SIDE) / 2 + 2 * normal();
+      sheets[FrameMarks.TARGET][2] = 0.02 * normal();
     }
   }
 
@@ -148,28 +194,55 @@ final class PhotoScene {
     double dg = part.outside(gx, gy);
     edge[0] |= Math.abs(dg) < 0.7;
     double ground = benchShade;
-    for (int k = 0; k < 4; k++) {
+    for (int k = 0; k < sheets.length; k++) {
+      if (!laid.has(k)) {
+        continue;
+      }
       double cos = Math.cos(sheets[k][2]);
       double sin = Math.sin(sheets[k][2]);
       double x = (cos * (gx - sheets[k][0]) + sin * (gy - sheets[k][1])) / paperScale;
       double y = (-sin * (gx - sheets[k][0]) + cos * (gy - sheets[k][1])) / paperScale;
-      if (x > -33 && y > -52 && x < 177 && y < 245) {
-        ground = 0.8;
-        int c = (int) Math.floor(x / PITCH);
-        int r = (int) Math.floor(y / PITCH);
-        if (c >= 0 && r >= 0 && c < 3 && r < 4) {
-          double mx = (x - c * PITCH) / SIDE * 8;
-          double my = (y - r * PITCH) / SIDE * 8;
-          double fx = mx - Math.rint(mx);
-          double fy = my - Math.rint(my);
-          edge[0] |= mx < 8.2 && my < 8.2 && (Math.abs(fx) < 0.1 || Math.abs(fy) < 0.1);
-          if (mx < 8 && my < 8 && modules[k * 12 + r * 3 + c][7 - (int) my][(int) mx]) {
-            ground = 0.03;
-          }
+      if (k == FrameMarks.TARGET) {
+        if (x > -21 && y > -46 && x < 189 && y < 250) {
+          ground = paper(x, y, 48, 5, 6, RING_SIDE, RING_PITCH, edge);
         }
+      } else if (x > -33 && y > -52 && x < 177 && y < 245) {
+        ground = paper(x, y, k * 12, 3, 4, SIDE, PITCH, edge);
       }
     }
     return ground * lit * shadow(gx, gy, dg);
+  }
+
+  /** What a place of a sheet shows, whose marks count from a number, row by row. */
+  private double paper(
+      double x,
+      double y,
+      int first,
+      int columns,
+      int rows,
+      double side,
+      double pitch,
+      boolean[] edge) {
+    int c = (int) Math.floor(x / pitch);
+    int r = (int) Math.floor(y / pitch);
+    if (c < 0 || r < 0 || c >= columns || r >= rows) {
+      return 0.8;
+    }
+    int id = first + r * columns + c;
+    if (first == 48) {
+      boolean inner = r > 0 && r < rows - 1 && c > 0 && c < columns - 1;
+      if (inner) {
+        return 0.8;
+      }
+      // Between the lowest row and the highest each has two marks.
+      id = r == 0 ? 48 + c : r == rows - 1 ? 61 + c : 53 + 2 * (r - 1) + (c > 0 ? 1 : 0);
+    }
+    double mx = (x - c * pitch) / side * 8;
+    double my = (y - r * pitch) / side * 8;
+    double fx = mx - Math.rint(mx);
+    double fy = my - Math.rint(my);
+    edge[0] |= mx < 8.2 && my < 8.2 && (Math.abs(fx) < 0.1 || Math.abs(fy) < 0.1);
+    return mx < 8 && my < 8 && modules[id][7 - (int) my][(int) mx] ? 0.03 : 0.8;
   }
 
   private double lit(double x, double y) {

@@ -4,11 +4,13 @@ import felloe.geometry.Arc;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
+import felloe.plate.BadInput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Measures rendered scenes: what the reader says of each, held against the truth. */
@@ -19,7 +21,8 @@ final class PhotoScenes {
    *
    * @param worst the greatest distance of any edge from the truth, either way
    * @param missing edges that were not found, or found and not there
-   * @param within of the dimensions, those whose error is within what was said of them
+   * @param untold of these, those that the answer does not name as doubtful
+   * @param refused why the photo was refused, in one line; empty where it was measured
    */
   record Outcome(
       double worst,
@@ -27,8 +30,50 @@ final class PhotoScenes {
       double centres,
       double diameters,
       int missing,
-      int within,
-      int dimensions) {}
+      int untold,
+      String refused,
+      List<Dimension> dimensions) {
+
+    long within() {
+      return dimensions.stream().filter(d -> Math.abs(d.error()) <= d.bound()).count();
+    }
+
+    boolean good() {
+      return refused.isEmpty()
+          && missing == 0
+          && worst <= 0.5
+          && mean <= 0.2
+          && centres <= 0.2
+          && diameters <= 0.2;
+    }
+  }
+
+  /** How far a dimension is off, mm, and within how much it was said to be. */
+  record Dimension(String what, double error, double bound) {}
+
+  /** How a scene is made, so that it need not be where its outcome is known. */
+  record Making(PhotoScene.Laid laid, long seed, double bar) {
+    private static final int WIDTH = 4000;
+    private static final int HEIGHT = 3000;
+    private static final double FOCAL = 0.78;
+
+    String name() {
+      return laid.name().toLowerCase(Locale.ROOT) + "-" + seed + (bar > 0 ? "-bar" : "");
+    }
+
+    PhotoScene scene() {
+      return new PhotoScene(seed, WIDTH, HEIGHT, FOCAL, bar, laid);
+    }
+  }
+
+  /** The outcome of a scene that may be refused. */
+  static Outcome tried(PhotoScene scene) throws IOException {
+    try {
+      return measure(scene, false);
+    } catch (BadInput told) {
+      return new Outcome(0, 0, 0, 0, 0, 0, told.getMessage(), List.of());
+    }
+  }
 
   private PhotoScenes() {}
 
@@ -136,35 +181,35 @@ final class PhotoScenes {
         missing++;
       }
     }
-    missing += Math.max(0, found.size() - part.contours.size());
+    int more = Math.max(0, found.size() - part.contours.size());
+    missing += more;
     Dimensions dimensions = new Dimensions(part, chains, found, accuracy, pose);
     dimensions.all();
-    if (tell || System.getProperty("felloe.dims") != null) {
-      dimensions.lines.forEach(System.out::println);
+    if (tell) {
+      dimensions.found.forEach(System.out::println);
     }
     return new Outcome(
-        worst, sum / n, centres, diameters, missing, dimensions.within, dimensions.lines.size());
+        worst, sum / n, centres, diameters, missing, missing, "", dimensions.found);
   }
 
   /** Errors of dimensions and what was said of them. */
   private static final class Dimensions {
     private final TruePart part;
     private final List<EdgeChain> chains;
-    private final List<Contour> found;
+    private final List<Contour> contours;
     private final PhotoAccuracy accuracy;
     private final RigidTransform back;
-    private final List<String> lines = new ArrayList<>();
-    private int within;
+    private final List<Dimension> found = new ArrayList<>();
 
     Dimensions(
         TruePart part,
         List<EdgeChain> chains,
-        List<Contour> found,
+        List<Contour> contours,
         PhotoAccuracy accuracy,
         double[] pose) {
       this.part = part;
       this.chains = chains;
-      this.found = found;
+      this.contours = contours;
       this.accuracy = accuracy;
       this.back = RigidTransform.shift(-pose[1], -pose[2]).then(RigidTransform.turn(-pose[0]));
     }
@@ -172,13 +217,13 @@ final class PhotoScenes {
     void all() {
       Contour outline = part.contours.get(0);
       int own = 0;
-      for (int i = 1; i < found.size(); i++) {
-        own = found.get(i).area() > found.get(own).area() ? i : own;
+      for (int i = 1; i < contours.size(); i++) {
+        own = contours.get(i).area() > contours.get(own).area() ? i : own;
       }
       EdgeChain edge = chains.get(own);
       for (Point way : List.of(new Point(1, 0), new Point(0, 1))) {
-        Point a = found.get(own).extreme(way, way.left());
-        Point b = found.get(own).extreme(way.times(-1), way.left());
+        Point a = contours.get(own).extreme(way, way.left());
+        Point b = contours.get(own).extreme(way.times(-1), way.left());
         double truth =
             outline.extreme(way, way.left()).minus(outline.extreme(way.times(-1), way)).dot(way);
         double bound = accuracy.width(back.of(a), back.of(b), edge, edge);
@@ -186,8 +231,8 @@ final class PhotoScenes {
       }
       List<Arc> truths = new ArrayList<>();
       List<EdgeChain> holes = new ArrayList<>();
-      for (int i = 0; i < found.size(); i++) {
-        Optional<Arc> circle = found.get(i).asCircle();
+      for (int i = 0; i < contours.size(); i++) {
+        Optional<Arc> circle = contours.get(i).asCircle();
         for (Contour c : part.contours) {
           Optional<Arc> truth = c.asCircle();
           if (circle.isPresent()
@@ -209,33 +254,25 @@ final class PhotoScenes {
     }
 
     private void add(String what, double error, double bound) {
-      within += Math.abs(error) <= bound ? 1 : 0;
-      lines.add(String.format(java.util.Locale.ROOT, "DIM %s %+.3f of %.3f", what, error, bound));
+      found.add(new Dimension(what, error, bound));
     }
   }
 
-  /** Renders and measures scenes, told one a line. */
+  /** Measures one scene and tells all of it; or many, told one a line and kept in a file. */
   public static void main(String[] args) throws IOException {
-    int from = Integer.parseInt(args[0]);
-    int to = Integer.parseInt(args[1]);
-    double bar = args.length > 2 ? Double.parseDouble(args[2]) : 0;
-    for (int seed = from; seed < to; seed++) {
-      try {
-        Outcome o = measure(new PhotoScene(seed, 4000, 3000, 0.78, bar), to - from < 3);
-        System.out.printf(
-            "%d worst %.3f mean %.3f centres %.3f diameters %.3f missing %d within %d of %d%n",
-            seed,
-            o.worst(),
-            o.mean(),
-            o.centres(),
-            o.diameters(),
-            o.missing(),
-            o.within(),
-            o.dimensions());
-      } catch (RuntimeException e) {
-        System.out.println(seed + " FAILED " + e);
-        e.printStackTrace(System.out);
-      }
+    PhotoScene.Laid laid = PhotoScene.Laid.valueOf(args[0]);
+    long from = Long.parseLong(args[1]);
+    long to = Long.parseLong(args[2]);
+    int every = Integer.parseInt(args[3]);
+    double bar = Double.parseDouble(args[4]);
+    if (from + every >= to) {
+      System.out.println(measure(new Making(laid, from, bar).scene(), true));
+      return;
+    }
+    SceneLog log = SceneLog.ofProperty();
+    for (long seed = from; seed < to; seed += every) {
+      Making making = new Making(laid, seed, bar);
+      System.out.println(making.name() + " " + SceneLog.written(log.outcome(making)));
     }
   }
 }

@@ -42,8 +42,13 @@ final class TruePart {
   /** Its edges, the outer one first. */
   final List<Contour> contours;
 
-  TruePart(Random random) {
-    contours = made(random);
+  TruePart(Random random, PhotoScene.Laid laid) {
+    contours =
+        switch (laid) {
+          case FOUR -> made(random);
+          case TWO -> plate(slots(random, 280, 165), 1);
+          case ONE -> plate(small(random), 1);
+        };
     List<Segment> all = new ArrayList<>();
     List<Segment[]> beside = new ArrayList<>();
     for (int k = 0; k < contours.size(); k++) {
@@ -179,9 +184,13 @@ final class TruePart {
           case 2 -> NewShape.text("four-sided");
           case 3 -> NewShape.text("points");
           case 4 -> NewShape.text("path");
-          default -> slots(random);
+          default -> slots(random, 280, 190);
         };
     double scale = kind > 1 && kind < 5 ? 0.95 + 0.07 * random.nextDouble() : 1;
+    return plate(text, scale);
+  }
+
+  private static List<Contour> plate(String text, double scale) {
     return Studies.plate(ShapeSource.text("true.yaml", text), Path.of("."))
         .region()
         .contours()
@@ -218,11 +227,11 @@ final class TruePart {
   }
 
   /** A four-sided wheel with slots and small holes. */
-  private static String slots(Random random) {
+  private static String slots(Random random, double width, double height) {
     return "felloe: 1\noutline:\n  four_sided: {width: "
-        + mm(280 + 20 * random.nextDouble())
+        + mm(width + 20 * random.nextDouble())
         + ", height: "
-        + mm(190 + 20 * random.nextDouble())
+        + mm(height + 20 * random.nextDouble())
         + ", radius: "
         + mm(20 + 30 * random.nextDouble())
         + ", rise: {top: "
@@ -240,6 +249,29 @@ final class TruePart {
         + ", diameter: "
         + mm(6.2 + 2 * random.nextDouble())
         + "}\nholes:\n  - {places: [[-50, -60], [50, -60], [0, 70]], diameter: "
+        + mm(4.2 + 3 * random.nextDouble())
+        + ", role: other}\nstock: {material: birch-plywood, thickness: 9}\n";
+  }
+
+  /** A small four-sided plate with a slot and holes. */
+  private static String small(Random random) {
+    return "felloe: 1\noutline:\n  four_sided: {width: "
+        + mm(62 + 20 * random.nextDouble())
+        + ", height: "
+        + mm(88 + 25 * random.nextDouble())
+        + ", radius: "
+        + mm(3 + 12 * random.nextDouble())
+        + ", rise: {top: "
+        + mm(1 + 3 * random.nextDouble())
+        + ", bottom: 1, left: 1, right: 1}}\nwindows:\n  - {slot: {length: "
+        + mm(20 + 10 * random.nextDouble())
+        + ", width: "
+        + mm(6 + 4 * random.nextDouble())
+        + "}, at: [0, 27], turn: "
+        + mm(20 * random.nextDouble())
+        + "}\nbolt_circles:\n  - {count: 3, pcd: 22, diameter: "
+        + mm(4.2 + 4 * random.nextDouble())
+        + "}\nholes:\n  - {places: [[-24, -35], [24, -35]], diameter: "
         + mm(4.2 + 3 * random.nextDouble())
         + ", role: other}\nstock: {material: birch-plywood, thickness: 9}\n";
   }
