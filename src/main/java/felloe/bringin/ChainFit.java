@@ -13,6 +13,14 @@ final class ChainFit {
 
   private static final int ROUNDS = 12;
 
+  /**
+   * Residuals of so much count at first, mm, and from step to step of this share of it: the few
+   * places of a rounded corner that lie off a chain which fits all others would never be heard.
+   */
+  private static final double EASY = 0.2;
+
+  private static final double EASE = 0.6;
+
   private static final double TANGENT_SPREAD = Math.toRadians(0.6);
 
   /** The same of an arc that rounds a corner. */
@@ -63,9 +71,10 @@ final class ChainFit {
   static EdgeChain of(EdgeChain chain, List<EdgeChain.Measured> places, int sites) {
     ChainFit fit = new ChainFit(chain);
     for (int round = 0; round < ROUNDS; round++) {
-      double scale = scale(fit.chain, places);
+      double easy = EASY * Math.pow(EASE, round);
+      double scale = Math.max(scale(fit.chain, places), easy);
       double moved = chain.round() ? fit.circleStep(places, scale) : fit.step(places, scale);
-      if (moved < STEP) {
+      if (moved < STEP && easy < LEAST_SPREAD) {
         break;
       }
     }

@@ -39,7 +39,42 @@ final class ChainShape {
   /** Blur makes a corner no rounder than this, mm. */
   private static final double ROUNDEST = 1;
 
+  /** An arc along which so many of an edge's places lie, share, is likely to be a whole circle. */
+  private static final double NEARLY_WHOLE = 0.85;
+
+  /** If it is, the others were seen badly and lie no farther off, mm. */
+  private static final double SEEN_BADLY = 0.25;
+
+  /** Share of places that count for nothing. */
+  private static final double ASTRAY = 0.03;
+
   private ChainShape() {}
+
+  /** A circle where all but a short stretch is one, and that one nearly so. */
+  static EdgeChain circled(EdgeChain chain, List<EdgeChain.Measured> places) {
+    if (chain.round() || places.isEmpty()) {
+      return chain;
+    }
+    double scale = 3 * Math.max(2 * ChainFit.LEAST_SPREAD, chain.spread());
+    for (Segment segment : chain.segments()) {
+      if (segment instanceof Arc arc && Math.abs(arc.sweep()) > Math.PI) {
+        List<Point> on = new ArrayList<>();
+        int bad = 0;
+        for (EdgeChain.Measured m : places) {
+          double off = Math.abs(m.at().distance(arc.centre()) - arc.radius());
+          bad += off > SEEN_BADLY ? 1 : 0;
+          if (off < scale) {
+            on.add(m.at());
+          }
+        }
+        if (bad <= ASTRAY * places.size() && on.size() > NEARLY_WHOLE * places.size()) {
+          return EdgeChain.circle(arc.centre(), arc.radius(), arc.sweep() < 0)
+              .known(chain.spread(), chain.found());
+        }
+      }
+    }
+    return chain;
+  }
 
   /** Fitted to the places once more, without short stretches that explain next to nothing. */
   static EdgeChain simplified(EdgeChain chain, List<EdgeChain.Measured> places) {

@@ -11,6 +11,9 @@ final class EdgeFit {
   /** Steps that explain less of the values' squares are no edge. */
   private static final double LEAST_SHARE = 0.5;
 
+  /** Steps that rise by less of all that the values do are none: a soft shadow's slope is. */
+  private static final double LEAST_RISE = 0.25;
+
   /** Light below which noise does not fall further. */
   private static final double DARKEST = 0.01;
 
@@ -114,12 +117,26 @@ final class EdgeFit {
       return Found.NONE;
     }
     double rise = levels[1] + levels[2];
+    double steep = Math.max(Math.abs(rise), Math.max(Math.abs(levels[1]), Math.abs(levels[2])));
+    if (steps.evenly() && steep < LEAST_RISE * range(values)) {
+      return Found.NONE;
+    }
     return new Found(
         at,
         rise,
         Math.sqrt(Math.max(0, squares) / values.length),
         levels[0] > 0 ? -levels[1] / levels[0] : steps.darker(),
         Math.abs(levels[2]) > Math.abs(levels[1]));
+  }
+
+  private static double range(double[] values) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (double value : values) {
+      low = Math.min(low, value);
+      high = Math.max(high, value);
+    }
+    return high - low;
   }
 
   /**

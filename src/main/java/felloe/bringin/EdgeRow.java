@@ -22,7 +22,7 @@ final class EdgeRow {
   private static final double BEYOND = 3;
 
   /** How much darker than the face a wall is, before anything is seen of it; an assumption. */
-  private static final double WALL_DARKER = 0.3;
+  static final double WALL_DARKER = 0.3;
 
   /** How much a wall's shade that is guessed, and one that was seen, is believed. */
   private static final double GUESSED = 0.05;

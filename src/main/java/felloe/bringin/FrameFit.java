@@ -1,6 +1,7 @@
 package felloe.bringin;
 
 import felloe.geometry.Point;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -31,6 +32,9 @@ final class FrameFit {
 
   private static final double LEAST_DAMPING = 1e-12;
   private static final double DAMPED = 1e-8;
+
+  /** By what a sheet is lifted to learn what follows, mm. */
+  private static final double LIFT_STEP = 0.01;
 
   private final OptionalDouble height;
 
@@ -70,7 +74,14 @@ final class FrameFit {
     fit.settle(FAR, true);
     fit.settle(1.0, false);
     for (int round = 0; round < 3; round++) {
-      fit.sights = fit.marks.sides(seen, fit.camera(), fit.laid, fit.numbers, round == 0 ? 5 : 3);
+      List<MarkSides.Sight> sides =
+          round == 0
+              ? fit.marks.sidesAtFirst(seen, fit.camera(), fit.laid, fit.numbers, 4)
+              : fit.marks.sides(seen, fit.camera(), fit.laid, fit.numbers, 3);
+      if (sides.isEmpty()) {
+        break;
+      }
+      fit.sights = sides;
       fit.settle(0.05, false);
     }
     return fit;
@@ -85,9 +96,16 @@ final class FrameFit {
     return noise;
   }
 
-  /** Blur of the photo's edges, standard deviation in pixels. */
+  /** Blur of the photo's edges, standard deviation in pixels; infinite where none can be found. */
   double blur() {
     return marks.blur();
+  }
+
+  /**
+   * The blur that would make the marks' sides as soft as they are, standard deviation in pixels.
+   */
+  double softness(List<MarksFound.Seen> seen) {
+    return marks.softness(seen);
   }
 
   /** The sheet on whose first mark the paper's origin lies. */
@@ -126,9 +144,53 @@ final class FrameFit {
     return least;
   }
 
+  /**
+   * A sheet that lies higher than the first one.
+   *
+   * @param height mm; less than 0 where it lies lower
+   * @param spread of that, standard deviation, mm
+   */
+  record Lift(int sheet, double height, double spread) {}
+
+  /**
+   * How much higher each sheet lies than the first one, by what is left over at the marks when all
+   * are taken to lie on one plane: camera and sheets give way to a lift and hide it nearly, so that
+   * it is fitted beside all that.
+   */
+  List<Lift> lifts() {
+    int n = numbers.length;
+    List<Integer> others = new ArrayList<>();
+    for (int sheet = 0; sheet < laid.at().length; sheet++) {
+      if (laid.at()[sheet] > 0) {
+        others.add(sheet);
+      }
+    }
+    NormalEquations equations = equations(others);
+    double[] step = equations.step(0);
+    double[][] covariance = equations.inverse();
+    List<Lift> all = new ArrayList<>();
+    for (int i = 0; i < others.size(); i++) {
+      all.add(new Lift(others.get(i), step[n + i], Math.sqrt(covariance[n + i][n + i])));
+    }
+    return all;
+  }
+
   /** Blocks of marks on the plane of the paper. */
   List<FrameMarks.Block> blocks() {
     return laid.blocks(numbers);
+  }
+
+  /** How far from straight down the camera sees the middle of the marks, radians. */
+  double aside() {
+    Point middle = Point.ORIGIN;
+    List<FrameMarks.Block> blocks = blocks();
+    for (FrameMarks.Block block : blocks) {
+      for (Point p : block.corners()) {
+        middle = middle.plus(p, 1.0 / (blocks.size() * block.corners().size()));
+      }
+    }
+    double[] at = camera().stands();
+    return Math.atan2(middle.distance(new Point(at[0], at[1])), at[2]);
   }
 
   /** Variances and covariances of the numbers of camera and sheets. */
@@ -217,8 +279,14 @@ final class FrameFit {
   }
 
   private NormalEquations equations() {
+    return equations(List.of());
+  }
+
+  /** With the heights of some sheets over the plane as unknowns after all others. */
+  private NormalEquations equations(List<Integer> lifted) {
     int n = numbers.length;
-    NormalEquations equations = new NormalEquations(n);
+    int unknowns = n + lifted.size();
+    NormalEquations equations = new NormalEquations(unknowns);
     double[] moved = numbers.clone();
     Camera camera = camera();
     Camera[] cameras = new Camera[Camera.NUMBERS];
@@ -236,7 +304,7 @@ final class FrameFit {
       if (Math.abs(r) > OUTLIER * noise) {
         continue;
       }
-      double[] row = new double[n];
+      double[] row = new double[unknowns];
       for (int i = 0; i < Camera.NUMBERS; i++) {
         row[i] = (residual(sight, cameras[i], numbers) - r) / by[i];
       }
@@ -246,17 +314,21 @@ final class FrameFit {
         row[i] = (residual(sight, camera, moved) - r) / by[i];
         moved[i] = numbers[i];
       }
+      int high = lifted.indexOf(sight.sheet());
+      if (high >= 0) {
+        row[n + high] = (residual(sight, camera, numbers, LIFT_STEP) - r) / LIFT_STEP;
+      }
       equations.add(row, r, 1 / (noise * noise));
     }
     for (int i = 0; i < n; i++) {
       if (spread[i] > 0) {
-        double[] row = new double[n];
+        double[] row = new double[unknowns];
         row[i] = 1;
         equations.add(row, numbers[i] - likely[i], 1 / (spread[i] * spread[i]));
       }
     }
     if (height.isPresent()) {
-      double[] row = new double[n];
+      double[] row = new double[unknowns];
       double high = camera.stands()[2];
       for (int i = Camera.TURN; i < Camera.NUMBERS; i++) {
         row[i] = (cameras[i].stands()[2] - high) / by[i];
@@ -268,9 +340,14 @@ final class FrameFit {
   }
 
   private double residual(MarkSides.Sight sight, Camera camera, double[] all) {
+    return residual(sight, camera, all, 0);
+  }
+
+  /** With the sheet so high over the plane of the paper, mm. */
+  private double residual(MarkSides.Sight sight, Camera camera, double[] all, double height) {
     Point p = laid.laid(sight.sheet(), sight.place(), all);
     double[] pixel = new double[2];
-    camera.project(p.x(), p.y(), 0, pixel);
+    camera.project(p.x(), p.y(), height, pixel);
     return sight.across().x() * (pixel[0] - sight.pixel().x())
         + sight.across().y() * (pixel[1] - sight.pixel().y());
   }

@@ -2,6 +2,7 @@ package felloe.bringin;
 
 import felloe.geometry.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -19,12 +20,21 @@ final class HoleFit {
   private static final double DARKEST = 0.01;
 
   /**
-   * Levels: face and its slopes; wall, and how it grows lighter to one side; ground and its slopes.
+   * Levels: face and its slopes; wall, and how it grows lighter to one side; ground, its slopes and
+   * its bends: a soft shadow lies over part of it.
    */
-  private static final int TERMS = 9;
+  private static final int TERMS = 12;
 
   /** Slopes are held to 0 by this share of a value's weight: few pixels tell them. */
   private static final double HELD = 2e-3;
+
+  /** So many starts are followed, no two of them as near to each other, mm. */
+  private static final int STARTS = 4;
+
+  private static final double APART = 0.55;
+
+  /** How much a wall is held to the shade that it is likely to have, share of a value's weight. */
+  private static final double WALL_HELD = 1e-3;
 
   /** Where the search begins to halve its steps, mm, and ends. */
   private static final double WIDE = 0.3;
@@ -33,6 +43,9 @@ final class HoleFit {
 
   /** Of the differences from an even patch so much must be explained. */
   private static final double EXPLAINED = 0.93;
+
+  /** What stands out little must be placed within this to be a hole, standard deviation, mm. */
+  private static final double PLACED = 0.06;
 
   /** Keeps levels that nothing tells at 0. */
   private static final double NOTHING = 1e-9;
@@ -61,12 +74,19 @@ final class HoleFit {
    * A hole.
    *
    * @param explained share of the patch's differences from an even one
+   * @param explainable the same share of what is left when the photo's own noise, as the face round
+   *     the hole has it, is taken off
    * @param spread standard deviation of the radius and of each figure of the centre, mm
    */
-  record Hole(Point centre, double radius, double explained, double spread) {
+  record Hole(Point centre, double radius, double explained, double explainable, double spread) {
 
     boolean well() {
       return explained >= EXPLAINED;
+    }
+
+    /** Whether it is one although it stands out little: all but noise is explained by it. */
+    boolean faint() {
+      return explainable >= EXPLAINED && spread <= PLACED;
     }
   }
 
@@ -79,16 +99,21 @@ final class HoleFit {
     for (Point p : coarse) {
       middle = middle.plus(p, 1.0 / coarse.size());
     }
-    double area = Math.abs(EdgeTrace.area(coarse));
-    double seen = Math.sqrt(area / Math.PI);
+    return near(middle, Math.sqrt(Math.abs(EdgeTrace.area(coarse)) / Math.PI));
+  }
+
+  /**
+   * The hole nearest to something round.
+   *
+   * @param seen its radius, of the rim or of the ground that is seen through it, mm
+   */
+  Hole near(Point middle, double seen) {
     Point shift = stands.minus(middle).times(rises);
     double most = seen + shift.norm() + 1;
     double[] g = camera.growth(middle, thickness);
     double perMm = Math.sqrt(Math.abs(g[0] * g[3] - g[1] * g[2]));
     List<Dot> dots = dots(middle, most, perMm, 2);
-    Point start = middle;
-    double radius = seen;
-    double best = Double.POSITIVE_INFINITY;
+    List<Start> starts = new ArrayList<>();
     double stride = 0.5;
     // The middle lies between that of the ground that is seen and half a wall's width back.
     double along = shift.norm() / 2 + 0.5;
@@ -97,17 +122,32 @@ final class HoleFit {
       for (double b = -0.5; b <= 0.6; b += stride) {
         Point c = middle.plus(way, a).plus(way.left(), b);
         for (double r = 0.8 * seen; r <= most; r += 0.3) {
-          double off = off(dots, c, r, perMm);
-          if (off < best) {
-            best = off;
-            start = c;
-            radius = r;
-          }
+          starts.add(new Start(c, r, off(dots, c, r, perMm)));
         }
       }
     }
-    List<Dot> all = dots(start, radius, perMm, 1);
-    return narrowed(all, start, radius, perMm);
+    starts.sort(Comparator.comparingDouble(Start::off));
+    // The least of these need not lie beside the least of all: several are followed down.
+    // On one patch, for what is left over to be comparable.
+    Start first = starts.get(0);
+    List<Dot> patch = dots(first.c(), first.r() + APART, perMm, 1);
+    List<Start> tried = new ArrayList<>();
+    Hole best = null;
+    for (Start start : starts) {
+      if (tried.size() < STARTS && tried.stream().noneMatch(t -> t.beside(start))) {
+        tried.add(start);
+        Hole hole = narrowed(patch, start.c(), start.r(), perMm);
+        best = best == null || hole.explained() > best.explained() ? hole : best;
+      }
+    }
+    return best;
+  }
+
+  /** Where the search may begin. */
+  private record Start(Point c, double r, double off) {
+    boolean beside(Start other) {
+      return c.distance(other.c) < APART && Math.abs(r - other.r) < APART;
+    }
   }
 
   private Hole narrowed(List<Dot> dots, Point start, double first, double perMm) {
@@ -151,7 +191,10 @@ final class HoleFit {
     // Neighbouring pixels of a photo err together, over two pixels each way.
     double noise = 4 * best / Math.max(1, dots.size() - TERMS - 3);
     double spread = bend > 0 ? Math.sqrt(2 * noise / bend) : Double.POSITIVE_INFINITY;
-    return new Hole(c, r, 1 - best / all, spread);
+    double noise0 = noise(dots, c, r + 2 * blur / perMm) * dots.size();
+    double left = Math.max(0, best - noise0);
+    double explainable = left / Math.max(left, Math.max(LEAST, all - noise0));
+    return new Hole(c, r, 1 - best / all, 1 - explainable, spread);
   }
 
   private List<Dot> dots(Point middle, double radius, double perMm, int every) {
@@ -177,6 +220,24 @@ final class HoleFit {
     }
     double mean = sum / Math.max(1, all.size());
     return all.stream().map(d -> new Dot(d.x(), d.y(), d.value(), d.weight() / mean)).toList();
+  }
+
+  /** The weighted mean square of what the face beyond a circle differs from even shades. */
+  private static double noise(List<Dot> dots, Point c, double radius) {
+    NormalEquations equations = new NormalEquations(3);
+    List<Dot> beyond =
+        dots.stream().filter(d -> Math.hypot(d.x() - c.x(), d.y() - c.y()) > radius).toList();
+    for (Dot d : beyond) {
+      double[] row = {1, d.x() - c.x(), d.y() - c.y()};
+      equations.add(row, -d.value(), d.weight());
+    }
+    double[] level = equations.step(NOTHING);
+    double sum = 0;
+    for (Dot d : beyond) {
+      double off = d.value() - level[0] - level[1] * (d.x() - c.x()) - level[2] * (d.y() - c.y());
+      sum += d.weight() * off * off;
+    }
+    return sum / Math.max(1, beyond.size() - 3);
   }
 
   private static double even(List<Dot> dots) {
@@ -220,6 +281,9 @@ final class HoleFit {
       t[6] = ground;
       t[7] = ground * dx;
       t[8] = ground * dy;
+      t[9] = ground * dx * dx;
+      t[10] = ground * dx * dy;
+      t[11] = ground * dy * dy;
       double w = dot.weight();
       squares += w * dot.value() * dot.value();
       for (int i = 0; i < TERMS; i++) {
@@ -233,8 +297,15 @@ final class HoleFit {
       }
     }
     for (int i = 0; i < TERMS; i++) {
-      m[i][i] += NOTHING + (i % 3 == 0 ? 0 : HELD * dots.size());
+      m[i][i] += NOTHING + (i % 3 == 0 && i < 9 ? 0 : HELD * dots.size());
     }
+    // A wall as light as the ground would make a smaller hole that fits as well: held to the
+    // face's.
+    double held = WALL_HELD * dots.size();
+    double share = 1 - EdgeRow.WALL_DARKER;
+    m[0][0] += held * share * share;
+    m[3][0] -= held * share;
+    m[3][3] += held;
     return LeastSquares.left(m, squares, LEAST);
   }
 }

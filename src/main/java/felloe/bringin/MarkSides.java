@@ -19,8 +19,14 @@ final class MarkSides {
   /** How far from a mark's corner its side is looked at: its rounding by blur stays outside. */
   private static final double MARGIN = 0.08;
 
+  /** Blurs that are tried in turn until sides are found, standard deviations in pixels. */
+  private static final double[] BLURS = {1, 2.5, 5, 9};
+
+  /** The blur is looked for up to this, standard deviation in pixels. */
+  private static final double MOST_BLUR = 14;
+
   private final Light light;
-  private double blur = 1;
+  private double blur = BLURS[0];
 
   MarkSides(Light light) {
     this.light = light;
@@ -49,6 +55,24 @@ final class MarkSides {
       }
     }
     return all;
+  }
+
+  /**
+   * The same for the first time, when the blur is not known yet.
+   *
+   * @return none where the photo is too blurred to show them
+   */
+  List<Sight> sidesAtFirst(
+      List<MarksFound.Seen> seen, Camera camera, SheetsLaid laid, double[] numbers, double reach) {
+    for (double tried : BLURS) {
+      blur = tried;
+      List<Sight> all = sides(seen, camera, laid, numbers, reach + tried);
+      if (all.size() >= FEWEST / 2 * seen.size()) {
+        return all;
+      }
+    }
+    blur = Double.POSITIVE_INFINITY;
+    return List.of();
   }
 
   /** Places along the sides, looked for within so many pixels of where they should be. */
@@ -87,9 +111,9 @@ final class MarkSides {
   private EdgeFit.Found across(
       Point pixel, Point across, Point tangent, double reach, double width) {
     double step = 0.5;
-    int half = (int) Math.ceil((reach + 3) / step);
+    int half = (int) Math.ceil((reach + 3 * Math.max(1, width)) / step);
     double[] values = new double[2 * half + 1];
-    if (!light.holds(pixel.x(), pixel.y(), reach + 6)) {
+    if (!light.holds(pixel.x(), pixel.y(), reach + 3 + 3 * Math.max(1, width))) {
       return EdgeFit.Found.NONE;
     }
     for (int i = -half; i <= half; i++) {
@@ -104,11 +128,43 @@ final class MarkSides {
         values, -half * step, step, -reach, reach, new EdgeFit.Steps(0, false, 1, 0, width, true));
   }
 
+  /**
+   * How soft the sides are, as the blur that would make them rise as little from pixel to pixel as
+   * they do, standard deviation in pixels: true too where the photo is so blurred that no step fits
+   * any more.
+   */
+  double softness(List<MarksFound.Seen> seen) {
+    List<Double> all = new ArrayList<>();
+    for (MarksFound.Seen one : seen) {
+      for (int k = 0; k < 4; k++) {
+        Point a = one.corners().get(k);
+        Point b = one.corners().get((k + 1) % 4);
+        Point out = b.minus(a).unit().left();
+        int half = (int) Math.max(3, a.distance(b) / FrameMarks.MODULES);
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        double steepest = 0;
+        double before = Double.NaN;
+        for (int i = -half; i <= half; i++) {
+          Point p = a.middle(b).plus(out, i);
+          double value = light.at(p.x(), p.y());
+          low = Math.min(low, value);
+          high = Math.max(high, value);
+          steepest = i > -half ? Math.max(steepest, Math.abs(value - before)) : 0;
+          before = value;
+        }
+        all.add((high - low) / (steepest * Math.sqrt(2 * Math.PI)));
+      }
+    }
+    all.sort(Double::compare);
+    return all.get(all.size() / 2);
+  }
+
   /** The blur that fits a few dozen of the sides best. */
   private double blurOf(List<Sight> all) {
     double best = Double.POSITIVE_INFINITY;
     double kept = blur;
-    for (double width = 0.4; width < 4; width *= 1.12) {
+    for (double width = 0.4; width < MOST_BLUR; width *= 1.12) {
       double off = 0;
       for (int i = 0; i < all.size(); i += Math.max(1, all.size() / 60)) {
         Sight sight = all.get(i);

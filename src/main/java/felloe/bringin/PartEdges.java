@@ -39,7 +39,7 @@ final class PartEdges {
   private static final double NOT_ROUND = 0.8;
 
   /** Radius of a hole that is looked at as a whole, mm. */
-  private static final double SMALL = 12;
+  static final double SMALL = 12;
 
   /**
    * Radius of a hole of whose ground so little is seen that it is measured as a whole, mm; on the
@@ -113,9 +113,16 @@ final class PartEdges {
     }
     return first.map(
         chain -> {
-          EdgeChain near = measured(measured(ChainShape.rounded(chain), ROUNDED), REACHES[1]);
-          return measured(ChainShape.sharpened(near), REACHES[2]);
+          EdgeChain begin = circled(chain);
+          EdgeChain near = measured(measured(ChainShape.rounded(begin), ROUNDED), REACHES[1]);
+          EdgeChain last = measured(ChainShape.sharpened(near), REACHES[2]);
+          EdgeChain round = circled(last);
+          return round.round() && !last.round() ? measured(round, REACHES[2]) : last;
         });
+  }
+
+  private EdgeChain circled(EdgeChain chain) {
+    return chain.round() ? chain : ChainShape.circled(chain, edge(chain, REACHES[0]));
   }
 
   /** Fitted to the edge as the photo has it along the chain itself. */

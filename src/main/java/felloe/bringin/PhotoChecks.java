@@ -27,6 +27,11 @@ final class PhotoChecks {
   /** What is left over at the marks, pixels, when sheets lie flat and still. */
   private static final double RESIDUAL = 0.35;
 
+  /** A sheet that lies so much higher than another makes scale wrong, mm; and told so surely. */
+  private static final double LIFTED = 1.5;
+
+  private static final double SURELY = 6;
+
   /** Light of white paper: brighter is cut off, and darker is lost in noise. */
   private static final double BRIGHTEST = 0.97;
 
@@ -34,6 +39,16 @@ final class PhotoChecks {
 
   /** Black marks that are so light, share of the paper's, are veiled by shine or fog. */
   private static final double VEILED = 0.5;
+
+  /**
+   * Of a photo without any white in it so much is dark, and of one that is cut off so much white.
+   */
+  private static final double NEARLY_ALL = 0.99;
+
+  private static final double MUCH_OF_IT = 0.4;
+
+  /** Pixels that are looked at for that: one in so many, a prime. */
+  private static final int EVERY = 97;
 
   private final String file;
   private final Asked asked;
@@ -47,8 +62,15 @@ final class PhotoChecks {
     return new BadInput(new Problem(Place.ofFile(file), "", value, wanted, cure));
   }
 
-  void marks(List<MarksFound.Seen> seen) {
+  void marks(Light light, List<MarksFound.Seen> seen) {
     if (seen.isEmpty()) {
+      // Why none is seen: the frame cannot be at fault in a photo that is all dark or all white.
+      if (share(light, DARKEST) > NEARLY_ALL) {
+        throw dark();
+      }
+      if (share(light, BRIGHTEST) < 1 - MUCH_OF_IT) {
+        throw bright();
+      }
       throw bad(
           "",
           "shows no mark of the photo frame",
@@ -60,10 +82,10 @@ final class PhotoChecks {
     int[] count = new int[FrameMarks.SHEETS];
     seen.forEach(one -> count[one.mark().sheet()]++);
     int round = 0;
-    int thin = 0;
+    int thin = -1;
     for (int sheet = 0; sheet < FrameMarks.ROUND; sheet++) {
       round += count[sheet] > 0 ? 1 : 0;
-      thin += count[sheet] > 0 && count[sheet] < OF_SHEET ? 1 : 0;
+      thin = count[sheet] > 0 && count[sheet] < OF_SHEET ? sheet : thin;
     }
     if (count[FrameMarks.TARGET] > 0 && round > 0) {
       throw bad(
@@ -77,14 +99,21 @@ final class PhotoChecks {
           "shows one sheet of the frame alone",
           "lay two sheets or four round the part, all of them in the photo");
     }
-    if (seen.size() < FEWEST || thin > 0) {
+    if (thin >= 0) {
+      throw bad(
+          count[thin] + (count[thin] == 1 ? " mark" : " marks"),
+          "of sheet "
+              + (thin + 1)
+              + " alone can be read: at least "
+              + OF_SHEET
+              + " of each sheet must be seen whole",
+          "let nothing lie over the marks, and take the photo so that the sheet is in it whole; or"
+              + " take it away");
+    }
+    if (seen.size() < FEWEST) {
       throw bad(
           seen.size() + " marks",
-          "are too few: at least "
-              + FEWEST
-              + " in all, and "
-              + OF_SHEET
-              + " of each sheet, must be seen whole",
+          "are too few: at least " + FEWEST + " must be seen whole",
           "let nothing lie over the marks, and take the photo so that the sheets are in it whole");
     }
   }
@@ -107,13 +136,10 @@ final class PhotoChecks {
       }
     }
     if (white > BRIGHTEST) {
-      throw bad(
-          "",
-          "is over-exposed: white paper is cut off, and with it where edges are",
-          "take it darker: touch the paper on the camera's screen, or correct the exposure by -1");
+      throw bright();
     }
     if (white < DARKEST) {
-      throw bad("", "is under-exposed", "take it in daylight or with more light, without a flash");
+      throw dark();
     }
     if (black > VEILED * white) {
       throw bad(
@@ -123,20 +149,47 @@ final class PhotoChecks {
     }
   }
 
+  private BadInput bright() {
+    return bad(
+        "",
+        "is over-exposed: white paper is cut off, and with it where edges are",
+        "take it darker: touch the paper on the camera's screen, or correct the exposure by -1");
+  }
+
+  private BadInput dark() {
+    return bad("", "is under-exposed", "take it in daylight or with more light, without a flash");
+  }
+
+  /** Share of a photo that is darker than so much light, by a pixel in every few. */
+  private static double share(Light light, double level) {
+    int darker = 0;
+    int all = 0;
+    for (int k = 0; k < light.values().length; k += EVERY) {
+      darker += light.values()[k] < level ? 1 : 0;
+      all++;
+    }
+    return darker / (double) all;
+  }
+
   void fit(FrameFit fit, List<MarksFound.Seen> seen) {
-    double oblique = Math.toDegrees(fit.camera().oblique());
+    double blur = Math.max(fit.softness(seen), fit.blur());
+    if (!(blur <= BLURRED)) {
+      throw bad(
+          "",
+          "is blurred: edges are spread over "
+              + (Double.isInfinite(blur)
+                  ? "so many pixels that none is found"
+                  : Numbers.brief(4 * blur, 0) + " pixels"),
+          "wipe the lens, let it focus on the part, use a stand or more light");
+    }
+    double oblique = Math.toDegrees(Math.max(fit.camera().oblique(), fit.aside()));
     if (!(oblique <= OBLIQUE)) {
       throw bad(
           Numbers.brief(oblique, 0) + " degrees",
           "is too oblique: at most " + Numbers.brief(OBLIQUE, 0) + " from straight down",
           "hold the camera above the part's middle, looking down");
     }
-    if (!(fit.blur() <= BLURRED)) {
-      throw bad(
-          "",
-          "is blurred: edges are spread over " + Numbers.brief(4 * fit.blur(), 0) + " pixels",
-          "wipe the lens, let it focus on the part, use a stand or more light");
-    }
+    lifts(fit);
     if (!(fit.noise() <= RESIDUAL)) {
       throw bad(
           Numbers.brief(fit.noise(), 2) + " pixels",
@@ -150,6 +203,23 @@ final class PhotoChecks {
           "",
           "shows a sheet whose marks do not lie where those of the others put them",
           "lay all sheets flat on one plane, as they were printed, and let nothing lie over them");
+    }
+  }
+
+  private void lifts(FrameFit fit) {
+    for (FrameFit.Lift lift : fit.lifts()) {
+      double surely = Math.max(LIFTED, SURELY * lift.spread());
+      if (Math.abs(lift.height()) > surely) {
+        throw bad(
+            "sheet " + (lift.sheet() + 1),
+            "lies some "
+                + Numbers.brief(Math.abs(lift.height()), 0)
+                + " mm "
+                + (lift.height() > 0 ? "higher" : "lower")
+                + " than sheet "
+                + (fit.first() + 1),
+            "lay all sheets flat on one plane, and tape them down");
+      }
     }
   }
 

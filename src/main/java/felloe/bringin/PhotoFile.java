@@ -50,6 +50,21 @@ record PhotoFile(byte[] grey, Light light, Point up) {
           "is too large: at most " + (BYTES >> 20) + " MB are read",
           "save it as a JPEG of good quality");
     }
+    int pictures = PictureKind.pictures(bytes);
+    if (pictures > 1) {
+      throw bad(
+          file,
+          pictures + " pictures",
+          "follow each other in it: one photo is measured",
+          "save the one that is meant as a JPEG");
+    }
+    if (PictureKind.forPrint(bytes)) {
+      throw bad(
+          file,
+          "",
+          "has colours for print (CMYK), which do not tell how light a place is",
+          "copy it anew from the camera, or save it as an RGB JPEG");
+    }
     try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       ImageReader reader = readers.hasNext() ? readers.next() : null;
@@ -70,8 +85,7 @@ record PhotoFile(byte[] grey, Light light, Point up) {
           file,
           "",
           "is broken, or of colours that are not read: it cannot be decoded",
-          "copy it anew from the camera, as the camera saved it; colours for print (CMYK) save as"
-              + " RGB");
+          "copy it anew from the camera, as the camera saved it");
     }
   }
 

@@ -29,6 +29,15 @@ final class PhotoPart {
 
   private static final double UNSURE = 0.85;
 
+  /** Of a hole and the next edge so much of the face lies between, mm. */
+  private static final double RIM = 0.5;
+
+  /** Spots nearer than this are one, mm. */
+  private static final double BESIDE = 3;
+
+  /** So many places are told one by one; the overlay shows all. */
+  private static final int MOST_TOLD = 8;
+
   private final String file;
   private final double thickness;
   private final Asked asked;
@@ -36,6 +45,7 @@ final class PhotoPart {
   private final Point photoUp;
   private final FrameFit fit;
   private final List<EdgeChain> chains = new ArrayList<>();
+  private final List<FaceSpots.Spot> doubtful = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
 
   private PhotoPart(PhotoFile photo, String file, double thickness, Asked asked) {
@@ -46,7 +56,7 @@ final class PhotoPart {
     this.photoUp = photo.up();
     List<MarksFound.Seen> seen = MarksFound.in(photo.grey(), light.width(), light.height());
     PhotoChecks checks = new PhotoChecks(file, asked);
-    checks.marks(seen);
+    checks.marks(light, seen);
     checks.light(light, seen);
     fit = FrameFit.of(light, seen, OptionalDouble.empty());
     checks.fit(fit, seen);
@@ -56,24 +66,97 @@ final class PhotoPart {
     List<List<Point>> lines = found.lines();
     List<Optional<EdgeChain>> edges =
         PartEdges.of(light, fit.camera(), thickness, fit.blur(), lines);
-    int spots = 0;
     for (int i = 0; i < edges.size(); i++) {
-      boolean small = Math.abs(EdgeTrace.area(lines.get(i))) < SPOT;
+      List<Point> line = lines.get(i);
+      boolean small = Math.abs(EdgeTrace.area(line)) < SPOT;
       Optional<EdgeChain> edge = edges.get(i).filter(this::closes);
       if (edge.isPresent() && edge.get().found() >= LOST) {
         take(edge.get());
       } else if (small && i > 0) {
-        spots++;
+        doubt(line);
       } else {
-        throw lost(lines.get(i));
+        throw lost(line);
       }
     }
-    if (spots > 0) {
+    lookAgain();
+    if (!doubtful.isEmpty()) {
       notes.add(
-          spots
-              + (spots == 1 ? " spot" : " spots")
-              + " that could not be measured as a hole: passed over. Look at the overlay.");
+          (doubtful.size() == 1 ? "A spot" : doubtful.size() + " spots")
+              + " on the part may be holes and could not be measured: "
+              + places(doubtful)
+              + ". They are not in the file: look there, and add what is a hole.");
     }
+  }
+
+  /** Looks over the face for what the first look missed. */
+  private void lookAgain() {
+    FaceSpots.Seen seen = FaceSpots.in(light, fit.camera(), thickness, chains);
+    HoleFit holes = new HoleFit(light, fit.camera(), thickness, fit.blur());
+    List<EdgeChain> known = List.copyOf(chains);
+    List<FaceSpots.Spot> dark = new ArrayList<>();
+    for (FaceSpots.Spot spot : seen.spots()) {
+      if (doubtful.stream().anyMatch(d -> d.middle().distance(spot.middle()) < BESIDE)) {
+        continue;
+      }
+      Optional<EdgeChain> hole =
+          spot.radius() > PartEdges.SMALL
+              ? Optional.empty()
+              : Optional.of(holes.near(spot.middle(), spot.radius()))
+                  .filter(HoleFit.Hole::faint)
+                  .map(EdgeChain::hole)
+                  .filter(h -> lies(h, known));
+      if (hole.isPresent()) {
+        chains.add(hole.get());
+        dark.add(new FaceSpots.Spot(hole.get().centre(), hole.get().radius()));
+      } else {
+        doubtful.add(spot);
+      }
+    }
+    if (!dark.isEmpty()) {
+      notes.add(
+          (dark.size() == 1 ? "A hole was" : dark.size() + " holes were")
+              + " told by the wall alone, no ground being seen through: "
+              + places(dark)
+              + ". A round dark mark would look alike: look whether they are holes.");
+    }
+    if (seen.uneven()) {
+      notes.add(
+          "The part's face is so uneven in shade that small deep holes may be missed on it: count"
+              + " the holes.");
+    }
+  }
+
+  /** Whether a hole lies in the face, clear of all edges. */
+  private static boolean lies(EdgeChain hole, List<EdgeChain> edges) {
+    return edges.stream()
+        .flatMap(edge -> edge.places().stream())
+        .noneMatch(p -> p.distance(hole.centre()) < hole.radius() + RIM);
+  }
+
+  private void doubt(List<Point> line) {
+    Point middle = Point.ORIGIN;
+    for (Point p : line) {
+      middle = middle.plus(p, 1.0 / line.size());
+    }
+    double radius = Math.sqrt(Math.abs(EdgeTrace.area(line)) / Math.PI);
+    doubtful.add(new FaceSpots.Spot(middle, radius));
+  }
+
+  /** Where spots lie, the first few. */
+  private String places(List<FaceSpots.Spot> spots) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < Math.min(MOST_TOLD, spots.size()); i++) {
+      FaceSpots.Spot spot = spots.get(i);
+      text.append(i > 0 ? "; " : "")
+          .append(named(spot.middle()))
+          .append(" (")
+          .append(Numbers.brief(2 * spot.radius(), 1))
+          .append(" mm)");
+    }
+    if (spots.size() > MOST_TOLD) {
+      text.append("; and ").append(spots.size() - MOST_TOLD).append(" more");
+    }
+    return text + " of the photo";
   }
 
   static PhotoPart of(PhotoFile photo, String file, double thickness, Asked asked) {
@@ -138,6 +221,11 @@ final class PhotoPart {
   /** Edges on the plane of the paper, the outer one first. */
   List<EdgeChain> edges() {
     return List.copyOf(chains);
+  }
+
+  /** What may be a hole and is none of the edges, on the plane of the paper. */
+  List<FaceSpots.Spot> doubtful() {
+    return List.copyOf(doubtful);
   }
 
   PhotoAccuracy accuracy() {

@@ -7,13 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import felloe.geometry.Point;
 import felloe.plate.BadInput;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Random;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -109,6 +114,49 @@ class PhotoFileTest {
         assertTrue(told.getMessage().contains("wheel.jpg"), told.getMessage());
       }
     }
+  }
+
+  @Test
+  void coloursForPrintAreRefusedAsSuch() throws IOException {
+    WritableRaster inks = Raster.createBandedRaster(DataBuffer.TYPE_BYTE, 640, 620, 4, null);
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (var stream = ImageIO.createImageOutputStream(out)) {
+      writer.setOutput(stream);
+      writer.write(new IIOImage(inks, null, null));
+    }
+    writer.dispose();
+    String said = refused(out.toByteArray());
+    assertTrue(said.contains("colours for print (CMYK)"), said);
+  }
+
+  @Test
+  void aGifOfSeveralPicturesIsRefusedAsSuch() throws IOException {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("gif").next();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (var stream = ImageIO.createImageOutputStream(out)) {
+      writer.setOutput(stream);
+      writer.prepareWriteSequence(null);
+      for (int i = 0; i < 3; i++) {
+        BufferedImage image = new BufferedImage(640, 620, BufferedImage.TYPE_BYTE_INDEXED);
+        image.setRGB(i, i, 0xffffffff);
+        writer.writeToSequence(new IIOImage(image, null, null), null);
+      }
+      writer.endWriteSequence();
+    }
+    writer.dispose();
+    assertTrue(refused(out.toByteArray()).contains("3 pictures"), refused(out.toByteArray()));
+    assertTrue(refused(saved("gif", 640, 620)).contains("is neither a JPEG nor a PNG"));
+  }
+
+  @Test
+  void aPngOfSeveralPicturesIsRefusedAsSuch() throws IOException {
+    byte[] plain = saved("png", 700, 650);
+    // An acTL chunk, 5 pictures, after the header chunk, which ends 33 bytes from the start.
+    ByteBuffer moving = ByteBuffer.allocate(plain.length + 20);
+    moving.put(plain, 0, 33).putInt(8).put("acTL".getBytes(StandardCharsets.ISO_8859_1));
+    moving.putInt(5).putInt(0).putInt(0).put(plain, 33, plain.length - 33);
+    assertTrue(refused(moving.array()).contains("5 pictures"), refused(moving.array()));
   }
 
   @Test

@@ -5,19 +5,26 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.plate.BadInput;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.AffineTransformOp;
 import java.awt.image.BufferedImage;
+import java.awt.image.ConvolveOp;
+import java.awt.image.Kernel;
 import java.awt.image.RescaleOp;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A photo is measured, or refused with what to do about it. The wheel is invented. */
 class PhotoPartTest {
@@ -88,8 +95,23 @@ class PhotoPartTest {
 
   @Test
   void aPhotoWithoutMarksIsRefused() throws IOException {
-    BufferedImage blank = new BufferedImage(1200, 900, BufferedImage.TYPE_BYTE_GRAY);
+    BufferedImage blank = even(0x808080);
     assertTrue(refused(blank).contains("no mark of the photo frame"), refused(blank));
+  }
+
+  @Test
+  void aPhotoThatIsAllDarkOrAllWhiteIsRefusedForThat() throws IOException {
+    assertTrue(refused(even(0x050505)).contains("under-exposed"), refused(even(0x050505)));
+    assertTrue(refused(even(0xffffff)).contains("over-exposed"), refused(even(0xffffff)));
+  }
+
+  private static BufferedImage even(int colour) {
+    BufferedImage image = new BufferedImage(1200, 900, BufferedImage.TYPE_BYTE_GRAY);
+    Graphics2D g = image.createGraphics();
+    g.setColor(new Color(colour));
+    g.fillRect(0, 0, image.getWidth(), image.getHeight());
+    g.dispose();
+    return image;
   }
 
   @Test
@@ -98,15 +120,49 @@ class PhotoPartTest {
     new AffineTransformOp(
             AffineTransform.getScaleInstance(0.4, 0.4), AffineTransformOp.TYPE_BILINEAR)
         .filter(photo, small);
-    assertTrue(refused(small).contains("too few"), refused(small));
+    assertTrue(refused(small).contains("pixels a millimetre"), refused(small));
+  }
+
+  @ParameterizedTest
+  @ValueSource(floats = {0.2f, 0.12f, 0.03f})
+  void aPhotoThatIsTooDarkIsRefusedForThat(float share) throws IOException {
+    BufferedImage dark = copy();
+    new RescaleOp(share, 0, null).filter(dark, dark);
+    assertTrue(refused(dark).contains("under-exposed"), refused(dark));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {9, 15})
+  void aPhotoThatIsBlurredIsRefusedForThat(int wide) throws IOException {
+    // Three boxes, one after the other, are nearly what a lens out of focus does.
+    float[] box = new float[wide];
+    Arrays.fill(box, 1f / wide);
+    BufferedImage image = copy();
+    for (int round = 0; round < 3; round++) {
+      BufferedImage rows = new ConvolveOp(new Kernel(wide, 1, box)).filter(image, null);
+      image = new ConvolveOp(new Kernel(1, wide, box)).filter(rows, null);
+    }
+    assertTrue(refused(image).contains("is blurred"), refused(image));
+  }
+
+  private static String refused(PhotoScene.Amiss amiss) throws IOException {
+    byte[] bytes = new PhotoScene(12, 2000, 1500, 0.78, 0, PhotoScene.Laid.FOUR, amiss).jpeg();
+    return assertThrows(
+            BadInput.class, () -> BringIn.photo(bytes, "wheel.jpg", wish(scene.thickness)))
+        .getMessage();
   }
 
   @Test
-  void aPhotoThatIsTooDarkIsRefused() throws IOException {
-    BufferedImage dark = copy();
-    new RescaleOp(0.15f, 0, null).filter(dark, dark);
-    String said = refused(dark);
-    assertTrue(said.contains("under-exposed") || said.contains("no mark"), said);
+  void aPhotoFromTheSideIsRefusedForThat() throws IOException {
+    String said = refused(new PhotoScene.Amiss(38, 0, 0));
+    assertTrue(said.contains("is too oblique"), said);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"8, 0", "0, 0.15", "4, 0.1"})
+  void aSheetThatIsLiftedOrLeansIsRefusedForThat(double lift, double lean) throws IOException {
+    String said = refused(new PhotoScene.Amiss(0, lift, lean));
+    assertTrue(said.contains("flat on one plane"), said);
   }
 
   @Test
@@ -117,23 +173,39 @@ class PhotoPartTest {
     assertTrue(said.contains("over-exposed"), said);
   }
 
-  @Test
-  void aPartThatIsCoveredByPaperIsRefused() throws IOException {
-    // A strip as light or dark as the part, from its middle over the nearest marks.
-    BufferedImage image = copy();
-    double[] middle = new double[2];
-    scene.camera.project(0, 0, scene.thickness, middle);
-    double[] beyond = new double[2];
-    scene.camera.project(0, 330, scene.thickness, beyond);
+  /** Paints a strip as light or dark as the part's face, on the plane of the paper. */
+  private static void paint(BufferedImage image, double fromY, double toY, double x, float wide) {
+    double[] from = new double[2];
+    double[] to = new double[2];
     double[] face = new double[2];
-    scene.camera.project(0, scene.part.contours.get(0).box().maxY() - 8, scene.thickness, face);
+    scene.camera.project(x, fromY, 0, from);
+    scene.camera.project(x, toY, 0, to);
+    double rim = scene.part.contours.get(0).box().maxY();
+    scene.camera.project(0, rim - 8, scene.thickness, face);
     int grey = image.getRaster().getSample((int) face[0], (int) face[1], 0);
     Graphics2D g = image.createGraphics();
     g.setColor(new Color(image.getColorModel().getRGB(new byte[] {(byte) grey})));
-    g.setStroke(new java.awt.BasicStroke(240));
-    g.drawLine((int) face[0], (int) face[1], (int) beyond[0], (int) beyond[1]);
+    g.setStroke(new BasicStroke(wide, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+    g.drawLine((int) from[0], (int) from[1], (int) to[0], (int) to[1]);
     g.dispose();
+  }
+
+  @Test
+  void aSheetWhoseMarksAreCoveredIsRefusedForThat() throws IOException {
+    // The sheet above the part, all but a mark or two at its far end.
+    BufferedImage image = copy();
+    paint(image, 200, 375, 60, 600);
+    paint(image, 200, 305, 0, 800);
     String said = refused(image);
-    assertTrue(said.contains("reaches the marks") || said.contains("too few"), said);
+    assertTrue(said.contains("of sheet 1 alone can be read"), said);
+  }
+
+  @Test
+  void whatReachesFromThePartOverTheMarksIsRefusedForThat() throws IOException {
+    BufferedImage image = copy();
+    double rim = scene.part.contours.get(0).box().maxY();
+    paint(image, rim - 20, 300, 0, 100);
+    String said = refused(image);
+    assertTrue(said.contains("reaches the marks"), said);
   }
 }

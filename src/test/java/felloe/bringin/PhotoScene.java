@@ -31,6 +31,7 @@ final class PhotoScene {
   final double paperScale;
   final TruePart part;
   final Laid laid;
+  private final Amiss amiss;
   final double[][] sheets;
   private final double[] light;
 
@@ -81,9 +82,31 @@ final class PhotoScene {
     this(seed, width, height, focalShare, barSpread, Laid.FOUR);
   }
 
+  PhotoScene(long seed, int width, int height, double focalShare, double barSpread, Laid laid) {
+    this(seed, width, height, focalShare, barSpread, laid, Amiss.NOTHING);
+  }
+
+  /**
+   * What is wrong with a photo that must be refused.
+   *
+   * @param oblique degrees from straight down instead of some 15; 0 for these
+   * @param lift how high the middle of the second sheet lies over the paper of the others, mm
+   * @param lean how much it rises along the paper's x, mm for each mm
+   */
+  record Amiss(double oblique, double lift, double lean) {
+    static final Amiss NOTHING = new Amiss(0, 0, 0);
+  }
+
   PhotoScene(
-      long seed, int width, int height, double focalShare, double barSpread, Laid laid) {
+      long seed,
+      int width,
+      int height,
+      double focalShare,
+      double barSpread,
+      Laid laid,
+      Amiss amiss) {
     this.laid = laid;
+    this.amiss = amiss;
     String kind = laid == Laid.FOUR ? "" : laid.name().toLowerCase(java.util.Locale.ROOT) + "-";
     this.name = "scene-" + kind + seed + (barSpread > 0 ? "-bar" : "");
     this.width = width;
@@ -92,7 +115,8 @@ final class PhotoScene {
     part = new TruePart(random, laid);
     double longer = Math.max(width, height);
     double focal = longer * focalShare * Math.exp(0.06 * normal());
-    double tilt = Math.toRadians(15 + 2 * normal());
+    double usual = 15 + 2 * normal();
+    double tilt = Math.toRadians(amiss.oblique > 0 ? amiss.oblique : usual);
     double side = 2 * Math.PI * random.nextDouble();
     double roll = 2 * Math.PI * random.nextDouble();
     double[] down = {1, 0, 0, 0, -1, 0, 0, 0, -1};
@@ -200,8 +224,17 @@ final class PhotoScene {
       }
       double cos = Math.cos(sheets[k][2]);
       double sin = Math.sin(sheets[k][2]);
-      double x = (cos * (gx - sheets[k][0]) + sin * (gy - sheets[k][1])) / paperScale;
-      double y = (-sin * (gx - sheets[k][0]) + cos * (gy - sheets[k][1])) / paperScale;
+      double sx = gx;
+      double sy = gy;
+      if (k == 1 && amiss != Amiss.NOTHING) {
+        double beside = gx - 278;
+        double s = (amiss.lift + amiss.lean * beside) / (stands[2] - amiss.lean * (stands[0] - gx));
+        double along = beside + s * (stands[0] - gx);
+        sx = 278 + along * Math.hypot(1, amiss.lean);
+        sy = gy + s * (stands[1] - gy);
+      }
+      double x = (cos * (sx - sheets[k][0]) + sin * (sy - sheets[k][1])) / paperScale;
+      double y = (-sin * (sx - sheets[k][0]) + cos * (sy - sheets[k][1])) / paperScale;
       if (k == FrameMarks.TARGET) {
         if (x > -21 && y > -46 && x < 189 && y < 250) {
           ground = paper(x, y, 48, 5, 6, RING_SIDE, RING_PITCH, edge);

@@ -75,6 +75,9 @@ final class PhotoScenes {
     }
   }
 
+  /** What is told of a hole is told within this of its middle, mm. */
+  private static final double NEAR_IT = 3;
+
   private PhotoScenes() {}
 
   /** Rendered once, when a folder to keep photos in is named by a system property. */
@@ -99,16 +102,16 @@ final class PhotoScenes {
     }
     double[] sheet = scene.sheets[part.fit().first()];
     double[] nearly = {sheet[2], sheet[0], sheet[1]};
-    return judge(scene, part.edges(), part.accuracy(), nearly, tell);
+    if (tell) {
+      part.drawn(0).notes().forEach(System.out::println);
+    }
+    return judge(scene, part, nearly, tell);
   }
 
   private static Outcome judge(
-      PhotoScene scene,
-      List<EdgeChain> chains,
-      PhotoAccuracy accuracy,
-      double[] nearly,
-      boolean tell) {
+      PhotoScene scene, PhotoPart measured, double[] nearly, boolean tell) {
     TruePart part = scene.part;
+    List<EdgeChain> chains = measured.edges();
     List<Point> places =
         chains.stream().flatMap(c -> c.sites().stream()).map(EdgeChain.Site::at).toList();
     double[] pose = Aligned.to(part, places, nearly);
@@ -142,7 +145,9 @@ final class PhotoScenes {
             chain.segments().size(), own, chain.spread(), chain.found());
       }
     }
+    List<Point> doubtful = measured.doubtful().stream().map(d -> move.of(d.middle())).toList();
     int missing = 0;
+    int untold = 0;
     for (Contour truth : part.contours) {
       Contour like = null;
       for (Contour c : found) {
@@ -153,6 +158,8 @@ final class PhotoScenes {
       }
       if (like == null) {
         missing++;
+        Point middle = truth.box().centre();
+        untold += doubtful.stream().anyMatch(d -> d.distance(middle) < NEAR_IT) ? 0 : 1;
         if (tell) {
           System.out.println("missing " + truth.box());
         }
@@ -179,17 +186,18 @@ final class PhotoScenes {
         }
       } else if (truth.asCircle().isPresent()) {
         missing++;
+        untold++;
       }
     }
     int more = Math.max(0, found.size() - part.contours.size());
     missing += more;
-    Dimensions dimensions = new Dimensions(part, chains, found, accuracy, pose);
+    untold += more;
+    Dimensions dimensions = new Dimensions(part, chains, found, measured.accuracy(), pose);
     dimensions.all();
     if (tell) {
       dimensions.found.forEach(System.out::println);
     }
-    return new Outcome(
-        worst, sum / n, centres, diameters, missing, missing, "", dimensions.found);
+    return new Outcome(worst, sum / n, centres, diameters, missing, untold, "", dimensions.found);
   }
 
   /** Errors of dimensions and what was said of them. */

@@ -98,9 +98,7 @@ final class SceneLog {
     for (int i = 0; i + 2 < figures.length; i += 3) {
       dimensions.add(
           new PhotoScenes.Dimension(
-              figures[i],
-              Double.parseDouble(figures[i + 1]),
-              Double.parseDouble(figures[i + 2])));
+              figures[i], Double.parseDouble(figures[i + 1]), Double.parseDouble(figures[i + 2])));
     }
     return new PhotoScenes.Outcome(
         Double.parseDouble(parts[1]),
