@@ -14,8 +14,9 @@ final class ChainFit {
   private static final int ROUNDS = 12;
 
   /**
-   * Residuals of so much count at first, mm, and from step to step of this share of it: the few
-   * places of a rounded corner that lie off a chain which fits all others would never be heard.
+   * On arcs that round corners residuals of so much count at first, mm, and from step to step of
+   * this share of it: the few places of such a corner that lie off a chain which fits all others
+   * would never be heard.
    */
   private static final double EASY = 0.2;
 
@@ -48,6 +49,10 @@ final class ChainFit {
   private static final double LITTLE = 1e-9;
 
   private EdgeChain chain;
+
+  /** The scale of residuals on arcs that round corners, mm. */
+  private double easy;
+
   private Point[] joints;
   private double[] rises;
 
@@ -72,7 +77,8 @@ final class ChainFit {
     ChainFit fit = new ChainFit(chain);
     for (int round = 0; round < ROUNDS; round++) {
       double easy = EASY * Math.pow(EASE, round);
-      double scale = Math.max(scale(fit.chain, places), easy);
+      double scale = scale(fit.chain, places);
+      fit.easy = Math.max(scale, easy);
       double moved = chain.round() ? fit.circleStep(places, scale) : fit.step(places, scale);
       if (moved < STEP && easy < LEAST_SPREAD) {
         break;
@@ -138,7 +144,7 @@ final class ChainFit {
         row[2 * n + k] =
             (EdgeChain.off(joints[k], joints[next], rises[k] + STEP, m.at()) - r) / STEP;
       }
-      equations.add(row, r, weight(r, scale));
+      equations.add(row, r, weight(r, rounds(k) ? easy : scale));
     }
     for (int k = 0; k < n; k++) {
       tangent(k, equations);

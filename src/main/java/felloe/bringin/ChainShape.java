@@ -33,11 +33,20 @@ final class ChainShape {
   /** A turn that is surely a corner, radians. */
   private static final double CORNER = Math.toRadians(20);
 
+  /** A line shorter than this may be all that was seen of a rounded corner, mm. */
+  private static final double CUTTING = 6;
+
   /** How far from a corner an arc that is tried begins, mm. */
   private static final double CUT = 2.0;
 
   /** Blur makes a corner no rounder than this, mm. */
   private static final double ROUNDEST = 1;
+
+  /** An arc that has grown beyond this was led astray by a few places, radians. */
+  private static final double LOOP = Math.toRadians(220);
+
+  /** A turn that goes back where it came from, radians. */
+  private static final double BACK = Math.toRadians(150);
 
   /** An arc along which so many of an edge's places lie, share, is likely to be a whole circle. */
   private static final double NEARLY_WHOLE = 0.85;
@@ -95,12 +104,23 @@ final class ChainShape {
         boolean seen = own.stream().filter(m -> m.stretch() == stretch).count() >= SEEN;
         double length = best.segment(k).length();
         if (length < 2 * SHORTEST || (seen && length < SHORT)) {
-          // What is left over elsewhere has no say.
+          // What is left over elsewhere has no say; on its neighbours it has, which move with it.
           Point middle = best.segment(k).at(0.5);
+          int n = best.stretches();
+          int before = (k + n - 1) % n;
+          int after = (k + 1) % n;
           List<Point> near =
-              points.stream().filter(p -> p.distance(middle) < length / 2 + AROUND).toList();
+              own.stream()
+                  .filter(
+                      m ->
+                          m.stretch() == before
+                              || m.stretch() == after
+                              || m.at().distance(middle) < length / 2 + AROUND)
+                  .map(EdgeChain.Measured::at)
+                  .toList();
           EdgeChain shorter = without(best, k);
-          EdgeChain without = ChainFit.of(shorter, shorter.assigned(points), points.size());
+          EdgeChain fitted = ChainFit.of(shorter, shorter.assigned(points), points.size());
+          EdgeChain without = tidied(shorter, fitted);
           if (cost(without, near, scale) < cost(best, near, scale) + PRICE) {
             best = without;
             again = true;
@@ -148,6 +168,35 @@ final class ChainShape {
     return EdgeChain.of(kept, bends).known(chain.spread(), chain.found());
   }
 
+  /**
+   * With an arc for each short line that cuts a corner, as a few places of a rounded corner make
+   * one.
+   */
+  static EdgeChain uncut(EdgeChain chain) {
+    if (chain.round()) {
+      return chain;
+    }
+    int n = chain.stretches();
+    List<Point> kept = new ArrayList<>();
+    List<Double> bends = new ArrayList<>();
+    boolean any = false;
+    for (int k = 0; k < n; k++) {
+      Segment here = chain.segment(k);
+      double in = EdgeChain.turn(chain.segment((k + n - 1) % n), here);
+      double out = EdgeChain.turn(here, chain.segment((k + 1) % n));
+      boolean cuts =
+          here.length() < CUTTING
+              && chain.rise(k) == 0
+              && in * out > 0
+              && Math.min(Math.abs(in), Math.abs(out)) > EdgeChain.NEARLY_TANGENT
+              && Math.abs(in + out) < Math.PI;
+      kept.add(chain.joint(k));
+      bends.add(cuts ? rise(here.from(), here.to(), in + out) : chain.rise(k));
+      any |= cuts;
+    }
+    return any && n > 2 ? EdgeChain.of(kept, bends).known(chain.spread(), chain.found()) : chain;
+  }
+
   private static double rise(Point from, Point to, double sweep) {
     return from.distance(to) / 2 * Math.tan(sweep / 4);
   }
@@ -184,8 +233,12 @@ final class ChainShape {
     return EdgeChain.of(kept, bends).known(chain.spread(), chain.found());
   }
 
-  /** The chain without stretches that have shrunk to nothing. */
-  static EdgeChain tidied(EdgeChain chain) {
+  /**
+   * A fitted chain without stretches that have shrunk to nothing or run away into a loop.
+   *
+   * @param before what it was fitted from
+   */
+  static EdgeChain tidied(EdgeChain before, EdgeChain chain) {
     if (chain.round()) {
       return chain;
     }
@@ -193,14 +246,36 @@ final class ChainShape {
     List<Double> bends = new ArrayList<>();
     int n = chain.stretches();
     for (int k = 0; k < n; k++) {
-      if (chain.joint(k).distance(chain.joint(k + 1)) >= SHORTEST) {
+      boolean nothing = chain.joint(k).distance(chain.joint(k + 1)) < SHORTEST;
+      if (!nothing && (sweep(chain, k) < LOOP || sweep(before, k) > Math.PI)) {
         kept.add(chain.joint(k));
         bends.add(chain.rise(k));
       }
     }
-    if (kept.size() < 2 || kept.size() == n) {
-      return chain;
+    EdgeChain left =
+        kept.size() < 2 || kept.size() == n
+            ? chain
+            : EdgeChain.of(kept, bends).known(chain.spread(), chain.found());
+    return withoutSpikes(left);
+  }
+
+  /** Where the way turns back on itself, the shorter of both stretches is none of the edge. */
+  private static EdgeChain withoutSpikes(EdgeChain chain) {
+    EdgeChain left = chain;
+    for (int k = 0; k < left.stretches() && left.stretches() > 2; k++) {
+      int before = (k + left.stretches() - 1) % left.stretches();
+      Segment in = left.segment(before);
+      Segment out = left.segment(k);
+      boolean shorter = Math.min(in.length(), out.length()) < SHORT;
+      if (shorter && Math.abs(EdgeChain.turn(in, out)) > BACK) {
+        left = without(left, in.length() < out.length() ? before : k);
+        k = -1;
+      }
     }
-    return EdgeChain.of(kept, bends).known(chain.spread(), chain.found());
+    return left;
+  }
+
+  private static double sweep(EdgeChain chain, int k) {
+    return chain.segment(k) instanceof Arc arc ? Math.abs(arc.sweep()) : 0;
   }
 }

@@ -25,9 +25,9 @@ final class EdgeRow {
   static final double WALL_DARKER = 0.3;
 
   /** How much a wall's shade that is guessed, and one that was seen, is believed. */
-  private static final double GUESSED = 0.05;
+  private static final double GUESSED = 0.3;
 
-  private static final double SEEN = 0.3;
+  private static final double SEEN = 1.5;
 
   /** A wall that looks narrower, pixels, is one edge with that of the face. */
   private static final double WIDE_WALL = 1.5;

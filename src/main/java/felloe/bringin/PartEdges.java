@@ -114,11 +114,33 @@ final class PartEdges {
     return first.map(
         chain -> {
           EdgeChain begin = circled(chain);
-          EdgeChain near = measured(measured(ChainShape.rounded(begin), ROUNDED), REACHES[1]);
-          EdgeChain last = measured(ChainShape.sharpened(near), REACHES[2]);
+          EdgeChain uncut = ChainShape.uncut(begin);
+          EdgeChain last = settled(begin);
+          if (uncut != begin) {
+            EdgeChain other = settled(uncut);
+            last = worse(last) < worse(other) ? last : other;
+          }
           EdgeChain round = circled(last);
           return round.round() && !last.round() ? measured(round, REACHES[2]) : last;
         });
+  }
+
+  /** With its corners as the photo has them. */
+  private EdgeChain settled(EdgeChain begin) {
+    EdgeChain near = measured(measured(ChainShape.rounded(begin), ROUNDED), REACHES[1]);
+    return measured(ChainShape.sharpened(near), REACHES[2]);
+  }
+
+  /** The mean square of what is left along a chain, what was not found counted as far off, mm². */
+  private double worse(EdgeChain chain) {
+    double far = REACHES[0] * REACHES[0];
+    double sum = 0;
+    List<EdgeChain.Measured> found = edge(chain, REACHES[0]);
+    for (EdgeChain.Measured m : found) {
+      sum += chain.off(m) * chain.off(m);
+    }
+    int sites = Math.max(chain.sites().size(), found.size());
+    return (sum + (sites - found.size()) * far) / Math.max(1, sites);
   }
 
   private EdgeChain circled(EdgeChain chain) {
@@ -129,7 +151,8 @@ final class PartEdges {
   private EdgeChain measured(EdgeChain chain, double reach) {
     List<EdgeChain.Measured> found = edge(chain, reach);
     int looked = (int) chain.sites().stream().filter(EdgeChain.Site::counts).count();
-    return ChainShape.simplified(ChainShape.tidied(ChainFit.of(chain, found, looked)), found);
+    EdgeChain fitted = ChainShape.tidied(chain, ChainFit.of(chain, found, looked));
+    return ChainShape.simplified(fitted, found);
   }
 
   private List<EdgeChain.Measured> edge(EdgeChain chain, double reach) {

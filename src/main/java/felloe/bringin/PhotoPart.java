@@ -33,7 +33,7 @@ final class PhotoPart {
   private static final double RIM = 0.5;
 
   /** Spots nearer than this are one, mm. */
-  private static final double BESIDE = 3;
+  private static final double BESIDE = 2;
 
   /** So many places are told one by one; the overlay shows all. */
   private static final int MOST_TOLD = 8;
@@ -92,10 +92,14 @@ final class PhotoPart {
   private void lookAgain() {
     FaceSpots.Seen seen = FaceSpots.in(light, fit.camera(), thickness, chains);
     HoleFit holes = new HoleFit(light, fit.camera(), thickness, fit.blur());
-    List<EdgeChain> known = List.copyOf(chains);
     List<FaceSpots.Spot> dark = new ArrayList<>();
     for (FaceSpots.Spot spot : seen.spots()) {
-      if (doubtful.stream().anyMatch(d -> d.middle().distance(spot.middle()) < BESIDE)) {
+      boolean known =
+          doubtful.stream().anyMatch(d -> d.middle().distance(spot.middle()) < BESIDE)
+              || dark.stream()
+                  .anyMatch(d -> d.middle().distance(spot.middle()) < d.radius() + BESIDE);
+      if (known) {
+        // Wall and ground of one hole may be two spots.
         continue;
       }
       Optional<EdgeChain> hole =
@@ -104,7 +108,7 @@ final class PhotoPart {
               : Optional.of(holes.near(spot.middle(), spot.radius()))
                   .filter(HoleFit.Hole::faint)
                   .map(EdgeChain::hole)
-                  .filter(h -> lies(h, known));
+                  .filter(h -> lies(h, chains));
       if (hole.isPresent()) {
         chains.add(hole.get());
         dark.add(new FaceSpots.Spot(hole.get().centre(), hole.get().radius()));
