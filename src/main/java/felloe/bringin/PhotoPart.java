@@ -81,10 +81,13 @@ final class PhotoPart {
     lookAgain();
     if (!doubtful.isEmpty()) {
       notes.add(
-          (doubtful.size() == 1 ? "A spot" : doubtful.size() + " spots")
-              + " on the part may be holes and could not be measured: "
+          (doubtful.size() == 1
+                  ? "A spot on the part may be a hole"
+                  : doubtful.size() + " spots on the part may be holes")
+              + " and could not be measured: "
               + places(doubtful)
-              + ". They are not in the file: look there, and add what is a hole.");
+              + ". What lies there is not in the file, and ringed in blue on the overlay: look, and"
+              + " add what is a hole.");
     }
   }
 
@@ -258,9 +261,16 @@ final class PhotoPart {
    * @param moved where the origin of the upright drawing lies on the plate
    */
   PhotoPicture picture(Point moved) {
-    RigidTransform back = RigidTransform.turn(-Upright.turn(chains, up()));
-    return new PhotoPicture(
-        light, fit.camera(), thickness, RigidTransform.shift(-moved.x(), -moved.y()).then(back));
+    double turn = Upright.turn(chains, up());
+    RigidTransform toPaper =
+        RigidTransform.shift(-moved.x(), -moved.y()).then(RigidTransform.turn(-turn));
+    RigidTransform toPlate =
+        RigidTransform.turn(turn).then(RigidTransform.shift(moved.x(), moved.y()));
+    List<PhotoPicture.Doubt> doubts =
+        doubtful.stream()
+            .map(d -> new PhotoPicture.Doubt(toPlate.of(d.middle()), d.radius()))
+            .toList();
+    return new PhotoPicture(light, fit.camera(), thickness, toPaper, doubts);
   }
 
   /** Its edges as a drawing that stands upright. */

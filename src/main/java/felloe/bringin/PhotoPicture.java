@@ -3,6 +3,7 @@ package felloe.bringin;
 import felloe.geometry.Box;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
+import java.util.List;
 
 /** A photo laid flat: as the plane of the part's upper face is seen from straight above. */
 public final class PhotoPicture {
@@ -11,17 +12,34 @@ public final class PhotoPicture {
   private final Camera camera;
   private final double thickness;
   private final RigidTransform toPaper;
+  private final List<Doubt> doubts;
+
+  /**
+   * What may be a hole and could not be measured.
+   *
+   * @param middle in the plate's own millimetres
+   * @param radius about, mm
+   */
+  public record Doubt(Point middle, double radius) {}
 
   /**
    * A picture.
    *
    * @param toPaper from the plate to the paper
+   * @param doubts what is to be marked on it
    */
-  PhotoPicture(Light light, Camera camera, double thickness, RigidTransform toPaper) {
+  PhotoPicture(
+      Light light, Camera camera, double thickness, RigidTransform toPaper, List<Doubt> doubts) {
+    this.doubts = List.copyOf(doubts);
     this.light = light;
     this.camera = camera;
     this.thickness = thickness;
     this.toPaper = toPaper;
+  }
+
+  /** What may be holes and is not on the plate. */
+  public List<Doubt> doubts() {
+    return doubts;
   }
 
   /** The grey of a place of the plate, 0 to 255; white beyond the photo's edge. */

@@ -7,7 +7,10 @@ import felloe.geometry.Point;
 import felloe.plate.Plate;
 import java.awt.image.BufferedImage;
 
-/** A plate's lines on the photo that it was measured on, to see whether they are the part's. */
+/**
+ * A plate's lines on the photo that it was measured on, to see whether they are the part's; and
+ * rings round what may be a hole and is not on the plate.
+ */
 public final class PhotoOverlay {
 
   /** Dots to a millimetre; fewer where the picture would be large. */
@@ -22,6 +25,11 @@ public final class PhotoOverlay {
   private static final double HALF_LINE = 0.9;
 
   private static final int RED = 0xffe00000;
+
+  private static final int BLUE = 0xff0040ff;
+
+  /** A ring lies so far outside of what it marks, mm. */
+  private static final double AROUND = 2;
 
   private PhotoOverlay() {}
 
@@ -38,30 +46,34 @@ public final class PhotoOverlay {
       }
     }
     for (Contour contour : plate.region().contours()) {
-      draw(image, box, perMm, contour);
+      draw(image, box, perMm, contour, RED);
+    }
+    for (PhotoPicture.Doubt doubt : picture.doubts()) {
+      draw(image, box, perMm, Contour.circle(doubt.middle(), doubt.radius() + AROUND), BLUE);
     }
     return PngFile.coloured(image, (int) Math.round(1000 * perMm));
   }
 
-  private static void draw(BufferedImage image, Box box, double perMm, Contour contour) {
+  private static void draw(
+      BufferedImage image, Box box, double perMm, Contour contour, int colour) {
     contour
         .segments()
         .forEach(
             segment -> {
               int steps = (int) Math.ceil(segment.length() * perMm * 2) + 1;
               for (int k = 0; k < steps; k++) {
-                dot(image, box, perMm, segment.at(k / (double) steps));
+                dot(image, box, perMm, segment.at(k / (double) steps), colour);
               }
             });
   }
 
-  private static void dot(BufferedImage image, Box box, double perMm, Point p) {
+  private static void dot(BufferedImage image, Box box, double perMm, Point p, int colour) {
     double x = (p.x() - box.minX()) * perMm - 0.5;
     double y = (box.maxY() - p.y()) * perMm - 0.5;
     for (int j = (int) Math.ceil(y - HALF_LINE); j <= y + HALF_LINE; j++) {
       for (int i = (int) Math.ceil(x - HALF_LINE); i <= x + HALF_LINE; i++) {
         if (i >= 0 && j >= 0 && i < image.getWidth() && j < image.getHeight()) {
-          image.setRGB(i, j, RED);
+          image.setRGB(i, j, colour);
         }
       }
     }

@@ -76,8 +76,9 @@ public final class BroughtInReport {
             brief(told.height(), 0, "mm")));
     lines.add("Look at the overlay: red lines must lie on the part's upper edges, all of them.");
     lines.add(
-        "A photo can take an inner corner rounded by 3 mm and less for a sharp one, and miss small"
-            + " deep holes: count the holes, and measure such corners on the part.");
+        "A photo can round a corner wrongly by some tenths of a millimetre, and miss a deep hole"
+            + " whose wall is no darker than the face: count the holes, and measure on the part"
+            + " what matters.");
     return lines;
   }
 

@@ -8,8 +8,6 @@ import felloe.plate.BadInput;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.AffineTransform;
-import java.awt.image.AffineTransformOp;
 import java.awt.image.BufferedImage;
 import java.awt.image.ConvolveOp;
 import java.awt.image.Kernel;
@@ -30,14 +28,21 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PhotoPartTest {
 
   private static PhotoScene scene;
-  private static BufferedImage photo;
   private static byte[] jpeg;
+
+  /**
+   * The same scene with a quarter of the pixels: too few to measure, and enough to see the rest.
+   */
+  private static PhotoScene coarse;
+
+  private static BufferedImage photo;
 
   @BeforeAll
   static void taken() throws IOException {
     scene = new PhotoScene(12, 4000, 3000, 0.78, 0);
     jpeg = scene.jpeg();
-    photo = ImageIO.read(new ByteArrayInputStream(jpeg));
+    coarse = new PhotoScene(12, 2000, 1500, 0.78, 0);
+    photo = ImageIO.read(new ByteArrayInputStream(coarse.jpeg()));
   }
 
   private static BringIn.Wish wish(double thickness) {
@@ -49,12 +54,16 @@ class PhotoPartTest {
         Brought.ASKED);
   }
 
-  private static String refused(BufferedImage image) throws IOException {
+  private static byte[] saved(BufferedImage image) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ImageIO.write(image, "jpeg", out);
+    return out.toByteArray();
+  }
+
+  private static String refused(BufferedImage image) throws IOException {
+    byte[] bytes = saved(image);
     return assertThrows(
-            BadInput.class,
-            () -> BringIn.photo(out.toByteArray(), "wheel.jpg", wish(scene.thickness)))
+            BadInput.class, () -> BringIn.photo(bytes, "wheel.jpg", wish(scene.thickness)))
         .getMessage();
   }
 
@@ -66,8 +75,21 @@ class PhotoPartTest {
   }
 
   @Test
-  void aWheelIsMeasuredWithAllItsOpenings() {
-    PhotoMeasured found = BringIn.photo(jpeg, "wheel.jpg", wish(scene.thickness));
+  void aWheelIsMeasuredWithAllItsOpeningsAndADarkMarkOnItIsTold() throws IOException {
+    // Long and dark, below the hub: no hole, and yet it may be one.
+    BufferedImage marked = ImageIO.read(new ByteArrayInputStream(jpeg));
+    double[] from = new double[2];
+    double[] to = new double[2];
+    scene.camera.project(-3, -65, scene.thickness, from);
+    scene.camera.project(3, -65, scene.thickness, to);
+    Graphics2D g = marked.createGraphics();
+    g.setColor(Color.BLACK);
+    g.setStroke(new BasicStroke(6));
+    g.drawLine((int) from[0], (int) from[1], (int) to[0], (int) to[1]);
+    g.dispose();
+    PhotoMeasured found = BringIn.photo(saved(marked), "wheel.jpg", wish(scene.thickness));
+    assertTrue(found.plate().notes().toString().contains("A spot on the part may be a hole"));
+    assertEquals(1, found.picture().doubts().size());
     PlateOutline plate = found.plate();
     assertEquals(scene.part.contours.size(), plate.drawn().size());
     assertEquals(
@@ -116,15 +138,12 @@ class PhotoPartTest {
 
   @Test
   void aPhotoOfHalfTheSizeHasTooFewPixels() throws IOException {
-    BufferedImage small = new BufferedImage(1600, 1200, BufferedImage.TYPE_BYTE_GRAY);
-    new AffineTransformOp(
-            AffineTransform.getScaleInstance(0.4, 0.4), AffineTransformOp.TYPE_BILINEAR)
-        .filter(photo, small);
-    assertTrue(refused(small).contains("pixels a millimetre"), refused(small));
+    String said = refused(copy());
+    assertTrue(said.contains("pixels a millimetre"), said);
   }
 
   @ParameterizedTest
-  @ValueSource(floats = {0.2f, 0.12f, 0.03f})
+  @ValueSource(floats = {0.2f, 0.03f})
   void aPhotoThatIsTooDarkIsRefusedForThat(float share) throws IOException {
     BufferedImage dark = copy();
     new RescaleOp(share, 0, null).filter(dark, dark);
@@ -132,7 +151,7 @@ class PhotoPartTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {9, 15})
+  @ValueSource(ints = {5, 9})
   void aPhotoThatIsBlurredIsRefusedForThat(int wide) throws IOException {
     // Three boxes, one after the other, are nearly what a lens out of focus does.
     float[] box = new float[wide];
@@ -178,10 +197,10 @@ class PhotoPartTest {
     double[] from = new double[2];
     double[] to = new double[2];
     double[] face = new double[2];
-    scene.camera.project(x, fromY, 0, from);
-    scene.camera.project(x, toY, 0, to);
-    double rim = scene.part.contours.get(0).box().maxY();
-    scene.camera.project(0, rim - 8, scene.thickness, face);
+    coarse.camera.project(x, fromY, 0, from);
+    coarse.camera.project(x, toY, 0, to);
+    double rim = coarse.part.contours.get(0).box().maxY();
+    coarse.camera.project(0, rim - 8, coarse.thickness, face);
     int grey = image.getRaster().getSample((int) face[0], (int) face[1], 0);
     Graphics2D g = image.createGraphics();
     g.setColor(new Color(image.getColorModel().getRGB(new byte[] {(byte) grey})));
@@ -194,8 +213,8 @@ class PhotoPartTest {
   void aSheetWhoseMarksAreCoveredIsRefusedForThat() throws IOException {
     // The sheet above the part, all but a mark or two at its far end.
     BufferedImage image = copy();
-    paint(image, 200, 375, 60, 600);
-    paint(image, 200, 305, 0, 800);
+    paint(image, 200, 375, 60, 300);
+    paint(image, 200, 305, 0, 400);
     String said = refused(image);
     assertTrue(said.contains("of sheet 1 alone can be read"), said);
   }
@@ -203,8 +222,8 @@ class PhotoPartTest {
   @Test
   void whatReachesFromThePartOverTheMarksIsRefusedForThat() throws IOException {
     BufferedImage image = copy();
-    double rim = scene.part.contours.get(0).box().maxY();
-    paint(image, rim - 20, 300, 0, 100);
+    double rim = coarse.part.contours.get(0).box().maxY();
+    paint(image, rim - 20, 300, 0, 50);
     String said = refused(image);
     assertTrue(said.contains("reaches the marks"), said);
   }
