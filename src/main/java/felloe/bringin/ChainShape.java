@@ -15,8 +15,14 @@ final class ChainShape {
   /** A stretch shorter than this is left out, mm. */
   private static final double SHORTEST = 0.4;
 
+  /** How often places are given to stretches anew: a joint wanders along an arc step by step. */
+  private static final int AGAIN = 3;
+
   /** How far round a stretch places have a say on whether it is needed, mm. */
   private static final double AROUND = 5;
+
+  /** The same on its neighbours, mm. */
+  private static final double ALONG = 20;
 
   /** Fewer places on a stretch tell nothing of it. */
   private static final int SEEN = 3;
@@ -47,6 +53,11 @@ final class ChainShape {
 
   /** A turn that goes back where it came from, radians. */
   private static final double BACK = Math.toRadians(150);
+
+  /** A tip with so short a side, mm, that turns by more is none of the part's, radians. */
+  private static final double TIP = 3;
+
+  private static final double TIP_TURN = Math.toRadians(100);
 
   /** An arc along which so many of an edge's places lie, share, is likely to be a whole circle. */
   private static final double NEARLY_WHOLE = 0.85;
@@ -93,7 +104,7 @@ final class ChainShape {
     List<Point> points = places.stream().map(EdgeChain.Measured::at).toList();
     // One scale for all: what fits worse must not be judged by its own spread.
     double scale = Math.min(MOST_SPREAD, Math.max(2 * ChainFit.LEAST_SPREAD, chain.spread()));
-    EdgeChain best = chain;
+    EdgeChain best = tidied(chain, fitted(chain, points));
     boolean again = true;
     while (again && best.stretches() > 2) {
       again = false;
@@ -112,15 +123,15 @@ final class ChainShape {
           List<Point> near =
               own.stream()
                   .filter(
-                      m ->
-                          m.stretch() == before
-                              || m.stretch() == after
-                              || m.at().distance(middle) < length / 2 + AROUND)
+                      m -> {
+                        boolean beside = m.stretch() == before || m.stretch() == after;
+                        double reach = length / 2 + (beside ? ALONG : AROUND);
+                        return m.at().distance(middle) < reach;
+                      })
                   .map(EdgeChain.Measured::at)
                   .toList();
           EdgeChain shorter = without(best, k);
-          EdgeChain fitted = ChainFit.of(shorter, shorter.assigned(points), points.size());
-          EdgeChain without = tidied(shorter, fitted);
+          EdgeChain without = tidied(shorter, fitted(shorter, points));
           if (cost(without, near, scale) < cost(best, near, scale) + PRICE) {
             best = without;
             again = true;
@@ -129,6 +140,15 @@ final class ChainShape {
       }
     }
     return best;
+  }
+
+  /** Fitted, each place then given to the stretch that has come nearest, and fitted again. */
+  private static EdgeChain fitted(EdgeChain chain, List<Point> points) {
+    EdgeChain fitted = chain;
+    for (int round = 0; round < AGAIN; round++) {
+      fitted = ChainFit.of(fitted, fitted.assigned(points), points.size());
+    }
+    return fitted;
   }
 
   private static double cost(EdgeChain chain, List<Point> points, double scale) {
@@ -266,8 +286,9 @@ final class ChainShape {
       int before = (k + left.stretches() - 1) % left.stretches();
       Segment in = left.segment(before);
       Segment out = left.segment(k);
-      boolean shorter = Math.min(in.length(), out.length()) < SHORT;
-      if (shorter && Math.abs(EdgeChain.turn(in, out)) > BACK) {
+      double shorter = Math.min(in.length(), out.length());
+      double turn = Math.abs(EdgeChain.turn(in, out));
+      if (shorter < SHORT && turn > BACK || shorter < TIP && turn > TIP_TURN) {
         left = without(left, in.length() < out.length() ? before : k);
         k = -1;
       }
