@@ -13,9 +13,10 @@ final class PhotoAccuracy {
 
   /**
    * Places along one side err together (blur, compression, the fit's own bend), so that they say
-   * less than as many single ones: variances grow by this. From rendered scenes.
+   * less than as many single ones: variances grow by this. From rendered scenes, others than those
+   * that the bound is judged by.
    */
-  private static final double TOGETHER = 3;
+  private static final double TOGETHER = 6;
 
   /** The bar of the paper is read within this, standard deviation, share of its length. */
   static final double BAR = 0.1 / 200;
@@ -27,7 +28,7 @@ final class PhotoAccuracy {
    * All of an edge may lie to one side by this, standard deviation, pixels: how its blur, its wall
    * and its shadow differ from what is taken for them. From rendered scenes.
    */
-  private static final double ASIDE = 0.07;
+  private static final double ASIDE = 0.06;
 
   /** Places along an edge err together over about so many, so that a fit has so many fewer. */
   private static final double TOGETHER_ALONG = 8;
