@@ -104,10 +104,12 @@ public final class Board implements AutoCloseable {
 
   private void begin(String name) {
     try {
-      bench.work(name);
+      doors.begin(name);
     } catch (BadInput told) {
       // The page asks for it too, and tells it.
       return;
+    } catch (RuntimeException fault) {
+      faults.accept(fault);
     }
   }
 

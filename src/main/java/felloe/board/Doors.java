@@ -121,13 +121,27 @@ final class Doors implements AutoCloseable {
     };
   }
 
+  /**
+   * Begins with a shape and makes the first answer to a page, though none asks yet: most of the
+   * time it takes goes to reading the program itself, and a browser takes as long to start.
+   *
+   * @throws BadInput when the shape cannot be read at all
+   */
+  void begin(String name) {
+    Bench.Work work = bench.work(name);
+    Answer.json(200, reply(work.desk().state(), work, 0, Optional.empty()));
+  }
+
   private Json.Members reply(Bench.Work work, Call call) {
     return reply(work.desk().state(), work, call);
   }
 
   private Json.Members reply(Desk.State state, Bench.Work work, Call call) {
     int form = call.number("form").orElse(0);
-    Optional<Plate> other = against.plate(call.word("against"), state, work.desk());
+    return reply(state, work, form, against.plate(call.word("against"), state, work.desk()));
+  }
+
+  private Json.Members reply(Desk.State state, Bench.Work work, int form, Optional<Plate> other) {
     return Reply.of(state, bench.schema(), work.desk().name(), form, other)
         .with("others", Json.array(bench.names(), Json::text))
         .with("loads", work.loads().reply());
