@@ -7,6 +7,7 @@ import felloe.geometry.Segment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A closed edge of lines and arcs, each meeting the next at a point that both share, fitted to
@@ -39,8 +40,28 @@ final class EdgeChain {
   private boolean whole;
   private double spread = Double.NaN;
   private double found = Double.NaN;
+  private Optional<Astray> astray = Optional.empty();
 
   private EdgeChain() {}
+
+  /**
+   * Where the edge was seen first and the chain does not lie.
+   *
+   * @param at the farthest place
+   * @param off mm
+   */
+  record Astray(Point at, double off) {}
+
+  /** The same edge, which may be wrong at a place. */
+  EdgeChain doubted(Astray where) {
+    EdgeChain chain = known(spread, found);
+    chain.astray = Optional.of(where);
+    return chain;
+  }
+
+  Optional<Astray> astray() {
+    return astray;
+  }
 
   /**
    * Through joints.
@@ -133,6 +154,7 @@ final class EdgeChain {
     chain.whole = whole;
     chain.spread = itsSpread;
     chain.found = share;
+    chain.astray = astray;
     return chain;
   }
 

@@ -1,6 +1,7 @@
 package felloe.bringin;
 
 import felloe.geometry.Point;
+import felloe.geometry.Segment;
 import felloe.measure.CircleFit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -47,6 +48,11 @@ final class PartEdges {
    */
   private static final double DEEP = 4.6;
 
+  /** So many places in a row that lie so far off a chain, mm, make it doubtful there. */
+  private static final int IN_A_ROW = 3;
+
+  private static final double OFF_CHAIN = 0.6;
+
   /** A place that differs more from its neighbours is none of the edge, mm. */
   private static final double APART = 0.35;
 
@@ -89,10 +95,29 @@ final class PartEdges {
       if (all.get(i).isEmpty()) {
         Places second = edges.refined(even(fair(first.get(i).points())), COARSE);
         Places third = edges.refined(even(fair(second.points())), FINE);
-        all.set(i, edges.chain(third));
+        all.set(i, edges.chain(third).map(chain -> held(chain, third.points())));
       }
     }
     return all;
+  }
+
+  /** Told where a few places in a row, as they were seen before the chain was made, lie off it. */
+  static EdgeChain held(EdgeChain chain, List<Point> seen) {
+    if (chain.round()) {
+      return chain;
+    }
+    List<Segment> segments = chain.segments();
+    EdgeChain.Astray worst = null;
+    int row = 0;
+    for (int i = 0; i < seen.size() + IN_A_ROW; i++) {
+      Point p = seen.get(i % seen.size());
+      double off = segments.stream().mapToDouble(s -> s.distance(p)).min().orElseThrow();
+      row = off > OFF_CHAIN ? row + 1 : 0;
+      if (row >= IN_A_ROW && (worst == null || off > worst.off())) {
+        worst = new EdgeChain.Astray(p, off);
+      }
+    }
+    return worst == null ? chain : chain.doubted(worst);
   }
 
   private Optional<EdgeChain> chain(Places places) {

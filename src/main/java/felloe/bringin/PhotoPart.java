@@ -172,6 +172,7 @@ final class PhotoPart {
 
   private void take(EdgeChain edge) {
     chains.add(edge);
+    edge.astray().ifPresent(this::tellAstray);
     if (edge.found() < UNSURE) {
       notes.add(
           "The edge round "
@@ -180,6 +181,15 @@ final class PhotoPart {
               + Numbers.brief(100 * edge.found(), 0)
               + " % alone: measure there.");
     }
+  }
+
+  private void tellAstray(EdgeChain.Astray astray) {
+    notes.add(
+        "The edge at "
+            + named(astray.at())
+            + " of the photo may be off by "
+            + Numbers.brief(astray.off(), 1)
+            + " mm: look there on the overlay, and measure.");
   }
 
   private boolean closes(EdgeChain edge) {
