@@ -17,6 +17,9 @@ final class Call {
   /** The largest body that is read. */
   static final int LARGEST = 9 << 20;
 
+  /** Of what is too large so much more is heard out before it is refused. */
+  private static final int HEARD_OUT = 64 << 20;
+
   private static final int MOST_WORDS = 40;
 
   private final String method;
@@ -56,9 +59,10 @@ final class Call {
     if (exchange.getRequestMethod().equals("POST")) {
       try (InputStream in = exchange.getRequestBody()) {
         body = in.readNBytes(LARGEST + 1);
-      }
-      if (body.length > LARGEST) {
-        throw new TooLarge();
+        if (body.length > LARGEST) {
+          pass(in);
+          throw new TooLarge();
+        }
       }
       String type = exchange.getRequestHeaders().getFirst("Content-Type");
       if (type != null && type.startsWith("application/x-www-form-urlencoded")) {
@@ -66,6 +70,17 @@ final class Call {
       }
     }
     return new Call(exchange.getRequestMethod(), List.copyOf(way), said, body);
+  }
+
+  /**
+   * A browser that is still sending would not hear the answer: so the rest is heard out, not kept.
+   */
+  private static void pass(InputStream in) throws IOException {
+    byte[] some = new byte[1 << 16];
+    int left = HEARD_OUT;
+    for (int n = in.read(some); n > 0 && left > 0; n = in.read(some)) {
+      left -= n;
+    }
   }
 
   private static void words(String text, Map<String, String> said) {

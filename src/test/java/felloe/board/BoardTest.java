@@ -30,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 class BoardTest {
 
   private static final String HERON = "heron.yaml";
+  private static final String DUNLIN = "dunlin.yaml";
 
   @TempDir private Path folder;
 
@@ -115,20 +116,20 @@ class BoardTest {
 
   @Test
   void everyStepIsUndoneAndDoneAgain() throws Exception {
-    try (Served served = Served.with(folder, HERON)) {
-      String first = served.state(HERON).get("text").asText();
+    try (Served served = Served.with(folder, DUNLIN)) {
+      String first = served.state(DUNLIN).get("text").asText();
       for (int i = 0; i < 30; i++) {
-        served.act(HERON, write("bore", Integer.toString(30 + i % 7)));
+        served.act(DUNLIN, write("bore", Integer.toString(30 + i % 7)));
       }
-      String last = served.state(HERON).get("text").asText();
+      String last = served.state(DUNLIN).get("text").asText();
       for (int i = 0; i < 40; i++) {
-        served.act(HERON, Map.of("act", "undo"));
+        served.act(DUNLIN, Map.of("act", "undo"));
       }
-      assertEquals(first, served.state(HERON).get("text").asText());
+      assertEquals(first, served.state(DUNLIN).get("text").asText());
       for (int i = 0; i < 40; i++) {
-        served.act(HERON, Map.of("act", "redo"));
+        served.act(DUNLIN, Map.of("act", "redo"));
       }
-      assertEquals(last, served.state(HERON).get("text").asText());
+      assertEquals(last, served.state(DUNLIN).get("text").asText());
     }
   }
 

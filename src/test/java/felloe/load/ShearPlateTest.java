@@ -138,10 +138,15 @@ class ShearPlateTest {
     assertEquals(exact, rate, 0.02 * exact);
   }
 
-  /** CalculiX, six-node shells on Felloe's own exact contours. */
+  /**
+   * CalculiX, six-node shells on Felloe's own exact contours: the movement under the hand; of metal
+   * under a hand at the top also the highest stress on a face, after von Mises, farther than six
+   * thicknesses from the clamped circle. (At the side it comes out 5.1 percent too high, on a mesh
+   * as coarse as this one.)
+   */
   @ParameterizedTest
   @CsvSource({"dunlin, 0", "dunlin, 90", "heron, 0", "heron, 90", "ring, 0"})
-  void deflectionsAreThoseOfCalculix(String shape, double clock) throws Exception {
+  void deflectionsAndStressesAreThoseOfCalculix(String shape, double clock) throws Exception {
     needCalculix();
     Region region = region(shape);
     PlateSection section = shape.equals("heron") ? CLOTH : ALUMINIUM;
@@ -150,9 +155,12 @@ class ShearPlateTest {
     LoadResult own =
         new LoadStudy(region, section, hub, List.of(load))
             .reckon(new LoadStudy.Patience(0, 0, 2, 12_000));
-    double said =
-        new ShellOracle(own.mesh(), region, section, folder).solve(load, hub).atLoads()[0];
-    assertEquals(said, own.cases().get(0).atLoad(), 0.02 * said);
+    ShellOracle.Answer said = new ShellOracle(own.mesh(), region, section, folder).solve(load, hub);
+    assertEquals(said.atLoads()[0], own.cases().get(0).atLoad(), 0.02 * said.atLoads()[0]);
+    if (section == ALUMINIUM && clock == 0) {
+      double stress = stress(said);
+      assertEquals(stress, stress(own), 0.05 * stress);
+    }
   }
 
   /** CalculiX: a hand at the rim that turns the wheel, in its plane. */
@@ -176,24 +184,6 @@ class ShearPlateTest {
       double stress = stress(said);
       assertEquals(stress, stress(own), 0.05 * stress);
     }
-  }
-
-  /**
-   * The highest stress on a face, after von Mises, farther than six thicknesses from the clamped
-   * circle: CalculiX with the same triangles, finer than its own needs.
-   */
-  @ParameterizedTest
-  @CsvSource({"dunlin, 0", "ring, 0"})
-  void stressesAwayFromSupportsAreThoseOfCalculix(String shape, double clock) throws Exception {
-    needCalculix();
-    Region region = region(shape);
-    Support.Clamped hub = new Support.Clamped(80);
-    LoadCase load = hands(region, clock, 374);
-    LoadResult own =
-        new LoadStudy(region, ALUMINIUM, hub, List.of(load))
-            .reckon(new LoadStudy.Patience(0, 0, 2, 12_000));
-    double said = stress(new ShellOracle(own.mesh(), region, ALUMINIUM, folder).solve(load, hub));
-    assertEquals(said, stress(own), 0.05 * said);
   }
 
   /** The highest stress after von Mises, farther than six thicknesses from the clamped circle. */
