@@ -12,6 +12,8 @@ import felloe.plate.Plate;
 import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import felloe.yaml.Sets;
+import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
@@ -272,6 +274,10 @@ class NewCommandTest {
   @Test
   void aPictureWithoutMarksWritesNothing() throws IOException {
     BufferedImage image = new BufferedImage(900, 800, BufferedImage.TYPE_BYTE_GRAY);
+    Graphics2D paper = image.createGraphics();
+    paper.setColor(Color.LIGHT_GRAY);
+    paper.fillRect(0, 0, image.getWidth(), image.getHeight());
+    paper.dispose();
     Path photo = folder.resolve("wheel.png");
     ImageIO.write(image, "png", photo.toFile());
     Path file = folder.resolve("wheel.yaml");
