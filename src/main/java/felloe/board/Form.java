@@ -41,33 +41,54 @@ final class Form {
   private static final List<String> OPEN = List.of("outline", "windows", "stock");
 
   private final StringBuilder html = new StringBuilder(1 << 15);
-  private final Map<String, String> values = new LinkedHashMap<>();
 
   private Form() {}
 
   /**
-   * A form.
+   * What is written in a shape file.
    *
-   * @param html its fields
-   * @param values what is written, by the way to it
-   * @param key two forms of the same key have the same fields
+   * @param byPath the text of each value, by the way to it
+   * @param key two files of the same key have the same form, but for what its fields hold
    */
-  record Made(String html, Map<String, String> values, int key) {}
+  record Values(Map<String, String> byPath, int key) {}
 
-  /** The form of a shape file. */
-  static Made of(Schema schema, YamlValue root) {
+  /** All values of a shape file. */
+  static Values values(YamlValue root) {
+    Map<String, String> values = new LinkedHashMap<>();
+    StringBuilder ways = new StringBuilder(1 << 12);
+    collect("", root, values, ways);
+    return new Values(values, ways.toString().hashCode());
+  }
+
+  private static void collect(
+      String path, YamlValue value, Map<String, String> values, StringBuilder ways) {
+    ways.append(path).append('\n');
+    if (value instanceof Mapping group) {
+      group
+          .entries()
+          .forEach((key, one) -> collect(Steps.key(path, key), one.value(), values, ways));
+    } else if (value instanceof Sequence list) {
+      for (int i = 0; i < list.items().size(); i++) {
+        collect(path + "[" + i + "]", list.items().get(i), values, ways);
+      }
+    } else if (value instanceof Scalar one) {
+      values.put(path, text(one));
+    }
+  }
+
+  private static String text(Scalar value) {
+    return value.isNull() ? "" : value.text();
+  }
+
+  /** The form of a shape file: its fields. */
+  static String of(Schema schema, YamlValue root) {
     Form form = new Form();
     if (count(root) > MOST) {
       form.html.append("<p class=\"help\">Too many values for a form: change the text.</p>\n");
     } else if (root instanceof Mapping top) {
       form.keys("", schema, top);
     }
-    String html = form.html.toString();
-    StringBuilder fields = new StringBuilder();
-    form.values.forEach((path, text) -> fields.append(path).append('\n'));
-    // A choice among families changes no path of its own.
-    return new Made(
-        html, form.values, fields.toString().hashCode() * 31 + html.length() / 1_000_000);
+    return form.html.toString();
   }
 
   private static int count(YamlValue value) {
@@ -206,8 +227,7 @@ final class Form {
   }
 
   private void input(String path, String name, Schema place, Scalar value) {
-    String text = value.isNull() ? "" : value.text();
-    values.put(path, text);
+    String text = text(value);
     String common =
         "id=\""
             + id(path)

@@ -59,10 +59,10 @@ final class Reply {
             .with("figures", Json.array(figures(shown), Reply::figure));
     Optional<YamlTree> tree = seen.tree();
     if (tree.isPresent()) {
-      Form.Made made = Form.of(schema, tree.get().root());
-      reply = reply.with("form_key", made.key()).with("values", values(made.values()));
-      if (made.key() != form) {
-        reply = reply.with("form", made.html());
+      Form.Values values = Form.values(tree.get().root());
+      reply = reply.with("form_key", values.key()).with("values", values(values.byPath()));
+      if (values.key() != form) {
+        reply = reply.with("form", Form.of(schema, tree.get().root()));
       }
     }
     return reply;

@@ -2,6 +2,7 @@ package felloe.board;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import felloe.board.Schema.Kind;
@@ -55,11 +56,12 @@ class FormTest {
   @MethodSource("files")
   void everyWrittenValueHasAField(Path file) throws Exception {
     YamlValue root = YamlTree.read(file).root();
-    Form.Made form = Form.of(SCHEMA, root);
+    String form = Form.of(SCHEMA, root);
+    Form.Values values = Form.values(root);
     for (Scalar one : scalars(root)) {
       if (!one.path().equals("felloe")) {
-        assertEquals(one.isNull() ? "" : one.text(), form.values().get(one.path()), one.path());
-        assertTrue(form.html().contains("data-path=\"" + one.path() + "\""), one.path());
+        assertEquals(one.isNull() ? "" : one.text(), values.byPath().get(one.path()), one.path());
+        assertTrue(form.contains("data-path=\"" + one.path() + "\""), one.path());
       }
     }
   }
@@ -89,8 +91,7 @@ class FormTest {
           String more = new Editing(SCHEMA, "a", text).added(path, key);
           YamlValue root = YamlTree.parse("a", more).root();
           assertTrue(Editing.find(root, way).isPresent(), way + "\n" + more);
-          assertTrue(
-              Form.of(SCHEMA, root).html().contains("data-path=\"" + way), way + " has no field");
+          assertTrue(Form.of(SCHEMA, root).contains("data-path=\"" + way), way + " has no field");
         }
       }
       group
@@ -176,15 +177,31 @@ class FormTest {
   }
 
   @Test
+  void theFormIsSentAnewWhereItsFieldsAreOthersAndOnlyThere() {
+    String text = NewShape.text("round");
+    Editing editing = new Editing(SCHEMA, "a.yaml", text);
+    int key = key(text);
+    assertEquals(key, key(editing.written("stock.thickness", "7.5")));
+    assertEquals(key, key(text.replace("felloe: 1", "felloe: 1 # with a comment")));
+    assertNotEquals(key, key(editing.added("", "engravings")));
+    assertNotEquals(key, key(editing.removed("stock.sheet")));
+    assertNotEquals(key, key(text + "unknown: []\n"));
+  }
+
+  private static int key(String text) {
+    return Form.values(YamlTree.parse("a", text).root()).key();
+  }
+
+  @Test
   void noHtmlOfTheFileReachesThePage() {
     String text =
         "felloe: 1\n"
             + "title: \"<b onclick='x'>&\\\"\"\n"
             + "\"<i>\": 1\n"
             + "outline: {round: {diameter: \"<u>\"}}\n";
-    Form.Made made = Form.of(SCHEMA, YamlTree.parse("a", text).root());
+    String made = Form.of(SCHEMA, YamlTree.parse("a", text).root());
     for (String tag : List.of("<b ", "<i>", "<u>")) {
-      assertFalse(made.html().contains(tag), made.html());
+      assertFalse(made.contains(tag), made);
     }
   }
 
