@@ -5,7 +5,8 @@ import felloe.geometry.Gap;
 import felloe.geometry.Line;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
-import felloe.geometry.Segment;
+import felloe.geometry.SegmentIndex;
+import felloe.geometry.Tolerances;
 import felloe.grips.GripPlan;
 import felloe.grips.GripStation;
 import felloe.grips.GripStations;
@@ -28,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.DoubleConsumer;
 
 /**
  * What bodies must keep clear of, on both faces, by the row of limits that it belongs to. The wheel
@@ -198,6 +200,8 @@ final class BodyObstacles {
     for (double turn = turns.first() + STEP; turn < turns.last(); turn += STEP) {
       turns.add(turn);
     }
+    SegmentIndex rows = SegmentIndex.of(places.stream().map(Region::outer).toList());
+    SegmentIndex outline = SegmentIndex.of(List.of(plate.outline()));
     double[] high = {plate.making().gripScale(), plate.making().gripScale()};
     List<double[]> held = held(window, middle, high);
     List<Region> rooms = new ArrayList<>();
@@ -213,10 +217,10 @@ final class BodyObstacles {
         }
         before = turn;
         Point way = Point.polar(1, middle.angle() + turn);
-        double from = hit(places, way);
+        double from = first(rows, way);
         if (from < Double.POSITIVE_INFINITY) {
           inner.add(way.times(from));
-          outer.add(0, way.times(far(way) + finger));
+          outer.add(0, way.times(last(outline, way) + finger));
         } else {
           room(inner, outer, rooms);
         }
@@ -267,35 +271,25 @@ final class BodyObstacles {
     return ranges.isEmpty() ? List.of(new double[] {-Math.PI, Math.PI}) : ranges;
   }
 
-  /** How far from the hub axis a finger is first met. */
-  private double hit(List<Region> places, Point way) {
-    Line ray = new Line(Point.ORIGIN, way.times(reach));
-    double nearest = Double.POSITIVE_INFINITY;
-    for (Region row : places) {
-      nearest = Math.min(nearest, nearest(ray, row.outer()));
-    }
-    return nearest;
+  /** How far from the hub axis edges are first met that way; infinite where none is. */
+  private double first(SegmentIndex edges, Point way) {
+    double[] nearest = {Double.POSITIVE_INFINITY};
+    meet(edges, way, far -> nearest[0] = Math.min(nearest[0], far));
+    return nearest[0];
   }
 
-  private static double nearest(Line ray, Contour edge) {
-    double nearest = Double.POSITIVE_INFINITY;
-    for (Segment segment : edge.segments()) {
-      for (Point p : Gap.meetings(ray, segment)) {
-        nearest = Math.min(nearest, p.norm());
-      }
-    }
-    return nearest;
+  /** How far edges reach that way. */
+  private double last(SegmentIndex edges, Point way) {
+    double[] farthest = {0};
+    meet(edges, way, far -> farthest[0] = Math.max(farthest[0], far));
+    return farthest[0];
   }
 
-  /** How far the outline reaches that way. */
-  private double far(Point way) {
+  private void meet(SegmentIndex edges, Point way, DoubleConsumer found) {
     Line ray = new Line(Point.ORIGIN, way.times(reach));
-    double far = 0;
-    for (Segment segment : plate.outline().segments()) {
-      for (Point p : Gap.meetings(ray, segment)) {
-        far = Math.max(far, p.norm());
-      }
-    }
-    return far;
+    edges.touching(
+        ray.box().grown(Tolerances.SAME_POINT),
+        number ->
+            Gap.meetings(ray, edges.get(number)).forEach(point -> found.accept(point.norm())));
   }
 }
