@@ -87,13 +87,21 @@ enum BodyRule implements Rule {
     rows.forEach(
         (row, obstacles) -> {
           LimitPair bounds = limit(limits, row);
-          for (BodyParts body : bodies) {
-            for (Prism obstacle : obstacles) {
-              room(bounds, body, List.of(obstacle), "")
-                  .map(f -> row.equals(BodyObstacles.HUB_TAKEN) ? taken(f, obstacle) : f)
-                  .ifPresent(findings::add);
-            }
-          }
+          // Each pair by itself, on all cores, in the order of bodies and then of obstacles.
+          bodies.parallelStream()
+              .flatMap(
+                  body ->
+                      obstacles.stream()
+                          .flatMap(
+                              obstacle ->
+                                  room(bounds, body, List.of(obstacle), "")
+                                      .map(
+                                          f ->
+                                              row.equals(BodyObstacles.HUB_TAKEN)
+                                                  ? taken(f, obstacle)
+                                                  : f)
+                                      .stream()))
+              .forEachOrdered(findings::add);
         });
     return findings;
   }
