@@ -13,8 +13,10 @@ import java.util.List;
  */
 final class FaceSpots {
 
-  /** Side of a square, mm. */
+  /** Side of a square, mm, and how many there are at the most: on a larger part they are larger. */
   private static final double SQUARE = 0.5;
+
+  private static final double MOST = 4e6;
 
   /** What is as near to an edge that was found belongs to it, squares: blur, and what it is off. */
   private static final int BESIDE_EDGE = 4;
@@ -40,6 +42,7 @@ final class FaceSpots {
   /** The median deviation of a normal distribution times this is its standard deviation. */
   private static final double OF_MEDIAN = 1.4826;
 
+  private final double side;
   private final double minX;
   private final double minY;
   private final int columns;
@@ -78,10 +81,11 @@ final class FaceSpots {
     for (Point p : outer) {
       box = box.union(Box.of(p, p));
     }
+    side = Math.max(SQUARE, Math.sqrt(box.width() * box.height() / MOST));
     minX = box.minX();
     minY = box.minY();
-    columns = (int) (box.width() / SQUARE) + 1;
-    rows = (int) (box.height() / SQUARE) + 1;
+    columns = (int) (box.width() / side) + 1;
+    rows = (int) (box.height() / side) + 1;
     face = new boolean[columns * rows];
     value = new float[columns * rows];
     for (EdgeChain edge : edges) {
@@ -108,7 +112,7 @@ final class FaceSpots {
   }
 
   private Point at(double i, double j) {
-    return new Point(minX + (i + 0.5) * SQUARE, minY + (j + 0.5) * SQUARE);
+    return new Point(minX + (i + 0.5) * side, minY + (j + 0.5) * side);
   }
 
   /** Turns over what lies within a closed line: openings take away what the outline gave. */
@@ -127,8 +131,8 @@ final class FaceSpots {
       }
       Arrays.sort(crossings, 0, count);
       for (int c = 0; c + 1 < count; c += 2) {
-        int from = Math.max(0, (int) Math.ceil((crossings[c] - minX) / SQUARE - 0.5));
-        int to = Math.min(columns - 1, (int) Math.floor((crossings[c + 1] - minX) / SQUARE - 0.5));
+        int from = Math.max(0, (int) Math.ceil((crossings[c] - minX) / side - 0.5));
+        int to = Math.min(columns - 1, (int) Math.floor((crossings[c + 1] - minX) / side - 0.5));
         for (int i = from; i <= to; i++) {
           face[j * columns + i] ^= true;
         }
@@ -238,7 +242,7 @@ final class FaceSpots {
           }
         }
       }
-      double area = end * SQUARE * SQUARE;
+      double area = end * side * side;
       if (area >= SMALLEST) {
         all.add(new Spot(at(x / end, y / end), Math.sqrt(area / Math.PI)));
       }

@@ -177,9 +177,9 @@ final class PhotoChecks {
       throw bad(
           "",
           "is blurred: edges are spread over "
-              + (Double.isInfinite(blur)
-                  ? "so many pixels that none is found"
-                  : Numbers.brief(4 * blur, 0) + " pixels"),
+              + (Double.isFinite(blur)
+                  ? Numbers.brief(4 * blur, 0) + " pixels"
+                  : "so many pixels that none is found"),
           "wipe the lens, let it focus on the part, use a stand or more light");
     }
     double oblique = Math.toDegrees(Math.max(fit.camera().oblique(), fit.aside()));

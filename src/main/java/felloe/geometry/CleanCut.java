@@ -63,18 +63,29 @@ final class CleanCut {
       cuts.get(edge).add(new Cut(share(edges.get(edge), at), at, meeting));
     }
 
-    /** All rings cut up at their meetings. */
-    List<Stretch> stretches() {
-      List<Stretch> all = new ArrayList<>();
+    /**
+     * What of all rings lies inside another region, or outside of it. A ring that crosses changes
+     * sides at each meeting, so that one look a ring tells for all of its stretches.
+     */
+    List<Stretch> stretches(boolean inside, Region other) {
+      List<Stretch> kept = new ArrayList<>();
       int start = 0;
       for (List<Segment> ring : rings) {
-        stretches(start, ring, all);
+        List<Stretch> all = stretches(start, ring);
+        boolean in = all.get(0).in(other);
+        for (Stretch stretch : all) {
+          if (in == inside) {
+            kept.add(stretch);
+          }
+          in = !in;
+        }
         start += ring.size();
       }
-      return all;
+      return kept;
     }
 
-    private void stretches(int start, List<Segment> ring, List<Stretch> all) {
+    private List<Stretch> stretches(int start, List<Segment> ring) {
+      List<Stretch> all = new ArrayList<>();
       List<Segment> before = new ArrayList<>();
       List<Segment> open = before;
       Cut first = null;
@@ -107,6 +118,7 @@ final class CleanCut {
         open.addAll(before);
         all.add(new Stretch(open, last.meeting, first.meeting));
       }
+      return all;
     }
   }
 
@@ -244,18 +256,11 @@ final class CleanCut {
   }
 
   private List<Stretch> kept(Topology.Operation operation) {
-    List<Stretch> kept = new ArrayList<>();
     boolean inside = operation == Topology.Operation.INTERSECTION;
-    for (Stretch stretch : first.stretches()) {
-      if (stretch.in(second.region) == inside) {
-        kept.add(stretch);
-      }
-    }
     boolean turned = operation == Topology.Operation.DIFFERENCE;
-    for (Stretch stretch : second.stretches()) {
-      if (stretch.in(first.region) == (inside || turned)) {
-        kept.add(turned ? stretch.reversed() : stretch);
-      }
+    List<Stretch> kept = new ArrayList<>(first.stretches(inside, second.region));
+    for (Stretch stretch : second.stretches(inside || turned, first.region)) {
+      kept.add(turned ? stretch.reversed() : stretch);
     }
     return kept;
   }

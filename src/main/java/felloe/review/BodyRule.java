@@ -87,7 +87,7 @@ enum BodyRule implements Rule {
     rows.forEach(
         (row, obstacles) -> {
           LimitPair bounds = limit(limits, row);
-          // Each pair by itself, on all cores, in the order of bodies and then of obstacles.
+          // Each body by itself, on all cores; told in the order of bodies and then of obstacles.
           bodies.parallelStream()
               .flatMap(
                   body ->
