@@ -1,5 +1,6 @@
 package felloe.bringin;
 
+import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import java.util.ArrayList;
@@ -27,15 +28,25 @@ final class Upright {
   /** Every so many places are looked at in the coarse search. */
   private static final int FEW = 7;
 
-  private final List<Contour> contours;
+  /**
+   * An edge.
+   *
+   * @param near what lies outside of it is farther than {@link #MOST} from the edge
+   */
+  private record Edge(Contour contour, Box near) {}
+
+  private final List<Edge> edges = new ArrayList<>();
   private final List<Point> places;
   private final Point middle;
 
   private Upright(List<EdgeChain> chains) {
-    contours = chains.stream().map(c -> new Contour(c.segments())).toList();
     places = new ArrayList<>();
-    chains.forEach(c -> places.addAll(c.places()));
-    middle = contours.get(0).properties().centroid();
+    for (EdgeChain chain : chains) {
+      Contour contour = new Contour(chain.segments());
+      edges.add(new Edge(contour, contour.box().grown(MOST)));
+      places.addAll(chain.places());
+    }
+    middle = edges.get(0).contour.properties().centroid();
   }
 
   /**
@@ -76,9 +87,9 @@ final class Upright {
       Point p = places.get(i).minus(middle);
       Point image = middle.plus(along, 2 * p.dot(along)).minus(p);
       double least = MOST;
-      for (Contour contour : contours) {
-        if (contour.box().grown(MOST).contains(image)) {
-          least = Math.min(least, contour.distance(image));
+      for (Edge edge : edges) {
+        if (edge.near.contains(image)) {
+          least = Math.min(least, edge.contour.distance(image));
         }
       }
       sum += least;

@@ -9,6 +9,7 @@ import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -76,8 +77,9 @@ final class Board {
   boolean place(List<Option> options, double most) {
     Piece best = null;
     double least = most;
-    for (Option option :
-        options.stream().sorted(Comparator.comparingDouble(Option::cost)).toList()) {
+    Option[] ranked = options.toArray(Option[]::new);
+    Arrays.sort(ranked, (a, b) -> Double.compare(a.cost(), b.cost()));
+    for (Option option : ranked) {
       if (option.cost() >= least) {
         break;
       }

@@ -29,6 +29,7 @@ final class Leader {
 
   private final List<String> lines;
   private final double text;
+  private final double width;
   private final List<Option> options = new ArrayList<>();
 
   /**
@@ -38,6 +39,7 @@ final class Leader {
   Leader(List<String> lines, double text) {
     this.lines = List.copyOf(lines);
     this.text = text;
+    this.width = TextWidth.widest(this.lines, text) + SHELF;
   }
 
   List<Option> options() {
@@ -83,7 +85,6 @@ final class Leader {
   private Piece piece(Point tip, Point out, double length, int side) {
     Piece.Maker maker = new Piece.Maker(text);
     Point knee = tip.plus(out, length);
-    double width = TextWidth.widest(lines, text) + SHELF;
     Point end = knee.plus(new Point(side * width, 0));
     maker.line(tip, knee, Ink.LEADER).line(knee, end, Ink.LEADER).arrow(tip, out.angle());
     double left = Math.min(knee.x(), end.x()) + SHELF / 2;

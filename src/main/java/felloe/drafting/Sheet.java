@@ -40,7 +40,7 @@ final class Sheet {
   private static final double ALIKE_SLOPE = 0.15;
   private static final double ALIKE_COST = 3;
 
-  private record Bit(Point from, Point to, Ink ink) {}
+  private record Bit(Point from, Point to, Ink ink, Box box) {}
 
   /** What a text or an arrowhead takes with the white round it, and the box about that. */
   private record Solid(Slab slab, Box box) {
@@ -76,8 +76,8 @@ final class Sheet {
   void take(Segment segment, Ink ink) {
     List<Point> points = points(segment);
     for (int i = 1; i < points.size(); i++) {
-      Bit bit = new Bit(points.get(i - 1), points.get(i), ink);
-      Box box = Box.of(bit.from, bit.to);
+      Box box = Box.of(points.get(i - 1), points.get(i));
+      Bit bit = new Bit(points.get(i - 1), points.get(i), ink, box);
       for (int x = column(box.minX()); x <= column(box.maxX()); x++) {
         for (int y = row(box.minY()); y <= row(box.maxY()); y++) {
           cells.get(y * across + x).add(bit);
@@ -110,6 +110,11 @@ final class Sheet {
    * outside the frame.
    */
   double cost(Piece piece) {
+    for (Piece.Stroke line : piece.lines()) {
+      if (!frame.contains(line.segment().box())) {
+        return Ink.NEVER;
+      }
+    }
     for (Mark.Label text : piece.texts()) {
       if (isTaken(text, piece)) {
         return Ink.NEVER;
@@ -123,9 +128,6 @@ final class Sheet {
     }
     double cost = 0;
     for (Piece.Stroke line : piece.lines()) {
-      if (!frame.contains(line.segment().box())) {
-        return Ink.NEVER;
-      }
       cost += crossed(line);
       if (cost == Ink.NEVER) {
         return cost;
@@ -143,11 +145,8 @@ final class Sheet {
       return true;
     }
     for (Piece.Stroke line : piece.lines()) {
-      List<Point> points = points(line.segment());
-      for (int i = 1; i < points.size(); i++) {
-        if (own.meets(points.get(i - 1), points.get(i))) {
-          return true;
-        }
+      if (isCrossed(own, points(line.segment()))) {
+        return true;
       }
     }
     return piece.arrows().stream().anyMatch(arrow -> own.meets(Slab.of(arrow)))
@@ -169,7 +168,7 @@ final class Sheet {
     for (int x = column(box.minX()); x <= column(box.maxX()); x++) {
       for (int y = row(box.minY()); y <= row(box.maxY()); y++) {
         for (Bit bit : cells.get(y * across + x)) {
-          if (slab.meets(bit.from, bit.to)) {
+          if (box.touches(bit.box) && slab.meets(bit.from, bit.to)) {
             return true;
           }
         }
@@ -180,19 +179,26 @@ final class Sheet {
 
   private double crossed(Piece.Stroke line) {
     List<Point> points = points(line.segment());
-    double cost = 0;
-    for (int i = 1; i < points.size(); i++) {
-      Point from = points.get(i - 1);
-      Point to = points.get(i);
-      Box box = Box.of(from, to);
-      for (Solid solid : solids) {
-        if (box.touches(solid.box) && solid.slab.meets(from, to)) {
-          return Ink.NEVER;
-        }
+    Box whole = line.segment().box();
+    for (Solid solid : solids) {
+      if (whole.touches(solid.box) && isCrossed(solid.slab, points)) {
+        return Ink.NEVER;
       }
-      cost += crossed(from, to, line);
+    }
+    double cost = 0;
+    for (int i = 1; i < points.size() && cost != Ink.NEVER; i++) {
+      cost += crossed(points.get(i - 1), points.get(i), line);
     }
     return cost;
+  }
+
+  private static boolean isCrossed(Slab slab, List<Point> points) {
+    for (int i = 1; i < points.size(); i++) {
+      if (slab.meets(points.get(i - 1), points.get(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What a short straight piece of a line costs. */
@@ -202,6 +208,9 @@ final class Sheet {
     for (int x = column(box.minX()); x <= column(box.maxX()); x++) {
       for (int y = row(box.minY()); y <= row(box.maxY()); y++) {
         for (Bit bit : cells.get(y * across + x)) {
+          if (!box.touches(bit.box)) {
+            continue;
+          }
           double crossing = line.ink().crossing(bit.ink);
           if (crossing == Ink.NEVER && !bit.ink.isPart() && isNear(from, to, bit)) {
             return Ink.NEVER;

@@ -59,14 +59,30 @@ record Slab(Point middle, Point along, double halfLength, double halfHeight) {
 
   /** Whether a straight line has a point in it. */
   boolean meets(Point from, Point to) {
-    Point a = from.minus(middle);
-    Point b = to.minus(middle);
-    double u = a.dot(along);
-    double v = along.cross(a);
-    double du = b.dot(along) - u;
-    double dv = along.cross(b) - v;
+    double u = lengthwise(from);
+    double du = lengthwise(to) - u;
+    if (isBeyond(u, u + du, halfLength)) {
+      return false;
+    }
+    double v = crosswise(from);
+    double dv = crosswise(to) - v;
     double[] part = {0, 1};
-    return clip(u, du, halfLength, part) && clip(v, dv, halfHeight, part);
+    return !isBeyond(v, v + dv, halfHeight)
+        && clip(u, du, halfLength, part)
+        && clip(v, dv, halfHeight, part);
+  }
+
+  private double lengthwise(Point p) {
+    return (p.x() - middle.x()) * along.x() + (p.y() - middle.y()) * along.y();
+  }
+
+  private double crosswise(Point p) {
+    return (p.y() - middle.y()) * along.x() - (p.x() - middle.x()) * along.y();
+  }
+
+  /** Whether both ends of a line lie on the same side outside, as nearly all that is asked do. */
+  private static boolean isBeyond(double from, double to, double half) {
+    return from > half && to > half || from < -half && to < -half;
   }
 
   /** Narrows the part of a line that lies between two parallels; false when nothing is left. */
