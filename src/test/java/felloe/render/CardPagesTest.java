@@ -23,11 +23,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pages of job cards: nothing leaves the paper, no two lines of words lie on each other. */
+@Execution(ExecutionMode.CONCURRENT)
 class CardPagesTest {
 
   private static List<Page> pages(CardOutcome outcome, Paper paper) {
@@ -94,6 +97,9 @@ class CardPagesTest {
       return false;
     }
     Box capitals = capitals(label);
+    if (!capitals.touches(line.box())) {
+      return false;
+    }
     for (int i = 0; i <= 200; i++) {
       if (capitals.contains(line.at(i / 200.0))) {
         return true;
