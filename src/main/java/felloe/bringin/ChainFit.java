@@ -32,6 +32,11 @@ final class ChainFit {
   /** A joint where nothing turns may lie anywhere: it stays within this of where it is, mm. */
   private static final double JOINT_SPREAD = 1.5;
 
+  /**
+   * Joints and rises move no farther at once, mm: beyond, what follows is no longer in proportion.
+   */
+  private static final double FARTHEST = 1;
+
   /** By what numbers are moved to learn what follows, mm. */
   private static final double STEP = 1e-4;
 
@@ -52,6 +57,12 @@ final class ChainFit {
 
   /** The scale of residuals on arcs that round corners, mm. */
   private double easy;
+
+  /**
+   * The scale of residuals on each stretch, mm: at least that of all. A stretch whose places all
+   * lie off it must move to them, and not leave them as astray.
+   */
+  private double[] scales;
 
   private Point[] joints;
   private double[] rises;
@@ -79,6 +90,7 @@ final class ChainFit {
       double easy = EASY * Math.pow(EASE, round);
       double scale = scale(fit.chain, places);
       fit.easy = Math.max(scale, easy);
+      fit.scales = scales(fit.chain, places, scale);
       double moved = chain.round() ? fit.circleStep(places, scale) : fit.step(places, scale);
       if (moved < STEP && easy < LEAST_SPREAD) {
         break;
@@ -103,9 +115,26 @@ final class ChainFit {
     return off.length == 0 ? LEAST_SPREAD : Math.max(LEAST_SPREAD, 1.4826 * off[off.length / 2]);
   }
 
-  /** So much does a residual count. */
-  private static double weight(double off, double scale) {
-    double share = off / (3 * scale);
+  private static double[] scales(
+      EdgeChain chain, List<EdgeChain.Measured> places, double leastScale) {
+    double[] all = new double[chain.round() ? 1 : chain.stretches()];
+    for (int k = 0; k < all.length; k++) {
+      int stretch = k;
+      List<EdgeChain.Measured> own =
+          places.stream().filter(m -> chain.round() || m.stretch() == stretch).toList();
+      all[k] = Math.max(leastScale, scale(chain, own));
+    }
+    return all;
+  }
+
+  /**
+   * So much does a residual count.
+   *
+   * @param scale what most residuals are, mm
+   * @param usual what residuals may be there, mm: what is off by more counts little
+   */
+  private static double weight(double off, double scale, double usual) {
+    double share = off / (3 * usual);
     double w = 1 / (1 + share * share);
     return w * w / (scale * scale);
   }
@@ -115,7 +144,7 @@ final class ChainFit {
     for (EdgeChain.Measured m : places) {
       Point u = m.at().minus(chain.centre()).unit();
       double r = chain.off(m);
-      equations.add(new double[] {-u.x(), -u.y(), -1}, r, weight(r, scale));
+      equations.add(new double[] {-u.x(), -u.y(), -1}, r, weight(r, scale, scale));
     }
     double[] step = equations.step(LITTLE);
     chain =
@@ -144,7 +173,8 @@ final class ChainFit {
         row[2 * n + k] =
             (EdgeChain.off(joints[k], joints[next], rises[k] + STEP, m.at()) - r) / STEP;
       }
-      equations.add(row, r, weight(r, rounds(k) ? easy : scale));
+      double own = rounds(k) ? easy : scale;
+      equations.add(row, r, weight(r, own, Math.max(own, scales[k])));
     }
     for (int k = 0; k < n; k++) {
       tangent(k, equations);
@@ -159,13 +189,16 @@ final class ChainFit {
     }
     double[] step = equations.step(HELD);
     double most = 0;
+    double wide = FARTHEST;
     for (int k = 0; k < n; k++) {
-      Point move = new Point(step[2 * k], step[2 * k + 1]);
-      double length = move.norm();
-      most = Math.max(most, length);
-      joints[k] = joints[k].plus(length > 1 ? move.unit() : move);
-      double change = Math.max(-1, Math.min(1, step[2 * n + k]));
-      rises[k] = rises[k] == 0 ? 0 : rises[k] + change;
+      most = Math.max(most, Math.hypot(step[2 * k], step[2 * k + 1]));
+      wide = Math.max(wide, Math.max(most, Math.abs(step[2 * n + k])));
+    }
+    // All by one share: a joint held back by itself would leave the arcs beside it on wrong rises.
+    double share = FARTHEST / wide;
+    for (int k = 0; k < n; k++) {
+      joints[k] = joints[k].plus(new Point(step[2 * k], step[2 * k + 1]), share);
+      rises[k] = rises[k] == 0 ? 0 : rises[k] + share * step[2 * n + k];
     }
     chain = made(joints, rises);
     return most;
