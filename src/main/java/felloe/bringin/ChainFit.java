@@ -59,8 +59,9 @@ final class ChainFit {
   private double easy;
 
   /**
-   * The scale of residuals on each stretch, mm: at least that of all. A stretch whose places all
-   * lie off it must move to them, and not leave them as astray.
+   * The scale of residuals on each stretch, mm: at least that of all. A long stretch whose places
+   * all lie off it must move to them, and not leave them as astray; the few places of a short one
+   * may be.
    */
   private double[] scales;
 
@@ -122,7 +123,8 @@ final class ChainFit {
       int stretch = k;
       List<EdgeChain.Measured> own =
           places.stream().filter(m -> chain.round() || m.stretch() == stretch).toList();
-      all[k] = Math.max(leastScale, scale(chain, own));
+      boolean many = chain.round() || chain.segment(k).length() >= EdgeChain.ROUNDING_ARC;
+      all[k] = many ? Math.max(leastScale, scale(chain, own)) : leastScale;
     }
     return all;
   }

@@ -111,7 +111,7 @@ final class PartEdges {
     int row = 0;
     for (int i = 0; i < seen.size() + IN_A_ROW; i++) {
       Point p = seen.get(i % seen.size());
-      double off = segments.stream().mapToDouble(s -> s.distance(p)).min().orElseThrow();
+      double off = ChainChoice.off(segments, p);
       row = off > OFF_CHAIN ? row + 1 : 0;
       if (row >= IN_A_ROW && (worst == null || off > worst.off())) {
         worst = new EdgeChain.Astray(p, off);
@@ -123,49 +123,43 @@ final class PartEdges {
   private Optional<EdgeChain> chain(Places places) {
     List<Point> points = places.points();
     double spread = Math.max(LEAST_SPREAD, TOGETHER * places.rough());
-    Optional<EdgeChain> begun =
+    Optional<EdgeChain> first =
         circle(points)
             .map(c -> EdgeChain.circle(c.centre(), c.radius(), EdgeTrace.area(points) < 0))
-            .or(() -> StretchesJoined.of(points, EdgeStretches.of(points, spread), spread));
-    Optional<EdgeChain> first = begun.map(chain -> measured(chain, REACHES[0]));
-    if (first.isPresent() && !first.get().round()) {
+            .or(() -> StretchesJoined.of(points, EdgeStretches.of(points, spread), spread))
+            .map(chain -> measured(chain, REACHES[0]));
+    if (first.isEmpty()) {
+      return first;
+    }
+    List<EdgeChain> begun = new ArrayList<>(List.of(circled(first.get())));
+    if (!begun.get(0).round()) {
       // Cut once more, now that each place knows how wide the wall looks there.
       List<Point> once =
           edge(first.get(), REACHES[0]).stream().map(EdgeChain.Measured::at).toList();
-      first =
-          StretchesJoined.of(once, EdgeStretches.of(once, spread), spread)
-              .map(chain -> measured(chain, REACHES[0]));
+      StretchesJoined.of(once, EdgeStretches.of(once, spread), spread)
+          .map(chain -> circled(measured(chain, REACHES[0])))
+          .ifPresent(begun::add);
     }
-    return first.map(
-        chain -> {
-          EdgeChain begin = circled(chain);
-          EdgeChain uncut = ChainShape.uncut(begin);
-          EdgeChain last = settled(begin);
-          if (uncut != begin) {
-            EdgeChain other = settled(uncut);
-            last = worse(last) < worse(other) ? last : other;
-          }
-          EdgeChain round = circled(last);
-          return round.round() && !last.round() ? measured(round, REACHES[2]) : last;
-        });
+    // Either may be the better one: a place that is astray can lead both ways of cutting astray.
+    List<EdgeChain> tried = new ArrayList<>();
+    for (EdgeChain begin : begun) {
+      tried.add(settled(begin));
+      EdgeChain uncut = ChainShape.uncut(begin);
+      if (uncut != begin) {
+        tried.add(settled(uncut));
+      }
+    }
+    EdgeChain best =
+        ChainChoice.of(
+            tried, tried.stream().map(c -> edge(c, REACHES[0])).toList(), points, OFF_CHAIN);
+    EdgeChain round = circled(best);
+    return Optional.of(round.round() && !best.round() ? measured(round, REACHES[2]) : best);
   }
 
   /** With its corners as the photo has them. */
   private EdgeChain settled(EdgeChain begin) {
     EdgeChain near = measured(measured(ChainShape.rounded(begin), ROUNDED), REACHES[1]);
     return measured(ChainShape.sharpened(near), REACHES[2]);
-  }
-
-  /** The mean square of what is left along a chain, what was not found counted as far off, mm². */
-  private double worse(EdgeChain chain) {
-    double far = REACHES[0] * REACHES[0];
-    double sum = 0;
-    List<EdgeChain.Measured> found = edge(chain, REACHES[0]);
-    for (EdgeChain.Measured m : found) {
-      sum += chain.off(m) * chain.off(m);
-    }
-    int sites = Math.max(chain.sites().size(), found.size());
-    return (sum + (sites - found.size()) * far) / Math.max(1, sites);
   }
 
   private EdgeChain circled(EdgeChain chain) {

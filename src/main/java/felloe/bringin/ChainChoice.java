@@ -1,0 +1,75 @@
+package felloe.bringin;
+
+import felloe.geometry.Point;
+import felloe.geometry.Segment;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Of several chains of one edge the one that lies best on what was seen along all of them: along
+ * itself a chain sees little of a bend that it cuts off.
+ */
+final class ChainChoice {
+
+  /** What a place lies off a chain that is right, standard deviation, mm; from rendered scenes. */
+  private static final double SPREAD = 0.03;
+
+  /** What a stretch costs, and a millimetre of the edge that is far off, in squares of that. */
+  private static final double STRETCH = 20;
+
+  private static final double FAR = 64;
+
+  private ChainChoice() {}
+
+  /** A place of the edge that stands for so much of it, mm. */
+  private record Weighed(Point at, double along) {}
+
+  /**
+   * Chooses.
+   *
+   * @param chains at least one
+   * @param seen along each of them
+   * @param before the edge, a place each millimetre, as it was seen before there was a chain
+   * @param far what lies farther off than this is none of a chain, mm
+   */
+  static EdgeChain of(
+      List<EdgeChain> chains, List<List<EdgeChain.Measured>> seen, List<Point> before, double far) {
+    List<Weighed> places = new ArrayList<>();
+    for (int i = 0; i < chains.size(); i++) {
+      EdgeChain chain = chains.get(i);
+      List<Segment> segments = chain.segments();
+      int[] looked = new int[segments.size()];
+      for (EdgeChain.Site site : chain.sites()) {
+        looked[site.stretch()]++;
+      }
+      for (EdgeChain.Measured m : seen.get(i)) {
+        int k = m.stretch();
+        double along = segments.get(k).length() / Math.max(1, looked[k]);
+        places.add(new Weighed(m.at(), along / chains.size()));
+      }
+    }
+    EdgeChain best = chains.get(0);
+    double least = Double.POSITIVE_INFINITY;
+    for (EdgeChain chain : chains) {
+      List<Segment> segments = chain.segments();
+      double cost = STRETCH * segments.size();
+      for (Weighed place : places) {
+        double off = off(segments, place.at()) / SPREAD;
+        cost += Math.min(FAR, off * off) * place.along();
+      }
+      for (Point p : before) {
+        cost += off(segments, p) > far ? FAR : 0;
+      }
+      if (cost < least) {
+        best = chain;
+        least = cost;
+      }
+    }
+    return best;
+  }
+
+  /** How far a place lies off the nearest of all, mm. */
+  static double off(List<Segment> segments, Point p) {
+    return segments.stream().mapToDouble(s -> s.distance(p)).min().orElseThrow();
+  }
+}
