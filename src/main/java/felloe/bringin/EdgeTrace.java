@@ -49,6 +49,24 @@ final class EdgeTrace {
     return all;
   }
 
+  /** The largest of all lines and those within it: dirt beside a part is no edge of it. */
+  List<List<Point>> outerWithOpenings() {
+    List<List<Point>> all = loops();
+    return all.stream().filter(l -> l == all.get(0) || within(all.get(0), l.get(0))).toList();
+  }
+
+  /** Whether a closed line goes round a place. */
+  private static boolean within(List<Point> loop, Point p) {
+    boolean in = false;
+    for (int i = 0; i < loop.size(); i++) {
+      Point a = loop.get(i);
+      Point b = loop.get((i + 1) % loop.size());
+      boolean passes = a.y() > p.y() != b.y() > p.y();
+      in ^= passes && a.x() + (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) > p.x();
+    }
+    return in;
+  }
+
   /** Counter-clockwise above 0. */
   static double area(List<Point> loop) {
     double sum = 0;

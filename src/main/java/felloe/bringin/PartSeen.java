@@ -358,7 +358,9 @@ final class PartSeen {
       field[k] = own || dirt ? 1 : -1;
     }
     return new EdgeTrace(smooth(field), columns, rows)
-        .loops().stream().map(loop -> loop.stream().map(p -> at(p.x(), p.y())).toList()).toList();
+        .outerWithOpenings().stream()
+            .map(loop -> loop.stream().map(p -> at(p.x(), p.y())).toList())
+            .toList();
   }
 
   private float[] smooth(float[] field) {
