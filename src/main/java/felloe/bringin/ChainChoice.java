@@ -19,6 +19,9 @@ final class ChainChoice {
 
   private static final double FAR = 64;
 
+  /** Between places of the edge as it was seen before, mm. */
+  private static final double APART = 1;
+
   private ChainChoice() {}
 
   /** A place of the edge that stands for so much of it, mm. */
@@ -59,6 +62,10 @@ final class ChainChoice {
       }
       for (Point p : before) {
         cost += off(segments, p) > far ? FAR : 0;
+      }
+      // What a chain has where no edge is costs as much as what it leaves out.
+      for (Point p : chain.places()) {
+        cost += before.stream().noneMatch(b -> b.distance(p) < far + APART) ? FAR : 0;
       }
       if (cost < least) {
         best = chain;

@@ -48,10 +48,18 @@ final class PartEdges {
    */
   private static final double DEEP = 4.6;
 
+  /** So many stretches may be lacking. */
+  private static final int MOST_LACKED = 8;
+
   /** So many places in a row that lie so far off a chain, mm, make it doubtful there. */
   private static final int IN_A_ROW = 3;
 
   private static final double OFF_CHAIN = 0.6;
+
+  /**
+   * What a chain is left off its edge is told from here on, mm: less is what shade and shadow do.
+   */
+  private static final double MATTERS = 0.3;
 
   /** A place that differs more from its neighbours is none of the edge, mm. */
   private static final double APART = 0.35;
@@ -95,10 +103,20 @@ final class PartEdges {
       if (all.get(i).isEmpty()) {
         Places second = edges.refined(even(fair(first.get(i).points())), COARSE);
         Places third = edges.refined(even(fair(second.points())), FINE);
-        all.set(i, edges.chain(third).map(chain -> held(chain, third.points())));
+        all.set(i, edges.chain(third).map(chain -> edges.doubted(chain, third.points())));
       }
     }
     return all;
+  }
+
+  /** Told where it lies farthest off what was seen, along itself or before there was a chain. */
+  private EdgeChain doubted(EdgeChain chain, List<Point> before) {
+    EdgeChain held = held(chain, before);
+    Optional<EdgeChain.Astray> left =
+        StretchesLacked.left(chain, edge(chain, REACHES[0]))
+            .filter(astray -> astray.off() > MATTERS)
+            .filter(astray -> held.astray().map(a -> a.off() < astray.off()).orElse(true));
+    return left.map(held::doubted).orElse(held);
   }
 
   /** Told where a few places in a row, as they were seen before the chain was made, lie off it. */
@@ -132,13 +150,18 @@ final class PartEdges {
       return first;
     }
     List<EdgeChain> begun = new ArrayList<>(List.of(circled(first.get())));
-    if (!begun.get(0).round()) {
+    if (!first.get().round()) {
       // Cut once more, now that each place knows how wide the wall looks there.
       List<Point> once =
           edge(first.get(), REACHES[0]).stream().map(EdgeChain.Measured::at).toList();
-      StretchesJoined.of(once, EdgeStretches.of(once, spread), spread)
-          .map(chain -> circled(measured(chain, REACHES[0])))
-          .ifPresent(begun::add);
+      Optional<EdgeChain> second =
+          StretchesJoined.of(once, EdgeStretches.of(once, spread), spread)
+              .map(chain -> circled(measured(chain, REACHES[0])));
+      if (second.isEmpty()) {
+        // An edge along which so little is seen is none.
+        return second;
+      }
+      begun.add(second.get());
     }
     // Either may be the better one: a place that is astray can lead both ways of cutting astray.
     List<EdgeChain> tried = new ArrayList<>();
@@ -149,11 +172,35 @@ final class PartEdges {
         tried.add(settled(uncut));
       }
     }
-    EdgeChain best =
-        ChainChoice.of(
-            tried, tried.stream().map(c -> edge(c, REACHES[0])).toList(), points, OFF_CHAIN);
+    EdgeChain best = completed(best(tried, points), points);
     EdgeChain round = circled(best);
     return Optional.of(round.round() && !best.round() ? measured(round, REACHES[2]) : best);
+  }
+
+  private EdgeChain best(List<EdgeChain> chains, List<Point> before) {
+    return ChainChoice.of(
+        chains, chains.stream().map(c -> edge(c, REACHES[0])).toList(), before, OFF_CHAIN);
+  }
+
+  /** With the stretches that it lacks, one after the other. */
+  private EdgeChain completed(EdgeChain chain, List<Point> before) {
+    EdgeChain complete = chain;
+    for (int round = 0; round < MOST_LACKED; round++) {
+      EdgeChain best = complete;
+      for (List<EdgeChain> row : StretchesLacked.tries(complete, edge(complete, REACHES[0]))) {
+        List<EdgeChain> all = new ArrayList<>(List.of(complete));
+        row.forEach(more -> all.add(measured(measured(more, REACHES[0]), REACHES[2])));
+        best = best(all, before);
+        if (best != complete) {
+          break;
+        }
+      }
+      if (best == complete) {
+        break;
+      }
+      complete = best;
+    }
+    return complete;
   }
 
   /** With its corners as the photo has them. */

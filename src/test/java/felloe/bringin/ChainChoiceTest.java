@@ -92,4 +92,22 @@ class ChainChoiceTest {
             List.of(0.0, 0.0, 0.0, 0.0, 0.0));
     assertSame(right, chosen(right, List.of(more, right)));
   }
+
+  @Test
+  void aChainWithALoopWhereNoEdgeIsIsNotTaken() {
+    EdgeChain right = rounded();
+    EdgeChain loop =
+        EdgeChain.of(
+            List.of(
+                new Point(0, 0),
+                new Point(40, 0),
+                new Point(40, 20),
+                new Point(90, 22),
+                new Point(40, 24),
+                new Point(40, 40 - RADIUS),
+                new Point(40 - RADIUS, 40),
+                new Point(0, 40)),
+            List.of(0.0, 0.0, 0.0, 0.0, 0.0, RADIUS * (1 - Math.sqrt(0.5)), 0.0, 0.0));
+    assertSame(right, chosen(right, List.of(loop, right)));
+  }
 }
