@@ -21,6 +21,12 @@ final class EdgeRow {
   /** Pixels beyond the steps that a row of values takes in: more would reach other edges. */
   private static final double BEYOND = 3;
 
+  /** Places to either side that are no other side of a line. */
+  private static final int BESIDE = 3;
+
+  /** A line that was found coarsely lies off its edge by so much where no wall is seen, mm. */
+  private static final double COARSELY = 0.5;
+
   /** How much darker than the face a wall is, before anything is seen of it; an assumption. */
   static final double WALL_DARKER = 0.3;
 
@@ -132,17 +138,17 @@ final class EdgeRow {
     double width = -crossing(line, i, under, outward, false);
     if (width * perMm(under, outward) > WIDE_WALL) {
       EdgeFit.Found found =
-          found(under.plus(outward, -width), outward, reach, false, radius, width, false);
+          found(under.plus(outward, -width), outward, reach, false, clear(radius), width, false);
       if (found.well() && found.beyond()) {
         double over = found.at() / (1 - thickness / stands[2]);
         return Optional.of(site.at().plus(outward, over + bent));
       }
     }
     double wall = wall(line, i, outward);
-    EdgeFit.Found found = found(site.at(), outward, reach, false, radius, wall, false);
+    EdgeFit.Found found = found(site.at(), outward, reach, false, clear(radius), wall, false);
     if (found.beyond() && wall * perMm(site.at(), outward) > WIDE_WALL) {
       // The lower edge that is seen beyond is that of another stretch, and stays where it is.
-      found = found(site.at(), outward, reach, false, radius, wall, true);
+      found = found(site.at(), outward, reach, false, clear(radius), wall, true);
     }
     return found.well()
         ? Optional.of(site.at().plus(outward, found.at() + bent))
@@ -156,9 +162,42 @@ final class EdgeRow {
         growth[2] * outward.x() + growth[3] * outward.y());
   }
 
-  /** How far outward of a place the edge lies, mm; NaN where none is found. */
-  double across(Point p, Point outward, double reach, boolean coarse, double radius, double wall) {
-    return found(p, outward, reach, coarse, radius, wall, false).at();
+  /**
+   * How far outward of a place the edge lies, mm; NaN where none is found.
+   *
+   * @param clear what is farther outward is not looked at, mm
+   */
+  double across(Point p, Point outward, double reach, boolean coarse, double clear, double wall) {
+    return found(p, outward, reach, coarse, clear, wall, false).at();
+  }
+
+  /**
+   * How far outward of a round hole's edge may be looked: not so far that its other side comes in.
+   */
+  static double clear(double radius) {
+    return radius > 0 ? ACROSS * radius : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * How far outward of a place of a closed line may be looked, mm, before its other side comes in,
+   * as that of a slot does.
+   */
+  double clear(List<Point> line, int i, Point outward) {
+    Point from = line.get(i);
+    Point side = outward.left();
+    int n = line.size();
+    double least = Double.POSITIVE_INFINITY;
+    for (int k = BESIDE; k + 1 < n - BESIDE; k++) {
+      Point a = line.get((i + k) % n).minus(from);
+      Point b = line.get((i + k + 1) % n).minus(from);
+      double sa = a.dot(side);
+      double sb = b.dot(side);
+      if (sa * sb <= 0 && sa != sb) {
+        double at = a.towards(b, sa / (sa - sb)).dot(outward);
+        least = at > 0 ? Math.min(least, at) : least;
+      }
+    }
+    return least - BEYOND / perMm(from, outward) - COARSELY;
   }
 
   private EdgeFit.Found found(
@@ -166,7 +205,7 @@ final class EdgeRow {
       Point outward,
       double reach,
       boolean coarse,
-      double radius,
+      double clear,
       double wall,
       boolean still) {
     double perMm = perMm(p, outward);
@@ -177,9 +216,8 @@ final class EdgeRow {
     double back = coarse ? reach + Math.min(second, 2 * reach) : reach;
     int inside = (int) Math.ceil((back + BEYOND / perMm) / step);
     int outside = (int) Math.ceil((reach + second + BEYOND / perMm) / step);
-    if (radius > 0) {
-      // Not so far that the hole's other side comes in.
-      outside = Math.min(outside, (int) (ACROSS * radius / step));
+    if (clear < outside * step) {
+      outside = (int) (Math.max(clear, BEYOND / perMm) / step);
     }
     double[] values = new double[inside + outside + 1];
     double[] pixel = new double[2];

@@ -327,7 +327,7 @@ final class PartEdges {
               outward[i],
               most,
               reach > FINE,
-              small ? radius : 0,
+              small ? EdgeRow.clear(radius) : row.clear(line, i, outward[i]),
               row.wall(line, i, outward[i]));
     }
     double[] even = new double[n];
