@@ -33,7 +33,7 @@ final class Editing {
     this.schema = schema;
     this.name = name;
     this.text = TextEdit.of(name, text);
-    this.root = YamlTree.parse(name, text).root();
+    this.root = this.text.root();
   }
 
   /** A value written as it was typed, in quotes where it would not be read else. */

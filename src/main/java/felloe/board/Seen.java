@@ -34,15 +34,19 @@ record Seen(
    * @param folder where names of hub files start from
    */
   static Seen of(String name, String text, Path folder) {
-    ShapeSource source = ShapeSource.text(name, text);
-    Optional<YamlTree> tree = Optional.empty();
+    YamlTree tree;
     try {
-      tree = Optional.of(source.tree());
-      Study study = new Studies(folder, Optional.empty()).one(source);
-      return new Seen(text, tree, Optional.of(study), Optional.empty(), List.of());
+      tree = YamlTree.parse(name, text);
     } catch (BadInput bad) {
-      Optional<Sketch> sketch = tree.isEmpty() ? Optional.empty() : Studies.sketch(source, folder);
-      return new Seen(text, tree, Optional.empty(), sketch, bad.problems());
+      return new Seen(text, Optional.empty(), Optional.empty(), Optional.empty(), bad.problems());
+    }
+    ShapeSource source = ShapeSource.tree(tree);
+    try {
+      Study study = new Studies(folder, Optional.empty()).one(source);
+      return new Seen(text, Optional.of(tree), Optional.of(study), Optional.empty(), List.of());
+    } catch (BadInput bad) {
+      Optional<Sketch> sketch = Studies.sketch(source, folder);
+      return new Seen(text, Optional.of(tree), Optional.empty(), sketch, bad.problems());
     }
   }
 

@@ -16,7 +16,7 @@ final class CardTalk {
     String name =
         study.source() instanceof ShapeSource.OfFile file
             ? file.file().getFileName().toString()
-            : ((ShapeSource.OfText) study.source()).name();
+            : study.source().name();
     words.append(' ').append(quoted(name));
     for (String set : study.source().overrides().values()) {
       words.append(' ').append(Options.SETS.name()).append(' ').append(quoted(set));

@@ -7,11 +7,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 
-/** Where a shape comes from: a file, or a text that was never saved. */
+/**
+ * Where a shape comes from: a file, or a text that was never saved, as it stands or read already.
+ */
 public sealed interface ShapeSource {
 
   /** What is taken instead of its own values. */
   Overrides overrides();
+
+  /** The name to show in messages and to name the plate after, such as {@code heron.yaml}. */
+  String name();
 
   /**
    * A shape file.
@@ -23,6 +28,11 @@ public sealed interface ShapeSource {
     public OfFile {
       Objects.requireNonNull(file, "file");
       Objects.requireNonNull(overrides, "overrides");
+    }
+
+    @Override
+    public String name() {
+      return file.toString();
     }
   }
 
@@ -42,25 +52,58 @@ public sealed interface ShapeSource {
     }
   }
 
-  /** Its values, the overrides in their places. */
+  /**
+   * The values of a text that has been read.
+   *
+   * @param read without the overrides
+   */
+  record OfTree(YamlTree read, Overrides overrides) implements ShapeSource {
+
+    public OfTree {
+      Objects.requireNonNull(read, "read");
+      Objects.requireNonNull(overrides, "overrides");
+    }
+
+    @Override
+    public String name() {
+      return read.name();
+    }
+  }
+
+  /**
+   * Its values, the overrides in their places.
+   *
+   * @throws felloe.plate.BadInput when it cannot be read
+   */
   default YamlTree tree() {
+    if (this instanceof OfTree tree) {
+      return tree.read().with(overrides());
+    }
     return (this instanceof OfFile file
             ? YamlTree.read(file.file())
-            : YamlTree.parse(((OfText) this).name(), ((OfText) this).text()))
+            : YamlTree.parse(name(), ((OfText) this).text()))
         .with(overrides());
   }
 
   /** The same with more overrides. */
   default ShapeSource with(List<String> more) {
     Overrides all = overrides().and(more);
-    return this instanceof OfFile file
-        ? new OfFile(file.file(), all)
-        : new OfText(((OfText) this).name(), ((OfText) this).text(), all);
+    if (this instanceof OfFile file) {
+      return new OfFile(file.file(), all);
+    }
+    return this instanceof OfTree tree
+        ? new OfTree(tree.read(), all)
+        : new OfText(name(), ((OfText) this).text(), all);
   }
 
   /** A text as it stands. */
   static ShapeSource text(String name, String text) {
     return new OfText(name, text, new Overrides(Place.BUILT_IN, List.of()));
+  }
+
+  /** The values of a text that has been read, as they stand. */
+  static ShapeSource tree(YamlTree read) {
+    return new OfTree(read, new Overrides(Place.BUILT_IN, List.of()));
   }
 
   /** A shape file with overrides. */

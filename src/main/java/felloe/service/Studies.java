@@ -60,12 +60,7 @@ public final class Studies {
 
   /** The plate of a shape, not judged. */
   public static Plate plate(ShapeSource source, Path folder) {
-    if (source instanceof ShapeSource.OfFile file) {
-      return LaidUp.of(ShapeFile.read(file.file(), file.overrides(), hubs(source, folder)));
-    }
-    ShapeSource.OfText text = (ShapeSource.OfText) source;
-    return LaidUp.of(
-        ShapeFile.parse(text.name(), text.text(), text.overrides(), hubs(source, folder)));
+    return LaidUp.of(ShapeFile.of(source.tree(), hubs(source, folder)));
   }
 
   /**
@@ -74,11 +69,7 @@ public final class Studies {
    * @throws BadInput when it cannot be read at all
    */
   public static Optional<Sketch> sketch(ShapeSource source, Path folder) {
-    if (source instanceof ShapeSource.OfFile file) {
-      return ShapeFile.sketch(file.file(), file.overrides(), hubs(source, folder));
-    }
-    ShapeSource.OfText text = (ShapeSource.OfText) source;
-    return ShapeFile.sketch(text.name(), text.text(), text.overrides(), hubs(source, folder));
+    return ShapeFile.sketch(source.tree(), hubs(source, folder));
   }
 
   /** A hub file that a shape file names lies beside it. */
@@ -234,7 +225,7 @@ public final class Studies {
         boolean same = one.source().equals(twin.source());
         problems.add(
             new Problem(
-                Place.ofFile(name(one.source())),
+                Place.ofFile(one.source().name()),
                 "",
                 "",
                 same
@@ -242,18 +233,12 @@ public final class Studies {
                     : "would have the same kit folder '"
                         + one.plate().name()
                         + "' as "
-                        + Place.ofFile(name(twin.source())),
+                        + Place.ofFile(twin.source().name()),
                 same
                     ? twice
                     : "rename one of them, or make them one after the other into different"
                         + " folders"));
       }
     }
-  }
-
-  private static String name(ShapeSource source) {
-    return source instanceof ShapeSource.OfFile file
-        ? file.file().toString()
-        : ((ShapeSource.OfText) source).name();
   }
 }

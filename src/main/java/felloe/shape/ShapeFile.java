@@ -99,15 +99,19 @@ public final class ShapeFile {
     return new ShapeFile(YamlTree.parse(name, text).with(overrides), hubs).plate();
   }
 
-  /** What the file of a plate draws whose features clash; empty where nothing does. */
-  public static Optional<Sketch> sketch(Path file, Overrides overrides, HubPatterns hubs) {
-    return new ShapeFile(YamlTree.read(file).with(overrides), hubs).sketch();
+  /**
+   * Makes the plate of a file's values.
+   *
+   * @param tree with its overrides; the plate is named after it
+   * @throws BadInput with every problem found
+   */
+  public static Plate of(YamlTree tree, HubPatterns hubs) {
+    return new ShapeFile(tree, hubs).plate();
   }
 
-  /** The same of a text. */
-  public static Optional<Sketch> sketch(
-      String name, String text, Overrides overrides, HubPatterns hubs) {
-    return new ShapeFile(YamlTree.parse(name, text).with(overrides), hubs).sketch();
+  /** What the values of a plate draw whose features clash; empty where nothing does. */
+  public static Optional<Sketch> sketch(YamlTree tree, HubPatterns hubs) {
+    return new ShapeFile(tree, hubs).sketch();
   }
 
   private Optional<Sketch> sketch() {

@@ -4,9 +4,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The texts that the program brings along: its tables, its hubs, its starting shapes. */
 public final class BuiltIn {
+
+  // What the program brings along never changes: each table and list is read once.
+  private static final Map<String, YamlTree> TREES = new ConcurrentHashMap<>();
+  private static final Map<String, List<String>> LINES = new ConcurrentHashMap<>();
 
   private BuiltIn() {}
 
@@ -17,12 +23,16 @@ public final class BuiltIn {
    * @throws felloe.plate.BadInput when it is damaged
    */
   public static YamlTree tree(String path) {
+    return TREES.computeIfAbsent(path, BuiltIn::read);
+  }
+
+  private static YamlTree read(String path) {
     return YamlTree.parse("built-in " + path.substring(path.lastIndexOf('/') + 1), text(path));
   }
 
   /** The lines of a text. */
   public static List<String> lines(String path) {
-    return List.of(text(path).split("\\R"));
+    return LINES.computeIfAbsent(path, name -> List.of(text(name).split("\\R")));
   }
 
   /**

@@ -70,6 +70,11 @@ public final class TextEdit {
     return new TextEdit(marked ? MARK : "", tree, marked ? text.substring(1) : text);
   }
 
+  /** The values as they are now. */
+  public YamlValue root() {
+    return tree.root();
+  }
+
   /** The text as it is now. */
   public String text() {
     return mark + layout.lines().text();

@@ -9,6 +9,7 @@ import felloe.hub.HubCatalogue;
 import felloe.plate.BadInput;
 import felloe.plate.Sketch;
 import felloe.yaml.Sets;
+import felloe.yaml.YamlTree;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -28,8 +29,8 @@ class SketchTest {
       """;
 
   private static Optional<Sketch> sketch(String x, String material) {
-    return ShapeFile.sketch(
-        "disc.yaml", DISC.formatted(x, material), Sets.of(), HubCatalogue.here());
+    String text = DISC.formatted(x, material);
+    return ShapeFile.sketch(YamlTree.parse("disc.yaml", text), HubCatalogue.here());
   }
 
   @Test
