@@ -74,11 +74,26 @@ async function fresh() {
 }
 
 function take(next) {
-  state = {...(state || {}), ...next, form: next.form};
+  const was = state || {};
+  state = {...was, ...next, form: next.form === undefined ? was.form : next.form};
   show(state);
 }
 
+// The drawing comes first; what stands beside it is shown once the drawing is painted.
+let beside = false;
+
 function show(now) {
+  drawing(now);
+  if (document.hidden) { showBeside(now); return; }
+  if (beside) return;
+  beside = true;
+  requestAnimationFrame(() => setTimeout(() => {
+    beside = false;
+    showBeside(state);
+  }, 0));
+}
+
+function showBeside(now) {
   document.title = (now.title || shape) + ": drawing board";
   byId("title").textContent = now.title || shape;
   byId("saved").textContent = now.saved ? "saved" : "not saved";
@@ -92,7 +107,6 @@ function show(now) {
     say("The file was changed on the disk meanwhile.",
       ["Take what is there", () => act({act: "take-disk"})], ["Save over it", () => send("save", {over: true})]);
   }
-  drawing(now);
   if (document.activeElement !== text && text.value !== now.text) text.value = now.text;
   fields(now);
   faults(now);
