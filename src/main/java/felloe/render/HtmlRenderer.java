@@ -10,7 +10,9 @@ import felloe.drawing.Picture;
 import felloe.out.About;
 import felloe.out.SvgWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Reports as one web page that needs nothing from elsewhere: tables as tables, pictures as drawings
@@ -45,6 +47,9 @@ public final class HtmlRenderer {
 
   /** What stands above the table that is being written. */
   private String heading = "";
+
+  /** How often what stands beside a field has been written. */
+  private final Map<String, Integer> fields = new HashMap<>();
 
   private HtmlRenderer(boolean bench) {
     this.bench = bench;
@@ -184,7 +189,7 @@ public final class HtmlRenderer {
     boolean box = column.fill() == Fill.TICK;
     html.append("<td>");
     if (!box || !text.isEmpty()) {
-      String about = beside.append(", ").append(column.head()).toString();
+      String about = own(beside.append(", ").append(column.head()).toString());
       html.append(box ? "<label><input type=\"checkbox\"" : "<input type=\"text\"");
       html.append(" data-note=\"").append(escaped(about)).append("\" aria-label=\"");
       html.append(escaped(about)).append("\">");
@@ -193,6 +198,12 @@ public final class HtmlRenderer {
       html.append(escaped(text));
     }
     html.append("</td>");
+  }
+
+  /** The words a field is known by; of several that say the same each has its number. */
+  private String own(String about) {
+    int count = fields.merge(about, 1, Integer::sum);
+    return count == 1 ? about : about + ", no. " + count;
   }
 
   private boolean shown(Block.Column column) {

@@ -17,7 +17,11 @@ import felloe.geometry.Box;
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import java.io.StringReader;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -59,6 +63,26 @@ class HtmlRendererTest {
     assertEquals("size mm", page.getElementsByTagName("th").item(1).getTextContent());
     assertEquals(1, page.getElementsByTagName("svg").getLength());
     assertEquals(1, page.getElementsByTagName("details").getLength());
+  }
+
+  @Test
+  void rowsThatSayTheSameAreTickedEachOnItsOwn() {
+    List<Cell> row = List.of(new Cell.Words("press the ply down"), new Cell.Words("[ ]"));
+    Report steps =
+        new Report(
+            "Card",
+            "",
+            List.of(
+                Block.Table.of(
+                    List.of(Column.words("step"), new Column("done", "", Block.Fill.TICK)),
+                    List.of(row, row, row))));
+    Matcher fields =
+        Pattern.compile("data-note=\"([^\"]*)\"").matcher(HtmlRenderer.workSheet(steps));
+    Set<String> known = new HashSet<>();
+    while (fields.find()) {
+      known.add(fields.group(1));
+    }
+    assertEquals(3, known.size(), known.toString());
   }
 
   @Test
