@@ -48,9 +48,6 @@ final class PartEdges {
    */
   private static final double DEEP = 4.6;
 
-  /** So many stretches may be lacking. */
-  private static final int MOST_LACKED = 8;
-
   /** So many places in a row that lie so far off a chain, mm, make it doubtful there. */
   private static final int IN_A_ROW = 3;
 
@@ -113,7 +110,7 @@ final class PartEdges {
   private EdgeChain doubted(EdgeChain chain, List<Point> before) {
     EdgeChain held = held(chain, before);
     Optional<EdgeChain.Astray> left =
-        StretchesLacked.left(chain, edge(chain, REACHES[0]))
+        RowsOff.of(chain, edge(chain, REACHES[0]))
             .filter(astray -> astray.off() > MATTERS)
             .filter(astray -> held.astray().map(a -> a.off() < astray.off()).orElse(true));
     return left.map(held::doubted).orElse(held);
@@ -172,7 +169,7 @@ final class PartEdges {
         tried.add(settled(uncut));
       }
     }
-    EdgeChain best = completed(best(tried, points), points);
+    EdgeChain best = best(tried, points);
     EdgeChain round = circled(best);
     return Optional.of(round.round() && !best.round() ? measured(round, REACHES[2]) : best);
   }
@@ -180,27 +177,6 @@ final class PartEdges {
   private EdgeChain best(List<EdgeChain> chains, List<Point> before) {
     return ChainChoice.of(
         chains, chains.stream().map(c -> edge(c, REACHES[0])).toList(), before, OFF_CHAIN);
-  }
-
-  /** With the stretches that it lacks, one after the other. */
-  private EdgeChain completed(EdgeChain chain, List<Point> before) {
-    EdgeChain complete = chain;
-    for (int round = 0; round < MOST_LACKED; round++) {
-      EdgeChain best = complete;
-      for (List<EdgeChain> row : StretchesLacked.tries(complete, edge(complete, REACHES[0]))) {
-        List<EdgeChain> all = new ArrayList<>(List.of(complete));
-        row.forEach(more -> all.add(measured(measured(more, REACHES[0]), REACHES[2])));
-        best = best(all, before);
-        if (best != complete) {
-          break;
-        }
-      }
-      if (best == complete) {
-        break;
-      }
-      complete = best;
-    }
-    return complete;
   }
 
   /** With its corners as the photo has them. */
