@@ -16,7 +16,7 @@ final class PhotoAccuracy {
    * less than as many single ones: variances grow by this. From rendered scenes, others than those
    * that the bound is judged by.
    */
-  private static final double TOGETHER = 6;
+  private static final double TOGETHER = 2;
 
   /** The bar of the paper is read within this, standard deviation, share of its length. */
   static final double BAR = 0.1 / 200;
@@ -79,13 +79,14 @@ final class PhotoAccuracy {
 
   /** The 95 % bound of a width of the part, between places of one edge or of two, mm. */
   double width(Point a, Point b, EdgeChain one, EdgeChain other) {
-    return bound(a, b, aside(a) + aside(b), Math.hypot(place(one), place(other)));
+    double edges = Math.hypot(place(one), place(other));
+    return bound(a, b, aside(a) + aside(b), Math.hypot(edges, Math.max(over(a), over(b))));
   }
 
   /** The 95 % bound of the diameter of a round hole, mm. */
   double diameter(EdgeChain hole) {
     Point r = new Point(hole.radius(), 0);
-    double places = 2 * centre(hole);
+    double places = Math.hypot(2 * centre(hole), over(hole.centre()));
     return bound(hole.centre().minus(r), hole.centre().plus(r), 2 * aside(hole.centre()), places);
   }
 
@@ -97,6 +98,16 @@ final class PhotoAccuracy {
   private double aside(Point p) {
     double[] g = fit.camera().growth(p, thickness);
     return ASIDE / Math.sqrt(Math.abs(g[0] * g[3] - g[1] * g[2]));
+  }
+
+  /**
+   * By how much an edge lies off that is told by its wall's foot, standard deviation, mm: the upper
+   * edge lies over the foot by the thickness. Of two edges across from each other one has its wall
+   * in sight.
+   */
+  private double over(Point p) {
+    double[] at = fit.camera().stands();
+    return THICKNESS * p.distance(new Point(at[0], at[1])) / at[2];
   }
 
   /** How far an edge lies off at a place of it, standard deviation, mm. */
