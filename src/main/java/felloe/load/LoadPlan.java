@@ -198,12 +198,12 @@ public record LoadPlan(
     Region region = plate.region();
     Gauge gauge = range.now();
     List<LoadCase> loads = plan.cases().stream().map(CasePlan.Planned::load).toList();
-    LoadStudy.Reckoned one =
-        new LoadStudy(region, gauge.section(), hold.support(), loads).settled(patience);
+    LoadStudy.Settled settled =
+        new LoadStudy(region, gauge.section(), hold.support(), loads)
+            .settled(patience, hold.other());
+    LoadStudy.Reckoned one = settled.own();
     LoadResult trial = one.result();
-    Optional<LoadStudy.Reckoned> other =
-        hold.other()
-            .map(way -> new LoadStudy(region, gauge.section(), way, loads).on(trial.mesh()));
+    Optional<LoadStudy.Reckoned> other = settled.other();
     List<CaseField> worse = CaseField.worse(trial.cases(), other.map(o -> o.result().cases()));
     List<CaseField> fields = fallen(region, worse, plan, gauge);
     LoadResult result =

@@ -9,7 +9,10 @@ import felloe.mesh.PlateMesh;
 import felloe.mesh.PlateMesher;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
 /**
  * Reckons a plate under load cases, on finer and finer meshes until the figures no longer change.
@@ -87,16 +90,30 @@ public record LoadStudy(
    * @throws MeshException when the material is too narrow for a mesh of the size allowed
    */
   public LoadResult reckon(Patience patience) {
-    return settled(patience).result();
+    return settled(patience, Optional.empty()).own().result();
   }
 
-  /** The same, with the factored plate. */
-  Reckoned settled(Patience patience) {
+  /**
+   * A plate held in one way, and on the same mesh in another.
+   *
+   * @param own settled
+   * @param other where another way was asked for
+   */
+  record Settled(Reckoned own, Optional<Reckoned> other) {}
+
+  /**
+   * The same, with the factored plate.
+   *
+   * @param otherwise another way to be held, to be reckoned on the last mesh too
+   */
+  Settled settled(Patience patience, Optional<Support> otherwise) {
+    Optional<LoadStudy> other = otherwise.map(way -> new LoadStudy(region, section, way, cases));
     refuseOffThePlate();
     double side = Math.max(region.outer().box().width(), region.outer().box().height());
     double edge = FIRST * side;
     List<Fineness.Spot> spots = face(1);
     Reckoned last = null;
+    Optional<CompletableFuture<Reckoned>> beside = Optional.empty();
     for (int i = 0; i < patience.meshes(); i++) {
       double across = ACROSS / Math.pow(FINER, i);
       int round = (int) Math.round(ROUND / Math.pow(FINER, i));
@@ -109,21 +126,38 @@ public record LoadStudy(
         if (last == null) {
           throw tooMany;
         }
-        return last;
+        break;
+      }
+      if (i > 0 || patience.meshes() == 1) {
+        // Mostly the last mesh: the other way is reckoned at the same time.
+        beside = other.map(study -> CompletableFuture.supplyAsync(() -> study.on(mesh)));
       }
       last = on(mesh, last == null ? null : last.result(), patience);
       if (last.result().settled()) {
-        return last;
+        break;
       }
       edge *= FINER;
       spots = new ArrayList<>(spots(last.result(), edge));
       spots.addAll(face(edge / FIRST / side));
     }
-    return last;
+    PlateMesh mesh = last.result().mesh();
+    return new Settled(
+        last, beside.map(LoadStudy::joined).or(() -> other.map(study -> study.on(mesh))));
   }
 
-  /** The same plate and cases on a mesh that is there already, held as this study says. */
-  Reckoned on(PlateMesh mesh) {
+  private static Reckoned joined(CompletableFuture<Reckoned> beside) {
+    try {
+      return beside.join();
+    } catch (CompletionException failed) {
+      if (failed.getCause() instanceof RuntimeException known) {
+        throw known;
+      }
+      throw failed;
+    }
+  }
+
+  /** The same plate and cases on a mesh that is there already. */
+  private Reckoned on(PlateMesh mesh) {
     return on(mesh, null, Patience.USUAL);
   }
 
