@@ -7,9 +7,7 @@ import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.SegmentIndex;
 import felloe.geometry.Tolerances;
-import felloe.grips.GripPlan;
 import felloe.grips.GripStation;
-import felloe.grips.GripStations;
 import felloe.grips.PlacedGrip;
 import felloe.joints.ClampedPart;
 import felloe.joints.PlannedJoint;
@@ -50,7 +48,7 @@ final class BodyObstacles {
   private static final double STEP = Math.toRadians(0.25);
 
   private final Plate plate;
-  private final GripPlan grips;
+  private final List<Reviewed.Held> grips;
   private final List<PlannedJoint> joints;
   private final double finger;
 
@@ -61,7 +59,7 @@ final class BodyObstacles {
 
   private BodyObstacles(Reviewed of, double finger) {
     this.plate = of.plate();
-    this.grips = of.joints().grips();
+    this.grips = of.grips();
     this.joints = of.joints().joints();
     this.finger = finger;
     this.reach = 2 * plate.outline().farthest(Point.ORIGIN);
@@ -156,7 +154,8 @@ final class BodyObstacles {
   }
 
   private void grips() {
-    for (PlacedGrip placed : grips.grips()) {
+    for (Reviewed.Held one : grips) {
+      PlacedGrip placed = one.grip();
       for (Face face : placed.grip().on()) {
         add(
             GRIPS,
@@ -248,10 +247,10 @@ final class BodyObstacles {
   /** Where hands are beside a window, as turns from its middle; all of it where no grip lies. */
   private List<double[]> held(Window window, Point middle, double[] high) {
     List<double[]> ranges = new ArrayList<>();
-    for (PlacedGrip grip : grips.grips()) {
+    for (Reviewed.Held one : grips) {
       double low = Double.POSITIVE_INFINITY;
       double top = Double.NEGATIVE_INFINITY;
-      for (GripStation station : GripStations.of(plate, grip)) {
+      for (GripStation station : one.stations()) {
         if (station.held() && station.window().filter(window.label()::equals).isPresent()) {
           Point at = station.at();
           double turn = Math.atan2(middle.cross(at), middle.dot(at));
@@ -264,7 +263,7 @@ final class BodyObstacles {
         ranges.add(new double[] {low, top});
         for (Face face : Face.values()) {
           int k = face.ordinal();
-          high[k] = Math.max(high[k], height(grip.grip(), face));
+          high[k] = Math.max(high[k], height(one.grip().grip(), face));
         }
       }
     }

@@ -3,7 +3,6 @@ package felloe.review;
 import felloe.geometry.Gap;
 import felloe.geometry.Numbers;
 import felloe.grips.GripStation;
-import felloe.grips.GripStations;
 import felloe.grips.PlacedGrip;
 import felloe.plate.Finding;
 import felloe.plate.Limit;
@@ -54,8 +53,8 @@ record GripGirth(boolean least) implements Rule {
     double height = plate.stock().thickness() + 2 * plate.making().gripScale();
     List<Finding> findings = new ArrayList<>();
     Map<PlacedGrip, List<GripStation>> held = new LinkedHashMap<>();
-    for (PlacedGrip grip : of.joints().grips().grips()) {
-      held.put(grip, GripStations.of(plate, grip).stream().filter(GripStation::held).toList());
+    for (Reviewed.Held one : of.grips()) {
+      held.put(one.grip(), one.stations().stream().filter(GripStation::held).toList());
     }
     // Where a window has grips beside it, hands hold those and not the bare rest of its rim.
     Set<String> gripped =

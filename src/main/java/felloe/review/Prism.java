@@ -76,7 +76,9 @@ record Prism(String name, Face face, List<Region> regions, double grown, double 
     double gap = Double.POSITIVE_INFINITY;
     for (Contour edge : a.contours()) {
       for (Contour other : b.contours()) {
-        gap = Math.min(gap, edge.gap(other).distance());
+        // The way back is as long, and the one of fewer edges is the sooner indexed.
+        boolean fewer = edge.segments().size() < other.segments().size();
+        gap = Math.min(gap, (fewer ? other.gap(edge) : edge.gap(other)).distance());
       }
     }
     if (gap > 0 && !a.contains(start(b)) && !b.contains(start(a))) {

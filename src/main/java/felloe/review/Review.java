@@ -79,7 +79,7 @@ public final class Review {
    */
   public static ReviewReport of(Plate plate, JointPlan joints, List<Finding> others) {
     Limits limits = Limits.with(plate.limits());
-    Reviewed of = new Reviewed(plate, joints);
+    Reviewed of = Reviewed.of(plate, joints);
     // Rules know nothing of each other: two cores halve the wait of whoever changes a shape.
     List<List<Finding>> each = RULES.parallelStream().map(rule -> rule.check(of, limits)).toList();
     List<Finding> findings = new ArrayList<>();
@@ -91,7 +91,7 @@ public final class Review {
 
   /** What one rule finds in a plate; none for an id that is no rule's. */
   public static List<Finding> of(String rule, Plate plate, JointPlan joints) {
-    Reviewed of = new Reviewed(plate, joints);
+    Reviewed of = Reviewed.of(plate, joints);
     Limits limits = Limits.with(plate.limits());
     return RULES.stream()
         .filter(r -> r.id().equals(rule))
