@@ -5,6 +5,7 @@ import felloe.files.CannotWrite;
 import felloe.files.OutFile;
 import felloe.geometry.Point;
 import felloe.kit.KitFiles;
+import felloe.kit.TemplateFiles;
 import felloe.out.Json;
 import felloe.plate.BadInput;
 import felloe.plate.Plate;
@@ -86,6 +87,10 @@ final class Doors implements AutoCloseable {
     }
     if (door.equals("start") && call.step(1).equals("outline") && steps == 2 && call.changes()) {
       return outline.bring(call);
+    }
+    if (door.equals("start") && call.step(1).equals("photo-frame") && steps == 2) {
+      OutFile sheets = TemplateFiles.photoFrame(talk.options());
+      return Answer.file("application/pdf", sheets.bytes(), sheets.name());
     }
     if (door.equals("hub")) {
       return calliper.answer(call).orElseGet(Doors::nothing);

@@ -7,6 +7,7 @@ import felloe.plate.Place;
 import felloe.plate.Problem;
 import felloe.report.BroughtInReport;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,6 +27,8 @@ final class Outline {
   private static final double COARSEST = 10_000;
   private static final double TIGHTEST = 0.001;
   private static final double LOOSEST = 5;
+  private static final double THINNEST = 0.2;
+  private static final double THICKEST = 100;
 
   private final Bench bench;
 
@@ -47,12 +50,14 @@ final class Outline {
       return Answer.refused(413, "The file is too large: at most 8 MiB are read.");
     }
     if (bytes.length == 0) {
-      return Answer.refused(422, "Choose a file: an .svg or .dxf drawing, or a .csv table.");
+      return Answer.refused(
+          422, "Choose a file: an .svg or .dxf drawing, a .csv table or a photo.");
     }
     String file = plain(call.word("file"));
     OptionalDouble width = within(call, "width", NARROWEST, WIDEST);
     OptionalDouble scale = within(call, "scale", FINEST, COARSEST);
     OptionalDouble gap = within(call, "gap", TIGHTEST, LOOSEST);
+    OptionalDouble thickness = within(call, "thickness", THINNEST, THICKEST);
     if (width.isPresent() && scale.isPresent()) {
       throw refused("width", "", "cannot stand beside a scale", "give one of them");
     }
@@ -63,16 +68,21 @@ final class Outline {
     }
     try {
       BroughtIn brought =
-          BroughtIn.of(new BroughtIn.Sent(bytes, file, width, scale, gap), name, bench.folder());
+          BroughtIn.of(
+              new BroughtIn.Sent(bytes, file, width, scale, gap, thickness), name, bench.folder());
       bench.begin(name, brought.text());
       List<String> words =
           new ArrayList<>(
               BroughtInReport.of(
                   brought.drawn(), brought.plate(), brought.apart(), brought.photo()));
       words.add("Measure the part and compare. It is not saved yet.");
-      return Answer.json(
-          200,
-          Json.object().with("words", Json.array(words, Json::text)).with("to", "/shape/" + name));
+      Json.Members told =
+          Json.object().with("words", Json.array(words, Json::text)).with("to", "/shape/" + name);
+      if (brought.overlay().isPresent()) {
+        String picture = Base64.getEncoder().encodeToString(brought.overlay().get());
+        told = told.with("picture", "data:image/png;base64," + picture);
+      }
+      return Answer.json(200, told);
     } finally {
       reading.release();
     }

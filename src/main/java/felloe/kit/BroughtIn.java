@@ -66,42 +66,42 @@ public record BroughtIn(
   }
 
   /**
-   * A drawing or table that was sent, and lies on no disk.
+   * A drawing, table or photo that was sent, and lies on no disk.
    *
    * @param bytes of it
    * @param file its name, which tells its kind, and for messages
    * @param width of all that is drawn, mm; empty where the drawing's own units count
    * @param scale mm for each unit of the drawing; empty likewise
    * @param gap ends nearer than this are one, mm; empty for the usual
+   * @param thickness of the part on a photo, mm
    */
   public record Sent(
-      byte[] bytes, String file, OptionalDouble width, OptionalDouble scale, OptionalDouble gap) {}
+      byte[] bytes,
+      String file,
+      OptionalDouble width,
+      OptionalDouble scale,
+      OptionalDouble gap,
+      OptionalDouble thickness) {}
 
   /**
-   * Reads a drawing or table that was sent, and makes the text.
+   * Reads what was sent, and makes the text. What was found on a photo must be looked at.
    *
    * @param name of the shape file, for messages
-   * @throws BadInput when the source cannot be read, is a photo, or what it draws is no plate
+   * @throws BadInput when the source cannot be read, or what it draws is no plate
    */
   public static BroughtIn of(Sent sent, String name, Path folder) {
-    if (BringIn.isPhoto(sent.bytes(), sent.file())) {
-      // What was found on it must be looked at, and nothing here shows that picture.
-      throw new BadInput(
-          new Problem(
-              Place.ofFile(sent.file()),
-              "",
-              "",
-              "is a photo, and the lines that are found on it must be looked at",
-              "bring it in with felloe new, which keeps a picture of them"));
-    }
     BringIn.Wish wish =
         new BringIn.Wish(
             new Sizing(sent.width(), sent.scale()),
             sent.gap(),
             OptionalDouble.empty(),
-            OptionalDouble.empty(),
+            sent.thickness(),
             new Asked(
-                "the field Width", "the field Scale", "the field Gap", "felloe new", "felloe new"));
+                "the field Width",
+                "the field Scale",
+                "the field Gap",
+                "the field Thickness",
+                "printed marks"));
     return of(sent.bytes(), Path.of(sent.file()), name, wish, folder);
   }
 

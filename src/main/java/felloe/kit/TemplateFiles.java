@@ -50,14 +50,19 @@ public final class TemplateFiles {
 
   /** With the sheets of marks for a photo that a part is measured on; they are of no plate. */
   public static Transaction photoFrame(Transaction files, TemplateOptions options) {
+    OutFile sheets = photoFrame(options);
+    return files.here(new FileSet(sheets.name(), "", List.of(sheets)));
+  }
+
+  /** The sheets of marks alone. */
+  public static OutFile photoFrame(TemplateOptions options) {
     List<Page> pages = new ArrayList<>();
     for (PhotoSheet sheet : PhotoFrame.sheets()) {
       pages.add(sheet.on(options.paper(), options.margin(), options.bars(), options.asked()));
     }
     String paper = options.paper().title();
     String name = "photo-frame-" + paper + ".pdf";
-    byte[] pdf = PdfWriter.write(pages, "Photo frame, " + paper);
-    return files.here(new FileSet(name, "", List.of(new OutFile(name, pdf))));
+    return new OutFile(name, PdfWriter.write(pages, "Photo frame, " + paper));
   }
 
   public static OutFile tiled(TemplateOutcome outcome) {

@@ -61,8 +61,9 @@ async function bring() {
     width: document.getElementById("width").value.trim(),
     scale: document.getElementById("scale").value.trim(),
     gap: document.getElementById("gap").value.trim(),
+    thickness: document.getElementById("thickness").value.trim(),
   });
-  tell(["Reading it."], false);
+  tell([/\.(jpe?g|png)$/i.test(file.name) ? "Measuring it: that takes some seconds." : "Reading it."], false);
   try {
     const answer = await fetch(`/start/outline?${said}`, {
       method: "POST", headers: {"Content-Type": "application/octet-stream"}, body: file,
@@ -77,7 +78,16 @@ async function bring() {
     link.id = "to-board";
     link.className = "button";
     link.textContent = "Open it on the board";
-    tell(now.words, false).append(link);
+    const told = tell(now.words, false);
+    if (now.picture) {
+      const flat = document.createElement("img"), keep = document.createElement("a");
+      flat.src = keep.href = now.picture;
+      flat.alt = "The photo laid flat, with the lines that were found on it in red and what is in doubt ringed in blue";
+      keep.download = `${stem || "outline"}-photo.png`;
+      keep.textContent = "Keep this picture";
+      told.append(flat, keep, " ");
+    }
+    told.append(link);
   } catch {
     tell(["The board does not answer, or the file was changed while it was read."], true);
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import felloe.bringin.InventedPhoto;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -137,6 +138,16 @@ class OutlineTest {
   }
 
   @Test
+  void theSheetsOfMarksForAPhotoCanBePrintedFromThePage() throws Exception {
+    try (Served served = Served.empty(folder, false)) {
+      HttpResponse<String> sheets = served.get("/start/photo-frame");
+      assertEquals(200, sheets.statusCode());
+      assertTrue(sheets.body().startsWith("%PDF-"));
+      assertTrue(served.get("/start").body().contains("/start/photo-frame"));
+    }
+  }
+
+  @Test
   void tenBrokenFilesAreRefusedInWords() throws Exception {
     StringBuilder deep = new StringBuilder(HEAD);
     deep.append("<g>".repeat(200_000));
@@ -210,6 +221,33 @@ class OutlineTest {
       browser.find("#to-board").click();
       browser.find("#plate svg.plate");
       assertTrue(browser.driver.getCurrentUrl().endsWith("/shape/cut-out.yaml"));
+    }
+  }
+
+  /** A rendered photo of an invented wheel 9 mm thick. */
+  @Test
+  void aPersonChoosesAPhotoAndSeesWhatWasFoundOnIt() throws Exception {
+    try (Served served = Served.empty(folder, false);
+        Browser browser = Browser.open()) {
+      Path file = folder.resolve("wheel.jpg");
+      Files.write(file, InventedPhoto.small());
+      browser.size(768, 1400);
+      browser.driver.get(served.root() + "/start");
+      browser.find("#file").sendKeys(file.toAbsolutePath().toString());
+      browser.find("#outline button").click();
+      browser.await(() -> browser.text("#brought").contains("Thickness"), "what is lacking");
+      browser.find("#thickness").sendKeys("9");
+      browser.find("#outline button").click();
+      browser.find("#brought img");
+      assertTrue(browser.text("#brought").contains("in 95 of 100 photos"));
+      browser.barriers("a photo brought in");
+      browser.driver.executeScript("document.getElementById('brought').scrollIntoView()");
+      browser.shoot("outline-photo-768");
+      browser.find("#to-board").click();
+      browser.find("#plate svg.plate");
+      JsonNode state = served.state("wheel.yaml");
+      assertTrue(state.get("plate").asBoolean());
+      assertTrue(state.get("text").asText().contains("thickness: 9"), state.get("text").asText());
     }
   }
 }
