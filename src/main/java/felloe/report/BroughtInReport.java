@@ -76,9 +76,9 @@ public final class BroughtInReport {
             brief(told.height(), 0, "mm")));
     lines.add("Look at the overlay: red lines must lie on the part's upper edges, all of them.");
     lines.add(
-        "A photo can take a bend wrongly, by half a millimetre and more once in thirty, and miss a"
-            + " deep hole whose wall is no darker than the face: follow the red lines of the"
-            + " overlay round every bend, count the holes, and measure on the part what matters.");
+        "A photo can take a bend wrongly, now and then by half a millimetre, and miss a deep hole"
+            + " whose wall is no darker than the face: follow the red lines of the overlay round"
+            + " every bend, count the holes, and measure on the part what matters.");
     return lines;
   }
 
