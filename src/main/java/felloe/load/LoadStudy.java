@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 
@@ -88,6 +89,7 @@ public record LoadStudy(
    *
    * @throws LoadException when nothing holds the plate, or a force is not on it
    * @throws MeshException when the material is too narrow for a mesh of the size allowed
+   * @throws CancellationException when its thread was interrupted
    */
   public LoadResult reckon(Patience patience) {
     return settled(patience, Optional.empty()).own().result();
@@ -115,6 +117,7 @@ public record LoadStudy(
     Reckoned last = null;
     Optional<CompletableFuture<Reckoned>> beside = Optional.empty();
     for (int i = 0; i < patience.meshes(); i++) {
+      stopIfTold();
       double across = ACROSS / Math.pow(FINER, i);
       int round = (int) Math.round(ROUND / Math.pow(FINER, i));
       Fineness fineness =
@@ -145,6 +148,17 @@ public record LoadStudy(
         last, beside.map(LoadStudy::joined).or(() -> other.map(study -> study.on(mesh))));
   }
 
+  /**
+   * Ends work whose thread was interrupted: what it is for has changed meanwhile.
+   *
+   * @throws CancellationException then
+   */
+  static void stopIfTold() {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new CancellationException("told to stop");
+    }
+  }
+
   private static Reckoned joined(CompletableFuture<Reckoned> beside) {
     try {
       return beside.join();
@@ -172,6 +186,7 @@ public record LoadStudy(
     boolean inPlane =
         cases.stream().flatMap(c -> c.forces().stream()).anyMatch(f -> f.x() != 0 || f.y() != 0);
     PlateOnHub plate = new PlateOnHub(mesh, region, section, support, inPlane);
+    stopIfTold();
     List<CaseField> fields = plate.solve(cases);
     List<LoadResult.Change> changes = new ArrayList<>();
     boolean settled = before != null;

@@ -72,6 +72,7 @@ record Thicknesses(
   }
 
   private LoadPlan.Trial trial(LoadPlan.Compared choice, Gauge gauge) {
+    LoadStudy.stopIfTold();
     List<LoadCase> loads = plan.cases().stream().map(CasePlan.Planned::load).toList();
     CompletableFuture<Optional<List<CaseField>>> otherwise =
         CompletableFuture.supplyAsync(() -> other.map(o -> o.of(gauge.section()).solve(loads)));

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -202,6 +203,9 @@ public final class DesignSearch {
       String why = mass == 0 ? "cannot be drawn" : "cannot be reckoned";
       String fault = (who.isEmpty() ? why : why + " " + who).replaceAll("[,\\r\\n]", ";");
       return new TriedDesign(values, mass, 0, 0, fault);
+    } catch (CancellationException stopped) {
+      // It says nothing of the design.
+      throw stopped;
     } catch (RuntimeException odd) {
       return new TriedDesign(values, mass, 0, 0, "cannot be reckoned (a fault of the program)");
     }

@@ -9,6 +9,7 @@ import felloe.geometry.Point;
 import felloe.geometry.Region;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 class LoadStudyTest {
@@ -54,6 +55,15 @@ class LoadStudyTest {
     assertEquals(mises, field.worst().stress(), 0.03 * mises);
     assertEquals(45, field.worstAt().norm(), 1e-6);
     assertEquals(2.5, Math.abs(field.worst().z()), 1e-9);
+  }
+
+  /** The board starts anew on each change: what is no longer asked for must not hold it back. */
+  @Test
+  void aStudyThatIsToldToStopStops() {
+    Thread.currentThread().interrupt();
+    assertThrows(
+        CancellationException.class, () -> reckon(RING, new Support.Clamped(90), pull(0, 0, 1)));
+    assertTrue(Thread.interrupted());
   }
 
   /** Two opposite forces, +P and -P: K 0.12706 at b/a 0.3, by odd harmonics of the same sum. */
