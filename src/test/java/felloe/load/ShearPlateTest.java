@@ -31,7 +31,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What plates do that give in shear: free edges, contact, another program. */
-@Execution(ExecutionMode.CONCURRENT)
 class ShearPlateTest {
 
   private static final PlateSection ALUMINIUM = PlateSection.isotropic(70_000, 0.3, 5, 240);
@@ -147,6 +146,7 @@ class ShearPlateTest {
    * thicknesses from the clamped circle. (At the side it comes out 5.1 percent too high, on a mesh
    * as coarse as this one.)
    */
+  @Execution(ExecutionMode.CONCURRENT)
   @ParameterizedTest
   @CsvSource({"dunlin, 0", "dunlin, 90", "heron, 90", "ring, 0"})
   void deflectionsAndStressesAreThoseOfCalculix(String shape, double clock) throws Exception {
@@ -167,6 +167,7 @@ class ShearPlateTest {
   }
 
   /** CalculiX: a hand at the rim that turns the wheel, in its plane. */
+  @Execution(ExecutionMode.CONCURRENT)
   @ParameterizedTest
   @CsvSource({"dunlin, 0", "heron, 60", "ring, 0"})
   void aTurnInThePlaneIsThatOfCalculix(String shape, double clock) throws Exception {
@@ -218,6 +219,7 @@ class ShearPlateTest {
    * CalculiX, with contact by holding the points that press, on one and the same mesh: with the
    * hub's face behind, and with each screw on a spacer of 20 mm.
    */
+  @Execution(ExecutionMode.CONCURRENT)
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
   void screwTensionsAreThoseOfCalculix(boolean spacers) throws Exception {

@@ -30,7 +30,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pages of job cards: nothing leaves the paper, no two lines of words lie on each other. */
-@Execution(ExecutionMode.CONCURRENT)
 class CardPagesTest {
 
   private static List<Page> pages(CardOutcome outcome, Paper paper) {
@@ -108,6 +107,7 @@ class CardPagesTest {
     return false;
   }
 
+  @Execution(ExecutionMode.CONCURRENT)
   @ParameterizedTest
   @CsvSource({
     "heron, A4", "heron, LETTER", "heron, A3", "heron, A5",
@@ -132,6 +132,7 @@ class CardPagesTest {
   }
 
   /** Loads that are reckoned bring the proof load and its table. */
+  @Execution(ExecutionMode.CONCURRENT)
   @ParameterizedTest
   @ValueSource(strings = {"heron", "bittern", "dunlin"})
   void aCardWithItsLoadsKeepsToItsPagesOnAnyPaper(String shape) {
