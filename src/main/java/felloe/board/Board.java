@@ -14,6 +14,7 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Semaphore;
@@ -161,6 +162,8 @@ public final class Board implements AutoCloseable {
         answer = Answer.refused(400, "That is not written as the web has it.");
       } catch (BadInput bad) {
         answer = Answer.refused(422, String.join("\n", bad.lines()));
+      } catch (CancellationException ending) {
+        answer = Answer.refused(503, "The board has ended.");
       } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
         faults.accept(fault);
         answer = Answer.refused(500, "This is a fault in Felloe, not in your file.");

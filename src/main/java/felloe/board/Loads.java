@@ -13,6 +13,7 @@ import felloe.service.ShapeSource;
 import felloe.service.Studies;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
@@ -156,6 +157,9 @@ final class Loads implements AutoCloseable {
     } catch (BadInput cannot) {
       String words = cannot.problems().get(0).line();
       say(new Answer(text, Stage.CANNOT, words, "fail"));
+    } catch (CancellationException stopped) {
+      // The text changed, or the board ends: there is nothing to tell.
+      return;
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
       if (stale(text)) {
         // It was told to stop.

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
 
@@ -119,6 +120,8 @@ final class Making implements AutoCloseable {
       }
     } catch (BadInput bad) {
       change(number, job -> job.ended(bad.lines(), false, Optional.empty()));
+    } catch (CancellationException ending) {
+      change(number, job -> job.ended(List.of("The board has ended."), false, Optional.empty()));
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
       faults.accept(fault);
       change(

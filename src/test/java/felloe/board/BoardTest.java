@@ -362,6 +362,31 @@ class BoardTest {
     assertEquals(List.of(".a.yaml.felloe-unsaved", ".wren.yaml.felloe-unsaved"), names());
   }
 
+  /** Work that is told to stop when the board ends has nothing to report. */
+  @Test
+  void endingWhileLoadsAreReckonedIsNoFault() throws Exception {
+    Served served = Served.with(folder, "heron.yaml");
+    try (served) {
+      for (int i = 0; i < 600 && !stage(served).equals("first"); i++) {
+        Thread.sleep(50);
+      }
+      assertEquals("first", stage(served), "more is reckoned after the first figures");
+    }
+    for (int i = 0; i < 600 && isReckoning(); i++) {
+      Thread.sleep(50);
+    }
+    assertFalse(isReckoning());
+    assertEquals(List.of(), served.faults);
+  }
+
+  private static String stage(Served served) throws Exception {
+    return served.state("heron.yaml").get("loads").get("stage").asText();
+  }
+
+  private static boolean isReckoning() {
+    return Thread.getAllStackTraces().keySet().stream().anyMatch(t -> t.getName().equals("loads"));
+  }
+
   @Test
   void whatIsTickedAtTheBenchIsKeptBesideTheShape() throws Exception {
     try (Served served = Served.with(folder, "dunlin.yaml")) {
