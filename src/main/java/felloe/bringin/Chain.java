@@ -7,14 +7,18 @@ import java.util.List;
  * Strokes that follow each other, as they were drawn together.
  *
  * @param strokes at least one, each starting where the one before ends
- * @param layer on which it was drawn, in capitals; empty where the file has none
+ * @param as what the file says that it is
  */
-record Chain(List<Stroke> strokes, String layer) {
+record Chain(List<Stroke> strokes, DrawnAs as) {
   Chain {
     strokes = List.copyOf(strokes);
     if (strokes.isEmpty()) {
       throw new IllegalArgumentException("a chain has strokes");
     }
+  }
+
+  String layer() {
+    return as.layer();
   }
 
   Point from() {

@@ -125,7 +125,8 @@ final class DxfDrawing {
   private void chain(DxfEntity e, List<Stroke> strokes) {
     refuseSteep(e);
     String own = DxfFile.key(e.text(8));
-    reading.chain(e.line(), strokes, own.equals("0") && !layer.isEmpty() ? layer : own);
+    String on = own.equals("0") && !layer.isEmpty() ? layer : own;
+    reading.chain(e.line(), strokes, new DrawnAs(on, e.tag()));
   }
 
   /** Heights over the drawing's plane must be alike all along. */

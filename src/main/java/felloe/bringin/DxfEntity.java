@@ -1,7 +1,11 @@
 package felloe.bringin;
 
+import felloe.plate.FeatureTag;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * An entity of a DXF file: its kind and its groups, those of its vertices in entities of their own.
@@ -12,6 +16,12 @@ import java.util.List;
  * @param vertices of a polyline
  */
 record DxfEntity(String kind, List<DxfPairs.Pair> pairs, int line, List<DxfEntity> vertices) {
+
+  /** A string of extended data. */
+  private static final int TEXT = 1000;
+
+  private static final Pattern LETTER = Pattern.compile("\\\\U\\+([0-9A-Fa-f]{4})");
+  private static final int HEXADECIMAL = 16;
 
   /** The first number under a code; another where there is none, or it is no number. */
   double number(int code, double usual) {
@@ -33,6 +43,28 @@ record DxfEntity(String kind, List<DxfPairs.Pair> pairs, int line, List<DxfEntit
         .map(DxfPairs.Pair::value)
         .findFirst()
         .orElse("");
+  }
+
+  /** The feature that the program's own extended data name. */
+  Optional<FeatureTag> tag() {
+    for (int i = 0; i + 2 < pairs.size(); i++) {
+      boolean own =
+          pairs.get(i).code() == 1001 && pairs.get(i).value().equals(FeatureTag.APPLICATION);
+      if (own && pairs.get(i + 1).code() == TEXT && pairs.get(i + 2).code() == TEXT) {
+        return FeatureTag.read(letters(pairs.get(i + 1).value()), pairs.get(i + 2).value());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** With the letters beyond ASCII that the format writes by their numbers. */
+  private static String letters(String text) {
+    return LETTER
+        .matcher(text)
+        .replaceAll(
+            m ->
+                Matcher.quoteReplacement(
+                    String.valueOf((char) Integer.parseInt(m.group(1), HEXADECIMAL))));
   }
 
   boolean has(int code) {

@@ -47,7 +47,12 @@ final class HoleRings {
         sum += turn - step * Math.rint(turn / step);
       }
       return new PlateOutline.Ring(
-          holes.size(), 2 * radius, 2 * mean, angle(first) + sum / holes.size());
+          holes.size(),
+          2 * radius,
+          2 * mean,
+          angle(first) + sum / holes.size(),
+          List.of(),
+          List.of());
     }
 
     private double angle(Arc hole) {

@@ -42,10 +42,14 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
     loops = List.copyOf(loops);
   }
 
-  /** A closed line, and its layer; empty where it was joined of several. */
-  record Loop(List<Stroke> strokes, String layer) {
+  /** A closed line, and what it is; nothing is said of one that was joined of several. */
+  record Loop(List<Stroke> strokes, DrawnAs as) {
     Loop {
       strokes = List.copyOf(strokes);
+    }
+
+    String layer() {
+      return as.layer();
     }
   }
 
@@ -99,7 +103,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
         boolean round =
             size > SPECK && (apart <= Meetings.TOUCH || (apart <= gap && size > 2 * gap));
         if (round && unbroken(chain)) {
-          loop(chain.strokes(), chain.layer());
+          loop(chain.strokes(), chain.as());
         } else {
           open.addAll(chain.strokes());
         }
@@ -124,9 +128,9 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
     }
 
     /** Closes strokes in their order, each joint at one point. */
-    private void loop(List<Stroke> strokes, String layer) {
+    private void loop(List<Stroke> strokes, DrawnAs as) {
       if (strokes.size() == 1 && strokes.get(0).from().equals(strokes.get(0).to())) {
-        loops.add(new Loop(strokes, layer));
+        loops.add(new Loop(strokes, as));
         return;
       }
       int n = strokes.size();
@@ -150,7 +154,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
           moved = Math.max(moved, Stroke.size(List.of(strokes.get(i))));
         }
       }
-      loops.add(new Loop(all, layer));
+      loops.add(new Loop(all, as));
     }
 
     private Point joint(Point a, Point b) {
@@ -313,7 +317,7 @@ record Joining(List<Loop> loops, int doubles, int loose, double closed, double m
           List<Integer> there = ends.get(group[out]);
           in = there.get(0) == out ? there.get(1) : there.get(0);
         }
-        loop(ring, "");
+        loop(ring, DrawnAs.NOTHING);
       }
     }
 

@@ -293,7 +293,7 @@ final class PhotoPart {
       for (Segment segment : new Contour(edge.segments()).moved(turn).segments()) {
         strokes.add(new Stroke.Exact(segment));
       }
-      all.add(new Chain(strokes, ""));
+      all.add(new Chain(strokes, DrawnAs.NOTHING));
     }
     return new Drawn(all, List.of(), notes, unsure);
   }

@@ -9,12 +9,17 @@ import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
 import felloe.geometry.Tolerances;
 import felloe.plate.BadInput;
+import felloe.plate.Hole;
+import felloe.plate.HoleRole;
 import felloe.plate.Place;
 import felloe.plate.Problem;
+import felloe.plate.WindowUse;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -33,13 +38,14 @@ import java.util.stream.Stream;
  * @param moved where the drawing's origin is now
  * @param off the greatest distance of any line of the drawing from what stands for it, mm
  * @param unsure how far figures may be off that were measured, mm; 0 for what was drawn
+ * @param digits how exactly figures are written that were drawn, mm: no more of them is rounded
  * @param notes what else was changed or passed over, in words
  */
 public record PlateOutline(
     Contour outline,
-    List<Contour> windows,
+    List<Opening> windows,
     List<Ring> rings,
-    Optional<Arc> bore,
+    Optional<Drilled> bore,
     List<Drilled> holes,
     List<Contour> drawn,
     Set<Contour> fitted,
@@ -47,6 +53,7 @@ public record PlateOutline(
     Point moved,
     double off,
     double unsure,
+    double digits,
     List<String> notes) {
 
   /** Wider round openings are windows, mm: no hand drill makes them (common practice). */
@@ -59,7 +66,12 @@ public record PlateOutline(
   private static final double EDGE = 1e-3;
 
   /** Diameters nearer than this are one, mm. */
-  private static final double SAME = 0.05;
+  static final double SAME = 0.05;
+
+  /** What the digits of an exact drawing leave open, mm. */
+  private static final double DIGITS = 2e-4;
+
+  private static final String BORE = "the middle of its bore";
 
   /** A round opening this near to the middle of the outline is its bore, mm. */
   private static final double NEAR_MIDDLE = 3;
@@ -74,17 +86,47 @@ public record PlateOutline(
     notes = List.copyOf(notes);
   }
 
+  /** Whether it is of the program's own drawing, which names its features. */
+  public boolean named() {
+    return digits < DIGITS;
+  }
+
+  /**
+   * An opening that is no drilled hole.
+   *
+   * @param label as the drawing names it; empty where it does not
+   */
+  public record Opening(Contour contour, WindowUse use, String label) {
+    /** An opening of which nothing is said. */
+    static Opening of(Contour contour) {
+      return new Opening(contour, WindowUse.OPEN, "");
+    }
+  }
+
   /**
    * A drilled hole.
    *
-   * @param grip whether its layer says that a screw through a grip stands in it
+   * @param centre of a slotted one the middle of its length
+   * @param diameter mm; of a slotted one its width
+   * @param slot how it is slotted; empty for a round hole
+   * @param role what it is for, as the drawing says
+   * @param label as the drawing names it; empty where it does not
    */
-  public record Drilled(Point centre, double diameter, boolean grip) {}
+  public record Drilled(
+      Point centre, double diameter, Optional<Hole.Slot> slot, HoleRole role, String label) {
+    /** A round hole without a name. */
+    static Drilled round(Point centre, double diameter, HoleRole role) {
+      return new Drilled(centre, diameter, Optional.empty(), role, "");
+    }
 
-  /** A closed line, its layer, and whether it stands for chords or curves. */
-  private record Part(Contour contour, String layer, boolean fitted) {
-    Part moved(RigidTransform motion) {
-      return new Part(contour.moved(motion), layer, fitted);
+    /** The same under a label. */
+    Drilled named(String name) {
+      return new Drilled(centre, diameter, slot, role, name);
+    }
+
+    /** The same for another use. */
+    Drilled as(HoleRole use) {
+      return new Drilled(centre, diameter, slot, use, label);
     }
   }
 
@@ -95,8 +137,32 @@ public record PlateOutline(
    * @param pitchDiameter mm
    * @param diameter of each hole, mm
    * @param first direction of one of them, radians
+   * @param slots those that are slotted
+   * @param labels of all, counter-clockwise from the first; empty where the drawing names none
    */
-  public record Ring(int count, double pitchDiameter, double diameter, double first) {}
+  public record Ring(
+      int count,
+      double pitchDiameter,
+      double diameter,
+      double first,
+      List<Slotted> slots,
+      List<String> labels) {
+    /** Keeps copies. */
+    public Ring {
+      slots = List.copyOf(slots);
+      labels = List.copyOf(labels);
+    }
+  }
+
+  /**
+   * A slotted hole of a ring.
+   *
+   * @param number which one, counted from 1
+   * @param length over all, mm
+   * @param direction which way it runs, radians
+   * @param oneWay whether it is made longer that way alone, from where the round hole would be
+   */
+  public record Slotted(int number, double length, double direction, boolean oneWay) {}
 
   /**
    * Makes it of closed lines.
@@ -115,13 +181,13 @@ public record PlateOutline(
               "leave out what is not the part"));
     }
     List<Problem> problems = new ArrayList<>();
-    List<Part> contours = new ArrayList<>();
+    List<PlatePart> contours = new ArrayList<>();
     double off = 0;
     for (Joining.Loop loop : joined.loops()) {
       try {
         Recognised found = Recognised.of(loop, within);
         contours.add(
-            new Part(found.contour(), loop.layer(), found.off() > EDGE || drawn.unsure() > 0));
+            new PlatePart(found.contour(), loop.as(), found.off() > EDGE || drawn.unsure() > 0));
         off = Math.max(off, found.off());
       } catch (GeometryException wrong) {
         Point at = wrong.where().orElse(loop.strokes().get(0).from());
@@ -146,14 +212,16 @@ public record PlateOutline(
               "has no closed line, and so no outline" + passed(drawn),
               "draw the edge of the part as one closed line"));
     }
-    contours.sort(Comparator.comparingDouble((Part part) -> part.contour().area()).reversed());
-    Part edge = contours.get(0);
+    Map<PlatePart, Integer> order = new IdentityHashMap<>();
+    contours.forEach(part -> order.put(part, order.size()));
+    contours.sort(Comparator.comparingDouble((PlatePart part) -> part.contour().area()).reversed());
+    PlatePart edge = contours.get(0);
     Contour outline = edge.contour();
-    List<Part> inside = new ArrayList<>();
+    List<PlatePart> inside = new ArrayList<>();
     List<String> notes = new ArrayList<>();
     int beside = 0;
     int nested = 0;
-    for (Part part : contours.subList(1, contours.size())) {
+    for (PlatePart part : contours.subList(1, contours.size())) {
       Point at = part.contour().segments().get(0).from();
       if (!outline.contains(at) && !crosses(outline, part.contour())) {
         beside++;
@@ -174,12 +242,22 @@ public record PlateOutline(
       notes.add("Gaps of up to " + Numbers.brief(joined.closed(), 3) + " mm were closed.");
     }
     notes.addAll(drawn.notes());
-    return about(edge, inside, off + joined.moved(), drawn.unsure(), notes);
+    OwnFeatures own = OwnFeatures.of(inside);
+    if (own.any()) {
+      // Its features keep their order.
+      inside.sort(Comparator.comparingInt(order::get));
+    }
+    return about(edge, inside, own, off + joined.moved(), drawn.unsure(), notes);
   }
 
   /** What no plate has: lines in openings, openings over the edge, an edge that is left open. */
   private static void refuseOdd(
-      Contour outline, List<Part> inside, Joining joined, Drawn drawn, int nested, String file) {
+      Contour outline,
+      List<PlatePart> inside,
+      Joining joined,
+      Drawn drawn,
+      int nested,
+      String file) {
     List<Problem> problems = new ArrayList<>();
     Place place = Place.ofFile(file);
     if (nested > 0) {
@@ -191,7 +269,7 @@ public record PlateOutline(
               "has " + nested + " closed lines within an opening, where no plate is",
               "leave out what is drawn round the part, such as a frame, or twice"));
     }
-    for (Part part : inside) {
+    for (PlatePart part : inside) {
       if (crosses(outline, part.contour())) {
         problems.add(
             new Problem(
@@ -254,13 +332,49 @@ public record PlateOutline(
     }
   }
 
+  /** Where the axis is, and in words what it was taken from. */
+  private record Axis(Point at, String words) {}
+
   private static PlateOutline about(
-      Part edge, List<Part> inside, double off, double unsure, List<String> notes) {
+      PlatePart edge,
+      List<PlatePart> inside,
+      OwnFeatures own,
+      double off,
+      double unsure,
+      List<String> notes) {
+    Axis axis = own.any() ? axis(own) : axis(edge, inside, unsure);
+    RigidTransform shift = RigidTransform.shift(-axis.at().x(), -axis.at().y());
+    return sorted(
+        edge.moved(shift),
+        inside.stream().map(part -> part.moved(shift)).toList(),
+        axis.words(),
+        shift.of(Point.ORIGIN),
+        off,
+        unsure,
+        notes);
+  }
+
+  private static Axis axis(OwnFeatures own) {
+    Point at = own.axis();
+    List<Ring> rings = new ArrayList<>();
+    own.rings(at, rings);
+    if (!rings.isEmpty()) {
+      return new Axis(at, ring(rings.get(0).count()));
+    }
+    boolean bore = own.bore().filter(b -> b.centre().equals(at)).isPresent();
+    return new Axis(at, bore ? BORE : "the drawing's own origin");
+  }
+
+  private static String ring(int holes) {
+    return "the middle of its ring of " + holes + " holes";
+  }
+
+  private static Axis axis(PlatePart edge, List<PlatePart> inside, double unsure) {
     Contour outline = edge.contour();
     double same = Math.max(SAME, unsure);
     List<Arc> circles =
         inside.stream()
-            .filter(part -> !part.layer().equals(Layers.WINDOWS))
+            .filter(part -> !part.isWindow())
             .flatMap(part -> part.contour().asCircle().stream())
             .toList();
     Point middle = outline.properties().centroid();
@@ -272,27 +386,14 @@ public record PlateOutline(
         circles.stream()
             .filter(c -> c.centre().distance(middle) <= NEAR_MIDDLE)
             .max(Comparator.comparingDouble(Arc::radius));
-    Point axis;
-    String centre;
     if (hub.isPresent()) {
-      axis = hub.get().centre();
-      centre = "the middle of its ring of " + hub.get().holes().size() + " holes";
+      return new Axis(hub.get().centre(), ring(hub.get().holes().size()));
     } else if (bore.isPresent()) {
-      axis = bore.get().centre();
-      centre = "the middle of its bore";
-    } else {
-      axis = middle(outline, middle, same);
-      centre = "the middle of its outline, since it has no ring of holes and no bore";
+      return new Axis(bore.get().centre(), BORE);
     }
-    RigidTransform shift = RigidTransform.shift(-axis.x(), -axis.y());
-    return sorted(
-        edge.moved(shift),
-        inside.stream().map(part -> part.moved(shift)).toList(),
-        centre,
-        shift.of(Point.ORIGIN),
-        off,
-        unsure,
-        notes);
+    return new Axis(
+        middle(outline, middle, same),
+        "the middle of its outline, since it has no ring of holes and no bore");
   }
 
   private static double reach(Contour outline) {
@@ -307,8 +408,8 @@ public record PlateOutline(
   }
 
   private static PlateOutline sorted(
-      Part outline,
-      List<Part> inside,
+      PlatePart outline,
+      List<PlatePart> inside,
       String centre,
       Point moved,
       double off,
@@ -318,20 +419,21 @@ public record PlateOutline(
     List<Contour> drawn = new ArrayList<>(List.of(outline.contour()));
     Set<Contour> fitted = new HashSet<>();
     Stream.concat(Stream.of(outline), inside.stream())
-        .filter(Part::fitted)
+        .filter(PlatePart::fitted)
         .forEach(part -> fitted.add(part.contour()));
-    List<Contour> windows = new ArrayList<>();
+    OwnFeatures own = OwnFeatures.of(inside);
+    List<Opening> windows = new ArrayList<>(own.windows());
     List<Arc> left = new ArrayList<>();
     List<Arc> grips = new ArrayList<>();
-    for (Part part : inside) {
-      drawn.add(part.contour());
-      Optional<Arc> circle =
-          part.contour().asCircle().filter(c -> !part.layer().equals(Layers.WINDOWS));
-      circle.ifPresentOrElse(left::add, () -> windows.add(part.contour()));
-      circle.filter(c -> part.layer().equals(Layers.GRIP_HOLES)).ifPresent(grips::add);
+    inside.forEach(part -> drawn.add(part.contour()));
+    for (PlatePart part : own.others()) {
+      Optional<Arc> circle = part.contour().asCircle().filter(c -> !part.isWindow());
+      circle.ifPresentOrElse(left::add, () -> windows.add(Opening.of(part.contour())));
+      circle.filter(c -> part.isGripHole()).ifPresent(grips::add);
     }
     left.removeAll(grips);
     List<Ring> rings = new ArrayList<>();
+    List<Drilled> holes = new ArrayList<>(own.rings(Point.ORIGIN, rings));
     for (HoleRings.Found ring : HoleRings.all(left, WIDEST_HOLE, same)) {
       if (ring.centre().norm() <= same && left.containsAll(ring.holes())) {
         rings.add(ring.about());
@@ -340,23 +442,25 @@ public record PlateOutline(
     }
     Optional<Arc> bore =
         left.stream()
-            .filter(c -> c.centre().norm() <= same)
+            .filter(c -> own.bore().isEmpty() && c.centre().norm() <= same)
             .max(Comparator.comparingDouble(Arc::radius));
     bore.ifPresent(left::remove);
-    List<Drilled> holes = new ArrayList<>();
-    grips.forEach(g -> holes.add(new Drilled(g.centre(), 2 * g.radius(), true)));
+    holes.addAll(own.holes());
+    grips.forEach(g -> holes.add(Drilled.round(g.centre(), 2 * g.radius(), HoleRole.GRIP)));
     for (Arc circle : left) {
       if (2 * circle.radius() <= WIDEST_HOLE) {
-        holes.add(new Drilled(circle.centre(), 2 * circle.radius(), false));
+        holes.add(Drilled.round(circle.centre(), 2 * circle.radius(), HoleRole.OTHER));
       } else {
-        windows.add(Contour.circle(circle.centre(), circle.radius()));
+        windows.add(Opening.of(Contour.circle(circle.centre(), circle.radius())));
       }
     }
+    note(notes, own.twice(), "label", "", "there twice, and the later feature has a new one");
     return new PlateOutline(
         outline.contour(),
         windows,
         rings,
-        bore,
+        own.bore()
+            .or(() -> bore.map(b -> Drilled.round(Point.ORIGIN, 2 * b.radius(), HoleRole.BORE))),
         holes,
         drawn,
         fitted,
@@ -364,6 +468,7 @@ public record PlateOutline(
         moved,
         off,
         unsure,
+        own.any() ? OwnFeatures.DIGITS : DIGITS,
         notes);
   }
 }

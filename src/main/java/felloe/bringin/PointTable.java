@@ -189,7 +189,7 @@ final class PointTable {
                 + " degrees: mark it as a corner, or take more points there.");
       }
     }
-    reading.chain(line, fair(all), "");
+    reading.chain(line, fair(all), DrawnAs.NOTHING);
   }
 
   /** The fair curve through points. */

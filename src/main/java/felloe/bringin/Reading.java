@@ -58,8 +58,8 @@ final class Reading {
     }
   }
 
-  /** Strokes that were drawn together, on a layer; none where they have no length. */
-  void chain(int line, List<Stroke> drawn, String layer) {
+  /** Strokes that were drawn together; none where they have no length. */
+  void chain(int line, List<Stroke> drawn, DrawnAs as) {
     if (drawn.isEmpty()) {
       return;
     }
@@ -86,7 +86,7 @@ final class Reading {
             "look at the drawing's units, or give its size with " + asked.width());
       }
     }
-    chains.add(new Chain(drawn, layer));
+    chains.add(new Chain(drawn, as));
   }
 
   /** All of it. */

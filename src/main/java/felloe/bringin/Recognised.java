@@ -41,6 +41,12 @@ record Recognised(Contour contour, double off) {
   /** What a distance that is looked at in places may be more between them (a margin for feel). */
   private static final double BETWEEN = 1.1;
 
+  /** Pieces of an arc lie this near to it, mm: the rounding of five decimals, at its ends. */
+  private static final double PIECES = 5e-5;
+
+  /** An arc of nearly a whole turn is not found from its ends, radians. */
+  private static final double LONGEST = Math.toRadians(330);
+
   /** Lines in a row and arcs of one circle are one where they differ by less, mm. */
   private static final double DIGITS = 2e-3;
 
@@ -176,11 +182,37 @@ record Recognised(Contour contour, double off) {
       Run line = line(strokes, first, within);
       return arc.next() > line.next() ? arc : line;
     }
-    if (stroke instanceof Stroke.Exact) {
-      return new Run(stroke.fit(within).segments(), first + 1);
+    if (stroke instanceof Stroke.Exact exact) {
+      return pieces(strokes, first, (Arc) exact.segment());
     }
     Run arc = longest(strokes, first, alike(strokes, first, false), 1, within);
     return arc.next() > first ? arc : new Run(fitted(stroke), first + 1);
+  }
+
+  /** Pieces of one arc, as SVG has long ones written, are one. */
+  private static Run pieces(List<Stroke> strokes, int first, Arc piece) {
+    Arc whole = piece;
+    int next = first + 1;
+    while (next < strokes.size()
+        && strokes.get(next) instanceof Stroke.Exact exact
+        && exact.segment() instanceof Arc arc
+        && arc.sweep() > 0 == whole.sweep() > 0
+        && Math.abs(whole.sweep() + arc.sweep()) < LONGEST) {
+      Point to = arc.to();
+      double rise = piece.from().distance(to) / 2 * Math.tan((whole.sweep() + arc.sweep()) / 4);
+      Arc joined = Arc.withRise(piece.from(), to, rise);
+      boolean one =
+          strokes.subList(first, next + 1).stream()
+              .allMatch(
+                  s ->
+                      joined.distance(s.from()) <= PIECES && joined.distance(s.middle()) <= PIECES);
+      if (!one) {
+        break;
+      }
+      whole = joined;
+      next++;
+    }
+    return new Run(List.of(whole), next);
   }
 
   private static List<Segment> fitted(Stroke stroke) {

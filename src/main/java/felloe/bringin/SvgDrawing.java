@@ -1,13 +1,16 @@
 package felloe.bringin;
 
 import felloe.geometry.GeometryException;
+import felloe.plate.FeatureTag;
 import java.io.StringReader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
@@ -55,6 +58,9 @@ final class SvgDrawing {
   private static final Pattern STYLED =
       Pattern.compile("transform(-origin)?\\s{0,9}:|transform-origin");
 
+  /** A title is read as far as this: no label is as long. */
+  private static final int LONGEST_TITLE = 100;
+
   /** What only holds others. */
   private static final Set<String> GROUPS = Set.of("g", "a", "switch");
 
@@ -63,7 +69,13 @@ final class SvgDrawing {
   private final boolean parted;
   private final Deque<String> layers = new ArrayDeque<>();
   private final Deque<Affine> frames = new ArrayDeque<>();
+  private final StringBuilder title = new StringBuilder();
+  private Optional<Named> named = Optional.empty();
+  private boolean titled;
   private int aside;
+
+  /** Lines whose name follows them, as the title within their element. */
+  private record Named(int line, List<List<Stroke>> lines, String layer, String kind) {}
 
   private SvgDrawing(Reading reading, Sizing sizing, boolean parted) {
     this.reading = reading;
@@ -156,6 +168,8 @@ final class SvgDrawing {
           begin(new SvgElement(xml, line, reading));
         } else if (event == XMLStreamConstants.END_ELEMENT) {
           end();
+        } else if (titled && xml.isCharacters() && title.length() < LONGEST_TITLE) {
+          title.append(xml.getText());
         }
       }
     } catch (XMLStreamException broken) {
@@ -194,6 +208,11 @@ final class SvgDrawing {
   private void begin(SvgElement element) {
     if (aside > 0) {
       aside++;
+      return;
+    }
+    if (named.isPresent() && element.name().equals("title") && title.length() == 0) {
+      titled = true;
+      aside = 1;
       return;
     }
     if (frames.isEmpty()) {
@@ -258,16 +277,34 @@ final class SvgDrawing {
   private void end() {
     if (aside > 0) {
       aside--;
+      titled &= aside > 0;
     } else {
+      named.ifPresent(this::named);
+      named = Optional.empty();
       frames.pop();
       layers.pop();
     }
   }
 
+  /** Takes lines whose name is known now, or who have none. */
+  private void named(Named drawn) {
+    Optional<FeatureTag> tag = FeatureTag.read(title.toString(), drawn.kind.replace('-', ' '));
+    drawn.lines.forEach(
+        strokes -> reading.chain(drawn.line, strokes, new DrawnAs(drawn.layer, tag)));
+  }
+
   private void draw(SvgElement element, Affine frame) {
     if (SvgShapes.DRAWN.contains(element.name())) {
-      SvgShapes.of(element, frame)
-          .forEach(strokes -> reading.chain(element.line(), strokes, layers.peek()));
+      List<List<Stroke>> lines = SvgShapes.of(element, frame);
+      Named own = new Named(element.line(), lines, layers.peek(), element.text("class"));
+      named.ifPresent(this::named);
+      named = Optional.empty();
+      title.setLength(0);
+      if (FeatureTag.isKindToken(own.kind)) {
+        named = Optional.of(own);
+      } else {
+        named(own);
+      }
     } else if (!GROUPS.contains(element.name())) {
       reading.passOver("others (" + element.name() + ")");
     }

@@ -5,8 +5,10 @@ import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
+import felloe.plate.FeatureTag;
 import felloe.solid.Shaded;
 import java.util.List;
+import java.util.Optional;
 
 /** One thing drawn. Coordinates are millimetres, x to the right, y up. */
 public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Shade, Mark.Label {
@@ -20,10 +22,22 @@ public sealed interface Mark permits Mark.Stroke, Mark.Fill, Mark.Tone, Mark.Sha
    * @param segments at least one
    * @param closed whether the last ends where the first starts
    * @param type how it is drawn
+   * @param tag the feature of the plate that it is the edge of, if it is one
    */
-  record Stroke(List<Segment> segments, boolean closed, LineType type) implements Mark {
+  record Stroke(List<Segment> segments, boolean closed, LineType type, Optional<FeatureTag> tag)
+      implements Mark {
     public Stroke {
       segments = List.copyOf(segments);
+    }
+
+    /** A line that is the edge of no feature. */
+    public Stroke(List<Segment> segments, boolean closed, LineType type) {
+      this(segments, closed, type, Optional.empty());
+    }
+
+    /** The edge of a feature. */
+    public static Stroke of(Contour contour, LineType type, FeatureTag tag) {
+      return new Stroke(contour.segments(), true, type, Optional.of(tag));
     }
 
     /** A contour's line. */

@@ -14,7 +14,6 @@ import felloe.plate.Face;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
-import felloe.plate.Window;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -57,13 +56,13 @@ public record CutDrawing(List<CutLayer> layers) {
   }
 
   private static CutLayer joined(CutLayer a, CutLayer b) {
-    List<Contour> contours = new ArrayList<>(a.contours());
-    contours.addAll(b.contours());
+    List<CutEdge> edges = new ArrayList<>(a.edges());
+    edges.addAll(b.edges());
     List<Segment> marks = new ArrayList<>(a.marks());
     marks.addAll(b.marks());
     List<List<Segment>> chains = new ArrayList<>(a.chains());
     chains.addAll(b.chains());
-    return new CutLayer(a.role(), contours, chains, marks);
+    return new CutLayer(a.role(), edges, chains, marks);
   }
 
   /** The finish lines of a plate: where every edge ends up, without compensation. */
@@ -71,9 +70,9 @@ public record CutDrawing(List<CutLayer> layers) {
     List<CutLayer> layers = new ArrayList<>();
     layers.add(CutLayer.of(CutRole.OUTLINE, List.of(plate.outline())));
     layers.add(
-        CutLayer.of(CutRole.WINDOWS, plate.windows().stream().map(Window::contour).toList()));
+        CutLayer.ofEdges(CutRole.WINDOWS, plate.windows().stream().map(CutEdge::of).toList()));
     for (Hole hole : plate.holes()) {
-      layers.add(CutLayer.of(role(hole.role()), List.of(hole.contour())));
+      layers.add(CutLayer.ofEdges(role(hole.role()), List.of(CutEdge.of(hole))));
     }
     return new CutDrawing(layers).with(engraving(plate));
   }

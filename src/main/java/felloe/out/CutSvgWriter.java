@@ -2,22 +2,23 @@ package felloe.out;
 
 import felloe.drawing.TextWidth;
 import felloe.geometry.Box;
-import felloe.geometry.Contour;
 import felloe.geometry.Segment;
+import felloe.plate.FeatureTag;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
  * Cut lines as an SVG file for a laser or another machine that follows lines: paths only, one group
- * a role, no text. One user unit is one millimetre and the size of the page is stated in mm. Arcs
- * are {@code A} commands. A caution stands in {@code desc}, which no machine draws.
+ * a role, no text. The edge of a window or a hole has its kind as its class and its label as its
+ * title, which no machine draws. One user unit is one millimetre and the size of the page is stated
+ * in mm. Arcs are {@code A} commands. A caution stands in {@code desc}, which no machine draws.
  *
  * <p>Lines are hairlines of 0.025 mm (0.001 in): drivers that choose between cutting and engraving
  * by the width of a line take none that thin for a filled stroke. <i>Common practice, from
  * memory.</i> Each role has its colour, so that a machine that sorts by colour can still tell what
  * is cut first; the groups stand in the order of cutting.
  *
- * <p>Accuracy: 0.00001 mm at each end; see {@link SvgPath} for arcs.
+ * <p>Accuracy: 1e-7 mm at each end; see {@link SvgPath} for arcs.
  */
 public final class CutSvgWriter {
 
@@ -61,14 +62,20 @@ public final class CutSvgWriter {
     for (List<Segment> chain : layer.chains()) {
       path(file, SvgPath.of(chain, false));
     }
-    for (Contour contour : layer.contours()) {
-      path(file, SvgPath.of(contour.segments(), true));
+    for (CutEdge edge : layer.edges()) {
+      String data = SvgPath.of(edge.contour().segments(), true);
+      edge.tag().ifPresentOrElse(tag -> path(file, data, tag), () -> path(file, data));
     }
     file.append("</g>\n");
   }
 
   private static void path(StringBuilder file, String data) {
     file.append("<path d=\"").append(data).append("\"/>\n");
+  }
+
+  private static void path(StringBuilder file, String data, FeatureTag tag) {
+    file.append("<path class=\"").append(tag.kindToken()).append("\" d=\"").append(data);
+    file.append("\"><title>").append(text(tag.label())).append("</title></path>\n");
   }
 
   private static String text(String text) {

@@ -7,15 +7,20 @@ import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.Segment;
+import felloe.plate.FeatureTag;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Cut lines as a plain ASCII DXF file with the entities of R12 ({@code AC1009}), which every reader
  * knows. Each contour is one closed {@code POLYLINE} with a vertex a segment and a bulge an arc; a
  * whole circle is a {@code CIRCLE}; a line that leads in and out is an open {@code POLYLINE}; loose
- * marks are {@code LINE} and {@code ARC}. One layer a role. Millimetres, said by {@code $INSUNITS}
- * and, since R12 itself has no unit, in a comment. Lines end in CR LF.
+ * marks are {@code LINE} and {@code ARC}. One layer a role. The edge of a window or a hole carries
+ * its label and its kind as extended data of the application {@value FeatureTag#APPLICATION}, which
+ * no machine follows. Millimetres, said by {@code $INSUNITS} and, since R12 itself has no unit, in
+ * a comment. Lines end in CR LF.
  *
  * <p>Accuracy: {@value #DECIMALS} decimals, so an edge reads back within 1e-9 mm. A vertex is
  * written once and both its segments end there, so a contour is closed to the last digit.
@@ -27,6 +32,9 @@ public final class DxfWriter {
 
   /** Decimals of every figure. */
   static final int DECIMALS = 12;
+
+  /** Hexadecimal digits of a letter's number. */
+  private static final int LETTER_DIGITS = 4;
 
   /** R12 keeps strings of up to 255 characters. */
   private static final int LONGEST_COMMENT = 200;
@@ -101,6 +109,11 @@ public final class DxfWriter {
     layer("0", 7);
     layers.forEach(layer -> layer(layer.role().name(), layer.role().colourNumber()));
     pair(0, "ENDTAB");
+    table("APPID", 1);
+    pair(0, "APPID");
+    pair(2, FeatureTag.APPLICATION);
+    pair(70, "0");
+    pair(0, "ENDTAB");
     pair(0, "ENDSEC");
   }
 
@@ -123,12 +136,17 @@ public final class DxfWriter {
     for (Segment mark : layer.marks()) {
       mark(name, mark);
     }
-    layer.chains().forEach(chain -> polyline(name, chain, false));
-    for (Contour contour : layer.contours()) {
+    layer.chains().forEach(chain -> polyline(name, chain, false, Optional.empty()));
+    for (CutEdge edge : layer.edges()) {
+      Contour contour = edge.contour();
       contour
           .asCircle()
           .ifPresentOrElse(
-              circle -> circle(name, circle), () -> polyline(name, contour.segments(), true));
+              circle -> {
+                circle(name, circle);
+                edge.tag().ifPresent(this::extended);
+              },
+              () -> polyline(name, contour.segments(), true, edge.tag()));
     }
   }
 
@@ -166,11 +184,13 @@ public final class DxfWriter {
     figure(40, circle.radius());
   }
 
-  private void polyline(String layer, List<Segment> chain, boolean closed) {
+  private void polyline(
+      String layer, List<Segment> chain, boolean closed, Optional<FeatureTag> tag) {
     entity("POLYLINE", layer);
     pair(66, "1");
     point(Point.ORIGIN);
     pair(70, closed ? "1" : "0");
+    tag.ifPresent(this::extended);
     for (Segment segment : chain) {
       entity("VERTEX", layer);
       point(segment.from());
@@ -183,6 +203,27 @@ public final class DxfWriter {
       point(chain.get(chain.size() - 1).to());
     }
     entity("SEQEND", layer);
+  }
+
+  /** What the entity is, as extended data: its label, and its kind. */
+  private void extended(FeatureTag tag) {
+    pair(1001, FeatureTag.APPLICATION);
+    pair(1000, escaped(tag.label()));
+    pair(1000, tag.kind());
+  }
+
+  /** Letters beyond ASCII as the format writes them, such as {@code \\U+00E9}. */
+  private static String escaped(String text) {
+    StringBuilder all = new StringBuilder();
+    for (char c : text.toCharArray()) {
+      if (c >= ' ' && c < 127 && c != '\\') {
+        all.append(c);
+      } else {
+        String number = Integer.toHexString(c).toUpperCase(Locale.ROOT);
+        all.append("\\U+").append("0".repeat(LETTER_DIGITS - number.length())).append(number);
+      }
+    }
+    return all.toString();
   }
 
   private void entity(String type, String layer) {

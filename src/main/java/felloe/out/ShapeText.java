@@ -6,25 +6,30 @@ import felloe.geometry.Contour;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
+import felloe.plate.HoleRole;
 import felloe.plate.HubPattern;
+import felloe.plate.WindowUse;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Writes a shape file for an outline that was brought in, to be edited like any other. */
 public final class ShapeText {
 
   private static final int DECIMALS = 6;
 
+  /** The same of the program's own drawings, so that their figures come back. */
+  private static final int OWN_DECIMALS = 8;
+
   /** Path data is broken into lines of about this length. */
   private static final int LINE = 96;
 
   /** Figures nearer than this are the same as a hub's, mm; directions, radians. */
   private static final double SAME = 0.02;
-
-  /** What the digits of an exact drawing leave open, mm: no more of it is rounded. */
-  private static final double DIGITS = 2e-4;
 
   /** The same where circles are found from their chords, mm: so well that a hole keeps its size. */
   private static final double FOUND = 2e-3;
@@ -38,13 +43,20 @@ public final class ShapeText {
   private final double circles;
   private final double off;
 
+  /** Whether the drawing is the program's own, which names its features. */
+  private final boolean named;
+
+  private final int decimals;
+
   private ShapeText(PlateOutline plate, List<HubPattern> hubs, double within, double off) {
     this.plate = plate;
     this.hubs = hubs;
     this.within = within;
     boolean found = plate.fitted().stream().anyMatch(c -> c.asCircle().isPresent());
-    this.circles = plate.unsure() > 0 ? plate.unsure() : found ? FOUND : DIGITS;
+    this.circles = plate.unsure() > 0 ? plate.unsure() : found ? FOUND : plate.digits();
     this.off = off;
+    this.named = plate.named();
+    this.decimals = named ? OWN_DECIMALS : DECIMALS;
   }
 
   /**
@@ -67,9 +79,7 @@ public final class ShapeText {
     ShapeText shape = new ShapeText(plate, hubs, wish.within(), off);
     shape.head(wish.title(), wish.source());
     shape.outline();
-    shape.windows();
-    shape.rings();
-    shape.holes();
+    shape.features();
     shape.stock(wish.thickness());
     return shape.text.toString();
   }
@@ -92,19 +102,19 @@ public final class ShapeText {
 
   /** How far figures of a line may be moved to be round ones, mm. */
   private double near(Contour contour) {
-    return plate.fitted().contains(contour) ? within : DIGITS;
+    return plate.fitted().contains(contour) ? within : plate.digits();
   }
 
   private void line(String words) {
     text.append(words).append('\n');
   }
 
-  private static String n(double value) {
-    String brief = Numbers.brief(value, DECIMALS);
+  private String n(double value) {
+    String brief = Numbers.brief(value, decimals);
     return brief.replace('\u2212', '-');
   }
 
-  private static String point(Point p) {
+  private String point(Point p) {
     return "[" + n(p.x()) + ", " + n(p.y()) + "]";
   }
 
@@ -122,9 +132,9 @@ public final class ShapeText {
     } else if (form instanceof Form.Rectangle r) {
       line("  four_sided: " + fourSided(r));
     } else if (form instanceof Form.Corners corners) {
-      corners("  ", corners);
+      corners("  ", corners).forEach(this::line);
     } else {
-      path("  ", plate.outline());
+      path("  ", plate.outline()).forEach(this::line);
     }
   }
 
@@ -132,12 +142,15 @@ public final class ShapeText {
     line("    " + name + ": {distance: " + n(flat.distance()) + radius(flat.radius()) + "}");
   }
 
-  private static String radius(double radius) {
+  private String radius(double radius) {
     return radius > 0 ? ", radius: " + n(radius) : "";
   }
 
   private String fourSided(Form.Rectangle r) {
-    String centre = r.centre().norm() <= SAME ? "" : ", centre: " + point(r.centre());
+    String centre =
+        r.centre().norm() <= (named ? plate.digits() : SAME)
+            ? ""
+            : ", centre: " + point(r.centre());
     return "{width: "
         + n(r.width())
         + ", height: "
@@ -147,132 +160,201 @@ public final class ShapeText {
         + "}";
   }
 
-  private void corners(String indent, Form.Corners corners) {
-    line(indent + "points:");
+  private List<String> corners(String indent, Form.Corners corners) {
+    List<String> lines = new ArrayList<>(List.of(indent + "points:"));
     if (corners.half()) {
-      line(indent + "  half: true");
+      lines.add(indent + "  half: true");
     }
-    line(indent + "  corners:");
+    lines.add(indent + "  corners:");
     for (int i = 0; i < corners.corners().size(); i++) {
       String at = point(corners.corners().get(i));
       double radius = corners.radii().get(i);
-      line(indent + "    - " + (radius > 0 ? "{at: " + at + radius(radius) + "}" : at));
+      lines.add(indent + "    - " + (radius > 0 ? "{at: " + at + radius(radius) + "}" : at));
     }
+    return lines;
   }
 
   /** Path data, y downward, folded into lines. */
-  private void path(String indent, Contour contour) {
-    line(indent + "path: >-");
-    String data = SvgPath.of(contour.segments(), true);
+  private List<String> path(String indent, Contour contour) {
+    List<String> lines = new ArrayList<>(List.of(indent + "path: >-"));
+    String data = SvgPath.of(contour.segments(), true, decimals);
     StringBuilder row = new StringBuilder();
     for (String step : data.split("(?=[MLAZ])")) {
       if (row.length() > 0 && row.length() + step.length() > LINE) {
-        line(indent + "  " + row.toString().strip());
+        lines.add(indent + "  " + row.toString().strip());
         row.setLength(0);
       }
       row.append(step).append(' ');
     }
-    line(indent + "  " + row.toString().strip());
+    lines.add(indent + "  " + row.toString().strip());
+    return lines;
   }
 
-  private void windows() {
-    if (plate.windows().isEmpty()) {
-      return;
+  /** Windows, rings, the bore and holes, so that each gets the label that the drawing gives it. */
+  private void features() {
+    List<LabelledEntry> entries = new ArrayList<>(windows());
+    plate.rings().forEach(ring -> entries.add(ring(ring)));
+    plate.bore().ifPresent(bore -> entries.add(bore(bore)));
+    entries.addAll(holes());
+    List<LabelledEntry> all = LabelledEntry.settled(entries);
+    boolean own = plate.windows().stream().anyMatch(window -> !window.label().isEmpty());
+    String use =
+        own ? "" : "# Say what each opening is for with use: grip, display, switch or open.";
+    part(all, LabelledEntry.Part.WINDOWS, "windows:", use);
+    if (!part(
+        all,
+        LabelledEntry.Part.RINGS,
+        "bolt_circles:",
+        "# Measure your hub before you drill: screws that do not meet their holes cost a plate.")) {
+      line("");
+      line("# It has no ring of hub holes; this one is a place to start: name your hub");
+      line("# ('felloe hub list'), or measure its pattern ('felloe hub measure').");
+      line("# bolt_circles:");
+      line("#   - {hub: 6x70-m5}");
     }
-    line("");
-    line("# Say what each opening is for with use: grip, display, switch or open.");
-    line("windows:");
-    List<Contour> left = new ArrayList<>(plate.windows());
+    part(all, LabelledEntry.Part.BORE, "", "");
+    boolean told =
+        plate.holes().stream().anyMatch(h -> h.role() != HoleRole.OTHER || !h.label().isEmpty());
+    String role = told ? "" : "# Say which are for grips with role: grip.";
+    part(all, LabelledEntry.Part.HOLES, "holes:", role);
+  }
+
+  /**
+   * Writes a part of the file.
+   *
+   * @param remark before it; nothing when empty
+   * @return whether there is any
+   */
+  private boolean part(
+      List<LabelledEntry> all, LabelledEntry.Part part, String key, String remark) {
+    List<LabelledEntry> own = all.stream().filter(entry -> entry.part() == part).toList();
+    if (!own.isEmpty()) {
+      line("");
+      Stream.of(remark, key).filter(words -> !words.isEmpty()).forEach(this::line);
+      own.forEach(entry -> entry.written().forEach(this::line));
+    }
+    return !own.isEmpty();
+  }
+
+  private List<LabelledEntry> windows() {
+    List<LabelledEntry> entries = new ArrayList<>();
+    List<PlateOutline.Opening> left = new ArrayList<>(plate.windows());
     while (!left.isEmpty()) {
-      Contour window = left.remove(0);
-      Optional<Contour> image = image(window, left);
+      PlateOutline.Opening window = left.remove(0);
+      Optional<PlateOutline.Opening> image = image(window, left);
       image.ifPresent(left::remove);
-      Contour right = image.filter(i -> i.box().centre().x() > 0).orElse(window);
-      window(right, image.isPresent());
+      // Labels tell which of a pair came first; without any, the right one is written.
+      boolean other =
+          window.label().isEmpty()
+              && image.filter(i -> i.contour().box().centre().x() > 0).isPresent();
+      entries.add(other ? window(image.get(), image) : window(window, image));
     }
+    return entries;
   }
 
-  private Optional<Contour> image(Contour window, List<Contour> others) {
-    double near = near(window);
-    Contour mirrored = window.moved(RigidTransform.MIRROR);
+  private LabelledEntry window(PlateOutline.Opening window, Optional<PlateOutline.Opening> image) {
+    if (image.isEmpty()) {
+      return LabelledEntry.single(
+          LabelledEntry.Part.WINDOWS,
+          Optional.empty(),
+          window.label(),
+          label -> lines(window, label, false));
+    }
+    return LabelledEntry.of(
+        LabelledEntry.Part.WINDOWS,
+        Optional.empty(),
+        List.of(window.label(), image.get().label()),
+        label -> lines(window, label, true),
+        () -> List.of(window(window, Optional.empty()), window(image.get(), Optional.empty())));
+  }
+
+  private Optional<PlateOutline.Opening> image(
+      PlateOutline.Opening window, List<PlateOutline.Opening> others) {
+    double near = near(window.contour());
+    Contour mirrored = window.contour().moved(RigidTransform.MIRROR);
+    boolean named = !window.label().isEmpty();
     return others.stream()
-        .filter(other -> other.box().centre().near(mirrored.box().centre(), near))
-        .filter(other -> Math.abs(other.area() - mirrored.area()) <= near * other.length())
-        .filter(other -> other.apart(mirrored) <= near)
+        .filter(other -> other.use() == window.use() && !other.label().isEmpty() == named)
+        .filter(other -> other.contour().box().centre().near(mirrored.box().centre(), near))
+        .filter(
+            other ->
+                Math.abs(other.contour().area() - mirrored.area())
+                    <= near * other.contour().length())
+        .filter(other -> other.contour().apart(mirrored) <= near)
         .findFirst();
   }
 
-  private void window(Contour window, boolean mirrored) {
+  private List<String> lines(PlateOutline.Opening opening, String label, boolean mirrored) {
+    Contour window = opening.contour();
     Form form = Form.of(window, near(window));
-    String end = (mirrored ? ", mirror: true" : "") + "}";
+    List<String> words = new ArrayList<>();
+    if (!label.isEmpty()) {
+      words.add(label);
+    }
+    if (opening.use() != WindowUse.OPEN) {
+      words.add("use: " + opening.use().name().toLowerCase(Locale.ROOT));
+    }
+    Optional<String> flow = flow(form);
+    if (flow.isPresent()) {
+      words.add(flow.get());
+      words.addAll(mirrored ? List.of("mirror: true") : List.of());
+      return List.of("  - {" + String.join(", ", words) + "}");
+    }
+    List<String> lines = new ArrayList<>(List.of("  -"));
+    words.forEach(word -> lines.add("    " + word));
+    lines.addAll(
+        form instanceof Form.Corners corners ? corners("    ", corners) : path("    ", window));
+    lines.addAll(mirrored ? List.of("    mirror: true") : List.of());
+    return lines;
+  }
+
+  /** What fits on one line. */
+  private Optional<String> flow(Form form) {
     if (form instanceof Form.Round round) {
-      line(
-          "  - {circle: {diameter: "
-              + n(round.diameter())
-              + "}, at: "
-              + point(round.centre())
-              + end);
+      return Optional.of(
+          "circle: {diameter: " + n(round.diameter()) + "}, at: " + point(round.centre()));
     } else if (form instanceof Form.Slot slot) {
-      line(
-          "  - {slot: {length: "
+      return Optional.of(
+          "slot: {length: "
               + n(slot.length())
               + ", width: "
               + n(slot.width())
               + "}, at: "
               + point(slot.centre())
               + ", turn: "
-              + n(Math.toDegrees(slot.turn()))
-              + end);
+              + n(Math.toDegrees(slot.turn())));
     } else if (form instanceof Form.Rectangle r) {
-      line(
-          "  - {rectangle: {width: "
+      return Optional.of(
+          "rectangle: {width: "
               + n(r.width())
               + ", height: "
               + n(r.height())
               + radius(r.radius())
               + "}, at: "
-              + point(r.centre())
-              + end);
-    } else if (form instanceof Form.Corners corners) {
-      line("  -");
-      corners("    ", corners);
-      mirror(mirrored);
-    } else {
-      line("  -");
-      path("    ", window);
-      mirror(mirrored);
+              + point(r.centre()));
     }
+    return Optional.empty();
   }
 
-  private void mirror(boolean mirrored) {
-    if (mirrored) {
-      line("    mirror: true");
-    }
-  }
-
-  private void rings() {
-    if (plate.rings().isEmpty()) {
-      line("");
-      line("# It has no ring of hub holes; this one is a place to start: name your hub");
-      line("# ('felloe hub list'), or measure its pattern ('felloe hub measure').");
-      line("# bolt_circles:");
-      line("#   - {hub: 6x70-m5}");
-    } else {
-      line("");
-      line(
-          "# Measure your hub before you drill: screws that do not meet their holes cost a plate.");
-      line("bolt_circles:");
-      for (PlateOutline.Ring ring : plate.rings()) {
-        ring(ring);
-      }
-    }
-    plate
-        .bore()
-        .ifPresent(
-            bore -> {
-              line("");
-              line("bore: " + n(rounded(2 * bore.radius())));
-            });
+  private LabelledEntry bore(PlateOutline.Drilled bore) {
+    return LabelledEntry.single(
+        LabelledEntry.Part.BORE,
+        Optional.of(HoleRole.BORE),
+        bore.label(),
+        label -> {
+          String diameter = n(rounded(bore.diameter()));
+          List<String> more = new ArrayList<>();
+          if (bore.centre().norm() > circles) {
+            more.add("at: " + point(Form.eased(bore.centre(), circles)));
+          }
+          if (!label.isEmpty()) {
+            more.add(label);
+          }
+          return List.of(
+              more.isEmpty()
+                  ? "bore: " + diameter
+                  : "bore: {diameter: " + diameter + ", " + String.join(", ", more) + "}");
+        });
   }
 
   private double rounded(double value) {
@@ -280,13 +362,26 @@ public final class ShapeText {
     return Math.abs(tenth - value) <= circles ? tenth : value;
   }
 
-  private void ring(PlateOutline.Ring ring) {
+  private LabelledEntry ring(PlateOutline.Ring ring) {
+    List<String> labels =
+        ring.labels().isEmpty() ? Collections.nCopies(ring.count(), "") : ring.labels();
+    return LabelledEntry.of(
+        LabelledEntry.Part.RINGS,
+        Optional.of(HoleRole.BOLT),
+        labels,
+        label -> lines(ring, label),
+        () -> HoleEntries.of(ring).stream().map(hole -> entry(List.of(hole), false)).toList());
+  }
+
+  private List<String> lines(PlateOutline.Ring ring, String label) {
     double first = Math.toDegrees(ring.first());
     double whole = Math.rint(first);
     double reach = ring.pitchDiameter() / 2;
     double angle = Math.toRadians(Math.abs(first - whole)) * reach <= circles ? whole : first;
     double diameter = rounded(ring.diameter());
-    String from = "first: " + n(angle < 0 ? angle + 360 : angle);
+    double pcd = rounded(ring.pitchDiameter());
+    List<String> words = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
     Optional<HubPattern> hub =
         hubs.stream()
             .filter(
@@ -294,79 +389,103 @@ public final class ShapeText {
                     h.count() == ring.count()
                         && Math.abs(h.pitchDiameter() - ring.pitchDiameter()) <= SAME + circles)
             .findFirst();
+    boolean turned = true;
     if (hub.isPresent()) {
-      boolean own = Math.abs(hub.get().holeDiameter() - diameter) > SAME;
       double step = 2 * Math.PI / ring.count();
       double turn = (hub.get().firstAngle() - ring.first()) / step;
-      boolean turned = Math.abs(turn - Math.rint(turn)) * step > SAME_DIRECTION;
-      line("  # its count and circle are those of the hub " + hub.get().name() + ": is it yours?");
-      line(
-          "  - {hub: "
-              + hub.get().name()
-              + (own ? ", diameter: " + n(diameter) : "")
-              + (turned ? ", " + from : "")
-              + "}");
+      double off = Math.abs(turn - (named ? 0 : Math.rint(turn))) * step;
+      turned = off > (named ? circles / reach : SAME_DIRECTION);
+      lines.add(
+          "  # its count and circle are those of the hub " + hub.get().name() + ": is it yours?");
+      words.add("hub: " + hub.get().name());
+      if (Math.abs(hub.get().pitchDiameter() - pcd) > (named ? circles : SAME + circles)) {
+        words.add("pcd: " + n(pcd));
+      }
+      if (Math.abs(hub.get().holeDiameter() - diameter) > (named ? circles : SAME)) {
+        words.add("diameter: " + n(diameter));
+      }
     } else {
-      line(
-          "  - {count: "
-              + ring.count()
-              + ", pcd: "
-              + n(rounded(ring.pitchDiameter()))
-              + ", diameter: "
-              + n(diameter)
-              + ", "
-              + from
-              + "}");
+      words.add("count: " + ring.count());
+      words.add("pcd: " + n(pcd));
+      words.add("diameter: " + n(diameter));
     }
+    if (turned) {
+      words.add("first: " + n(angle < 0 ? angle + 360 : angle));
+    }
+    if (!label.isEmpty()) {
+      words.add(label);
+    }
+    if (!ring.slots().isEmpty()) {
+      words.add(
+          "slots: [" + String.join(", ", ring.slots().stream().map(this::slot).toList()) + "]");
+    }
+    lines.add("  - {" + String.join(", ", words) + "}");
+    return lines;
   }
 
-  private void holes() {
-    if (plate.holes().isEmpty()) {
-      return;
-    }
-    line("");
-    if (plate.holes().stream().noneMatch(PlateOutline.Drilled::grip)) {
-      line("# Say which are for grips with role: grip.");
-    }
-    line("holes:");
-    List<PlateOutline.Drilled> left = new ArrayList<>(plate.holes());
-    while (!left.isEmpty()) {
-      PlateOutline.Drilled first = left.get(0);
-      double diameter = rounded(first.diameter());
-      List<PlateOutline.Drilled> equal =
-          left.stream()
-              .filter(h -> rounded(h.diameter()) == diameter && h.grip() == first.grip())
-              .toList();
-      left.removeAll(equal);
-      places(equal, n(diameter) + (first.grip() ? ", role: grip" : ""));
-    }
+  private String slot(PlateOutline.Slotted slot) {
+    return "{length: "
+        + n(slot.length())
+        + (slot.oneWay() ? ", toward: " : ", turn: ")
+        + n(Math.toDegrees(slot.direction()))
+        + ", holes: ["
+        + slot.number()
+        + "]}";
   }
 
-  private void places(List<PlateOutline.Drilled> equal, String what) {
-    List<Point> alone = new ArrayList<>();
-    List<Point> paired = new ArrayList<>();
-    List<Point> left = new ArrayList<>();
-    equal.forEach(hole -> left.add(Form.eased(hole.centre(), circles)));
-    while (!left.isEmpty()) {
-      Point at = left.remove(0);
-      Point other = new Point(-at.x(), at.y());
-      Optional<Point> image =
-          left.stream()
-              .filter(p -> p.near(other, circles) && Math.abs(p.x()) > circles)
-              .findFirst();
-      image.ifPresent(left::remove);
-      (image.isPresent() ? paired : alone).add(image.isPresent() && at.x() < 0 ? image.get() : at);
-    }
-    entry(paired, what, true);
-    entry(alone, what, false);
+  private List<LabelledEntry> holes() {
+    HoleEntries rows = new HoleEntries(this::rounded, circles);
+    return rows.of(plate.holes()).stream().map(row -> entry(row.holes(), row.mirrored())).toList();
   }
 
-  private void entry(List<Point> places, String what, boolean mirrored) {
-    if (!places.isEmpty()) {
-      String all = String.join(", ", places.stream().map(ShapeText::point).toList());
-      String where = places.size() == 1 ? "at: " + all : "places: [" + all + "]";
-      line("  - {diameter: " + what + ", " + where + (mirrored ? ", mirror: true" : "") + "}");
+  /**
+   * An entry of equal holes.
+   *
+   * @param holes those that are written, and their images behind them
+   * @param mirrored whether the second half are images of the first
+   */
+  private LabelledEntry entry(List<PlateOutline.Drilled> holes, boolean mirrored) {
+    PlateOutline.Drilled first = holes.get(0);
+    List<PlateOutline.Drilled> written = mirrored ? holes.subList(0, holes.size() / 2) : holes;
+    List<String> labels = holes.stream().map(PlateOutline.Drilled::label).toList();
+    return LabelledEntry.of(
+        LabelledEntry.Part.HOLES,
+        Optional.of(first.role()),
+        labels,
+        label -> List.of(line(written, label, mirrored)),
+        () ->
+            holes.size() == 1
+                ? List.of()
+                : holes.stream().map(hole -> entry(List.of(hole), false)).toList());
+  }
+
+  private String line(List<PlateOutline.Drilled> written, String label, boolean mirrored) {
+    PlateOutline.Drilled first = written.get(0);
+    List<String> words = new ArrayList<>(List.of("diameter: " + n(rounded(first.diameter()))));
+    if (first.role() != HoleRole.OTHER) {
+      words.add("role: " + first.role().name().toLowerCase(Locale.ROOT));
     }
+    if (!label.isEmpty()) {
+      words.add(label);
+    }
+    List<String> points =
+        written.stream().map(hole -> point(Form.eased(hole.centre(), circles))).toList();
+    words.add(
+        points.size() == 1
+            ? "at: " + points.get(0)
+            : "places: [" + String.join(", ", points) + "]");
+    first
+        .slot()
+        .ifPresent(
+            slot ->
+                words.add(
+                    "slot: {length: "
+                        + n(rounded(first.diameter() + slot.travel()))
+                        + ", turn: "
+                        + n(Math.toDegrees(slot.direction()))
+                        + "}"));
+    words.addAll(mirrored ? List.of("mirror: true") : List.of());
+    return "  - {" + String.join(", ", words) + "}";
   }
 
   private void stock(OptionalDouble thickness) {

@@ -167,6 +167,30 @@ final class SvgDocument {
   }
 
   private Element stroke(Mark.Stroke stroke) {
+    Element element = line(stroke);
+    LineType type = stroke.type();
+    element.setAttribute("stroke-width", SvgPath.number(type.width() * pen));
+    double[] dashes = type.dashes();
+    if (dashes.length > 0) {
+      StringBuilder text = new StringBuilder();
+      for (double dash : dashes) {
+        text.append(text.length() == 0 ? "" : " ").append(SvgPath.number(dash * pen));
+      }
+      element.setAttribute("stroke-dasharray", text.toString());
+    }
+    stroke
+        .tag()
+        .ifPresent(
+            tag -> {
+              element.setAttribute("class", tag.kindToken());
+              Element title = element("title");
+              addCharacters(title, TextWidth.shown(tag.label()));
+              element.appendChild(title);
+            });
+    return element;
+  }
+
+  private Element line(Mark.Stroke stroke) {
     Element element;
     if (stroke.segments().size() == 1
         && stroke.segments().get(0) instanceof Arc arc
@@ -178,16 +202,6 @@ final class SvgDocument {
     } else {
       element = element("path");
       element.setAttribute("d", SvgPath.of(stroke.segments(), stroke.closed()));
-    }
-    LineType type = stroke.type();
-    element.setAttribute("stroke-width", SvgPath.number(type.width() * pen));
-    double[] dashes = type.dashes();
-    if (dashes.length > 0) {
-      StringBuilder text = new StringBuilder();
-      for (double dash : dashes) {
-        text.append(text.length() == 0 ? "" : " ").append(SvgPath.number(dash * pen));
-      }
-      element.setAttribute("stroke-dasharray", text.toString());
     }
     return element;
   }

@@ -19,8 +19,8 @@ import java.util.List;
  */
 public final class SvgPath {
 
-  /** Decimals of every coordinate and radius: 0.00001 mm. */
-  static final int DECIMALS = 5;
+  /** Decimals of every coordinate and radius: arcs that are read back are right to 1e-6 mm. */
+  static final int DECIMALS = 7;
 
   private static final double LONGEST_PIECE = Math.toRadians(120);
 
@@ -28,36 +28,37 @@ public final class SvgPath {
 
   /** Path data of a chain. */
   public static String of(List<Segment> chain, boolean closed) {
+    return of(chain, closed, DECIMALS);
+  }
+
+  /** Path data of a chain, to so many decimals. */
+  static String of(List<Segment> chain, boolean closed, int decimals) {
     StringBuilder path = new StringBuilder();
-    append(path, chain, closed);
+    append(path, chain, closed, decimals);
     return path.toString();
   }
 
   /** Path data of several closed contours, one subpath each. */
   public static String of(List<Contour> contours) {
-    StringBuilder path = new StringBuilder();
-    for (Contour contour : contours) {
-      append(path, contour.segments(), true);
-    }
-    return path.toString();
+    return ofRings(contours.stream().map(Contour::segments).toList());
   }
 
   /** Path data of several closed chains, one subpath each. */
   public static String ofRings(List<List<Segment>> rings) {
     StringBuilder path = new StringBuilder();
-    rings.forEach(ring -> append(path, ring, true));
+    rings.forEach(ring -> append(path, ring, true, DECIMALS));
     return path.toString();
   }
 
-  private static void append(StringBuilder path, List<Segment> chain, boolean closed) {
-    Point start = chain.get(0).from();
-    path.append('M').append(number(start.x())).append(' ').append(number(-start.y()));
+  private static void append(
+      StringBuilder path, List<Segment> chain, boolean closed, int decimals) {
+    appendPoint(path.append('M'), chain.get(0).from(), decimals);
     for (int i = 0; i < chain.size(); i++) {
       if (chain.get(i) instanceof Arc arc) {
-        appendArc(path, arc);
+        appendArc(path, arc, decimals);
       } else if (!closed || i < chain.size() - 1) {
         // The last line of a closed chain is drawn by Z.
-        appendPoint(path.append('L'), chain.get(i).to());
+        appendPoint(path.append('L'), chain.get(i).to(), decimals);
       }
     }
     if (closed) {
@@ -65,21 +66,22 @@ public final class SvgPath {
     }
   }
 
-  private static void appendArc(StringBuilder path, Arc arc) {
+  private static void appendArc(StringBuilder path, Arc arc, int decimals) {
     // Half of a rounding unit of slack keeps a written 120 degree arc whole.
     int pieces = (int) Tolerances.up(Math.abs(arc.sweep()) / LONGEST_PIECE);
-    String radius = number(arc.radius());
+    String radius = Numbers.brief(arc.radius(), decimals);
     // SVG's sweep flag 1 turns clockwise on the screen's downward y: clockwise on the plate.
     char flag = arc.sweep() > 0 ? '0' : '1';
     for (int i = 1; i <= pieces; i++) {
       path.append('A').append(radius).append(' ').append(radius).append(" 0 0 ").append(flag);
       Point end = arc.at(i == pieces ? 1 : (double) i / pieces);
-      appendPoint(path.append(' '), end);
+      appendPoint(path.append(' '), end, decimals);
     }
   }
 
-  private static void appendPoint(StringBuilder path, Point p) {
-    path.append(number(p.x())).append(' ').append(number(-p.y()));
+  private static void appendPoint(StringBuilder path, Point p, int decimals) {
+    path.append(Numbers.brief(p.x(), decimals)).append(' ');
+    path.append(Numbers.brief(-p.y(), decimals));
   }
 
   /** A coordinate or length, mm. */

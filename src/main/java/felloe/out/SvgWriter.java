@@ -22,9 +22,12 @@ import org.w3c.dom.Element;
  * only y changes sign, since SVG's y runs down. Each layer is a group with the layer's name as its
  * id. Arcs are arcs, whole circles are circles, labels are text. Widths and dashes are millimetres.
  *
- * <p>Accuracy: coordinates are rounded to 0.00001 mm; no point of a contour is off by more than
- * 0.0001 mm. The same drawing gives the same bytes on every machine. Characters that XML forbids
- * are dropped from labels.
+ * <p>The edge of a window or a hole has its kind as its class and its label as its title, so that
+ * the program knows it again.
+ *
+ * <p>Accuracy: coordinates are rounded to 1e-7 mm; no point of a contour is off by more than 1e-6
+ * mm. The same drawing gives the same bytes on every machine. Characters that XML forbids are
+ * dropped from labels.
  */
 public final class SvgWriter {
 

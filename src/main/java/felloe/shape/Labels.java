@@ -1,5 +1,6 @@
 package felloe.shape;
 
+import felloe.plate.FeatureNumbers;
 import felloe.plate.Hole;
 import felloe.plate.Place;
 import felloe.plate.Window;
@@ -15,30 +16,25 @@ import java.util.Map;
  * what the maker has given away.
  *
  * <p>While the file is read, a feature carries what is wished for: nothing, a label, or a label
- * that ends in {@code #} where the number goes. When all wishes are known, {@link #named} grants
- * them.
+ * that ends in {@code #} where the number goes. When all wishes are known, {@link #windows} and
+ * {@link #holes} grant them.
  */
 final class Labels {
 
-  /** The longest label that a maker may give, in characters. */
-  static final int LONGEST = 12;
-
-  private static final String NUMBER = "#";
-
-  private final Map<String, Place> taken = new HashMap<>();
-  private final Map<String, Integer> last = new HashMap<>();
+  private final Map<String, Place> given = new HashMap<>();
+  private final FeatureNumbers numbers = new FeatureNumbers();
 
   /** Reads the label that an entry wishes for; empty when there is none. */
   static String read(Fields f) {
     String label = f.text("label").or("");
-    if (label.codePointCount(0, label.length()) > LONGEST) {
+    if (label.codePointCount(0, label.length()) > FeatureNumbers.LONGEST) {
       f.problem(
           "label",
-          "must be at most " + LONGEST + " characters long",
+          "must be at most " + FeatureNumbers.LONGEST + " characters long",
           "shorten it; it is printed beside the feature");
       return "";
     }
-    if (label.endsWith(NUMBER)) {
+    if (label.endsWith(FeatureNumbers.NUMBER)) {
       f.problem("label", "must not end in #", "leave the # out; rows are numbered by themselves");
       return "";
     }
@@ -57,9 +53,10 @@ final class Labels {
       return "";
     }
     if (features > 1) {
-      return label + NUMBER;
+      return label + FeatureNumbers.NUMBER;
     }
-    Place before = taken.putIfAbsent(label, f.place("label"));
+    Place before = given.putIfAbsent(label, f.place("label"));
+    numbers.take(label);
     if (before != null) {
       f.problem(
           "label",
@@ -75,7 +72,7 @@ final class Labels {
   List<Window> windows(List<Window> wishing) {
     List<Window> named = new ArrayList<>(wishing.size());
     for (Window w : wishing) {
-      named.add(new Window(granted(w.label(), "W"), w.use(), w.contour(), w.place()));
+      named.add(new Window(numbers.window(w.label()), w.use(), w.contour(), w.place()));
     }
     return List.copyOf(named);
   }
@@ -84,34 +81,13 @@ final class Labels {
   List<Hole> holes(List<Hole> wishing) {
     List<Hole> named = new ArrayList<>(wishing.size());
     for (Hole h : wishing) {
-      String label =
-          switch (h.role()) {
-            case BOLT -> granted(h.label(), "H");
-            case BORE -> bore(h.label());
-            case GRIP -> granted(h.label(), "G");
-            case OTHER, WINDOW -> granted(h.label(), "D");
-          };
-      named.add(h.named(label));
+      named.add(h.named(numbers.hole(h.role(), h.label())));
     }
     return List.copyOf(named);
   }
 
-  /** There is one bore, so it needs no number. */
-  private String bore(String wish) {
-    boolean plain = wish.isEmpty() && taken.putIfAbsent("B", Place.BUILT_IN) == null;
-    return plain ? "B" : granted(wish, "B");
-  }
-
   /** A label that was wished for, or the next of its kind. */
   String granted(String wish, String kind) {
-    if (!wish.isEmpty() && !wish.endsWith(NUMBER)) {
-      return wish;
-    }
-    String stem = wish.isEmpty() ? kind : wish.substring(0, wish.length() - NUMBER.length());
-    String label;
-    do {
-      label = stem + last.merge(stem, 1, Integer::sum);
-    } while (taken.putIfAbsent(label, Place.BUILT_IN) != null);
-    return label;
+    return numbers.granted(wish, kind);
   }
 }

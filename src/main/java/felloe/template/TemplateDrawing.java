@@ -11,6 +11,7 @@ import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import felloe.plate.Engraving;
 import felloe.plate.Face;
+import felloe.plate.FeatureTag;
 import felloe.plate.Hole;
 import felloe.plate.HoleRole;
 import felloe.plate.Plate;
@@ -137,7 +138,10 @@ public final class TemplateDrawing {
   /** All lines, without words. */
   Drawing lines() {
     List<Mark> windows = new ArrayList<>();
-    shape.windows().forEach(window -> windows.add(Mark.Stroke.of(window, edge())));
+    for (int i = 0; i < shape.windows().size(); i++) {
+      FeatureTag tag = FeatureTag.of(shape.plate().windows().get(i));
+      windows.add(Mark.Stroke.of(shape.windows().get(i), edge(), tag));
+    }
     List<Mark> rough = new ArrayList<>();
     if (!centres()) {
       shape.rough().forEach(line -> rough.add(Mark.Stroke.of(line, LineType.ROUGH)));
@@ -204,7 +208,9 @@ public final class TemplateDrawing {
 
   private List<Mark> holes() {
     List<Mark> marks = new ArrayList<>();
-    shape.holes().forEach(hole -> marks.add(Mark.Stroke.of(hole.contour(), edge())));
+    for (Hole hole : shape.holes()) {
+      marks.add(Mark.Stroke.of(hole.contour(), edge(), FeatureTag.of(hole)));
+    }
     List<Hole> all = new ArrayList<>(shape.holes());
     all.addAll(shape.rounds());
     for (Hole hole : all) {

@@ -75,7 +75,7 @@ class PointTableTest {
       text.append('\n');
     }
     PlateOutline plate = Brought.in("a.csv", text.toString());
-    assertEquals(19, plate.bore().orElseThrow().radius(), 0.01);
+    assertEquals(38, plate.bore().orElseThrow().diameter(), 0.02);
   }
 
   @ParameterizedTest

@@ -230,7 +230,7 @@ class RecognisedTest {
                     + "<path d='M0 0H20'/><path d='M20 4H0'/><path d='M20 0V4'/><path d='M0 4V0'/>"
                     + "<circle cx='-50' r='2'/><circle cx='-50' cy='4.5' r='2'/>"),
             Brought.gap(5));
-    assertEquals(80, plate.windows().get(0).area(), 1e-9);
+    assertEquals(80, plate.windows().get(0).contour().area(), 1e-9);
     assertEquals(2, plate.holes().size());
     assertTrue(plate.notes().stream().noneMatch(note -> note.contains("twice")));
   }
@@ -265,7 +265,7 @@ class RecognisedTest {
   void aWindowWithAHollowEndIsNoSlot() {
     PlateOutline plate =
         svg("<circle r='140'/><path d='M-25 -10H25A10 10 0 0 0 25 10H-25A10 10 0 0 1 -25 -10Z'/>");
-    assertTrue(Form.of(plate.windows().get(0), 0.05) instanceof Form.Free);
+    assertTrue(Form.of(plate.windows().get(0).contour(), 0.05) instanceof Form.Free);
   }
 
   @Test

@@ -83,12 +83,12 @@ class NewCommandTest {
     Run.of("make", shape.toString(), "--out", folder.toString());
     Plate was = plate(shape);
     Plate is = broughtIn(folder.resolve(name).resolve(name + "." + kind));
-    assertTrue(apart(was.outline(), is.outline()) < 2e-5, "outline");
+    assertTrue(apart(was.outline(), is.outline()) < 1e-6, "outline");
     List<Contour> windows = sorted(was.windows().stream().map(w -> w.contour()).toList());
     List<Contour> back = sorted(is.windows().stream().map(w -> w.contour()).toList());
     assertEquals(windows.size(), back.size());
     for (int i = 0; i < back.size(); i++) {
-      assertTrue(apart(windows.get(i), back.get(i)) < 5e-5, "window " + i);
+      assertTrue(apart(windows.get(i), back.get(i)) < 1e-6, "window " + i);
     }
     assertEquals(was.holes().size(), is.holes().size());
     for (Hole hole : was.holes()) {
@@ -96,10 +96,15 @@ class NewCommandTest {
           is.holes().stream()
               .anyMatch(
                   h ->
-                      h.centre().near(hole.centre(), 2e-5)
-                          && Math.abs(h.diameter() - hole.diameter()) < 2e-5),
+                      h.label().equals(hole.label())
+                          && h.role() == hole.role()
+                          && h.centre().near(hole.centre(), 1e-6)
+                          && Math.abs(h.diameter() - hole.diameter()) < 1e-6),
           hole.label());
     }
+    assertEquals(
+        was.windows().stream().map(w -> w.label() + " " + w.use()).toList(),
+        is.windows().stream().map(w -> w.label() + " " + w.use()).toList());
   }
 
   private static List<Contour> sorted(List<Contour> contours) {

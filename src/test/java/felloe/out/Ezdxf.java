@@ -9,11 +9,12 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** The library ezdxf, where it is installed: Debian's {@code python3-ezdxf}. */
-final class Ezdxf {
+public final class Ezdxf {
 
   private Ezdxf() {}
 
@@ -22,18 +23,36 @@ final class Ezdxf {
    * the build machine ({@code CI=true}), where that is a failure.
    */
   static List<String> read(byte[] file, Path folder) throws Exception {
+    Path dxf = Files.write(folder.resolve("read-back.dxf"), file);
+    return said("read_dxf.py", folder, dxf.toString());
+  }
+
+  /**
+   * A file as it saves it, in another version of the format.
+   *
+   * @param version such as R2000
+   */
+  public static byte[] savedAnew(byte[] file, String version, Path folder) throws Exception {
+    Path dxf = Files.write(folder.resolve("was.dxf"), file);
+    Path is = folder.resolve("is.dxf");
+    said("save_dxf.py", folder, dxf.toString(), is.toString(), version);
+    return Files.readAllBytes(is);
+  }
+
+  private static List<String> said(String name, Path folder, String... words) throws Exception {
     Optional<String> python = python();
     if (python.isEmpty() && "true".equals(System.getenv("CI"))) {
       fail("ezdxf is not installed (Debian: python3-ezdxf)");
     }
     assumeTrue(python.isPresent(), "skipped: ezdxf is not installed (Debian: python3-ezdxf)");
-    Path dxf = Files.write(folder.resolve("read-back.dxf"), file);
-    Path script = folder.resolve("read_dxf.py");
-    try (InputStream in = Ezdxf.class.getResourceAsStream("read_dxf.py")) {
+    Path script = folder.resolve(name);
+    try (InputStream in = Ezdxf.class.getResourceAsStream(name)) {
       Files.write(script, in.readAllBytes());
     }
     Path answer = folder.resolve("answer.txt");
-    int exit = run(answer, python.get(), script.toString(), dxf.toString());
+    List<String> command = new ArrayList<>(List.of(python.get(), script.toString()));
+    command.addAll(List.of(words));
+    int exit = run(answer, command.toArray(String[]::new));
     List<String> lines = Files.readAllLines(answer, StandardCharsets.UTF_8);
     assertEquals(0, exit, () -> String.join("\n", lines));
     return lines;
