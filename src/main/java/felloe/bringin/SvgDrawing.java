@@ -2,7 +2,6 @@ package felloe.bringin;
 
 import felloe.geometry.GeometryException;
 import felloe.plate.FeatureTag;
-import java.io.StringReader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
@@ -13,10 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
 
 /**
  * Reads the lines of an SVG drawing (W3C SVG 2): paths, circles, ellipses, rectangles, lines and
@@ -51,36 +46,31 @@ final class SvgDrawing {
       Map.of(
           "text", "texts",
           "image", "images",
-          "use", "copies (use)",
           "foreignObject", "foreign objects",
           "svg", "drawings within the drawing");
 
   private static final Pattern STYLED =
       Pattern.compile("transform(-origin)?\\s{0,9}:|transform-origin");
 
-  /** A title is read as far as this: no label is as long. */
-  private static final int LONGEST_TITLE = 100;
+  /** What is drawn where it is copied to. */
+  private static final Set<String> SYMBOLS = Set.of("symbol", "svg");
+
+  /** Letters of all elements that are read, those of copies each time. */
+  private static final long MOST_LETTERS = 2L * Limits.BYTES;
 
   /** What only holds others. */
   private static final Set<String> GROUPS = Set.of("g", "a", "switch");
 
   private final Reading reading;
-  private final Sizing sizing;
+  private final SvgTree tree;
   private final boolean parted;
-  private final Deque<String> layers = new ArrayDeque<>();
-  private final Deque<Affine> frames = new ArrayDeque<>();
-  private final StringBuilder title = new StringBuilder();
-  private Optional<Named> named = Optional.empty();
-  private boolean titled;
-  private int aside;
+  private int steps;
+  private long letters;
 
-  /** Lines whose name follows them, as the title within their element. */
-  private record Named(int line, List<List<Stroke>> lines, String layer, String kind) {}
-
-  private SvgDrawing(Reading reading, Sizing sizing, boolean parted) {
+  private SvgDrawing(Reading reading, SvgTree tree) {
     this.reading = reading;
-    this.sizing = sizing;
-    this.parted = parted;
+    this.tree = tree;
+    this.parted = hasOutline(tree.root());
   }
 
   /**
@@ -91,16 +81,6 @@ final class SvgDrawing {
    */
   static Drawn read(byte[] bytes, Reading reading, Sizing sizing) {
     String text = decoded(bytes);
-    boolean parted = parted(text, reading);
-    SvgDrawing svg = new SvgDrawing(reading, sizing, parted);
-    if (parted && text.contains("MIRRORED")) {
-      throw reading.refused(
-          0,
-          "",
-          "",
-          "is a mirrored template, for the back face",
-          "bring in the kit's DXF file, which is as the driver sees the plate");
-    }
     if (STYLED.matcher(text).find()) {
       throw reading.refused(
           0,
@@ -111,15 +91,24 @@ final class SvgDrawing {
     }
     // The parser reads none either way; who wrote them hoped for something.
     if (text.contains("<!ENTITY")) {
-      throw svg.reading.refused(
+      throw reading.refused(
           0,
           "",
           "",
           "has a document type with entities of its own, which are not read",
           "save it anew as plain SVG");
     }
-    svg.elements(text);
-    return svg.reading.drawn();
+    SvgDrawing svg = new SvgDrawing(reading, SvgTree.of(text, reading));
+    if (svg.parted && text.contains("MIRRORED")) {
+      throw reading.refused(
+          0,
+          "",
+          "",
+          "is a mirrored template, for the back face",
+          "bring in the kit's DXF file, which is as the driver sees the plate");
+    }
+    svg.page(sizing);
+    return reading.drawn();
   }
 
   /** As the file says itself; UTF-8 where it says nothing. What is no letter there is replaced. */
@@ -138,103 +127,55 @@ final class SvgDrawing {
     return text.startsWith("\ufeff") ? text.substring(1) : text;
   }
 
-  private static XMLInputFactory factory() {
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
-    factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, true);
-    factory.setXMLResolver(
-        (publicId, systemId, base, namespace) -> {
-          throw new XMLStreamException("nothing outside of the file is read");
-        });
-    return factory;
-  }
-
-  private void elements(String text) {
-    int line = 0;
-    boolean any = false;
-    try {
-      XMLStreamReader xml = factory().createXMLStreamReader(new StringReader(text));
-      while (xml.hasNext()) {
-        int event = xml.next();
-        line = xml.getLocation().getLineNumber();
-        if (event == XMLStreamConstants.START_ELEMENT) {
-          if (!any && !xml.getLocalName().equals("svg")) {
-            throw reading.refused(
-                line, "", xml.getLocalName(), "is not the beginning of an SVG drawing", "");
-          }
-          any = true;
-          begin(new SvgElement(xml, line, reading));
-        } else if (event == XMLStreamConstants.END_ELEMENT) {
-          end();
-        } else if (titled && xml.isCharacters() && title.length() < LONGEST_TITLE) {
-          title.append(xml.getText());
-        }
-      }
-    } catch (XMLStreamException broken) {
-      throw reading.refused(
-          line, "", "", "is not whole XML: " + firstLine(broken), "save the drawing again");
-    }
-  }
-
   /** Whether a group is called as the outline. */
-  private static boolean parted(String text, Reading reading) {
-    try {
-      XMLStreamReader xml = factory().createXMLStreamReader(new StringReader(text));
-      while (xml.hasNext()) {
-        if (xml.next() == XMLStreamConstants.START_ELEMENT
-            && xml.getLocalName().equals("g")
-            && !new SvgElement(xml, 0, reading).hidden()
-            && Layers.OUTLINE.equals(
-                Layers.named(String.valueOf(xml.getAttributeValue(null, "id"))))) {
-          return true;
-        }
+  private static boolean hasOutline(SvgElement element) {
+    Deque<SvgElement> left = new ArrayDeque<>(List.of(element));
+    while (!left.isEmpty()) {
+      SvgElement one = left.pop();
+      if (one.name().equals("g")
+          && !one.hidden()
+          && Layers.OUTLINE.equals(Layers.named(one.text("id")))) {
+        return true;
       }
-      return false;
-    } catch (XMLStreamException broken) {
-      // Told when it is read.
-      return false;
+      left.addAll(one.children());
     }
+    return false;
   }
 
-  private static String firstLine(XMLStreamException broken) {
-    String message = String.valueOf(broken.getMessage());
-    int from = message.indexOf("Message: ");
-    String words = from < 0 ? message : message.substring(from + 9);
-    return words.lines().findFirst().orElse("it breaks off");
+  private void page(Sizing sizing) {
+    SvgElement root = tree.root();
+    if (!root.text("transform").isEmpty()) {
+      throw reading.refused(
+          root.line(),
+          "svg.transform",
+          root.text("transform"),
+          "is not read on the drawing as a whole",
+          "save it as plain SVG, its transforms applied");
+    }
+    Affine frame = SvgPage.frame(root, sizing, reading);
+    root.children().forEach(child -> element(child, frame, "", 1));
   }
 
-  private void begin(SvgElement element) {
-    if (aside > 0) {
-      aside++;
-      return;
-    }
-    if (named.isPresent() && element.name().equals("title") && title.length() == 0) {
-      titled = true;
-      aside = 1;
-      return;
-    }
-    if (frames.isEmpty()) {
-      if (!element.text("transform").isEmpty()) {
-        throw reading.refused(
-            element.line(),
-            "svg.transform",
-            element.text("transform"),
-            "is not read on the drawing as a whole",
-            "save it as plain SVG, its transforms applied");
-      }
-      frames.push(SvgPage.frame(element, sizing, reading));
-      layers.push("");
-      return;
-    }
-    if (frames.size() >= Limits.DEPTH) {
+  /**
+   * An element and what it holds.
+   *
+   * @param outer the frame that it stands in
+   * @param above the layer that it stands on
+   * @param depth how many groups and copies it lies in
+   */
+  private void element(SvgElement element, Affine outer, String above, int depth) {
+    if (depth >= Limits.DEPTH) {
       throw reading.refused(
           element.line(),
           element.name(),
           "",
           "lies deeper than " + Limits.DEPTH + " groups",
           "ungroup the drawing");
+    }
+    letters += element.letters();
+    if (++steps > Limits.STEPS || letters > MOST_LETTERS) {
+      throw reading.refused(
+          element.line(), "", "", "asks for too many copies (use)", "make the copies real");
     }
     String name = element.name();
     if (name.equals("style")) {
@@ -243,23 +184,52 @@ final class SvgDrawing {
     if (!element.text("clip-path").isEmpty() || !element.text("mask").isEmpty()) {
       reading.note("Clips and masks were passed over: what they cut off was read.");
     }
-    if (ASIDE.contains(name) || NO_LINE.containsKey(name) || element.hidden()) {
-      if (element.hidden()) {
-        reading.passOver("hidden");
-      } else if (NO_LINE.containsKey(name)) {
-        reading.passOver(NO_LINE.get(name));
-      }
-      aside = 1;
+    if (element.hidden()) {
+      reading.passOver("hidden");
       return;
     }
-    Affine frame = frames.peek().of(element.transform());
-    frames.push(frame);
-    String layer = Layers.named(element.text("id"));
-    layers.push(layer.isEmpty() ? layers.peek() : layer);
-    if (parted && layers.peek().isEmpty()) {
-      if (SvgShapes.DRAWN.contains(name)) {
-        reading.passOver("beside the groups of the part");
-      }
+    if (NO_LINE.containsKey(name)) {
+      reading.passOver(NO_LINE.get(name));
+    }
+    if (ASIDE.contains(name) || NO_LINE.containsKey(name)) {
+      return;
+    }
+    Affine frame = outer.of(element.transform());
+    String own = Layers.named(element.text("id"));
+    String layer = own.isEmpty() ? above : own;
+    if (name.equals("use")) {
+      copy(element, frame, layer, depth);
+      return;
+    }
+    if (SvgShapes.DRAWN.contains(name)) {
+      line(element, frame, layer);
+    } else if (!GROUPS.contains(name) && !(parted && layer.isEmpty())) {
+      reading.passOver("others (" + name + ")");
+    }
+    element.children().forEach(child -> element(child, frame, layer, depth + 1));
+  }
+
+  /** A copy of what stands elsewhere in the file (W3C SVG 2, 5.6). */
+  private void copy(SvgElement use, Affine frame, String layer, int depth) {
+    String href = use.text("href");
+    SvgElement copied = href.startsWith("#") ? tree.byId().get(href.substring(1)) : null;
+    if (copied == null) {
+      reading.passOver("copies (use) of what is not in the file");
+      return;
+    }
+    Affine put = frame.of(Affine.shift(use.number("x", 0), use.number("y", 0)));
+    if (!SYMBOLS.contains(copied.name())) {
+      element(copied, put, layer, depth + 1);
+    } else if (copied.text("viewBox").isEmpty() && copied.text("transform").isEmpty()) {
+      copied.children().forEach(child -> element(child, put, layer, depth + 1));
+    } else {
+      reading.passOver("copies (use) of drawings with a view of their own");
+    }
+  }
+
+  private void line(SvgElement element, Affine frame, String layer) {
+    if (parted && layer.isEmpty()) {
+      reading.passOver("beside the groups of the part");
       return;
     }
     if (!frame.isPlane()) {
@@ -267,46 +237,18 @@ final class SvgDrawing {
       return;
     }
     try {
-      draw(element, frame);
+      String kind = element.text("class").replace('-', ' ');
+      Optional<FeatureTag> tag = FeatureTag.read(element.title().toString(), kind);
+      for (List<Stroke> strokes : SvgShapes.of(element, frame)) {
+        reading.chain(element.line(), strokes, new DrawnAs(layer, tag));
+      }
     } catch (GeometryException | IllegalArgumentException wrong) {
       reading.wrong(
-          element.line(), name, "", "cannot be drawn: " + wrong.getMessage(), "mend it there");
-    }
-  }
-
-  private void end() {
-    if (aside > 0) {
-      aside--;
-      titled &= aside > 0;
-    } else {
-      named.ifPresent(this::named);
-      named = Optional.empty();
-      frames.pop();
-      layers.pop();
-    }
-  }
-
-  /** Takes lines whose name is known now, or who have none. */
-  private void named(Named drawn) {
-    Optional<FeatureTag> tag = FeatureTag.read(title.toString(), drawn.kind.replace('-', ' '));
-    drawn.lines.forEach(
-        strokes -> reading.chain(drawn.line, strokes, new DrawnAs(drawn.layer, tag)));
-  }
-
-  private void draw(SvgElement element, Affine frame) {
-    if (SvgShapes.DRAWN.contains(element.name())) {
-      List<List<Stroke>> lines = SvgShapes.of(element, frame);
-      Named own = new Named(element.line(), lines, layers.peek(), element.text("class"));
-      named.ifPresent(this::named);
-      named = Optional.empty();
-      title.setLength(0);
-      if (FeatureTag.isKindToken(own.kind)) {
-        named = Optional.of(own);
-      } else {
-        named(own);
-      }
-    } else if (!GROUPS.contains(element.name())) {
-      reading.passOver("others (" + element.name() + ")");
+          element.line(),
+          element.name(),
+          "",
+          "cannot be drawn: " + wrong.getMessage(),
+          "mend it there");
     }
   }
 }

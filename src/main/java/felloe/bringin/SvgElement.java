@@ -5,16 +5,24 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import javax.xml.stream.XMLStreamReader;
 
 /**
- * An element of an SVG drawing, its attributes read.
+ * An element of an SVG drawing.
  *
- * @param xml stands at its beginning
- * @param line where that is
+ * @param name without its prefix
+ * @param attributes by their names without prefixes
+ * @param children in order
+ * @param title what its title says; empty where it has none
+ * @param line where it begins
  * @param reading is told what is wrong
  */
-record SvgElement(XMLStreamReader xml, int line, Reading reading) {
+record SvgElement(
+    String name,
+    Map<String, String> attributes,
+    List<SvgElement> children,
+    StringBuilder title,
+    int line,
+    Reading reading) {
 
   /** A pixel, mm: CSS has 96 to the inch. */
   static final double PIXEL = 25.4 / 96;
@@ -25,13 +33,13 @@ record SvgElement(XMLStreamReader xml, int line, Reading reading) {
           "mm", 1.0, "cm", 10.0, "q", 0.25, "in", 25.4, "pt", 25.4 / 72, "pc", 25.4 / 6, "px",
           PIXEL);
 
-  String name() {
-    return xml.getLocalName();
+  String text(String attribute) {
+    return attributes.getOrDefault(attribute, "").strip();
   }
 
-  String text(String attribute) {
-    String value = xml.getAttributeValue(null, attribute);
-    return value == null ? "" : value.strip();
+  /** How long its attributes are. */
+  int letters() {
+    return attributes.values().stream().mapToInt(String::length).sum();
   }
 
   boolean hidden() {

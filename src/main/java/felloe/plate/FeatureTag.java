@@ -2,7 +2,6 @@ package felloe.plate;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * What a line of a drawing is the edge of. Drawings carry it beside the line, where no machine
@@ -38,14 +37,6 @@ public record FeatureTag(String label, String kind) {
     boolean named = FeatureNumbers.isNumberedLabel(tag.label);
     boolean known = tag.role().isPresent() || tag.use().isPresent();
     return named && known ? Optional.of(tag) : Optional.empty();
-  }
-
-  /** Whether a word, its spaces written as hyphens, names a kind of feature. */
-  public static boolean isKindToken(String token) {
-    return Stream.concat(
-            Arrays.stream(HoleRole.values()).map(HoleRole::words),
-            Arrays.stream(WindowUse.values()).map(WindowUse::words))
-        .anyMatch(words -> words.replace(' ', '-').equals(token));
   }
 
   /** The kind as one word: its spaces are hyphens. */

@@ -153,7 +153,47 @@ class SvgDrawingTest {
     assertTrue(plate.off() <= 0.0273 / 100 * 80, "off " + plate.off());
   }
 
+  /** W3C SVG 2, 5.6: x and y are one more shift, after the copy's own transform. */
+  @Test
+  void copiesStandWhereTheyArePut() {
+    PlateOutline plate =
+        Brought.in(
+            "a.svg",
+            Brought.svg(
+                "<defs><circle id='h' cx='10' r='3'/><g id='pair'><use href='#h' x='20'/>"
+                    + "<use xmlns:xlink='http://www.w3.org/1999/xlink' xlink:href='#h' y='40'/></g>"
+                    + "</defs><symbol id='s'><rect width='9' height='7'/></symbol>"
+                    + "<circle r='100'/><use href='#pair'/>"
+                    + "<use href='#h' transform='rotate(90)' x='50' y='-7'/>"
+                    + "<use href='#s' x='-60' y='-30'/>"));
+    List<Point> holes = plate.holes().stream().map(h -> h.centre().minus(plate.moved())).toList();
+    assertEquals(3, holes.size());
+    for (Point due : List.of(new Point(30, 0), new Point(10, -40), new Point(7, -60))) {
+      assertTrue(holes.stream().anyMatch(p -> p.near(due, 1e-9)), due + " of " + holes);
+    }
+    assertEquals(63, plate.windows().get(0).contour().area(), 1e-9);
+  }
+
+  @Test
+  void copiesOfNothingAreToldAndNothingIsFetched() {
+    PlateOutline plate =
+        Brought.in(
+            "a.svg",
+            Brought.svg(
+                "<circle r='100'/><use href='http://example.org/x.svg#a'/><use href='#none'/>"
+                    + "<symbol id='v' viewBox='0 0 9 9'><circle r='2'/></symbol>"
+                    + "<use href='#v'/>"));
+    String notes = String.join(" ", plate.notes());
+    assertTrue(notes.contains("copies (use) of what is not in the file (2)"), notes);
+    assertTrue(notes.contains("with a view of their own (1)"), notes);
+  }
+
   static Stream<Arguments> broken() {
+    StringBuilder bomb = new StringBuilder("<g id='a0'><circle r='1'/></g>");
+    for (int i = 1; i < 9; i++) {
+      String ten = ("<use href='#a" + (i - 1) + "' x='9'/>").repeat(10);
+      bomb.append("<g id='a").append(i).append("'>").append(ten).append("</g>");
+    }
     String deep = "<g>".repeat(40) + "<circle r='9'/>" + "</g>".repeat(40);
     return Stream.of(
         arguments("", "XML"),
@@ -168,6 +208,8 @@ class SvgDrawingTest {
         arguments(Brought.svg("<g transform='turn(4)'><circle r='9'/></g>"), "g.transform"),
         arguments(Brought.svg("<g transform='scale(a)'><circle r='9'/></g>"), "g.transform"),
         arguments(Brought.svg(deep), "deeper"),
+        arguments(Brought.svg("<g id='a'><use href='#a'/></g>"), "deeper"),
+        arguments(Brought.svg("<defs>" + bomb + "</defs><use href='#a8'/>"), "too many"),
         arguments(Brought.svg("<text>only</text>"), "no closed line"),
         arguments(Brought.svg("<circle r='1e9'/>"), "beyond"),
         arguments(
