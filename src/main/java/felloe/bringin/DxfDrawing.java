@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -256,12 +257,7 @@ final class DxfDrawing {
     double[] knots = e.numbers(40).stream().mapToDouble(Double::doubleValue).toArray();
     double[] weights = e.numbers(41).stream().mapToDouble(Double::doubleValue).toArray();
     if (x.isEmpty()) {
-      reading.wrong(
-          e.line(),
-          "SPLINE",
-          "",
-          "has no control points",
-          "save it with control points, or turn it into a polyline");
+      throughPoints(e, frame);
       return;
     }
     boolean sound =
@@ -292,6 +288,37 @@ final class DxfDrawing {
     Arrays.fill(even, 1);
     BSpline spline = new BSpline(degree, knots, points, weights.length == 0 ? even : weights);
     chain(e, spline.strokes());
+  }
+
+  /** A spline that is told by the points that it goes through. */
+  private void throughPoints(DxfEntity e, Affine frame) {
+    List<Double> x = e.numbers(11);
+    List<Double> y = e.numbers(21);
+    if (x.size() < 2 || y.size() != x.size()) {
+      reading.wrong(
+          e.line(),
+          "SPLINE",
+          "",
+          "has no control points, and no points that it goes through",
+          "save it with control points, or turn it into a polyline");
+      return;
+    }
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < x.size(); i++) {
+      points.add(frame.of(new Point(x.get(i), y.get(i))));
+    }
+    reading.note(
+        "Splines that are told by the points that they go through were read as the fair curve"
+            + " through them: other programs may draw them otherwise near their ends, by a"
+            + " millimetre where points are far apart.");
+    FitSpline spline =
+        new FitSpline(points, direction(e, 12, 22, frame), direction(e, 13, 23, frame));
+    chain(e, (e.whole(70, 0) & 1) != 0 ? spline.closed() : spline.open());
+  }
+
+  private static Optional<Point> direction(DxfEntity e, int x, int y, Affine frame) {
+    Point told = frame.of(point(e, x, y)).minus(frame.of(Point.ORIGIN));
+    return told.norm() > Tolerances.ROUNDING ? Optional.of(told) : Optional.empty();
   }
 
   private void insert(DxfEntity e, Affine frame, int depth) {

@@ -4,10 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import felloe.geometry.Contour;
 import felloe.geometry.Point;
+import felloe.geometry.RigidTransform;
+import felloe.geometry.Tolerances;
+import felloe.out.Ezdxf;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,6 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Lines of DXF drawings, written by hand after the published reference; closed forms. */
 class DxfDrawingTest {
+
+  @TempDir Path folder;
 
   /** Codes and values, one after another, parted by blanks. */
   static String dxf(int units, String blocks, String entities) {
@@ -129,6 +137,47 @@ class DxfDrawingTest {
     assertTrue(String.join(" ", plate.notes()).contains("hidden (1), of kind text (1)"));
   }
 
+  /**
+   * The library ezdxf's own control points for the same points, its way after a common drawing
+   * program: the same curve where the ends are told; where each estimates them, 0.8 mm from it,
+   * since these points are as far apart as a third of their bend.
+   */
+  @ParameterizedTest
+  @CsvSource({"true, 1e-6", "false, 1"})
+  void aSplineThroughPointsIsThatOfAnotherLibrary(boolean told, double near) throws Exception {
+    List<byte[]> both = Ezdxf.splines(told, folder);
+    PlateOutline points = BringIn.of(both.get(0), "a.dxf", Brought.USUAL);
+    PlateOutline control = BringIn.of(both.get(1), "b.dxf", Brought.USUAL);
+    Contour ours =
+        points.outline().moved(RigidTransform.shift(-points.moved().x(), -points.moved().y()));
+    Contour theirs =
+        control.outline().moved(RigidTransform.shift(-control.moved().x(), -control.moved().y()));
+    // Each is fitted by arcs.
+    assertEquals(0, ours.apart(theirs), near + 2 * Tolerances.FREE_CURVE);
+    assertTrue(String.join(" ", points.notes()).contains("otherwise near"));
+  }
+
+  /** A closed one through points of a circle is round; its area is Archimedes'. */
+  @Test
+  void aClosedSplineThroughACirclesPointsIsRound() {
+    StringBuilder text = new StringBuilder("0 SPLINE 70 1 71 3");
+    for (int i = 0; i < 24; i++) {
+      double a = 2 * Math.PI * i / 24;
+      text.append(" 11 ").append(100 * Math.cos(a)).append(" 21 ").append(100 * Math.sin(a));
+    }
+    PlateOutline plate = in(text.toString());
+    assertEquals(Math.PI * 10_000, plate.outline().area(), 3);
+    assertTrue(plate.outline().asCircle().isPresent());
+  }
+
+  /** Three points make a parabola, whose area over its chord is two thirds of its box. */
+  @Test
+  void aSplineThroughThreePointsIsAParabola() {
+    PlateOutline plate =
+        in("0 SPLINE 70 0 71 3 11 -60 21 0 11 0 21 60 11 60 21 0 0 LINE 10 60 20 0 11 -60 21 0");
+    assertEquals(2.0 / 3 * 120 * 60, plate.outline().area(), 0.5);
+  }
+
   static Stream<Arguments> broken() {
     String loop = "0 BLOCK 2 A 10 0 20 0 0 INSERT 2 A 10 1 20 1 0 ENDBLK";
     StringBuilder bomb = new StringBuilder("0 BLOCK 2 B0 0 LINE 10 0 20 0 11 1 21 1 0 ENDBLK");
@@ -155,7 +204,7 @@ class DxfDrawingTest {
         arguments(dxf(4, "", "0 INSERT 2 none 10 0 20 0"), "no block"),
         arguments(dxf(4, loop, "0 INSERT 2 A 10 0 20 0"), "deeper"),
         arguments(dxf(4, bomb.toString(), "0 INSERT 2 B11 10 0 20 0"), "too many"),
-        arguments(dxf(4, "", "0 SPLINE 71 3 11 0 21 0 11 1 21 1"), "control points"),
+        arguments(dxf(4, "", "0 SPLINE 71 3 11 0 21 0"), "control points"),
         arguments(dxf(4, "", "0 SPLINE 71 3 40 0 40 1 10 0 20 0 10 1 20 1"), "knots"),
         arguments(
             dxf(

@@ -39,6 +39,23 @@ public final class Ezdxf {
     return Files.readAllBytes(is);
   }
 
+  /**
+   * A half ellipse that is bent a little, closed by a line: by the points that its spline goes
+   * through, and by the control points that the library has for it.
+   *
+   * @param told whether the directions of its ends are told
+   */
+  public static List<byte[]> splines(boolean told, Path folder) throws Exception {
+    List<Path> files = List.of(folder.resolve("points.dxf"), folder.resolve("control.dxf"));
+    said(
+        "fit_spline.py",
+        folder,
+        files.get(0).toString(),
+        files.get(1).toString(),
+        told ? "told" : "free");
+    return List.of(Files.readAllBytes(files.get(0)), Files.readAllBytes(files.get(1)));
+  }
+
   private static List<String> said(String name, Path folder, String... words) throws Exception {
     Optional<String> python = python();
     if (python.isEmpty() && "true".equals(System.getenv("CI"))) {
