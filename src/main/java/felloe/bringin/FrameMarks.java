@@ -41,6 +41,9 @@ public final class FrameMarks {
   /** White paper ends before this far from the marks of a sheet beside the part, mm. */
   private static final double PAPER = 50;
 
+  /** The same below them, where words stand on A4: {@code template.PhotoSheet} lays it out. */
+  private static final double PAPER_BELOW = 90;
+
   /** Modules along a mark's side: six of data and a border of one all round. */
   static final int MODULES = 8;
 
@@ -76,8 +79,9 @@ public final class FrameMarks {
    * @param corners counter-clockwise
    * @param rim how far round it there may be white paper on a darker ground, mm; 0 where paper is
    *     the ground
+   * @param foot the same below its first side
    */
-  record Block(List<Point> corners, double rim) {
+  record Block(List<Point> corners, double rim, double foot) {
     Block {
       corners = List.copyOf(corners);
     }
@@ -152,17 +156,20 @@ public final class FrameMarks {
   static List<Block> blocks(int sheet) {
     Point far = extent(sheet);
     if (sheet != TARGET) {
-      return List.of(block(0, 0, far.x(), far.y(), PAPER));
+      return List.of(block(0, 0, far.x(), far.y(), PAPER, PAPER_BELOW));
     }
     return List.of(
-        block(0, 0, far.x(), RING_SIDE, 0),
-        block(0, far.y() - RING_SIDE, far.x(), far.y(), 0),
-        block(0, 0, RING_SIDE, far.y(), 0),
-        block(far.x() - RING_SIDE, 0, far.x(), far.y(), 0));
+        block(0, 0, far.x(), RING_SIDE, 0, 0),
+        block(0, far.y() - RING_SIDE, far.x(), far.y(), 0, 0),
+        block(0, 0, RING_SIDE, far.y(), 0, 0),
+        block(far.x() - RING_SIDE, 0, far.x(), far.y(), 0, 0));
   }
 
-  private static Block block(double x0, double y0, double x1, double y1, double rim) {
+  private static Block block(
+      double x0, double y0, double x1, double y1, double rim, double foot) {
     return new Block(
-        List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1)), rim);
+        List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1)),
+        rim,
+        foot);
   }
 }

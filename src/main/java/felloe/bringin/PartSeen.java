@@ -21,6 +21,15 @@ final class PartSeen {
   /** Marks and what is as near to them are no part, mm. */
   static final double BESIDE_MARKS = 6;
 
+  /** Paper farther from its marks is as light as between them, but for this share. */
+  private static final double WHITE = 0.75;
+
+  /** Less than so much of the marks' sheet is lighter than its paper. */
+  private static final double LIGHTEST = 0.9;
+
+  /** Places along a side of the marks at which paper is looked at. */
+  private static final int PLACES = 60;
+
   /** What is smaller is dirt, mm². */
   private static final double SMALLEST = 3;
 
@@ -70,6 +79,7 @@ final class PartSeen {
     bright = new float[columns * rows];
     use = new byte[columns * rows];
     double[] pixel = new double[2];
+    double[] white = blocks.stream().mapToDouble(b -> white(b, light, camera)).toArray();
     for (int j = 0; j < rows; j++) {
       for (int i = 0; i < columns; i++) {
         Point p = at(i, j);
@@ -77,10 +87,14 @@ final class PartSeen {
         int k = j * columns + i;
         double apart = Double.POSITIVE_INFINITY;
         boolean ground = true;
-        for (FrameMarks.Block block : blocks) {
+        for (int b = 0; b < blocks.size(); b++) {
+          FrameMarks.Block block = blocks.get(b);
           double own = outside(block.corners(), p);
           apart = Math.min(apart, own);
           ground &= own > block.rim();
+          if (ground && own < block.foot() && isBelow(block, p)) {
+            ground = light.at(pixel[0], pixel[1]) < WHITE * white[b];
+          }
         }
         if (apart > BESIDE_MARKS && light.holds(pixel[0], pixel[1], 2)) {
           use[k] = (byte) (ground ? 2 : 1);
@@ -104,6 +118,36 @@ final class PartSeen {
       far = Math.max(far, -side.cross(p.minus(a)));
     }
     return far;
+  }
+
+  /** Whether a point lies below the first side of a block, no farther out at the others than paper. */
+  private static boolean isBelow(FrameMarks.Block block, Point p) {
+    List<Point> corners = block.corners();
+    boolean below = true;
+    for (int i = 1; i < corners.size(); i++) {
+      Point a = corners.get(i);
+      Point side = corners.get((i + 1) % corners.size()).minus(a).unit();
+      below &= -side.cross(p.minus(a)) <= block.rim();
+    }
+    return below;
+  }
+
+  /** How light the paper between marks is: lighter than all but a tenth of what lies there. */
+  private static double white(FrameMarks.Block block, Light light, Camera camera) {
+    double[] seen = new double[PLACES * PLACES];
+    Point origin = block.corners().get(0);
+    Point across = block.corners().get(1).minus(origin);
+    Point up = block.corners().get(3).minus(origin);
+    double[] pixel = new double[2];
+    for (int i = 0; i < seen.length; i++) {
+      double a = (i % PLACES + 0.5) / PLACES;
+      double b = (i / PLACES + 0.5) / PLACES;
+      Point p = origin.plus(across, a).plus(up, b);
+      camera.project(p.x(), p.y(), 0, pixel);
+      seen[i] = light.at(pixel[0], pixel[1]);
+    }
+    Arrays.sort(seen);
+    return seen[(int) (LIGHTEST * seen.length)];
   }
 
   /** Why no part is told. */

@@ -62,7 +62,7 @@ record SheetsLaid(int first, int[] at, int count) {
           for (Point p : block.corners()) {
             corners.add(laid(sheet, p, numbers));
           }
-          all.add(new FrameMarks.Block(corners, block.rim()));
+          all.add(new FrameMarks.Block(corners, block.rim(), block.foot()));
         }
       }
     }

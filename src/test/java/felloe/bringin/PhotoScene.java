@@ -236,10 +236,10 @@ final class PhotoScene {
       double x = (cos * (sx - sheets[k][0]) + sin * (sy - sheets[k][1])) / paperScale;
       double y = (-sin * (sx - sheets[k][0]) + cos * (sy - sheets[k][1])) / paperScale;
       if (k == FrameMarks.TARGET) {
-        if (x > -21 && y > -46 && x < 189 && y < 250) {
+        if (x > -25.5 && y > -74 && x < 184.5 && y < 223) {
           ground = paper(x, y, 48, 5, 6, RING_SIDE, RING_PITCH, edge);
         }
-      } else if (x > -33 && y > -52 && x < 177 && y < 245) {
+      } else if (x > -37.5 && y > -81 && x < 172.5 && y < 216) {
         ground = paper(x, y, k * 12, 3, 4, SIDE, PITCH, edge);
       }
     }
@@ -258,6 +258,10 @@ final class PhotoScene {
       boolean[] edge) {
     int c = (int) Math.floor(x / pitch);
     int r = (int) Math.floor(y / pitch);
+    if (r < 0 && words(x, -y)) {
+      edge[0] = true;
+      return 0.05;
+    }
     if (c < 0 || r < 0 || c >= columns || r >= rows) {
       return 0.8;
     }
@@ -276,6 +280,25 @@ final class PhotoScene {
     double fy = my - Math.rint(my);
     edge[0] |= mx < 8.2 && my < 8.2 && (Math.abs(fx) < 0.1 || Math.abs(fy) < 0.1);
     return mx < 8 && my < 8 && modules[id][7 - (int) my][(int) mx] ? 0.03 : 0.8;
+  }
+
+  /**
+   * Rows of letters below the marks, such as the sheet has: strokes as chance has them.
+   *
+   * @param below the marks' lower edge, mm
+   */
+  private static boolean words(double x, double below) {
+    int row = (int) Math.floor((below - 6) / 5);
+    double high = below - 6 - 5 * row;
+    int letter = (int) Math.floor(x / 1.9);
+    if (below < 6 || row > 5 || high > 2.5 || x < -20 || x > 150) {
+      return false;
+    }
+    int shape = (int) Math.floorMod(letter * 2_654_435L + row * 40_503L, 61L);
+    double across = x - 1.9 * letter;
+    boolean upright = across < 0.35 || (shape % 3 == 0 && across > 1.1 && across < 1.45);
+    boolean level = high < 0.35 || (shape % 5 < 2 && Math.abs(high - 1.2) < 0.18);
+    return shape % 7 > 0 && across < 1.5 && (upright || level);
   }
 
   private double lit(double x, double y) {
