@@ -165,8 +165,7 @@ public final class FrameMarks {
         block(far.x() - RING_SIDE, 0, far.x(), far.y(), 0, 0));
   }
 
-  private static Block block(
-      double x0, double y0, double x1, double y1, double rim, double foot) {
+  private static Block block(double x0, double y0, double x1, double y1, double rim, double foot) {
     return new Block(
         List.of(new Point(x0, y0), new Point(x1, y0), new Point(x1, y1), new Point(x0, y1)),
         rim,

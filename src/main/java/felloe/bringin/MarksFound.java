@@ -19,7 +19,9 @@ final class MarksFound {
   /** Of our corners, counter-clockwise from the lower left, which one it is of BoofCV's. */
   private static final int[] OURS = {1, 0, 3, 2};
 
-  /** Marks differ in size by the distance from the camera: none is this small, of the middle one. */
+  /**
+   * Marks differ in size by the distance from the camera: none is this small, of the middle one.
+   */
   private static final double SPECK = 0.35;
 
   private MarksFound() {}

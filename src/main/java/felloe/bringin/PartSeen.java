@@ -120,7 +120,9 @@ final class PartSeen {
     return far;
   }
 
-  /** Whether a point lies below the first side of a block, no farther out at the others than paper. */
+  /**
+   * Whether a point lies below the first side of a block, no farther out at the others than paper.
+   */
   private static boolean isBelow(FrameMarks.Block block, Point p) {
     List<Point> corners = block.corners();
     boolean below = true;

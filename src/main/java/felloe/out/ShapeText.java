@@ -2,10 +2,14 @@ package felloe.out;
 
 import felloe.bringin.Form;
 import felloe.bringin.PlateOutline;
+import felloe.geometry.Arc;
 import felloe.geometry.Contour;
+import felloe.geometry.Line;
 import felloe.geometry.Numbers;
 import felloe.geometry.Point;
 import felloe.geometry.RigidTransform;
+import felloe.geometry.Segment;
+import felloe.geometry.Tolerances;
 import felloe.plate.HoleRole;
 import felloe.plate.HubPattern;
 import felloe.plate.WindowUse;
@@ -33,6 +37,9 @@ public final class ShapeText {
 
   /** The same where circles are found from their chords, mm: so well that a hole keeps its size. */
   private static final double FOUND = 2e-3;
+
+  /** Lines that stand for a flat arc are this near to it, as a share of what is allowed. */
+  private static final double FLAT_SHARE = 0.1;
 
   private static final double SAME_DIRECTION = Math.toRadians(0.05);
 
@@ -177,7 +184,9 @@ public final class ShapeText {
   /** Path data, y downward, folded into lines. */
   private List<String> path(String indent, Contour contour) {
     List<String> lines = new ArrayList<>(List.of(indent + "path: >-"));
-    String data = SvgPath.of(contour.segments(), true, decimals);
+    List<Segment> written =
+        contour.segments().stream().flatMap(segment -> written(segment).stream()).toList();
+    String data = SvgPath.of(written, true, decimals);
     StringBuilder row = new StringBuilder();
     for (String step : data.split("(?=[MLAZ])")) {
       if (row.length() > 0 && row.length() + step.length() > LINE) {
@@ -188,6 +197,23 @@ public final class ShapeText {
     }
     lines.add(indent + "  " + row.toString().strip());
     return lines;
+  }
+
+  /** An arc so flat that a shape file has no radius for it is written as lines near it. */
+  private List<Segment> written(Segment segment) {
+    if (!(segment instanceof Arc arc) || arc.radius() <= Tolerances.LARGEST) {
+      return List.of(segment);
+    }
+    double rise = arc.length() * arc.length() / (8 * arc.radius());
+    int lines = Math.max(1, (int) Math.ceil(Math.sqrt(rise / (FLAT_SHARE * within))));
+    List<Segment> all = new ArrayList<>();
+    Point from = arc.from();
+    for (int i = 1; i <= lines; i++) {
+      Point to = i == lines ? arc.to() : arc.at((double) i / lines);
+      all.add(new Line(from, to));
+      from = to;
+    }
+    return all;
   }
 
   /** Windows, rings, the bore and holes, so that each gets the label that the drawing gives it. */

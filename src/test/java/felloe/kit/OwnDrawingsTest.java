@@ -281,6 +281,23 @@ class OwnDrawingsTest {
     assertEquals(95, k3.centre().y(), 1e-6);
   }
 
+  /** An edge of 20 m radius, flatter than a shape file has words for: lines within a hair of it. */
+  @Test
+  void anEdgeThatIsAllButStraightIsWrittenAsLines() {
+    String svg =
+        "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm'"
+            + " viewBox='-200 -200 400 400'><path d='M-140 -60A20000 20000 0 0 1 140 -60"
+            + "L100 60A15 15 0 0 1 85 75H-90Z'/></svg>";
+    BroughtIn back = in(svg.getBytes(StandardCharsets.UTF_8), "a.svg");
+    assertTrue(back.apart() <= 0.006, "apart " + back.apart());
+    // Its middle stands a chord's square over eight radii above its ends.
+    assertEquals(60 + 280.0 * 280 / 8 / 20_000, top(back), 0.006);
+  }
+
+  private static double top(BroughtIn back) {
+    return back.plate().outline().box().maxY() - back.drawn().moved().y();
+  }
+
   /** Titles of other programs are no labels. */
   @Test
   void aTitleThatIsNotOursNamesNothing() {
