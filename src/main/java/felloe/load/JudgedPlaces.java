@@ -4,7 +4,6 @@ import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Segment;
-import felloe.geometry.SegmentIndex;
 import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -22,16 +21,6 @@ final class JudgedPlaces {
   private static final double SMOOTH = Math.toRadians(10);
 
   private JudgedPlaces() {}
-
-  /** How far each node is from an edge of the material, mm; 0 on one. */
-  static double[] offEdges(PlateMesh mesh, Region region) {
-    SegmentIndex edges = SegmentIndex.of(region.contours());
-    double[] off = new double[mesh.nodes()];
-    for (int i = 0; i < off.length; i++) {
-      off[i] = mesh.onEdge(i) ? 0 : edges.distance(mesh.point(i));
-    }
-    return off;
-  }
 
   /**
    * The nodes.

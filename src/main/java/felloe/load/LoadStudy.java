@@ -10,7 +10,6 @@ import felloe.mesh.PlateMesher;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
@@ -55,9 +54,6 @@ public record LoadStudy(
 
   /** Error of a bolt's tension that no longer matters, as a part of the largest. */
   private static final double TENSION = 0.05;
-
-  /** Edges at a worst place, in edge layers: with it holes are told within 5 percent. */
-  private static final double AT_EDGE = 0.12;
 
   /** Uses below this part of the highest need not settle. */
   static final double MATTERS = 0.7;
@@ -238,19 +234,8 @@ public record LoadStudy(
   }
 
   private List<Fineness.Spot> spots(LoadResult last, double edge) {
-    double there = Math.min(edge / 4, atEdge(section).orElse(edge));
-    return last.cases().stream().map(c -> new Fineness.Spot(c.worstAt(), there)).toList();
-  }
-
-  /**
-   * Edges about a worst place of what is judged at its very edge, mm: there the stress of a hole in
-   * a bent plate dies away with the plate's edge layer. Empty for laminates, which are judged
-   * farther in, and for plates without such a layer.
-   */
-  static OptionalDouble atEdge(PlateSection section) {
-    return section.strength().plies() > 0 || section.edgeRows().isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(AT_EDGE * section.edgeLayer());
+    WorstSpots spots = new WorstSpots(region, section);
+    return last.cases().stream().flatMap(c -> spots.about(c.worstAt(), edge).stream()).toList();
   }
 
   private List<Point> points() {

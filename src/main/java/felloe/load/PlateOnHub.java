@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
@@ -34,8 +35,8 @@ final class PlateOnHub {
 
   private final double[] areas;
 
-  /** How far each node is from an edge of the material, mm. */
-  private final double[] off;
+  private final EdgeNearest edge;
+  private final Optional<EdgeTwist> twist;
 
   private final Region region;
   private final JudgingBook book = JudgingBook.builtIn();
@@ -62,10 +63,11 @@ final class PlateOnHub {
             : CompletableFuture.completedFuture(null);
     bending = new BendingModel(on, zones);
     areas = LoadSpread.areas(mesh);
-    off = JudgedPlaces.offEdges(mesh, region);
+    edge = EdgeNearest.of(mesh, region);
+    twist = twist();
     membrane = flat.join();
     stiffer = 1;
-    judged = JudgedPlaces.of(mesh, region, section, support, book, off);
+    judged = JudgedPlaces.of(mesh, region, section, support, book, edge.off());
     refuseLoose();
   }
 
@@ -76,9 +78,10 @@ final class PlateOnHub {
     this.section = section;
     support = like.support;
     areas = like.areas;
-    off = like.off;
+    edge = like.edge;
     held = held();
     zones = SectionZones.of(mesh, section);
+    twist = twist();
     HeldMesh on = like.bending.on().asking(held.face());
     bending = new BendingModel(on, zones);
     OptionalDouble multiple =
@@ -86,7 +89,7 @@ final class PlateOnHub {
     boolean shared = like.membrane == null || multiple.isPresent();
     membrane = shared ? like.membrane : new MembraneModel(like.membrane.on(), zones);
     stiffer = shared ? like.stiffer * multiple.orElse(1) : 1;
-    judged = JudgedPlaces.of(mesh, region, section, support, book, off);
+    judged = JudgedPlaces.of(mesh, region, section, support, book, edge.off());
     refuseLoose();
   }
 
@@ -97,6 +100,23 @@ final class PlateOnHub {
 
   private HeldPoints held() {
     return HeldPoints.of(mesh, support, book.faceBesideHead() * section.thickness());
+  }
+
+  /**
+   * Of a plate whose edge layer is too thin to be seen there is nothing to tell. In a laminate the
+   * plies share the twist in their own ways.
+   */
+  private Optional<EdgeTwist> twist() {
+    if (section.edgeRows().isEmpty() || section.strength().plies() > 0) {
+      return Optional.empty();
+    }
+    int[] zone = zones.nodes();
+    return Optional.of(
+        new EdgeTwist(
+            mesh,
+            edge,
+            section.edgeLayer(),
+            node -> support.holds(edge.at()[node]) || (zone.length > 0 && zone[node] > 0)));
   }
 
   private void refuseLoose() {
@@ -161,7 +181,10 @@ final class PlateOnHub {
         work[c] += out[c][i] * bent[c][i];
       }
     }
-    return bending.bent(Arrays.copyOf(bent, cases), Arrays.copyOf(given, cases), work);
+    List<BendingModel.Bent> told =
+        bending.bent(Arrays.copyOf(bent, cases), Arrays.copyOf(given, cases), work);
+    twist.ifPresent(faces -> told.forEach(one -> faces.correct(one.curvatures())));
+    return told;
   }
 
   /** Puts a case's forces on the nodes, and tells over which they are spread. */

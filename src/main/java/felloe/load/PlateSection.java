@@ -41,10 +41,15 @@ public record PlateSection(
   }
 
   /** Rows along free edges, in lengths within which a twist dies away. */
-  private static final double FIRST_ROW = 0.5;
+  private static final double FIRST_ROW = 0.6;
 
-  private static final double SECOND_ROW = 1.2;
-  private static final double THIRD_ROW = 2.4;
+  /** Where a bent and twisted spoke is stressed most: 1.5 to 2 such lengths from its edge. */
+  private static final double SECOND_ROW = 1.8;
+
+  private static final double THIRD_ROW = 3.2;
+
+  /** How much farther than the second the third is at least, where the first is far out. */
+  private static final double APART = 1.7;
 
   /** Refuses figures that are not above 0. */
   public PlateSection {
@@ -77,7 +82,7 @@ public record PlateSection(
     }
     double first = strength.plies() > 0 ? JudgingBook.builtIn().pointStress() : FIRST_ROW * layer;
     double second = Math.max(2 * first, SECOND_ROW * layer);
-    return List.of(first, second, Math.max(1.8 * second, THIRD_ROW * layer));
+    return List.of(first, second, Math.max(APART * second, THIRD_ROW * layer));
   }
 
   /**

@@ -160,8 +160,14 @@ final class SectionZones {
     return all;
   }
 
-  /** The zone of each node: that of a layer only where all about it has that layer. */
-  private int[] nodes() {
+  /**
+   * The zone of each node: that of a layer only where all about it has that layer; empty where all
+   * are bare.
+   */
+  int[] nodes() {
+    if (even()) {
+      return new int[0];
+    }
     int[] nodes = new int[mesh.nodes()];
     Arrays.fill(nodes, -1);
     for (int t = 0; t < triangles.length; t++) {

@@ -6,6 +6,9 @@ import java.util.List;
 /** How the hub holds the plate. */
 public sealed interface Support {
 
+  /** Whether the plate is held fast at a place: within the clamped circle, or under a head. */
+  boolean holds(Point place);
+
   /**
    * All of the plate within a circle about the hub axis is held fast, as if the hub's face and the
    * screws made one piece with it. The stiffest that a hub can be.
@@ -16,6 +19,11 @@ public sealed interface Support {
     /** Refuses a diameter that is not above 0. */
     public Clamped {
       Support.positive(diameter);
+    }
+
+    @Override
+    public boolean holds(Point place) {
+      return place.norm() <= diameter / 2;
     }
   }
 
@@ -42,6 +50,11 @@ public sealed interface Support {
     /** Each bolt on a spacer of its own, of a diameter in mm, and nothing else behind the plate. */
     static Bolted onSpacers(List<Bolt> bolts, double spacer) {
       return new Bolted(bolts, bolts.stream().map(b -> new Disc(b.at(), spacer)).toList());
+    }
+
+    @Override
+    public boolean holds(Point place) {
+      return bolts.stream().anyMatch(b -> b.at().distance(place) <= b.head() / 2);
     }
 
     /** How far what bears reaches from the hub axis, mm. */

@@ -29,10 +29,36 @@ final class ShellOracle {
    * @param atLoads movement under each hand, mm
    * @param stresses at the corners and middles of the solids
    */
-  record Answer(double[] deflections, double[] pushes, double[] atLoads, List<Stress> stresses) {}
+  record Answer(double[] deflections, double[] pushes, double[] atLoads, List<Stress> stresses) {
+
+    /**
+     * Stresses on the front by what acts across the plate alone, or by what acts in it alone: half
+     * of what both faces differ by, or of their sum.
+     */
+    List<Stress> faces(boolean bent) {
+      Map<List<Double>, Stress> backs = new HashMap<>();
+      stresses.stream().filter(s -> s.z < 0).forEach(s -> backs.put(s.place(), s));
+      List<Stress> found = new ArrayList<>();
+      for (Stress front : stresses) {
+        if (front.z > 0) {
+          double[] back = backs.get(front.place()).values;
+          double[] values = new double[front.values.length];
+          for (int i = 0; i < values.length; i++) {
+            values[i] = (front.values[i] + (bent ? -back[i] : back[i])) / 2;
+          }
+          found.add(new Stress(front.x, front.y, front.z, values));
+        }
+      }
+      return found;
+    }
+  }
 
   /** Stresses at a point of a solid: x, y, z, xy, yz, zx, MPa. */
   record Stress(double x, double y, double z, double[] values) {
+
+    private List<Double> place() {
+      return List.of(x, y);
+    }
 
     /**
      * After von Mises, on a face: nothing pushes or drags there, so that only what acts in the face
