@@ -17,6 +17,12 @@ final class EdgeFit {
   /** Light below which noise does not fall further. */
   private static final double DARKEST = 0.01;
 
+  /** Noise's square grows with so high a power of the light: the slope of sRGB's encoding. */
+  private static final double NOISE = 1.17;
+
+  /** What {@link #sureness} is held against: a face of 0.06 beside a ground of 0.45. */
+  private static final double DARK_FACE = 0.046;
+
   /** Levels before, at the first step, at the second, and the slope beyond. */
   private static final int TERMS = 4;
 
@@ -41,7 +47,7 @@ final class EdgeFit {
    * @param still whether the second one stays where it is, so far from the origin, wherever the
    *     first one is
    * @param darker than the face is the wall between the two, share of the face's light
-   * @param held how much that is believed, as so many values
+   * @param held how much that is believed, as so many values beside a dark face
    * @param blur of both, standard deviation
    * @param evenly whether dark values count as bright ones: better for the last digit, worse to
    *     tell a dark wall from a shadow
@@ -76,11 +82,12 @@ final class EdgeFit {
   static Found strongest(
       double[] values, double first, double step, double from, double to, Steps steps) {
     double[] weights = weights(values, steps.evenly());
+    double sureness = sureness(values);
     double best = Double.POSITIVE_INFINITY;
     double at = Double.NaN;
     double stride = Math.max(step / 2, steps.blur() / 2);
     for (double x = from; x <= to + SAME; x += stride) {
-      double off = fit(values, weights, first, step, x, steps, null);
+      double off = fit(values, weights, first, step, x, steps, sureness, null);
       if (off < best) {
         best = off;
         at = x;
@@ -92,9 +99,9 @@ final class EdgeFit {
     double width = stride;
     for (int i = 0; i < 40 && width > CLOSE * step; i++) {
       // Parabola through three: least squares are smooth here.
-      double left = fit(values, weights, first, step, at - width, steps, null);
-      double mid = fit(values, weights, first, step, at, steps, null);
-      double right = fit(values, weights, first, step, at + width, steps, null);
+      double left = fit(values, weights, first, step, at - width, steps, sureness, null);
+      double mid = fit(values, weights, first, step, at, steps, sureness, null);
+      double right = fit(values, weights, first, step, at + width, steps, sureness, null);
       double bend = left - 2 * mid + right;
       if (bend <= 0) {
         break;
@@ -104,7 +111,7 @@ final class EdgeFit {
       width *= 0.5;
     }
     double[] levels = new double[TERMS];
-    double squares = fit(values, weights, first, step, at, steps, levels);
+    double squares = fit(values, weights, first, step, at, steps, sureness, levels);
     double mean = 0;
     for (int i = 0; i < values.length; i++) {
       mean += weights[i] * values[i] / values.length;
@@ -147,13 +154,43 @@ final class EdgeFit {
     double[] all = new double[values.length];
     double sum = 0;
     for (int i = 0; i < all.length; i++) {
-      all[i] = Math.pow(Math.max(0, values[i]) + DARKEST, evenly ? -0.6 : -1.17);
+      all[i] = evenly ? Math.pow(Math.max(0, values[i]) + DARKEST, -0.6) : weight(values[i]);
       sum += all[i];
     }
     for (int i = 0; i < all.length; i++) {
       all[i] *= all.length / sum;
     }
     return all;
+  }
+
+  /**
+   * How much a belief about the wall weighs beside what is seen, 1 for a dark face on a light
+   * ground: noise is small beside a light face's own light, and on a dark ground, so that there the
+   * least step that is seen says more than any belief.
+   */
+  private static double sureness(double[] values) {
+    double face = 0;
+    double weights = 0;
+    int inside = Math.max(1, values.length / 5);
+    for (int i = 0; i < values.length; i++) {
+      face += i < inside ? values[i] / inside : 0;
+      weights += weight(values[i]) / values.length;
+    }
+    return sureness(face, weights);
+  }
+
+  /**
+   * The same by the light of the face and the mean {@link #weight} of what is seen.
+   *
+   * @return 0 to 1
+   */
+  static double sureness(double face, double weights) {
+    return Math.min(1, DARK_FACE / (weights * (face * face + DARKEST * DARKEST)));
+  }
+
+  /** How sure a value is: one over the square of its noise, but for a factor. */
+  static double weight(double value) {
+    return Math.pow(Math.max(0, value) + DARKEST, -NOISE);
   }
 
   /**
@@ -167,6 +204,7 @@ final class EdgeFit {
       double step,
       double at,
       Steps steps,
+      double sureness,
       double[] levels) {
     double[][] m = new double[TERMS][TERMS + 1];
     double[] t = new double[TERMS];
@@ -191,9 +229,10 @@ final class EdgeFit {
       }
     }
     if (two) {
-      m[0][0] += steps.held() * steps.darker() * steps.darker();
-      m[1][0] += steps.held() * steps.darker();
-      m[1][1] += steps.held();
+      double held = sureness * steps.held();
+      m[0][0] += held * steps.darker() * steps.darker();
+      m[1][0] += held * steps.darker();
+      m[1][1] += held;
     } else {
       m[2][2] = 1;
     }

@@ -16,14 +16,14 @@ final class HoleFit {
   /** Beyond the rim so much of the face is looked at, pixels. */
   private static final double AROUND = 5;
 
-  /** Light below which noise does not fall further. */
-  private static final double DARKEST = 0.01;
-
   /**
    * Levels: face and its slopes; wall, and how it grows lighter to one side; ground, its slopes and
    * its bends: a soft shadow lies over part of it.
    */
   private static final int TERMS = 12;
+
+  /** The face's light is that of so many pixels at the rim of what is looked at. */
+  private static final double RING = 2;
 
   /** Slopes are held to 0 by this share of a value's weight: few pixels tell them. */
   private static final double HELD = 2e-3;
@@ -93,6 +93,13 @@ final class HoleFit {
   /** A pixel of the patch: where on the plane of the upper face, and its light and weight. */
   private record Dot(double x, double y, double value, double weight) {}
 
+  /**
+   * What is looked at.
+   *
+   * @param sureness how much beliefs about its levels weigh: {@link EdgeFit#sureness}
+   */
+  private record Patch(List<Dot> dots, double sureness) {}
+
   /** The hole nearest to a coarse line, which may follow its rim or the ground seen through it. */
   Hole of(List<Point> coarse) {
     Point middle = Point.ORIGIN;
@@ -112,7 +119,7 @@ final class HoleFit {
     double most = seen + shift.norm() + 1;
     double[] g = camera.growth(middle, thickness);
     double perMm = Math.sqrt(Math.abs(g[0] * g[3] - g[1] * g[2]));
-    List<Dot> dots = dots(middle, most, perMm, 2);
+    Patch dots = dots(middle, most, perMm, 2);
     List<Start> starts = new ArrayList<>();
     double stride = 0.5;
     // The middle lies between that of the ground that is seen and half a wall's width back.
@@ -130,7 +137,7 @@ final class HoleFit {
     // The least of these need not lie beside the least of all: several are followed down.
     // On one patch, for what is left over to be comparable.
     Start first = starts.get(0);
-    List<Dot> patch = dots(first.c(), first.r() + APART, perMm, 1);
+    Patch patch = dots(first.c(), first.r() + APART, perMm, 1);
     List<Start> tried = new ArrayList<>();
     Hole best = null;
     for (Start start : starts) {
@@ -150,10 +157,10 @@ final class HoleFit {
     }
   }
 
-  private Hole narrowed(List<Dot> dots, Point start, double first, double perMm) {
+  private Hole narrowed(Patch patch, Point start, double first, double perMm) {
     Point c = start;
     double r = first;
-    double best = off(dots, c, r, perMm);
+    double best = off(patch, c, r, perMm);
     for (double step = WIDE; step > CLOSE; ) {
       Point next = c;
       double radius = r;
@@ -162,7 +169,7 @@ final class HoleFit {
         double d = way % 2 == 0 ? step : -step;
         Point tried = way < 2 ? c.plus(new Point(d, 0)) : way < 4 ? c.plus(new Point(0, d)) : c;
         double wide = way < 4 ? r : r + d;
-        double off = wide > 0.5 ? off(dots, tried, wide, perMm) : Double.POSITIVE_INFINITY;
+        double off = wide > 0.5 ? off(patch, tried, wide, perMm) : Double.POSITIVE_INFINITY;
         if (off < least) {
           least = off;
           next = tried;
@@ -177,14 +184,15 @@ final class HoleFit {
         step /= 2;
       }
     }
+    List<Dot> dots = patch.dots();
     double all = even(dots);
     double h = 0.02;
     double bend = 0;
     for (int way = 0; way < 3; way++) {
       Point d = way == 0 ? new Point(h, 0) : way == 1 ? new Point(0, h) : Point.ORIGIN;
       double wide = way == 2 ? h : 0;
-      double up = off(dots, c.plus(d), r + wide, perMm);
-      double down = off(dots, c.minus(d), r - wide, perMm);
+      double up = off(patch, c.plus(d), r + wide, perMm);
+      double down = off(patch, c.minus(d), r - wide, perMm);
       double own = (up - 2 * best + down) / (h * h);
       bend = way == 0 ? own : Math.min(bend, own);
     }
@@ -197,7 +205,7 @@ final class HoleFit {
     return new Hole(c, r, 1 - best / all, 1 - explainable, spread);
   }
 
-  private List<Dot> dots(Point middle, double radius, double perMm, int every) {
+  private Patch dots(Point middle, double radius, double perMm, int every) {
     List<Dot> all = new ArrayList<>();
     double step = every / perMm;
     double reach = radius + AROUND / perMm;
@@ -213,13 +221,21 @@ final class HoleFit {
           continue;
         }
         double value = light.at(pixel[0], pixel[1]);
-        double weight = Math.pow(Math.max(0, value) + DARKEST, -1.17);
+        double weight = EdgeFit.weight(value);
         all.add(new Dot(middle.x() + x, middle.y() + y, value, weight));
         sum += weight;
       }
     }
     double mean = sum / Math.max(1, all.size());
-    return all.stream().map(d -> new Dot(d.x(), d.y(), d.value(), d.weight() / mean)).toList();
+    double face =
+        all.stream()
+            .filter(d -> Math.hypot(d.x() - middle.x(), d.y() - middle.y()) > reach - RING / perMm)
+            .mapToDouble(Dot::value)
+            .average()
+            .orElse(1);
+    return new Patch(
+        all.stream().map(d -> new Dot(d.x(), d.y(), d.value(), d.weight() / mean)).toList(),
+        EdgeFit.sureness(face, mean));
   }
 
   /** The weighted mean square of what the face beyond a circle differs from even shades. */
@@ -255,7 +271,8 @@ final class HoleFit {
   }
 
   /** The sum of squares that is left, the levels fitted. */
-  private double off(List<Dot> dots, Point c, double radius, double perMm) {
+  private double off(Patch patch, Point c, double radius, double perMm) {
+    List<Dot> dots = patch.dots();
     Point low = c.towards(stands, rises);
     double lower = radius * (1 - rises);
     double soft = blur / perMm;
@@ -297,11 +314,11 @@ final class HoleFit {
       }
     }
     for (int i = 0; i < TERMS; i++) {
-      m[i][i] += NOTHING + (i % 3 == 0 && i < 9 ? 0 : HELD * dots.size());
+      m[i][i] += NOTHING + (i % 3 == 0 && i < 9 ? 0 : patch.sureness() * HELD * dots.size());
     }
     // A wall as light as the ground would make a smaller hole that fits as well: held to the
     // face's.
-    double held = WALL_HELD * dots.size();
+    double held = patch.sureness() * WALL_HELD * dots.size();
     double share = 1 - EdgeRow.WALL_DARKER;
     m[0][0] += held * share * share;
     m[3][0] -= held * share;

@@ -30,6 +30,9 @@ final class PartSeen {
   /** Places along a side of the marks at which paper is looked at. */
   private static final int PLACES = 60;
 
+  /** With two sheets the part is looked for as far beyond the marks, mm. */
+  private static final double BEYOND_MARKS = 100;
+
   /** What is smaller is dirt, mm². */
   private static final double SMALLEST = 3;
 
@@ -72,10 +75,12 @@ final class PartSeen {
         y1 = Math.max(y1, p.y());
       }
     }
-    minX = x0;
-    minY = y0;
-    columns = (int) ((x1 - x0) / SQUARE);
-    rows = (int) ((y1 - y0) / SQUARE);
+    // Beside two sheets the part may be as high as their paper, which is higher than their marks.
+    double beyond = blocks.size() == 2 ? BEYOND_MARKS : 0;
+    minX = x0 - beyond;
+    minY = y0 - beyond;
+    columns = (int) ((x1 + beyond - minX) / SQUARE);
+    rows = (int) ((y1 + beyond - minY) / SQUARE);
     bright = new float[columns * rows];
     use = new byte[columns * rows];
     double[] pixel = new double[2];
@@ -96,7 +101,9 @@ final class PartSeen {
             ground = light.at(pixel[0], pixel[1]) < WHITE * white[b];
           }
         }
-        if (apart > BESIDE_MARKS && light.holds(pixel[0], pixel[1], 2)) {
+        // The outermost squares are not looked at, so that nothing that reaches them lies free.
+        boolean rim = i == 0 || j == 0 || i == columns - 1 || j == rows - 1;
+        if (!rim && apart > BESIDE_MARKS && light.holds(pixel[0], pixel[1], 2)) {
           use[k] = (byte) (ground ? 2 : 1);
           // Logarithms: light that falls off takes the same from part and ground.
           bright[k] = (float) Math.log(0.004 + light.at(pixel[0], pixel[1]));
@@ -349,10 +356,6 @@ final class PartSeen {
         highI = Math.max(highI, i);
         lowJ = Math.min(lowJ, j);
         highJ = Math.max(highJ, j);
-        if (i == 0 || j == 0 || i == columns - 1 || j == rows - 1) {
-          free = false;
-          continue;
-        }
         for (int next : new int[] {k - 1, k + 1, k - columns, k + columns}) {
           if (use[next] == 0) {
             free = false;
