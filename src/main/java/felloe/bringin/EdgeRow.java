@@ -30,6 +30,9 @@ final class EdgeRow {
   /** How much darker than the face a wall is, before anything is seen of it; an assumption. */
   static final double WALL_DARKER = 0.3;
 
+  /** The same of a light face on a dark ground, which throws little light back at walls. */
+  static final double WALL_OF_LIGHT = 0.6;
+
   /** How much a wall's shade that is guessed, and one that was seen, is believed. */
   private static final double GUESSED = 0.3;
 
@@ -44,7 +47,7 @@ final class EdgeRow {
   private final double blur;
   private final double[] stands;
   private final List<Double> walls = new ArrayList<>();
-  private double darker = WALL_DARKER;
+  private double darker = Double.NaN;
   private double held = GUESSED;
 
   EdgeRow(Light light, Camera camera, double thickness, double blur) {
@@ -233,6 +236,9 @@ final class EdgeRow {
       }
       values[i + inside] = sum / 3;
     }
+    boolean lightFace = values[0] > values[values.length - 1];
+    double usual = lightFace ? WALL_OF_LIGHT : WALL_DARKER;
+    double dark = Double.isNaN(darker) ? usual : darker;
     EdgeFit.Found found =
         EdgeFit.strongest(
             values,
@@ -240,7 +246,7 @@ final class EdgeRow {
             step,
             -back,
             reach,
-            new EdgeFit.Steps(second, still, darker, held, blur / perMm, !coarse));
+            new EdgeFit.Steps(second, still, dark, held, blur / perMm, !coarse));
     if (found.well() && second * perMm > 3) {
       walls.add(found.wall());
     }

@@ -97,8 +97,9 @@ final class HoleFit {
    * What is looked at.
    *
    * @param sureness how much beliefs about its levels weigh: {@link EdgeFit#sureness}
+   * @param darker how much darker than the face the wall is believed to be, share of its light
    */
-  private record Patch(List<Dot> dots, double sureness) {}
+  private record Patch(List<Dot> dots, double sureness, double darker) {}
 
   /** The hole nearest to a coarse line, which may follow its rim or the ground seen through it. */
   Hole of(List<Point> coarse) {
@@ -233,9 +234,16 @@ final class HoleFit {
             .mapToDouble(Dot::value)
             .average()
             .orElse(1);
+    double inside =
+        all.stream()
+            .filter(d -> Math.hypot(d.x() - middle.x(), d.y() - middle.y()) < radius / 2)
+            .mapToDouble(Dot::value)
+            .average()
+            .orElse(face);
     return new Patch(
         all.stream().map(d -> new Dot(d.x(), d.y(), d.value(), d.weight() / mean)).toList(),
-        EdgeFit.sureness(face, mean));
+        EdgeFit.sureness(face, mean),
+        face > inside ? EdgeRow.WALL_OF_LIGHT : EdgeRow.WALL_DARKER);
   }
 
   /** The weighted mean square of what the face beyond a circle differs from even shades. */
@@ -319,7 +327,7 @@ final class HoleFit {
     // A wall as light as the ground would make a smaller hole that fits as well: held to the
     // face's.
     double held = patch.sureness() * WALL_HELD * dots.size();
-    double share = 1 - EdgeRow.WALL_DARKER;
+    double share = 1 - patch.darker();
     m[0][0] += held * share * share;
     m[3][0] -= held * share;
     m[3][3] += held;
