@@ -58,13 +58,12 @@ class PartSeenTest {
   }
 
   private static void paint(float[] values, Box box, double light) {
-    for (int j = 0; j < HEIGHT; j++) {
-      for (int i = 0; i < WIDTH; i++) {
-        Point p = new Point((i - WIDTH / 2.0) / PER_MM, (HEIGHT / 2.0 - j) / PER_MM);
-        if (box.contains(p)) {
-          values[j * WIDTH + i] = (float) light;
-        }
-      }
+    int left = Math.max(0, (int) Math.ceil(WIDTH / 2.0 + box.minX() * PER_MM));
+    int right = Math.min(WIDTH - 1, (int) Math.floor(WIDTH / 2.0 + box.maxX() * PER_MM));
+    int top = Math.max(0, (int) Math.ceil(HEIGHT / 2.0 - box.maxY() * PER_MM));
+    int bottom = Math.min(HEIGHT - 1, (int) Math.floor(HEIGHT / 2.0 - box.minY() * PER_MM));
+    for (int j = top; j <= bottom; j++) {
+      Arrays.fill(values, j * WIDTH + left, j * WIDTH + right + 1, (float) light);
     }
   }
 
