@@ -25,6 +25,12 @@ final class HoleFit {
   /** The face's light is that of so many pixels at the rim of what is looked at. */
   private static final double RING = 2;
 
+  /**
+   * A face so many times as light as its hole: little belief about the wall is wanted there. Where
+   * ground and face are alike, the belief keeps the wall where it is.
+   */
+  private static final double LIGHTER = 2;
+
   /** Slopes are held to 0 by this share of a value's weight: few pixels tell them. */
   private static final double HELD = 2e-3;
 
@@ -242,7 +248,7 @@ final class HoleFit {
             .orElse(face);
     return new Patch(
         all.stream().map(d -> new Dot(d.x(), d.y(), d.value(), d.weight() / mean)).toList(),
-        EdgeFit.sureness(face, mean),
+        face > LIGHTER * inside ? EdgeFit.sureness(face, mean) : 1,
         face > inside ? EdgeRow.WALL_OF_LIGHT : EdgeRow.WALL_DARKER);
   }
 

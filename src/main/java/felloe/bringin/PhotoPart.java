@@ -29,6 +29,9 @@ final class PhotoPart {
 
   private static final double UNSURE = 0.85;
 
+  /** Diameters are written to a tenth of a millimetre, which moves them by half of that, mm. */
+  private static final double WRITTEN = 0.05;
+
   /** Of a hole and the next edge so much of the face lies between, mm. */
   private static final double RIM = 0.5;
 
@@ -308,7 +311,10 @@ final class PhotoPart {
     Point b = outline.extreme(way.times(-1), way.left());
     PhotoAccuracy accuracy = accuracy();
     OptionalDouble hole =
-        chains.stream().filter(EdgeChain::round).mapToDouble(accuracy::diameter).max();
+        chains.stream()
+            .filter(EdgeChain::round)
+            .mapToDouble(c -> accuracy.diameter(c) + WRITTEN)
+            .max();
     return new PhotoTold(
         fit.marks(),
         fit.sheets(),
