@@ -200,6 +200,10 @@ record Recognised(Contour contour, double off) {
         && Math.abs(whole.sweep() + arc.sweep()) < LONGEST) {
       Point to = arc.to();
       double rise = piece.from().distance(to) / 2 * Math.tan((whole.sweep() + arc.sweep()) / 4);
+      if (Arc.isStraight(piece.from(), to, rise)) {
+        // As of a lens, whose second arc ends where the first begins.
+        break;
+      }
       Arc joined = Arc.withRise(piece.from(), to, rise);
       boolean one =
           strokes.subList(first, next + 1).stream()

@@ -297,4 +297,23 @@ class RecognisedTest {
         Brought.refused("a.svg", Brought.svg("<path d='M0 0L80 0L80 40L40 -10L0 40z'/>"));
     assertTrue(told.get(0).contains("crosses or touches itself"), told.toString());
   }
+
+  /**
+   * Two arcs that meet in two points, and two of 5 km radius: no one arc stands for either pair.
+   */
+  @Test
+  void anOpeningLikeALensKeepsBothOfItsArcs() {
+    PlateOutline plate =
+        svg(
+            "<circle r='140'/><path d='M-40 0A50 50 0 0 1 40 0A50 50 0 0 1 -40 0Z'/>"
+                + "<path d='M-40 60A5000000 5000000 0 0 1 0 60A9000000 9000000 0 0 1 40 60"
+                + "L0 90Z'/>");
+    assertEquals(2, plate.windows().size());
+    // Each half is a segment of a circle: r^2 (a - sin a) / 2 with a = 2 asin (40 / 50).
+    double a = 2 * Math.asin(0.8);
+    double lens = 2 * 2500 * (a - Math.sin(a)) / 2;
+    assertTrue(
+        plate.windows().stream().anyMatch(w -> Math.abs(w.contour().area() - lens) < 1e-6),
+        plate.windows().toString());
+  }
 }
