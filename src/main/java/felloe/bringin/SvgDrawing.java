@@ -169,8 +169,8 @@ final class SvgDrawing {
           element.line(),
           element.name(),
           "",
-          "lies deeper than " + Limits.DEPTH + " groups",
-          "ungroup the drawing");
+          "lies deeper than " + Limits.DEPTH + " groups and copies (use), or copies itself",
+          "ungroup the drawing, and make copies real");
     }
     letters += element.letters();
     if (++steps > Limits.STEPS || letters > MOST_LETTERS) {
