@@ -29,6 +29,8 @@ final class Outline {
   private static final double LOOSEST = 5;
   private static final double THINNEST = 0.2;
   private static final double THICKEST = 100;
+  private static final double LOWEST = 100;
+  private static final double HIGHEST = 10_000;
 
   private final Bench bench;
 
@@ -58,6 +60,7 @@ final class Outline {
     OptionalDouble scale = within(call, "scale", FINEST, COARSEST);
     OptionalDouble gap = within(call, "gap", TIGHTEST, LOOSEST);
     OptionalDouble thickness = within(call, "thickness", THINNEST, THICKEST);
+    OptionalDouble high = within(call, "camera-height", LOWEST, HIGHEST);
     if (width.isPresent() && scale.isPresent()) {
       throw refused("width", "", "cannot stand beside a scale", "give one of them");
     }
@@ -69,7 +72,9 @@ final class Outline {
     try {
       BroughtIn brought =
           BroughtIn.of(
-              new BroughtIn.Sent(bytes, file, width, scale, gap, thickness), name, bench.folder());
+              new BroughtIn.Sent(bytes, file, width, scale, gap, thickness, high),
+              name,
+              bench.folder());
       bench.begin(name, brought.text());
       List<String> words =
           new ArrayList<>(

@@ -7,9 +7,11 @@ package felloe.bringin;
  * @param scale millimetres for each unit
  * @param gap within which ends are one
  * @param thickness of a part on a photo
+ * @param cameraHeight over the paper, when a photo was taken
  * @param frame how the sheets for a photo are printed
  */
-public record Asked(String width, String scale, String gap, String thickness, String frame) {
+public record Asked(
+    String width, String scale, String gap, String thickness, String cameraHeight, String frame) {
 
   String size() {
     return "give the width of the part with "

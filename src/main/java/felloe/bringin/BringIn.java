@@ -70,6 +70,7 @@ public final class BringIn {
    * @param within how far arcs may lie from chords and curves, and from what a photo shows, mm;
    *     usually {@link #WITHIN}, and {@link #PHOTO} for a photo
    * @param thickness of the part on a photo, mm
+   * @param cameraHeight from the paper to the lens when the photo was taken, mm, if it was measured
    * @param asked what all that is called, for cures
    */
   public record Wish(
@@ -77,6 +78,7 @@ public final class BringIn {
       OptionalDouble gap,
       OptionalDouble within,
       OptionalDouble thickness,
+      OptionalDouble cameraHeight,
       Asked asked) {}
 
   /**
@@ -121,7 +123,12 @@ public final class BringIn {
     problems.throwIfAny();
     double within = wish.within().orElse(PHOTO);
     PhotoPart part =
-        PhotoPart.of(PhotoFile.of(bytes, file), file, wish.thickness().getAsDouble(), asked);
+        PhotoPart.of(
+            PhotoFile.of(bytes, file),
+            file,
+            wish.thickness().getAsDouble(),
+            wish.cameraHeight(),
+            asked);
     Drawn drawn = part.drawn(within);
     PlateOutline plate = PlateOutline.of(Joining.of(drawn, GAP, file, asked), drawn, within, file);
     return new PhotoMeasured(plate, part.told(), part.picture(plate.moved()));
@@ -146,13 +153,22 @@ public final class BringIn {
           "is too large: at most " + Limits.BYTES / (1 << 20) + " MB are read",
           "save the outline alone");
     }
+    Problems problems = new Problems();
     if (wish.thickness().isPresent()) {
-      throw bad(
-          file,
-          "",
-          "is no photo, for which alone a thickness counts",
-          "leave out " + wish.asked().thickness());
+      problems.add(
+          problem(
+              file,
+              "is no photo, for which alone a thickness counts",
+              "leave out " + wish.asked().thickness()));
     }
+    if (wish.cameraHeight().isPresent()) {
+      problems.add(
+          problem(
+              file,
+              "is no photo, for which alone a camera's height counts",
+              "leave out " + wish.asked().cameraHeight()));
+    }
+    problems.throwIfAny();
     Kind kind = kind(bytes, file);
     String begin = new String(bytes, 0, Math.min(2_000, bytes.length), StandardCharsets.UTF_8);
     if (CUT.matcher(begin).find()) {

@@ -94,6 +94,21 @@ final class Camera {
     return at;
   }
 
+  /**
+   * By which its numbers change, all but the focal length, when its focal length grows by a share
+   * of 1 and it shows the paper nearly as before: it goes as much farther away and tilts as much
+   * more, for the same perspective.
+   */
+  double[] farther() {
+    double[] by = new double[NUMBERS];
+    by[PLACE + 2] = numbers[PLACE + 2];
+    // A turn that makes the third row's share along the paper grow by itself.
+    double det = turn[0] * turn[4] - turn[3] * turn[1];
+    by[TURN] = (turn[0] * turn[7] - turn[1] * turn[6]) / det;
+    by[TURN + 1] = (turn[3] * turn[7] - turn[4] * turn[6]) / det;
+    return by;
+  }
+
   /** How far it looks from straight down, radians. */
   double oblique() {
     return Math.acos(Math.min(1, Math.abs(turn[8])));

@@ -16,9 +16,6 @@ import java.util.OptionalDouble;
  */
 final class FrameFit {
 
-  /** A residual this many times the usual is none of the edge's. */
-  private static final double OUTLIER = 4;
-
   /** Corners may be so far off at first, pixels. */
   private static final double FAR = 100;
 
@@ -33,10 +30,14 @@ final class FrameFit {
   private static final double LEAST_DAMPING = 1e-12;
   private static final double DAMPED = 1e-8;
 
+  /** A tape held beside a telephone, standard deviation, mm; an assumption. */
+  private static final double TAPE = 5;
+
+  /** What is farther off than so many spreads is not believed. */
+  private static final double SURELY = 4;
+
   /** By what a sheet is lifted to learn what follows, mm. */
   private static final double LIFT_STEP = 0.01;
-
-  private final OptionalDouble height;
 
   private final int seen;
   private final SheetsLaid laid;
@@ -46,15 +47,18 @@ final class FrameFit {
   private final double[] spread;
   private double[] numbers;
   private List<MarkSides.Sight> sights = List.of();
+  private PrintedLines lines = new PrintedLines(sights);
   private double noise;
+  private double printed = PrintedLines.LEAST;
   private double[][] covariance;
+  private boolean contradicted;
+  private OptionalDouble height = OptionalDouble.empty();
 
-  private FrameFit(Light light, List<MarksFound.Seen> seen, OptionalDouble height) {
-    this.height = height;
+  private FrameFit(Light light, List<MarksFound.Seen> seen) {
     this.seen = seen.size();
     laid = SheetsLaid.of(seen);
     marks = new MarkSides(light);
-    FrameStart start = new FrameStart(light, seen, laid);
+    FrameStart start = new FrameStart(light, Lens.usual(light), seen, laid);
     base = start.base;
     likely = start.likely;
     spread = start.spread;
@@ -64,11 +68,14 @@ final class FrameFit {
   /**
    * Fits.
    *
-   * @param height of the camera over the paper, mm, when the maker measured it
+   * @param focal length that the camera tells, pixels; passed over where the marks say otherwise
+   * @param tape height of the camera over the paper, mm, when the maker measured it; passed over
+   *     likewise, see {@link #holds}
    */
-  static FrameFit of(Light light, List<MarksFound.Seen> seen, OptionalDouble height) {
-    FrameFit fit = new FrameFit(light, seen, height);
-    fit.sights = MarkSides.corners(seen);
+  static FrameFit of(
+      Light light, OptionalDouble focal, List<MarksFound.Seen> seen, OptionalDouble tape) {
+    FrameFit fit = new FrameFit(light, seen);
+    fit.see(MarkSides.corners(seen));
     // Sheets that the first one's plane puts far off must not count as astray: all corners do count
     // until every sheet lies nearly where it is.
     fit.settle(FAR, true);
@@ -81,19 +88,74 @@ final class FrameFit {
       if (sides.isEmpty()) {
         break;
       }
-      fit.sights = sides;
+      fit.see(sides);
       fit.settle(0.05, false);
     }
+    if (focal.isPresent()) {
+      fit.believe(Lens.said(focal.getAsDouble()));
+    }
+    if (tape.isPresent() && fit.holds(tape.getAsDouble())) {
+      fit.height = tape;
+      fit.settle(fit.noise, false);
+    }
     return fit;
+  }
+
+  /** Takes the camera's word for its lens, unless what the marks tell by themselves denies it. */
+  private void believe(Lens lens) {
+    double variance = covariance[Camera.FOCAL][Camera.FOCAL] * PhotoAccuracy.TOGETHER;
+    if (lens.agrees(numbers[Camera.FOCAL], variance)) {
+      likely[Camera.FOCAL] = Math.log(lens.focal());
+      spread[Camera.FOCAL] = lens.spread();
+      settle(noise, false);
+    } else {
+      contradicted = true;
+    }
+  }
+
+  /** Whether the camera may stand so high over the paper, mm, by what the marks tell. */
+  boolean holds(double tape) {
+    double off = tape - camera().stands()[2];
+    return Math.abs(off) <= SURELY * Math.hypot(heightSpread(), TAPE);
+  }
+
+  /**
+   * How surely the marks tell how high the camera stands over the paper, standard deviation, mm.
+   */
+  double heightSpread() {
+    double[] slope = new double[Camera.NUMBERS];
+    double here = camera().stands()[2];
+    for (int i = 0; i < slope.length; i++) {
+      double[] moved = numbers.clone();
+      moved[i] += Camera.step(i);
+      slope[i] = (new Camera(base, moved).stands()[2] - here) / Camera.step(i);
+    }
+    double variance = 0;
+    for (int i = 0; i < slope.length; i++) {
+      for (int j = 0; j < slope.length; j++) {
+        variance += slope[i] * covariance[i][j] * slope[j];
+      }
+    }
+    return Math.sqrt(variance * PhotoAccuracy.TOGETHER);
+  }
+
+  /** Whether the camera tells a lens that the marks deny: a photo that was cut, or enlarged. */
+  boolean contradicted() {
+    return contradicted;
+  }
+
+  private void see(List<MarkSides.Sight> all) {
+    sights = all;
+    lines = new PrintedLines(all);
   }
 
   Camera camera() {
     return new Camera(base, numbers);
   }
 
-  /** Root mean square of what is left across the marks' sides, pixels. */
-  double noise() {
-    return noise;
+  /** What is left across the marks' sides, standard deviation in pixels. */
+  double leftOver() {
+    return PrintedLines.all(off(numbers));
   }
 
   /** Blur of the photo's edges, standard deviation in pixels; infinite where none can be found. */
@@ -131,10 +193,9 @@ final class FrameFit {
   double fewest(List<MarksFound.Seen> seen) {
     double[] found = new double[FrameMarks.SHEETS];
     double[] marks = new double[FrameMarks.SHEETS];
-    Camera camera = camera();
-    for (MarkSides.Sight sight : sights) {
-      boolean well = Math.abs(residual(sight, camera, numbers)) <= OUTLIER * noise;
-      found[sight.sheet()] += well ? 1 : 0;
+    PrintedLines.Left left = left(numbers);
+    for (int i = 0; i < sights.size(); i++) {
+      found[sights.get(i).sheet()] += left.astray(i) ? 0 : 1;
     }
     seen.forEach(one -> marks[one.mark().sheet()]++);
     double least = Double.POSITIVE_INFINITY;
@@ -213,11 +274,14 @@ final class FrameFit {
     double damping = 1e-3;
     double before = cost(numbers);
     for (int round = 0; round < 40; round++) {
-      NormalEquations equations = equations();
-      double[] step = equations.step(damping);
+      // The marks hardly tell a longer lens from one that stands farther away, so that both go
+      // together: steps along a valley of the sum of squares, not across it.
+      double[] farther = Arrays.copyOf(camera().farther(), n);
+      double[] step = equations().carried(Camera.FOCAL, farther).step(damping);
+      double longer = Math.expm1(step[Camera.FOCAL]);
       double[] next = numbers.clone();
       for (int i = 0; i < n; i++) {
-        next[i] += step[i];
+        next[i] += step[i] + farther[i] * longer;
       }
       double after = cost(next);
       if (after <= before) {
@@ -229,37 +293,44 @@ final class FrameFit {
           break;
         }
         if (round % 3 == 2 && !held) {
-          noise = spreadOf();
+          usual();
           before = cost(numbers);
         }
       } else {
         damping = Math.max(damping * 10, DAMPED);
       }
     }
-    noise = held ? usual : spreadOf();
+    if (held) {
+      noise = usual;
+    } else {
+      usual();
+    }
     covariance = equations().inverse();
   }
 
-  private double spreadOf() {
-    Camera camera = camera();
+  /** How much is usual, by what is left over now. */
+  private void usual() {
+    PrintedLines.Left left = left(numbers);
+    noise = left.seenNoise();
+    printed = left.seenShift();
+  }
+
+  /** What is left over at each sight, pixels. */
+  private double[] off(double[] all) {
+    Camera camera = new Camera(base, all);
     double[] off = new double[sights.size()];
     for (int i = 0; i < off.length; i++) {
-      off[i] = Math.abs(residual(sights.get(i), camera, numbers));
+      off[i] = residual(sights.get(i), camera, all);
     }
-    Arrays.sort(off);
-    return Math.max(0.01, 1.4826 * off[off.length / 2]);
+    return off;
+  }
+
+  private PrintedLines.Left left(double[] all) {
+    return lines.left(off(all), noise, printed);
   }
 
   private double cost(double[] all) {
-    Camera camera = new Camera(base, all);
-    double sum = 0;
-    for (MarkSides.Sight sight : sights) {
-      double r = residual(sight, camera, all) / noise;
-      sum += Math.min(r * r, OUTLIER * OUTLIER);
-      if (Double.isNaN(r)) {
-        return Double.POSITIVE_INFINITY;
-      }
-    }
+    double sum = left(all).cost();
     for (int i = 0; i < spread.length; i++) {
       if (spread[i] > 0) {
         double r = (all[i] - likely[i]) / spread[i];
@@ -267,15 +338,10 @@ final class FrameFit {
       }
     }
     if (height.isPresent()) {
-      double r = (camera.stands()[2] - height.getAsDouble()) / heightSpread();
+      double r = (new Camera(base, all).stands()[2] - height.getAsDouble()) / TAPE;
       sum += r * r;
     }
     return sum;
-  }
-
-  /** A tape held beside a telephone: within 5 mm; an assumption. */
-  private static double heightSpread() {
-    return 5;
   }
 
   private NormalEquations equations() {
@@ -299,11 +365,16 @@ final class FrameFit {
         cameras[i] = new Camera(base, one);
       }
     }
-    for (MarkSides.Sight sight : sights) {
-      double r = residual(sight, camera, numbers);
-      if (Math.abs(r) > OUTLIER * noise) {
+    PrintedLines.Left left = left(numbers);
+    double[][] rows = new double[sights.size()][];
+    double[] off = off(numbers);
+    double weight = 1 / (noise * noise);
+    for (int k = 0; k < rows.length; k++) {
+      if (left.astray(k)) {
         continue;
       }
+      MarkSides.Sight sight = sights.get(k);
+      double r = off[k];
       double[] row = new double[unknowns];
       for (int i = 0; i < Camera.NUMBERS; i++) {
         row[i] = (residual(sight, cameras[i], numbers) - r) / by[i];
@@ -318,8 +389,10 @@ final class FrameFit {
       if (high >= 0) {
         row[n + high] = (residual(sight, camera, numbers, LIFT_STEP) - r) / LIFT_STEP;
       }
-      equations.add(row, r, 1 / (noise * noise));
+      equations.add(row, r, weight);
+      rows[k] = row;
     }
+    lines.lines().forEach(on -> equations.add(shift(on, rows, off, unknowns)));
     for (int i = 0; i < n; i++) {
       if (spread[i] > 0) {
         double[] row = new double[unknowns];
@@ -333,10 +406,28 @@ final class FrameFit {
       for (int i = Camera.TURN; i < Camera.NUMBERS; i++) {
         row[i] = (cameras[i].stands()[2] - high) / by[i];
       }
-      double weight = 1 / (heightSpread() * heightSpread());
-      equations.add(row, high - height.getAsDouble(), weight);
+      equations.add(row, high - height.getAsDouble(), 1 / (TAPE * TAPE));
     }
     return equations;
+  }
+
+  /** What the shift of a line takes away again of what its sights say, itself being unknown. */
+  private NormalEquations.Weighted shift(int[] on, double[][] rows, double[] off, int unknowns) {
+    double weight = 1 / (noise * noise);
+    double[] row = new double[unknowns];
+    double product = 0;
+    double square = 1 / (printed * printed);
+    for (int k : on) {
+      if (rows[k] != null) {
+        double share = weight * sights.get(k).perMm();
+        for (int i = 0; i < unknowns; i++) {
+          row[i] += share * rows[k][i];
+        }
+        product += share * off[k];
+        square += share * sights.get(k).perMm();
+      }
+    }
+    return new NormalEquations.Weighted(row, product, -1 / square);
   }
 
   private double residual(MarkSides.Sight sight, Camera camera, double[] all) {

@@ -10,11 +10,6 @@ import java.util.List;
  */
 final class FrameStart {
 
-  /** The focal length of telephones and cameras in the longer side of a photo; from memory. */
-  private static final double USUAL_FOCAL = 0.78;
-
-  private static final double FOCAL_SPREAD = 0.15;
-
   /** How far the principal point lies from the middle, of the longer side; an assumption. */
   private static final double PRINCIPAL_SPREAD = 0.006;
 
@@ -35,15 +30,15 @@ final class FrameStart {
   /** The turn of the camera. */
   final double[] base;
 
-  FrameStart(Light light, List<MarksFound.Seen> seen, SheetsLaid sheets) {
+  FrameStart(Light light, Lens lens, List<MarksFound.Seen> seen, SheetsLaid sheets) {
     this.seen = seen;
     this.sheets = sheets;
     numbers = new double[sheets.count()];
     likely = new double[sheets.count()];
     spread = new double[sheets.count()];
     double longer = Math.max(light.width(), light.height());
-    likely[Camera.FOCAL] = Math.log(USUAL_FOCAL * longer);
-    spread[Camera.FOCAL] = FOCAL_SPREAD;
+    likely[Camera.FOCAL] = Math.log(lens.focal());
+    spread[Camera.FOCAL] = lens.spread();
     likely[Camera.PRINCIPAL] = (light.width() - 1) / 2.0;
     likely[Camera.PRINCIPAL + 1] = (light.height() - 1) / 2.0;
     spread[Camera.PRINCIPAL] = PRINCIPAL_SPREAD * longer;

@@ -3,6 +3,7 @@ package felloe.bringin;
 import felloe.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Many places along the sides of each mark, each found to part of a pixel across the side, so that
@@ -19,6 +20,9 @@ final class MarkSides {
   /** How far from a mark's corner its side is looked at: its rounding by blur stays outside. */
   private static final double MARGIN = 0.08;
 
+  /** By what a side is moved to learn what follows, mm. */
+  private static final double MOVED = 0.01;
+
   /** Blurs that are tried in turn until sides are found, standard deviations in pixels. */
   private static final double[] BLURS = {1, 2.5, 5, 9};
 
@@ -33,11 +37,36 @@ final class MarkSides {
   }
 
   /**
+   * A straight line of a sheet on which sides of one mark or of several lie: dots of a printer put
+   * all of it to one side.
+   *
+   * @param upright whether x is the same all along it, not y
+   * @param at that one, tenths of a micron, so that sums of one place are one
+   */
+  record Line(int sheet, boolean upright, long at) {
+
+    private static final double TENTHS = 1e4;
+
+    private static Line of(int sheet, Point from, Point to) {
+      boolean upright = Math.abs(to.x() - from.x()) < Math.abs(to.y() - from.y());
+      return new Line(sheet, upright, Math.round((upright ? from.x() : from.y()) * TENTHS));
+    }
+  }
+
+  /**
    * A place of a sheet that the photo shows.
    *
    * @param across the direction in which it was measured, pixels
+   * @param line that it lies on; empty for a corner
+   * @param perMm pixels that it moves across when its line moves by a millimetre
    */
-  record Sight(int sheet, Point place, Point pixel, Point across) {}
+  record Sight(
+      int sheet, Point place, Point pixel, Point across, Optional<Line> line, double perMm) {
+
+    Sight(int sheet, Point place, Point pixel, Point across) {
+      this(sheet, place, pixel, across, Optional.empty(), 0);
+    }
+  }
 
   /** Blur of the photo's edges, standard deviation in pixels. */
   double blur() {
@@ -81,11 +110,14 @@ final class MarkSides {
     List<Sight> all = new ArrayList<>();
     double[] a = new double[2];
     double[] b = new double[2];
+    double[] c = new double[2];
     for (MarksFound.Seen one : seen) {
       List<Point> corners = one.mark().corners();
       for (int k = 0; k < 4; k++) {
         Point from = corners.get(k);
         Point to = corners.get((k + 1) % 4);
+        Point out = to.minus(from).unit().left().times(-MOVED);
+        Optional<Line> line = Optional.of(Line.of(one.mark().sheet(), from, to));
         for (int i = 0; i < PLACES; i++) {
           double t = MARGIN + (1 - 2 * MARGIN) * i / (PLACES - 1);
           Point place = from.plus(to.minus(from), t);
@@ -99,7 +131,11 @@ final class MarkSides {
           Point across = new Point(-tangent.y(), tangent.x());
           EdgeFit.Found found = across(pixel, across, tangent, reach, blur);
           if (found.well() && found.rise() > 0) {
-            all.add(new Sight(one.mark().sheet(), place, pixel.plus(across, found.at()), across));
+            Point moved = laid.laid(one.mark().sheet(), place.plus(out), numbers);
+            camera.project(moved.x(), moved.y(), 0, c);
+            double perMm = new Point(c[0] - a[0], c[1] - a[1]).dot(across) / MOVED;
+            Point at = pixel.plus(across, found.at());
+            all.add(new Sight(one.mark().sheet(), place, at, across, line, perMm));
           }
         }
       }

@@ -14,6 +14,18 @@ final class NormalEquations {
     right = new double[unknowns];
   }
 
+  /**
+   * One residual.
+   *
+   * @param derivatives by each unknown
+   * @param weight less than 0 for what an unknown that is not among these takes away
+   */
+  record Weighted(double[] derivatives, double residual, double weight) {}
+
+  void add(Weighted one) {
+    add(one.derivatives(), one.residual(), one.weight());
+  }
+
   /** One residual: its derivatives by each unknown, its value, its weight. */
   void add(double[] derivatives, double residual, double weight) {
     for (int i = 0; i < right.length; i++) {
@@ -25,6 +37,31 @@ final class NormalEquations {
         }
       }
     }
+  }
+
+  /**
+   * The same in other unknowns: one of them carries others along.
+   *
+   * @param direction by which the others move when that one moves by one; 0 at itself
+   */
+  NormalEquations carried(int one, double[] direction) {
+    int n = right.length;
+    NormalEquations all = new NormalEquations(n);
+    double[] product = new double[n];
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j <= i; j++) {
+        all.matrix[i][j] = matrix[i][j];
+        product[i] += matrix[i][j] * direction[j];
+        product[j] += i == j ? 0 : matrix[i][j] * direction[i];
+      }
+      all.right[i] = right[i];
+    }
+    for (int i = 0; i < n; i++) {
+      all.matrix[Math.max(i, one)][Math.min(i, one)] += (i == one ? 2 : 1) * product[i];
+      all.matrix[one][one] += direction[i] * product[i];
+      all.right[one] += direction[i] * right[i];
+    }
+    return all;
   }
 
   /** The step, each unknown held by a share of its own weight. */

@@ -16,7 +16,7 @@ final class PhotoAccuracy {
    * less than as many single ones: variances grow by this. From rendered scenes, others than those
    * that the bound is judged by.
    */
-  private static final double TOGETHER = 2;
+  static final double TOGETHER = 2;
 
   /** The bar of the paper is read within this, standard deviation, share of its length. */
   static final double BAR = 0.1 / 200;
@@ -82,6 +82,11 @@ final class PhotoAccuracy {
   /** The 95 % bound of the scale between two places, share: paper, thickness and camera alone. */
   double scale(Point a, Point b) {
     return bound(a, b, 0, 0) / a.distance(b);
+  }
+
+  /** The 95 % bound of the camera's height over the paper, mm. */
+  double height() {
+    return TWO_SIDED * fit.heightSpread();
   }
 
   /** The 95 % bound of a width of the part, between places of one edge or of two, mm. */

@@ -190,9 +190,9 @@ final class PhotoChecks {
           "hold the camera above the part's middle, looking down");
     }
     lifts(fit);
-    if (!(fit.noise() <= RESIDUAL)) {
+    if (!(fit.leftOver() <= RESIDUAL)) {
       throw bad(
-          Numbers.brief(fit.noise(), 2) + " pixels",
+          Numbers.brief(fit.leftOver(), 2) + " pixels",
           "are left over at the marks: at most "
               + Numbers.brief(RESIDUAL, 2)
               + " where the sheets lie flat on one plane, and camera and sheets stand still",
@@ -203,6 +203,22 @@ final class PhotoChecks {
           "",
           "shows a sheet whose marks do not lie where those of the others put them",
           "lay all sheets flat on one plane, as they were printed, and let nothing lie over them");
+    }
+  }
+
+  /** Whether the camera may have stood where the maker's tape says. */
+  void height(FrameFit fit, double tape) {
+    if (!fit.holds(tape)) {
+      double high = fit.camera().stands()[2];
+      double bound = PhotoAccuracy.TWO_SIDED * fit.heightSpread();
+      throw bad(
+          Numbers.brief(tape, 0) + " mm",
+          "is not how high the camera stood: the marks tell "
+              + Numbers.brief(high - bound, 0)
+              + " to "
+              + Numbers.brief(high + bound, 0)
+              + " mm",
+          "measure from the paper to the lens, or leave out " + asked.cameraHeight());
     }
   }
 

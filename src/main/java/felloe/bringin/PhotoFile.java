@@ -9,6 +9,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Iterator;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -22,8 +23,9 @@ import javax.imageio.stream.MemoryCacheImageInputStream;
  * @param grey 8 bits a pixel, row by row, as encoded
  * @param light the same as light
  * @param up the direction that is up, in pixels, whose y runs down
+ * @param focal length that the camera tells, pixels
  */
-record PhotoFile(byte[] grey, Light light, Point up) {
+record PhotoFile(byte[] grey, Light light, Point up, OptionalDouble focal) {
 
   /** Bytes of a photo. */
   static final int BYTES = 48 << 20;
@@ -73,7 +75,7 @@ record PhotoFile(byte[] grey, Light light, Point up) {
       }
       try {
         reader.setInput(in, true, true);
-        return decoded(reader, file, ExifTurn.up(bytes));
+        return decoded(reader, file, Exif.of(bytes));
       } finally {
         reader.dispose();
       }
@@ -89,7 +91,7 @@ record PhotoFile(byte[] grey, Light light, Point up) {
     }
   }
 
-  private static PhotoFile decoded(ImageReader reader, String file, Point up) throws IOException {
+  private static PhotoFile decoded(ImageReader reader, String file, Exif exif) throws IOException {
     int width = reader.getWidth(0);
     int height = reader.getHeight(0);
     String size = width + " x " + height + " pixels";
@@ -130,7 +132,8 @@ record PhotoFile(byte[] grey, Light light, Point up) {
         values[j * width + i] = decoded[value];
       }
     }
-    return new PhotoFile(grey, new Light(width, height, values), up);
+    return new PhotoFile(
+        grey, new Light(width, height, values), exif.up(), exif.focal(width, height));
   }
 
   private static BadInput bad(String file, String value, String wanted, String cure) {

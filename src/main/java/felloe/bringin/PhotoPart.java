@@ -35,6 +35,9 @@ final class PhotoPart {
   /** Of a hole and the next edge so much of the face lies between, mm. */
   private static final double RIM = 0.5;
 
+  /** Where the scale is told worse than this, the camera's height is the cause; share. */
+  private static final double ROUGH = 0.0015;
+
   /** Spots nearer than this are one, mm. */
   private static final double BESIDE = 2;
 
@@ -51,7 +54,8 @@ final class PhotoPart {
   private final List<FaceSpots.Spot> doubtful = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
 
-  private PhotoPart(PhotoFile photo, String file, double thickness, Asked asked) {
+  private PhotoPart(
+      PhotoFile photo, String file, double thickness, OptionalDouble cameraHeight, Asked asked) {
     this.file = file;
     this.thickness = thickness;
     this.asked = asked;
@@ -61,8 +65,9 @@ final class PhotoPart {
     PhotoChecks checks = new PhotoChecks(file, asked);
     checks.marks(light, seen);
     checks.light(light, seen);
-    fit = FrameFit.of(light, seen, OptionalDouble.empty());
+    fit = FrameFit.of(light, photo.focal(), seen, cameraHeight);
     checks.fit(fit, seen);
+    cameraHeight.ifPresent(tape -> checks.height(fit, tape));
     PartSeen.Found found = PartSeen.edges(light, fit.camera(), thickness, fit.blocks());
     checks.part(found);
     checks.scale(perMm(found.lines().get(0)));
@@ -91,6 +96,25 @@ final class PhotoPart {
               + places(doubtful)
               + ". What lies there is not in the file, and ringed in blue on the overlay: look, and"
               + " add what is a hole.");
+    }
+    tellCamera();
+  }
+
+  /** What the marks tell too little of, or otherwise than the camera. */
+  private void tellCamera() {
+    if (fit.contradicted()) {
+      notes.add(
+          "The file tells of another lens than the marks do, as of a photo that was cut or"
+              + " enlarged: what the marks tell counts. Bring in the photo as the camera saved"
+              + " it.");
+    }
+    PhotoTold told = told();
+    if (told.scale() > ROUGH) {
+      notes.add(
+          "Straight above, the marks hardly tell how high the camera stood, and so how much larger"
+              + " the part's upper face looks. Measure from the paper to the lens and say it with "
+              + asked.cameraHeight()
+              + " 1000, or take it anew some 15 degrees aside.");
     }
   }
 
@@ -169,8 +193,9 @@ final class PhotoPart {
     return text + " of the photo";
   }
 
-  static PhotoPart of(PhotoFile photo, String file, double thickness, Asked asked) {
-    return new PhotoPart(photo, file, thickness, asked);
+  static PhotoPart of(
+      PhotoFile photo, String file, double thickness, OptionalDouble cameraHeight, Asked asked) {
+    return new PhotoPart(photo, file, thickness, cameraHeight, asked);
   }
 
   private void take(EdgeChain edge) {
@@ -319,9 +344,10 @@ final class PhotoPart {
         fit.marks(),
         fit.sheets(),
         perMm(outer.places()),
-        fit.noise(),
+        fit.leftOver(),
         Math.toDegrees(fit.camera().oblique()),
         fit.camera().stands()[2],
+        accuracy.height(),
         thickness,
         a.minus(b).dot(way),
         accuracy.width(a, b, outer, outer),

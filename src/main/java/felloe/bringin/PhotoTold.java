@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  *     root mean square, pixels
  * @param oblique how far the camera looked from straight down, degrees
  * @param height of the camera over the paper, mm, as the marks tell it
+ * @param heightBound its 95 % bound, mm
  * @param thickness of the part, mm, as the maker said
  * @param width the part's width across, as it stands, mm
  * @param widthBound its 95 % bound, mm
@@ -25,6 +26,7 @@ public record PhotoTold(
     double residual,
     double oblique,
     double height,
+    double heightBound,
     double thickness,
     double width,
     double widthBound,

@@ -65,6 +65,13 @@ final class NewCommand implements Command {
           "MM",
           Read.length(0.3, 60),
           "Thickness of the part on a photo: its upper face stands nearer to the camera.");
+  private static final Opt<Double> CAMERA_HEIGHT =
+      Opt.one(
+          "--camera-height",
+          "MM",
+          Read.length(100, 10_000),
+          "From the paper to the camera's lens, measured by tape: for a photo from straight above,"
+              + " which hardly tells it.");
 
   /** Shared by commands that write a file which the maker may edit. */
   static final Opt<Boolean> FORCE =
@@ -77,7 +84,8 @@ final class NewCommand implements Command {
             "new",
             "Writes a commented shape file to start from, which makes a good wheel as it stands; or"
                 + " one for an outline that exists.");
-    Options.add(spec, FAMILY, FILE, FROM, WIDTH, SCALE, GAP, WITHIN, THICKNESS, FORCE);
+    Options.add(
+        spec, FAMILY, FILE, FROM, WIDTH, SCALE, GAP, WITHIN, THICKNESS, CAMERA_HEIGHT, FORCE);
     Options.examples(
         spec,
         "  felloe new round",
@@ -101,7 +109,8 @@ final class NewCommand implements Command {
         SCALE,
         GAP,
         WITHIN,
-        THICKNESS);
+        THICKNESS,
+        CAMERA_HEIGHT);
     if (!FAMILY.given(call)) {
       throw Read.wrong(
           "new",
@@ -146,11 +155,13 @@ final class NewCommand implements Command {
             optional(GAP, call),
             optional(WITHIN, call),
             optional(THICKNESS, call),
+            optional(CAMERA_HEIGHT, call),
             new Asked(
                 WIDTH.name(),
                 SCALE.name(),
                 GAP.name(),
                 THICKNESS.name(),
+                CAMERA_HEIGHT.name(),
                 "felloe template " + TemplateCommand.PHOTO_FRAME.name()));
     BroughtIn brought = BroughtIn.of(source, file.toString(), wish, kit.folder());
     Optional<Path> overlay = brought.overlay().map(picture -> BroughtIn.overlay(file));

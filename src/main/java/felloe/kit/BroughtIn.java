@@ -74,6 +74,7 @@ public record BroughtIn(
    * @param scale mm for each unit of the drawing; empty likewise
    * @param gap ends nearer than this are one, mm; empty for the usual
    * @param thickness of the part on a photo, mm
+   * @param cameraHeight from the paper to the lens, mm, if it was measured
    */
   public record Sent(
       byte[] bytes,
@@ -81,7 +82,8 @@ public record BroughtIn(
       OptionalDouble width,
       OptionalDouble scale,
       OptionalDouble gap,
-      OptionalDouble thickness) {}
+      OptionalDouble thickness,
+      OptionalDouble cameraHeight) {}
 
   /**
    * Reads what was sent, and makes the text. What was found on a photo must be looked at.
@@ -96,11 +98,13 @@ public record BroughtIn(
             sent.gap(),
             OptionalDouble.empty(),
             sent.thickness(),
+            sent.cameraHeight(),
             new Asked(
                 "the field Width",
                 "the field Scale",
                 "the field Gap",
                 "the field Thickness",
+                "the field Camera height",
                 "printed marks"));
     return of(sent.bytes(), Path.of(sent.file()), name, wish, folder);
   }

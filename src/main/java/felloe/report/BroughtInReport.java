@@ -67,13 +67,14 @@ public final class BroughtInReport {
     lines.add(
         Phrase.of(
             "{} on {}; {} left over at their sides; {} to a millimetre; camera {} from straight"
-                + " down, {} above the paper.",
+                + " down, {} above the paper within {}.",
             counted(told.marks(), "mark"),
             counted(told.sheets(), "sheet"),
             brief(told.residual(), 2, "pixels"),
             brief(told.perMm(), 1, "pixels"),
             brief(told.oblique(), 0, "degrees"),
-            brief(told.height(), 0, "mm")));
+            brief(told.height(), 0, "mm"),
+            brief(told.heightBound(), 0, "mm")));
     lines.add("Look at the overlay: red lines must lie on the part's upper edges, all of them.");
     lines.add(
         "A photo can take a bend wrongly, now and then by half a millimetre, and miss a deep hole"

@@ -62,6 +62,7 @@ async function bring() {
     scale: document.getElementById("scale").value.trim(),
     gap: document.getElementById("gap").value.trim(),
     thickness: document.getElementById("thickness").value.trim(),
+    "camera-height": document.getElementById("camera-height").value.trim(),
   });
   tell([/\.(jpe?g|png)$/i.test(file.name) ? "Measuring it: that takes some seconds." : "Reading it."], false);
   try {

@@ -11,7 +11,13 @@ import java.util.OptionalDouble;
 final class Brought {
 
   static final Asked ASKED =
-      new Asked("--width", "--scale", "--gap", "--thickness", "felloe template --photo-frame");
+      new Asked(
+          "--width",
+          "--scale",
+          "--gap",
+          "--thickness",
+          "--camera-height",
+          "felloe template --photo-frame");
 
   static final BringIn.Wish USUAL = sized(Sizing.OWN);
 
@@ -19,12 +25,22 @@ final class Brought {
 
   static BringIn.Wish sized(Sizing sizing) {
     return new BringIn.Wish(
-        sizing, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), ASKED);
+        sizing,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        ASKED);
   }
 
   static BringIn.Wish gap(double gap) {
     return new BringIn.Wish(
-        Sizing.OWN, OptionalDouble.of(gap), OptionalDouble.empty(), OptionalDouble.empty(), ASKED);
+        Sizing.OWN,
+        OptionalDouble.of(gap),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        ASKED);
   }
 
   static PlateOutline in(String name, String text) {

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import felloe.geometry.Point;
 import felloe.plate.BadInput;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBuffer;
@@ -21,7 +20,6 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Photos that are not trusted. */
@@ -162,54 +160,5 @@ class PhotoFileTest {
   @Test
   void aFileThatIsTooLargeIsRefused() {
     assertTrue(refused(new byte[PhotoFile.BYTES + 1]).contains("too large"));
-  }
-
-  @ParameterizedTest
-  @CsvSource({"1, 0, -1", "3, 0, 1", "6, -1, 0", "8, 1, 0", "2, 0, -1", "77, 0, -1"})
-  void whichSideIsUpIsReadFromTheCamerasOwnWords(int orientation, int x, int y) {
-    byte[] jpeg = {
-      (byte) 0xff,
-      (byte) 0xd8,
-      (byte) 0xff,
-      (byte) 0xe1,
-      0,
-      34,
-      'E',
-      'x',
-      'i',
-      'f',
-      0,
-      0,
-      'M',
-      'M',
-      0,
-      42,
-      0,
-      0,
-      0,
-      8,
-      0,
-      1,
-      1,
-      0x12,
-      0,
-      3,
-      0,
-      0,
-      0,
-      1,
-      0,
-      (byte) orientation,
-      0,
-      0,
-      0,
-      0,
-      0,
-      0
-    };
-    assertEquals(new Point(x, y), ExifTurn.up(jpeg));
-    for (int length = 0; length < jpeg.length; length++) {
-      assertEquals(1, ExifTurn.up(Arrays.copyOf(jpeg, length)).norm(), 0);
-    }
   }
 }

@@ -51,6 +51,7 @@ class PhotoPartTest {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.of(thickness),
+        OptionalDouble.empty(),
         Brought.ASKED);
   }
 
@@ -109,6 +110,7 @@ class PhotoPartTest {
         new BringIn.Wish(
             new Sizing(OptionalDouble.of(280), OptionalDouble.empty()),
             OptionalDouble.of(1),
+            OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             Brought.ASKED);

@@ -51,6 +51,12 @@ final class PhotoScene {
   private final double blur;
   private final double noise;
   private final double[] falloff = new double[6];
+
+  /** Dots of a printer, 600 to an inch, mm; where the sheet's origin lies among them, of a dot. */
+  private static final double DOT = 25.4 / 600;
+
+  private static final double FIRST_DOT = 0.3;
+
   private final boolean[][][] modules = new boolean[66][][];
   final double trueThickness;
 
@@ -248,14 +254,16 @@ final class PhotoScene {
 
   /** What a place of a sheet shows, whose marks count from a number, row by row. */
   private double paper(
-      double x,
-      double y,
+      double onSheetX,
+      double onSheetY,
       int first,
       int columns,
       int rows,
       double side,
       double pitch,
       boolean[] edge) {
+    double x = printed(onSheetX);
+    double y = printed(onSheetY);
     int c = (int) Math.floor(x / pitch);
     int r = (int) Math.floor(y / pitch);
     if (r < 0 && words(x, -y)) {
@@ -280,6 +288,11 @@ final class PhotoScene {
     double fy = my - Math.rint(my);
     edge[0] |= mx < 8.2 && my < 8.2 && (Math.abs(fx) < 0.1 || Math.abs(fy) < 0.1);
     return mx < 8 && my < 8 && modules[id][7 - (int) my][(int) mx] ? 0.03 : 0.8;
+  }
+
+  /** The middle of the printer's dot that covers a place. */
+  private static double printed(double at) {
+    return (Math.floor(at / DOT + FIRST_DOT) + 0.5 - FIRST_DOT) * DOT;
   }
 
   /**

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Measures rendered scenes: what the reader says of each, held against the truth. */
 final class PhotoScenes {
@@ -96,7 +97,8 @@ final class PhotoScenes {
 
   static Outcome measure(PhotoScene scene, boolean tell) throws IOException {
     PhotoFile photo = PhotoFile.of(kept(scene), scene.name);
-    PhotoPart part = PhotoPart.of(photo, scene.name, scene.thickness, Brought.ASKED);
+    PhotoPart part =
+        PhotoPart.of(photo, scene.name, scene.thickness, OptionalDouble.empty(), Brought.ASKED);
     if (tell) {
       System.out.println(part.told());
     }

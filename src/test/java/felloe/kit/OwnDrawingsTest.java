@@ -79,7 +79,7 @@ class OwnDrawingsTest {
     // ezdxf leaves the unit out of a file of R12, whose standard has none.
     OptionalDouble scale = file.endsWith(".dxf") ? OptionalDouble.of(1) : none;
     return BroughtIn.of(
-        new BroughtIn.Sent(bytes, file, none, scale, none, none), "back.yaml", FOLDER);
+        new BroughtIn.Sent(bytes, file, none, scale, none, none, none), "back.yaml", FOLDER);
   }
 
   /** All that is drawn of it is alike to a millionth of a millimetre. */
