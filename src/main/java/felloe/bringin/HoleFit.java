@@ -42,8 +42,21 @@ final class HoleFit {
   /** How much a wall is held to the shade that it is likely to have, share of a value's weight. */
   private static final double WALL_HELD = 1e-3;
 
-  /** Where the search begins to halve its steps, mm, and ends. */
+  /** So many of them, the lowest by then, are followed to the end. */
+  private static final int FOLLOWED = 2;
+
+  /** Steps to the bottom at most, and steps along each figure. */
+  private static final int MOST_ROUNDS = 8;
+
+  private static final int MOST_STEPS = 40;
+
+  /**
+   * Where the search begins to halve its steps, mm, where it is near enough to the bottom, and
+   * ends.
+   */
   private static final double WIDE = 0.3;
+
+  private static final double NARROW = 0.04;
 
   private static final double CLOSE = 5e-4;
 
@@ -53,8 +66,17 @@ final class HoleFit {
   /** What stands out little must be placed within this to be a hole, standard deviation, mm. */
   private static final double PLACED = 0.06;
 
+  /** Holes with a smaller radius are none, mm. */
+  private static final double LEAST_RADIUS = 0.5;
+
   /** Keeps levels that nothing tells at 0. */
   private static final double NOTHING = 1e-9;
+
+  /**
+   * Of a wide hole on a near photo no more places are looked at: they place it to a thousandth of a
+   * millimetre.
+   */
+  private static final int MOST_DOTS = 6_000;
 
   /** Squares below this are rounding. */
   private static final double LEAST = 1e-12;
@@ -146,29 +168,42 @@ final class HoleFit {
     Start first = starts.get(0);
     Patch patch = dots(first.c(), first.r() + APART, perMm, 1);
     List<Start> tried = new ArrayList<>();
-    Hole best = null;
+    List<Start> lower = new ArrayList<>();
     for (Start start : starts) {
       if (tried.size() < STARTS && tried.stream().noneMatch(t -> t.beside(start))) {
         tried.add(start);
-        Hole hole = narrowed(patch, start.c(), start.r(), perMm);
-        best = best == null || hole.explained() > best.explained() ? hole : best;
+        lower.add(stepped(patch, start, WIDE, NARROW, perMm));
       }
     }
-    return best;
+    lower.sort(Comparator.comparingDouble(Start::off));
+    Start best =
+        lower.stream()
+            .limit(FOLLOWED)
+            .map(start -> sunk(patch, start, perMm))
+            .min(Comparator.comparingDouble(Start::off))
+            .orElseThrow();
+    return told(patch, best, perMm);
   }
 
   /** Where the search may begin. */
   private record Start(Point c, double r, double off) {
+    Start moved(double[] by, double factor) {
+      return new Start(c.plus(new Point(by[0], by[1]), factor), r + factor * by[2], Double.NaN);
+    }
+
     boolean beside(Start other) {
       return c.distance(other.c) < APART && Math.abs(r - other.r) < APART;
     }
   }
 
-  private Hole narrowed(Patch patch, Point start, double first, double perMm) {
-    Point c = start;
-    double r = first;
+  /** Followed down by steps along each figure, each half as long as the one before. */
+  private Start stepped(Patch patch, Start start, double from, double to, double perMm) {
+    Point c = start.c();
+    double r = start.r();
     double best = off(patch, c, r, perMm);
-    for (double step = WIDE; step > CLOSE; ) {
+    double step = from;
+    // What is no hole may lead on and on.
+    for (int taken = 0; step > to && taken < MOST_STEPS; taken++) {
       Point next = c;
       double radius = r;
       double least = best;
@@ -176,7 +211,8 @@ final class HoleFit {
         double d = way % 2 == 0 ? step : -step;
         Point tried = way < 2 ? c.plus(new Point(d, 0)) : way < 4 ? c.plus(new Point(0, d)) : c;
         double wide = way < 4 ? r : r + d;
-        double off = wide > 0.5 ? off(patch, tried, wide, perMm) : Double.POSITIVE_INFINITY;
+        double off =
+            wide > LEAST_RADIUS ? off(patch, tried, wide, perMm) : Double.POSITIVE_INFINITY;
         if (off < least) {
           least = off;
           next = tried;
@@ -191,6 +227,81 @@ final class HoleFit {
         step /= 2;
       }
     }
+    return new Start(c, r, best);
+  }
+
+  /**
+   * Followed down to the bottom by the bowl through what lies round it (Newton's steps): middle and
+   * radius make up for each other, so that steps along each alone end early.
+   */
+  private Start sunk(Patch patch, Start start, double perMm) {
+    Start at = start;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      Bowl bowl = bowl(patch, at, perMm);
+      double[] move = bowl.bottom() ? bowl.step() : new double[] {WIDE, WIDE, WIDE};
+      double far = Math.hypot(Math.hypot(move[0], move[1]), move[2]);
+      if (far > WIDE) {
+        return stepped(patch, at, NARROW, CLOSE, perMm);
+      }
+      Start next = at.moved(move, 1);
+      double off = off(patch, next.c(), next.r(), perMm);
+      if (off >= at.off()) {
+        return at;
+      }
+      at = new Start(next.c(), next.r(), off);
+      if (far < CLOSE) {
+        return at;
+      }
+    }
+    return at;
+  }
+
+  /** What is left over round a place, as a quadratic of middle and radius. */
+  private record Bowl(NormalEquations equations, double[][] bend) {
+
+    double[] step() {
+      return equations.step(0);
+    }
+
+    /** Whether it has a bottom: it bends upward every way (Sylvester's criterion). */
+    boolean bottom() {
+      double two = bend[0][0] * bend[1][1] - bend[0][1] * bend[1][0];
+      double three =
+          bend[0][2] * (bend[1][0] * bend[2][1] - bend[1][1] * bend[2][0])
+              - bend[1][2] * (bend[0][0] * bend[2][1] - bend[0][1] * bend[2][0])
+              + bend[2][2] * two;
+      return bend[0][0] > 0 && two > 0 && three > 0;
+    }
+  }
+
+  private Bowl bowl(Patch patch, Start at, double perMm) {
+    double h = 0.02;
+    double[] up = new double[3];
+    double[] down = new double[3];
+    double[][] bend = new double[3][3];
+    double[] slope = new double[3];
+    for (int i = 0; i < 3; i++) {
+      double[] way = new double[3];
+      way[i] = h;
+      up[i] = off(patch, at.moved(way, 1), perMm);
+      down[i] = off(patch, at.moved(way, -1), perMm);
+      slope[i] = (up[i] - down[i]) / (2 * h);
+      bend[i][i] = (up[i] - 2 * at.off() + down[i]) / (h * h);
+      for (int j = 0; j < i; j++) {
+        way[j] = h;
+        double both = off(patch, at.moved(way, 1), perMm);
+        bend[i][j] = (both - up[i] - up[j] + at.off()) / (h * h);
+        bend[j][i] = bend[i][j];
+        way[j] = 0;
+      }
+    }
+    return new Bowl(NormalEquations.of(bend, slope), bend);
+  }
+
+  private Hole told(Patch patch, Start at, double perMm) {
+    Point c = at.c();
+    double r = at.r();
+    double best = at.off();
     List<Dot> dots = patch.dots();
     double all = even(dots);
     double h = 0.02;
@@ -214,8 +325,9 @@ final class HoleFit {
 
   private Patch dots(Point middle, double radius, double perMm, int every) {
     List<Dot> all = new ArrayList<>();
-    double step = every / perMm;
     double reach = radius + AROUND / perMm;
+    double pixels = Math.PI * reach * reach * perMm * perMm / (every * every);
+    double step = every * Math.max(1, Math.sqrt(pixels / MOST_DOTS)) / perMm;
     double[] pixel = new double[2];
     double sum = 0;
     for (double y = -reach; y <= reach; y += step) {
@@ -282,6 +394,10 @@ final class HoleFit {
       sum += dot.weight() * (dot.value() - v / w) * (dot.value() - v / w);
     }
     return Math.max(sum, LEAST);
+  }
+
+  private double off(Patch patch, Start at, double perMm) {
+    return at.r() > LEAST_RADIUS ? off(patch, at.c(), at.r(), perMm) : Double.POSITIVE_INFINITY;
   }
 
   /** The sum of squares that is left, the levels fitted. */

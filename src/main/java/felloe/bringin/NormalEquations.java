@@ -15,6 +15,21 @@ final class NormalEquations {
   }
 
   /**
+   * Those of a quadratic.
+   *
+   * @param bend its second derivatives
+   * @param slope its first ones, where the step begins
+   */
+  static NormalEquations of(double[][] bend, double[] slope) {
+    NormalEquations all = new NormalEquations(slope.length);
+    for (int i = 0; i < slope.length; i++) {
+      all.matrix[i] = bend[i].clone();
+      all.right[i] = -slope[i];
+    }
+    return all;
+  }
+
+  /**
    * One residual.
    *
    * @param derivatives by each unknown
