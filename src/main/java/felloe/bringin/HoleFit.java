@@ -20,7 +20,7 @@ final class HoleFit {
    * Levels: face and its slopes; wall, and how it grows lighter to one side; ground, its slopes and
    * its bends: a soft shadow lies over part of it.
    */
-  private static final int TERMS = 12;
+  private static final int TERMS = 13;
 
   /** The face's light is that of so many pixels at the rim of what is looked at. */
   private static final double RING = 2;
@@ -400,6 +400,24 @@ final class HoleFit {
     return at.r() > LEAST_RADIUS ? off(patch, at.c(), at.r(), perMm) : Double.POSITIVE_INFINITY;
   }
 
+  /** How deep a place of the wall lies, 0 at the upper rim and 1 at the lower one. */
+  private static double depth(Dot dot, Point c, Point low, double radius, double lower) {
+    // The circle between the two rims on which the place lies: a quadratic in its depth.
+    double vx = low.x() - c.x();
+    double vy = low.y() - c.y();
+    double dr = lower - radius;
+    double dx = dot.x() - c.x();
+    double dy = dot.y() - c.y();
+    double a = vx * vx + vy * vy - dr * dr;
+    double b = dx * vx + dy * vy + radius * dr;
+    double e = dx * dx + dy * dy - radius * radius;
+    double root = Math.sqrt(Math.max(0, b * b - a * e));
+    double s = Math.abs(a) > LEAST ? (b + root) / a : e / (2 * b);
+    double t = Math.abs(a) > LEAST ? (b - root) / a : s;
+    double one = t >= 0 && t <= 1 ? t : s;
+    return Math.max(0, Math.min(1, one));
+  }
+
   /** The sum of squares that is left, the levels fitted. */
   private double off(Patch patch, Point c, double radius, double perMm) {
     List<Dot> dots = patch.dots();
@@ -431,6 +449,7 @@ final class HoleFit {
       t[9] = ground * dx * dx;
       t[10] = ground * dx * dy;
       t[11] = ground * dy * dy;
+      t[12] = wall * (depth(dot, c, low, radius, lower) - 0.5);
       double w = dot.weight();
       squares += w * dot.value() * dot.value();
       for (int i = 0; i < TERMS; i++) {

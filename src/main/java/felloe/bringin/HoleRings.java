@@ -64,15 +64,24 @@ final class HoleRings {
     return Math.abs(Math.atan2(Math.sin(a - b), Math.cos(a - b)));
   }
 
-  /** All rings, those with the most holes first; a hole may stand on several. */
-  static List<Found> all(List<Arc> circles, double widest, double same) {
+  /**
+   * All rings, those with the most holes first; a hole may stand on several.
+   *
+   * @param widest hole that is looked at, mm
+   * @param same places and diameters within this are one, mm
+   * @param alike the same of the diameters of holes that stand evenly, as what was measured may
+   *     differ
+   */
+  static List<Found> all(List<Arc> circles, double widest, double same, double alike) {
     List<Found> rings = new ArrayList<>();
     List<Arc> left =
         new ArrayList<>(circles.stream().filter(c -> 2 * c.radius() <= widest).toList());
     while (!left.isEmpty()) {
       double radius = left.get(0).radius();
       List<Arc> equal =
-          left.stream().filter(c -> Math.abs(c.radius() - radius) * 2 <= same).toList();
+          left.stream()
+              .filter(c -> Math.abs(c.radius() - radius) * 2 <= Math.max(same, alike))
+              .toList();
       left.removeAll(equal);
       if (equal.size() >= FEWEST && equal.size() <= MOST) {
         rings.addAll(among(equal, same));
@@ -132,7 +141,14 @@ final class HoleRings {
             .sorted(Comparator.comparingDouble(c -> c.centre().minus(centre).bearing()))
             .toList();
     double step = 2 * Math.PI / round.size();
+    // By what all say together: one alone may be off.
     double first = round.get(0).centre().minus(centre).angle();
+    double sum = 0;
+    for (int i = 0; i < round.size(); i++) {
+      double turn = round.get(i).centre().minus(centre).angle() - first - i * step;
+      sum += Math.atan2(Math.sin(turn), Math.cos(turn));
+    }
+    first += sum / round.size();
     for (int i = 0; i < round.size(); i++) {
       Point stands = centre.plus(Point.polar(circle.get().radius(), first + i * step));
       if (stands.distance(round.get(i).centre()) > same) {

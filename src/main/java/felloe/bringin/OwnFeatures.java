@@ -145,7 +145,7 @@ record OwnFeatures(
             .filter(b -> b.slot().isEmpty())
             .map(b -> Arc.of(b.centre(), b.diameter() / 2, 0, 2 * Math.PI))
             .toList();
-    return HoleRings.all(circles, PlateOutline.WIDEST_HOLE, PlateOutline.SAME).stream()
+    return HoleRings.all(circles, PlateOutline.WIDEST_HOLE, PlateOutline.SAME, 0).stream()
         .map(HoleRings.Found::centre)
         .findFirst()
         .or(() -> bore.map(PlateOutline.Drilled::centre))

@@ -148,6 +148,9 @@ final class PartEdges {
     }
     List<EdgeChain> begun = new ArrayList<>(List.of(circled(first.get())));
     if (!first.get().round()) {
+      // One circle may be right where a stretch of its wall, as light as the face, is taken for
+      // more.
+      wide(points).map(chain -> measured(chain, REACHES[0])).ifPresent(begun::add);
       // Cut once more, now that each place knows how wide the wall looks there.
       List<Point> once =
           edge(first.get(), REACHES[0]).stream().map(EdgeChain.Measured::at).toList();
@@ -326,10 +329,22 @@ final class PartEdges {
     return new Places(points, Math.sqrt(squares / n / 20));
   }
 
+  /** A small hole's circle. */
   private static Optional<CircleFit.Circle> circle(List<Point> line) {
     double area = EdgeTrace.area(line);
     double radius = Math.sqrt(Math.abs(area) / Math.PI);
-    if (area > 0 || radius > SMALL || !round(line, radius)) {
+    return area > 0 || radius > SMALL ? Optional.empty() : fitted(line, radius);
+  }
+
+  /** One circle for all of an edge that is nearly round, a first guess among others. */
+  private static Optional<EdgeChain> wide(List<Point> line) {
+    double area = EdgeTrace.area(line);
+    return fitted(line, Math.sqrt(Math.abs(area) / Math.PI))
+        .map(c -> EdgeChain.circle(c.centre(), c.radius(), area < 0));
+  }
+
+  private static Optional<CircleFit.Circle> fitted(List<Point> line, double radius) {
+    if (!round(line, radius)) {
       return Optional.empty();
     }
     List<Point> kept = line;

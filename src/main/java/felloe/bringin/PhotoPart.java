@@ -140,7 +140,9 @@ final class PhotoPart {
                   .map(EdgeChain::hole)
                   .filter(h -> lies(h, chains));
       if (hole.isPresent()) {
-        chains.add(hole.get());
+        EdgeChain round = hole.get();
+        doubtful.removeIf(d -> d.middle().distance(round.centre()) < round.radius());
+        chains.add(round);
         dark.add(new FaceSpots.Spot(hole.get().centre(), hole.get().radius()));
       } else {
         doubtful.add(spot);
@@ -323,7 +325,15 @@ final class PhotoPart {
       }
       all.add(new Chain(strokes, DrawnAs.NOTHING));
     }
-    return new Drawn(all, List.of(), notes, unsure);
+    return new Drawn(all, List.of(), notes, new Unsure(unsure, alike()));
+  }
+
+  /** By how much two holes of one size may differ, as they were measured. */
+  private double alike() {
+    PhotoAccuracy accuracy = accuracy();
+    double worst =
+        chains.stream().filter(EdgeChain::round).mapToDouble(accuracy::diameter).max().orElse(0);
+    return 2 * worst;
   }
 
   /** How well it was measured. */

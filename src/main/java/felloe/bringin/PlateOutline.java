@@ -187,7 +187,8 @@ public record PlateOutline(
       try {
         Recognised found = Recognised.of(loop, within);
         contours.add(
-            new PlatePart(found.contour(), loop.as(), found.off() > EDGE || drawn.unsure() > 0));
+            new PlatePart(
+                found.contour(), loop.as(), found.off() > EDGE || drawn.unsure().places() > 0));
         off = Math.max(off, found.off());
       } catch (GeometryException wrong) {
         Point at = wrong.where().orElse(loop.strokes().get(0).from());
@@ -340,7 +341,7 @@ public record PlateOutline(
       List<PlatePart> inside,
       OwnFeatures own,
       double off,
-      double unsure,
+      Unsure unsure,
       List<String> notes) {
     Axis axis = own.any() ? axis(own) : axis(edge, inside, unsure);
     RigidTransform shift = RigidTransform.shift(-axis.at().x(), -axis.at().y());
@@ -369,9 +370,9 @@ public record PlateOutline(
     return "the middle of its ring of " + holes + " holes";
   }
 
-  private static Axis axis(PlatePart edge, List<PlatePart> inside, double unsure) {
+  private static Axis axis(PlatePart edge, List<PlatePart> inside, Unsure unsure) {
     Contour outline = edge.contour();
-    double same = Math.max(SAME, unsure);
+    double same = Math.max(SAME, unsure.places());
     List<Arc> circles =
         inside.stream()
             .filter(part -> !part.isWindow())
@@ -379,7 +380,7 @@ public record PlateOutline(
             .toList();
     Point middle = outline.properties().centroid();
     Optional<HoleRings.Found> hub =
-        HoleRings.all(circles, WIDEST_HOLE, same).stream()
+        HoleRings.all(circles, WIDEST_HOLE, same, unsure.diameters()).stream()
             .min(Comparator.comparingDouble(ring -> ring.centre().distance(middle)))
             .filter(ring -> ring.centre().distance(middle) <= reach(outline));
     Optional<Arc> bore =
@@ -413,9 +414,9 @@ public record PlateOutline(
       String centre,
       Point moved,
       double off,
-      double unsure,
+      Unsure unsure,
       List<String> notes) {
-    double same = Math.max(SAME, unsure);
+    double same = Math.max(SAME, unsure.places());
     List<Contour> drawn = new ArrayList<>(List.of(outline.contour()));
     Set<Contour> fitted = new HashSet<>();
     Stream.concat(Stream.of(outline), inside.stream())
@@ -434,7 +435,7 @@ public record PlateOutline(
     left.removeAll(grips);
     List<Ring> rings = new ArrayList<>();
     List<Drilled> holes = new ArrayList<>(own.rings(Point.ORIGIN, rings));
-    for (HoleRings.Found ring : HoleRings.all(left, WIDEST_HOLE, same)) {
+    for (HoleRings.Found ring : HoleRings.all(left, WIDEST_HOLE, same, unsure.diameters())) {
       if (ring.centre().norm() <= same && left.containsAll(ring.holes())) {
         rings.add(ring.about());
         left.removeAll(ring.holes());
@@ -467,7 +468,7 @@ public record PlateOutline(
         centre,
         moved,
         off,
-        unsure,
+        unsure.places(),
         own.any() ? OwnFeatures.DIGITS : DIGITS,
         notes);
   }

@@ -96,6 +96,6 @@ final class Reading {
         chains,
         passedOver.entrySet().stream().map(e -> e.getKey() + " (" + e.getValue() + ")").toList(),
         notes,
-        0);
+        Unsure.NOT);
   }
 }

@@ -15,10 +15,12 @@ import felloe.plate.HubPattern;
 import felloe.plate.WindowUse;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** Writes a shape file for an outline that was brought in, to be edited like any other. */
@@ -408,21 +410,27 @@ public final class ShapeText {
     double pcd = rounded(ring.pitchDiameter());
     List<String> words = new ArrayList<>();
     List<String> lines = new ArrayList<>();
-    Optional<HubPattern> hub =
+    ToDoubleFunction<HubPattern> off = h -> Math.abs(h.pitchDiameter() - ring.pitchDiameter());
+    List<HubPattern> alike =
         hubs.stream()
-            .filter(
-                h ->
-                    h.count() == ring.count()
-                        && Math.abs(h.pitchDiameter() - ring.pitchDiameter()) <= SAME + circles)
-            .findFirst();
+            .filter(h -> h.count() == ring.count() && off.applyAsDouble(h) <= SAME + circles)
+            .sorted(Comparator.comparingDouble(off))
+            .toList();
+    Optional<HubPattern> hub = alike.stream().findFirst();
     boolean turned = true;
     if (hub.isPresent()) {
       double step = 2 * Math.PI / ring.count();
       double turn = (hub.get().firstAngle() - ring.first()) / step;
-      double off = Math.abs(turn - (named ? 0 : Math.rint(turn))) * step;
-      turned = off > (named ? circles / reach : SAME_DIRECTION);
+      double aside = Math.abs(turn - (named ? 0 : Math.rint(turn))) * step;
+      turned = aside > (named ? circles / reach : SAME_DIRECTION);
       lines.add(
-          "  # its count and circle are those of the hub " + hub.get().name() + ": is it yours?");
+          alike.size() == 1
+              ? "  # its count and circle are those of the hub "
+                  + hub.get().name()
+                  + ": is it yours?"
+              : "  # its count and circle are those of the hubs "
+                  + String.join(", ", alike.stream().map(HubPattern::name).toList())
+                  + ": which one is yours?");
       words.add("hub: " + hub.get().name());
       if (Math.abs(hub.get().pitchDiameter() - pcd) > (named ? circles : SAME + circles)) {
         words.add("pcd: " + n(pcd));
