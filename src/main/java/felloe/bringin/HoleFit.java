@@ -63,6 +63,9 @@ final class HoleFit {
   /** Of the differences from an even patch so much must be explained. */
   private static final double EXPLAINED = 0.93;
 
+  /** The same of what is more than noise, where grain of face and ground is left over as well. */
+  private static final double EXPLAINABLE = 0.9;
+
   /** What stands out little must be placed within this to be a hole, standard deviation, mm. */
   private static final double PLACED = 0.06;
 
@@ -114,7 +117,7 @@ final class HoleFit {
 
     /** Whether it is one although it stands out little: all but noise is explained by it. */
     boolean faint() {
-      return explainable >= EXPLAINED && spread <= PLACED;
+      return explainable >= EXPLAINABLE && spread <= PLACED;
     }
   }
 
