@@ -52,6 +52,7 @@ final class FrameFit {
   private double printed = PrintedLines.LEAST;
   private double[][] covariance;
   private boolean contradicted;
+  private boolean relied;
   private OptionalDouble height = OptionalDouble.empty();
 
   private FrameFit(Light light, List<MarksFound.Seen> seen) {
@@ -105,12 +106,18 @@ final class FrameFit {
   private void believe(Lens lens) {
     double variance = covariance[Camera.FOCAL][Camera.FOCAL] * PhotoAccuracy.TOGETHER;
     if (lens.agrees(numbers[Camera.FOCAL], variance)) {
+      relied = variance > lens.spread() * lens.spread();
       likely[Camera.FOCAL] = Math.log(lens.focal());
       spread[Camera.FOCAL] = lens.spread();
       settle(noise, false);
     } else {
       contradicted = true;
     }
+  }
+
+  /** Whether the camera's word for its lens counts more than the marks do. */
+  boolean reliedOnLens() {
+    return relied && height.isEmpty();
   }
 
   /** Whether the camera may stand so high over the paper, mm, by what the marks tell. */

@@ -108,11 +108,17 @@ final class PhotoPart {
               + " enlarged: what the marks tell counts. Bring in the photo as the camera saved"
               + " it.");
     }
+    if (fit.reliedOnLens()) {
+      notes.add(
+          "How high the camera stood is taken from the lens that the photo's file names. That is"
+              + " right for a photo as the camera saved it, and wrong for one that was cut.");
+    }
     PhotoTold told = told();
     if (told.scale() > ROUGH) {
       notes.add(
-          "Straight above, the marks hardly tell how high the camera stood, and so how much larger"
-              + " the part's upper face looks. Measure from the paper to the lens and say it with "
+          "From so nearly above, the marks hardly tell how high the camera stood, and so how much"
+              + " larger the part's upper face looks. Measure from the paper to the lens and say it"
+              + " with "
               + asked.cameraHeight()
               + " 1000, or take it anew some 15 degrees aside.");
     }

@@ -76,6 +76,7 @@ class FrameFitTest {
   void aLensThatTheCameraTellsIsTaken() {
     FrameFit fit = above.fit(OptionalDouble.of(1.03 * above.focal), NONE);
     assertFalse(fit.contradicted());
+    assertTrue(fit.reliedOnLens());
     assertTrue(fit.heightSpread() < 0.08 * above.height, "spread " + fit.heightSpread());
     assertEquals(1.03 * above.height, fit.camera().stands()[2], 0.03 * above.height);
   }
