@@ -113,9 +113,9 @@ public final class BendingModel {
   /**
    * What bends, and how much of the deflection is shear.
    *
-   * @param curvatures at the nodes, 1/mm, three a node: -gx,x, -gy,y, -(gx,y + gy,x). See {@link
-   *     NodalRecovery}, and along clamped edges {@link ClampedEdge}; 0 where all about a node is
-   *     held
+   * @param curvatures at the nodes and then at other places, 1/mm, three each: -gx,x, -gy,y, -(gx,y
+   *     + gy,x). See {@link NodalRecovery}, and along clamped edges {@link ClampedEdge}; 0 where
+   *     all about a node is held
    * @param shearShare the energy of shear across the thickness over that of bending
    */
   record Bent(double[] curvatures, double shearShare) {}
@@ -136,7 +136,12 @@ public final class BendingModel {
     for (int i = 0; i < forces.length; i++) {
       work += forces[i] * unknowns[i];
     }
-    return bent(new double[][] {unknowns}, new double[][] {forces}, new double[] {work}).get(0);
+    return bent(
+            new double[][] {unknowns},
+            new double[][] {forces},
+            new double[] {work},
+            NodalRecovery.Told.NONE)
+        .get(0);
   }
 
   /**
@@ -145,14 +150,16 @@ public final class BendingModel {
    * @param reactions of the same loads
    * @param work what each load would do if it moved with the plate from the first: the sum of all
    *     its forces times their ways, N mm
+   * @param others places beside the nodes at which it is asked for
    */
-  List<Bent> bent(double[][] unknowns, double[][] reactions, double[] work) {
-    HeldMesh.Strained strained = on.strained(zones.bending(), unknowns, zones::bent);
+  List<Bent> bent(
+      double[][] unknowns, double[][] reactions, double[] work, NodalRecovery.Told others) {
+    HeldMesh.Strained strained = on.strained(zones.bending(), unknowns, zones::bent, others);
     FreeEdge free = new FreeEdge(on.mesh(), on.held());
     ClampedEdge clamped = new ClampedEdge(on.mesh(), zones.bare(), on.held(), on.idle());
     List<Bent> all = new ArrayList<>();
     for (int r = 0; r < unknowns.length; r++) {
-      double[] curvatures = strained.atNodes()[r];
+      double[] curvatures = strained.places()[r];
       double bending = strained.energies()[r];
       if (zones.givesInShear()) {
         // A plate that does not give in shear keeps some twist at its edge.

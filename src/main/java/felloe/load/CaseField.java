@@ -1,6 +1,7 @@
 package felloe.load;
 
 import felloe.geometry.Point;
+import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -14,9 +15,11 @@ import java.util.stream.IntStream;
  * @param load which case
  * @param deflections of the nodes toward the driver, mm
  * @param slides how far the nodes move in the plane of the plate, mm
- * @param strains of the middle plane at the nodes, three a node: x, y, whole shear angle
- * @param curvatures at the nodes, three a node, 1/mm: -w,xx, -w,yy, -2 w,xy
- * @param uses of the nodes' material, 1 at failure
+ * @param beside places where judging begins beside what is rigid or sharp, which no node need be at
+ * @param strains of the middle plane at the nodes and then at the places beside, three each: x, y,
+ *     whole shear angle
+ * @param curvatures at the same, three each, 1/mm: -w,xx, -w,yy, -2 w,xy
+ * @param uses of the material at the same, 1 at failure
  * @param atLoads how far each force moves its point along itself, mm
  * @param peakDeflection the largest movement of all nodes, mm
  * @param peakDeflectionAt where
@@ -26,12 +29,14 @@ import java.util.stream.IntStream;
  * @param hub what the hub gives in all
  * @param shearShare energy of shear across the thickness over that of bending: about what part of
  *     the deflection it is
- * @param judged nodes whose use counts for the worst; others lie beside something rigid or sharp
+ * @param judged nodes and places whose use counts for the worst; others lie beside something rigid
+ *     or sharp
  */
 public record CaseField(
     LoadCase load,
     double[] deflections,
     double[] slides,
+    List<Point> beside,
     double[] strains,
     double[] curvatures,
     double[] uses,
@@ -47,6 +52,7 @@ public record CaseField(
 
   /** Copies the lists, not the arrays. */
   public CaseField {
+    beside = List.copyOf(beside);
     atLoads = List.copyOf(atLoads);
     bolts = List.copyOf(bolts);
   }
@@ -61,6 +67,7 @@ public record CaseField(
         new LoadCase(load.name(), load.title(), forces, load.patch(), load.basis()),
         Arrays.stream(deflections).map(w -> w * factor).toArray(),
         Arrays.stream(slides).map(s -> s * factor).toArray(),
+        beside,
         Arrays.stream(strains).map(e -> e * factor).toArray(),
         Arrays.stream(curvatures).map(k -> k * factor).toArray(),
         Arrays.stream(uses).map(u -> u * factor).toArray(),
@@ -111,6 +118,7 @@ public record CaseField(
         load,
         moves.deflections,
         moves.slides,
+        used.beside,
         used.strains,
         used.curvatures,
         used.uses,
@@ -123,6 +131,15 @@ public record CaseField(
         hub,
         moves.shearShare,
         used.judged);
+  }
+
+  /** Where it is told: a node, or beyond their number a place beside. */
+  Point place(PlateMesh mesh, int number) {
+    return place(mesh, beside, number);
+  }
+
+  static Point place(PlateMesh mesh, List<Point> beside, int number) {
+    return number < mesh.nodes() ? mesh.point(number) : beside.get(number - mesh.nodes());
   }
 
   /** The largest movement at a force, mm. */

@@ -1,7 +1,6 @@
 package felloe.load;
 
 import felloe.geometry.Point;
-import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
@@ -13,7 +12,7 @@ import java.util.function.IntPredicate;
  * (-d / l), l being the edge layer, and always evenly through the thickness. In a solid bar it goes
  * by Saint-Venant's series, 8 / pi^2 times the sum over odd n of exp(-n pi d / t) / n^2 at the
  * faces: much the same way inward, but less is taken from the faces than from the middle. The twist
- * at each node is multiplied by what the one leaves over what the other does: 1.10 at one layer,
+ * at each place is multiplied by what the one leaves over what the other does: 1.10 at one layer,
  * 1.06 at 1.4, 1.02 at 2.4. Without this the faces of a twisted spoke are told 4 percent too low
  * where they are stressed most (computed: CalculiX with solids, two across half the thickness).
  *
@@ -36,28 +35,29 @@ final class EdgeTwist {
   private static final double LAYER = Math.sqrt(0.1);
 
   /**
-   * A node beside a free edge.
+   * A place beside a free edge.
    *
-   * @param node its number
+   * @param number of three curvatures, which they are
    * @param more how much more the twist is, as a part of it
    * @param nx abscissa of the direction away from the edge
    * @param ny its ordinate
    */
-  private record Place(int node, double more, double nx, double ny) {}
+  private record Place(int number, double more, double nx, double ny) {}
 
   private final List<Place> places = new ArrayList<>();
 
   /**
-   * Finds the nodes.
+   * Finds the places.
    *
+   * @param edge the nearest edge of each place where the plate is told
    * @param layer the edge layer, mm
-   * @param other nodes whose nearest edge is held, or that are not of the bare plate
+   * @param other places whose nearest edge is held, or that are not of the bare plate
    */
-  EdgeTwist(PlateMesh mesh, EdgeNearest edge, double layer, IntPredicate other) {
-    for (int i = 0; i < mesh.nodes(); i++) {
+  EdgeTwist(EdgeNearest edge, double layer, IntPredicate other) {
+    for (int i = 0; i < edge.off().length; i++) {
       double off = edge.off()[i];
       if (off > 0 && off < REACH * layer && !other.test(i)) {
-        Point way = mesh.point(i).minus(edge.at()[i]);
+        Point way = edge.from()[i].minus(edge.at()[i]);
         places.add(new Place(i, more(off / layer), way.x() / off, way.y() / off));
       }
     }
@@ -75,10 +75,10 @@ final class EdgeTwist {
     return (1 - 8 / Math.PI / Math.PI * taken) / (1 - Math.exp(-layers)) - 1;
   }
 
-  /** Makes the twist at each node that of the faces. */
+  /** Makes the twist at each place that of the faces. */
   void correct(double[] curvatures) {
     for (Place place : places) {
-      int i = 3 * place.node;
+      int i = 3 * place.number;
       double nx = place.nx;
       double ny = place.ny;
       double across = nx * nx - ny * ny;

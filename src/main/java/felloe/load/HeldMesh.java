@@ -1,8 +1,10 @@
 package felloe.load;
 
+import felloe.geometry.Point;
 import felloe.mesh.PlateMesh;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -189,18 +191,29 @@ final class HeldMesh {
   /**
    * What is strained at the nodes.
    *
-   * @param atNodes of each load, three figures a node; 0 where all about a node is held
+   * @param places of each load, three figures a node and then three each of other places; 0 where
+   *     all about a node is held
    * @param energies of each load: half the sum of strains, stiffness and strains over the plate
    */
-  record Strained(double[][] atNodes, double[] energies) {}
+  record Strained(double[][] places, double[] energies) {}
 
   /** The energy of strains at a place, for each mm2, times two. */
   interface Density {
     double of(int triangle, double x, double y, double shear);
   }
 
-  /** What some loads strain: the triangles are looked at once for all. */
-  Strained strained(PlateTriangle triangle, double[][] unknowns, Density density) {
+  /** How strains at other places than nodes are told. */
+  NodalRecovery.Told at(List<Point> places) {
+    return recovery.at(places);
+  }
+
+  /**
+   * What some loads strain: the triangles are looked at once for all.
+   *
+   * @param others places beside the nodes at which it is asked for
+   */
+  Strained strained(
+      PlateTriangle triangle, double[][] unknowns, Density density, NodalRecovery.Told others) {
     int loads = unknowns.length;
     double[] own = new double[SIZE];
     double[] found = new double[3];
@@ -223,11 +236,12 @@ final class HeldMesh {
         }
       }
     }
-    double[] nodes = recovery.atNodes(values, 3 * loads);
-    double[][] strains = new double[loads][3 * mesh.nodes()];
+    double[] told = recovery.told(values, 3 * loads, others);
+    int places = mesh.nodes() + others.nodes().length;
+    double[][] strains = new double[loads][3 * places];
     for (int r = 0; r < loads; r++) {
-      for (int i = 0; i < mesh.nodes(); i++) {
-        System.arraycopy(nodes, 3 * (loads * i + r), strains[r], 3 * i, 3);
+      for (int i = 0; i < places; i++) {
+        System.arraycopy(told, 3 * (loads * i + r), strains[r], 3 * i, 3);
       }
     }
     return new Strained(strains, energies);

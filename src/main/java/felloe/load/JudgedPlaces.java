@@ -4,36 +4,51 @@ import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Segment;
+import felloe.geometry.SegmentIndex;
 import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
 /**
- * Which nodes of a mesh are judged: all but those beside what is rigid or sharp, where stresses
- * have no bound, and of laminates those nearer to an edge than the point-stress criterion looks.
+ * Where a meshed plate is judged: everywhere but beside what is rigid or sharp, where stresses have
+ * no bound, and of laminates nearer to an edge than the point-stress criterion looks.
+ *
+ * <p>Stresses are highest right where judging begins, and beside a head they fall by a tenth within
+ * a millimetre. Nodes stand there only by chance: from the nearest ones alone a laminate was told 3
+ * to 4 percent less used than it is. So they are joined by places on the rings about what is rigid
+ * or sharp.
+ *
+ * @param nodes the nodes
+ * @param beside places on those rings
  */
-final class JudgedPlaces {
+record JudgedPlaces(BitSet nodes, List<Point> beside) {
 
   private static final double ON = 1e-6;
 
   /** A turn below this, radians, is no corner. */
   private static final double SMOOTH = Math.toRadians(10);
 
-  private JudgedPlaces() {}
+  /** Places on a ring: a stress that goes twice up and down on it is told within 0.4 percent. */
+  private static final int ROUND = 72;
 
   /**
-   * The nodes.
-   *
-   * @param off how far each is from an edge of the material, mm
+   * What lies a little nearer to an edge than laminates are judged: rows of nodes are not exact.
    */
-  static BitSet of(
+  private static final double ABOUT = 0.97;
+
+  /**
+   * The places.
+   *
+   * @param edge the nearest edge of each node
+   */
+  static JudgedPlaces of(
       PlateMesh mesh,
       Region region,
       PlateSection section,
       Support support,
       JudgingBook book,
-      double[] off) {
+      EdgeNearest edge) {
     double away = book.besideRigid() * section.thickness();
     List<Ring> rings = new ArrayList<>();
     if (support instanceof Support.Bolted bolted) {
@@ -44,18 +59,33 @@ final class JudgedPlaces {
     for (int c = 0; c < region.contours().size(); c++) {
       corners(region.contours().get(c), c == 0, away, rings);
     }
-    boolean laminate = section.strength().plies() > 0;
+    double least = section.strength().plies() > 0 ? ABOUT * book.pointStress() : 0;
     BitSet judged = new BitSet();
     for (int i = 0; i < mesh.nodes(); i++) {
-      Point p = mesh.point(i);
-      boolean inside = rings.stream().anyMatch(r -> r.at().distance(p) < r.radius() - ON);
-      boolean near = laminate && off[i] < 0.97 * book.pointStress();
-      judged.set(i, !inside && !near);
+      judged.set(i, edge.off()[i] >= least && clear(mesh.point(i), rings));
     }
-    return judged;
+    return new JudgedPlaces(judged, beside(rings, region, least));
+  }
+
+  private static boolean clear(Point p, List<Ring> rings) {
+    return rings.stream().noneMatch(r -> r.at().distance(p) < r.radius() - ON);
   }
 
   private record Ring(Point at, double radius) {}
+
+  private static List<Point> beside(List<Ring> rings, Region region, double least) {
+    SegmentIndex edges = SegmentIndex.of(region.contours());
+    List<Point> beside = new ArrayList<>();
+    for (Ring ring : rings) {
+      for (int i = 0; i < ROUND; i++) {
+        Point p = ring.at().plus(Point.polar(ring.radius(), 2 * Math.PI * i / ROUND));
+        if (clear(p, rings) && region.contains(p) && edges.distance(p) >= least) {
+          beside.add(p);
+        }
+      }
+    }
+    return beside;
+  }
 
   /** Where the clamped circle ends at a free edge: a held node of an edge beside a free one. */
   private static void clampEnds(PlateMesh mesh, double radius, double away, List<Ring> rings) {

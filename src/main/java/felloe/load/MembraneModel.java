@@ -78,11 +78,11 @@ public final class MembraneModel {
    * node is held.
    */
   public double[] strains(double[] unknowns) {
-    return strains(new double[][] {unknowns})[0];
+    return strains(new double[][] {unknowns}, NodalRecovery.Told.NONE)[0];
   }
 
-  /** Strains of several loads at once. */
-  double[][] strains(double[][] unknowns) {
-    return on.strained(zones.stretching(), unknowns, (t, x, y, shear) -> 0).atNodes();
+  /** Strains of several loads at once, at the nodes and then at other places. */
+  double[][] strains(double[][] unknowns, NodalRecovery.Told others) {
+    return on.strained(zones.stretching(), unknowns, (t, x, y, shear) -> 0, others).places();
   }
 }

@@ -1,7 +1,10 @@
 package felloe.load;
 
+import felloe.geometry.Point;
 import felloe.mesh.PlateMesh;
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Values at the nodes from values inside the triangles. About each node a quadratic is laid, by
@@ -24,12 +27,7 @@ final class NodalRecovery {
   private final double[] py;
   private final int[] start;
   private final int[] about;
-  private final double[] term = new double[TERMS];
-
-  /** For each node the samples that it is told from, and by how much each counts. */
-  private final int[][] from;
-
-  private final double[][] share;
+  private final Told nodes;
 
   /**
    * Takes the places of the samples, and finds how each node is told from them.
@@ -51,9 +49,38 @@ final class NodalRecovery {
     this.py = py;
     this.start = new int[mesh.nodes() + 1];
     this.about = about();
-    from = new int[mesh.nodes()][];
-    share = new double[mesh.nodes()][];
-    shares();
+    nodes = new Fits().at(IntStream.range(0, mesh.nodes()).toArray(), List.of());
+  }
+
+  /**
+   * How values at places are told from samples.
+   *
+   * @param nodes the node that each place is, or is nearest to
+   * @param from the samples that each place is told from
+   * @param share by how much each of those counts
+   */
+  record Told(int[] nodes, int[][] from, double[][] share) {
+
+    /** Of no places. */
+    static final Told NONE = new Told(new int[0], new int[0][], new double[0][]);
+
+    /** Puts the values at the places into an array in which so many others stand before them. */
+    private void tell(double[] values, int quantities, double[] into, int before) {
+      double[] sums = new double[quantities];
+      for (int place = 0; place < nodes.length; place++) {
+        int[] at = from[place];
+        double[] by = share[place];
+        Arrays.fill(sums, 0);
+        for (int i = 0; i < at.length; i++) {
+          int first = quantities * at[i];
+          double share = by[i];
+          for (int q = 0; q < quantities; q++) {
+            sums[q] += share * values[first + q];
+          }
+        }
+        System.arraycopy(sums, 0, into, quantities * (before + place), quantities);
+      }
+    }
   }
 
   boolean[] idle() {
@@ -80,46 +107,106 @@ final class NodalRecovery {
   }
 
   /**
-   * The values at the nodes, as many a node as there are quantities; 0 where nothing is said.
+   * How values at other places than nodes are told: by the triangles about the nearest node that is
+   * told anything, and by a quadratic that is laid for the place itself.
+   */
+  Told at(List<Point> places) {
+    return places.isEmpty() ? Told.NONE : new Fits().at(new NodesByX().nearest(places), places);
+  }
+
+  /**
+   * The values at the nodes and then at other places, as many a place as there are quantities; 0
+   * where nothing is said.
    *
    * @param values all quantities of the first point, then those of the next
    * @param quantities how many there are
+   * @param others found by {@link #at}
    */
-  double[] atNodes(double[] values, int quantities) {
-    double[] result = new double[quantities * mesh.nodes()];
-    double[] sums = new double[quantities];
-    for (int node = 0; node < mesh.nodes(); node++) {
-      int[] at = from[node];
-      double[] by = share[node];
-      Arrays.fill(sums, 0);
-      for (int i = 0; i < at.length; i++) {
-        int first = quantities * at[i];
-        double share = by[i];
-        for (int q = 0; q < quantities; q++) {
-          sums[q] += share * values[first + q];
-        }
-      }
-      System.arraycopy(sums, 0, result, quantities * node, quantities);
-    }
+  double[] told(double[] values, int quantities, Told others) {
+    double[] result = new double[quantities * (mesh.nodes() + others.nodes().length)];
+    nodes.tell(values, quantities, result, 0);
+    others.tell(values, quantities, result, mesh.nodes());
     return result;
   }
 
-  private void shares() {
-    int[] seen = new int[mesh.triangles()];
-    int[] patch = new int[mesh.triangles()];
-    double[][] normal = new double[TERMS][TERMS + 1];
-    double[] dx = new double[samples];
-    double[] dy = new double[samples];
-    double[] weights = new double[samples];
-    for (int node = 0; node < mesh.nodes(); node++) {
-      int count = samples * patch(node, seen, patch);
-      int[] at = new int[count];
-      double[] by = new double[count];
-      from[node] = at;
-      share[node] = by;
-      if (count == 0) {
-        continue;
+  /** Nodes that are told anything, from left to right, to find those near a place. */
+  private final class NodesByX {
+
+    private final int[] nodes;
+    private final double[] x;
+
+    NodesByX() {
+      nodes =
+          IntStream.range(0, mesh.nodes())
+              .filter(i -> start[i] < start[i + 1])
+              .boxed()
+              .sorted((a, b) -> Double.compare(mesh.x(a), mesh.x(b)))
+              .mapToInt(Integer::intValue)
+              .toArray();
+      x = Arrays.stream(nodes).mapToDouble(mesh::x).toArray();
+    }
+
+    int[] nearest(List<Point> places) {
+      return places.stream().mapToInt(this::nearest).toArray();
+    }
+
+    private int nearest(Point p) {
+      int found = Arrays.binarySearch(x, p.x());
+      int right = found < 0 ? -found - 1 : found;
+      int left = right - 1;
+      int best = nodes[Math.min(right, nodes.length - 1)];
+      double least = mesh.distance(best, p);
+      while (left >= 0 && p.x() - x[left] < least || right < x.length && x[right] - p.x() < least) {
+        for (int i : new int[] {left, right}) {
+          if (i >= 0 && i < x.length && mesh.distance(nodes[i], p) < least) {
+            best = nodes[i];
+            least = mesh.distance(best, p);
+          }
+        }
+        left--;
+        right++;
       }
+      return best;
+    }
+  }
+
+  /** Lays quadratics; its arrays serve one place after another. */
+  private final class Fits {
+
+    private final int[] seen = new int[mesh.triangles()];
+    private final int[] patch = new int[mesh.triangles()];
+    private final double[][] normal = new double[TERMS][TERMS + 1];
+    private final double[] term = new double[TERMS];
+    private double[] dx = new double[samples];
+    private double[] dy = new double[samples];
+    private double[] weights = new double[samples];
+    private int mark;
+
+    /**
+     * How places are told.
+     *
+     * @param near the nodes about which the triangles lie
+     * @param places where they are, if not at those nodes
+     */
+    Told at(int[] near, List<Point> places) {
+      int[][] from = new int[near.length][];
+      double[][] share = new double[near.length][];
+      for (int i = 0; i < near.length; i++) {
+        int count = samples * patch(near[i]);
+        from[i] = new int[count];
+        share[i] = new double[count];
+        if (count > 0) {
+          boolean node = places.isEmpty();
+          double x = node ? mesh.x(near[i]) : places.get(i).x();
+          double y = node ? mesh.y(near[i]) : places.get(i).y();
+          lay(x, y, from[i], share[i]);
+        }
+      }
+      return new Told(near, from, share);
+    }
+
+    private void lay(double x, double y, int[] at, double[] by) {
+      int count = at.length;
       if (count > dx.length) {
         dx = new double[2 * count];
         dy = new double[2 * count];
@@ -128,8 +215,8 @@ final class NodalRecovery {
       double most = 0;
       for (int i = 0; i < count; i++) {
         at[i] = samples * patch[i / samples] + i % samples;
-        dx[i] = px[at[i]] - mesh.x(node);
-        dy[i] = py[at[i]] - mesh.y(node);
+        dx[i] = px[at[i]] - x;
+        dy[i] = py[at[i]] - y;
         most = Math.max(most, dx[i] * dx[i] + dy[i] * dy[i]);
       }
       double scale = 1 / Math.sqrt(most);
@@ -142,7 +229,7 @@ final class NodalRecovery {
         double square = dx[i] * dx[i] + dy[i] * dy[i];
         // What lies nearer counts more.
         weights[i] = 1 / ((0.03 + square) * (0.03 + square));
-        add(normal, dx[i], dy[i], weights[i]);
+        add(dx[i], dy[i], weights[i]);
       }
       int terms = count >= 2 * TERMS ? TERMS : count >= 6 ? 3 : 1;
       for (int i = 1; i < TERMS; i++) {
@@ -150,7 +237,7 @@ final class NodalRecovery {
           normal[i][j] = normal[j][i];
         }
       }
-      // The value at the node itself is the constant term: what a sample adds to it is the first
+      // The value at the place itself is the constant term: what a sample adds to it is the first
       // row of the inverse times the sample's terms.
       normal[0][TERMS] = 1;
       solve(normal, terms);
@@ -163,31 +250,52 @@ final class NodalRecovery {
         by[i] = weights[i] * sum;
       }
     }
-  }
 
-  private int patch(int node, int[] seen, int[] patch) {
-    int n = 0;
-    int mark = node + 1;
-    int zone = zone(node);
-    for (int i = start[node]; i < start[node + 1]; i++) {
-      if (seen[about[i]] != mark && isIn(zone, about[i])) {
-        seen[about[i]] = mark;
-        patch[n++] = about[i];
+    /** Puts the triangles about a node and about its neighbours down, and tells how many. */
+    private int patch(int node) {
+      int n = 0;
+      mark++;
+      int zone = zone(node);
+      for (int i = start[node]; i < start[node + 1]; i++) {
+        if (seen[about[i]] != mark && isIn(zone, about[i])) {
+          seen[about[i]] = mark;
+          patch[n++] = about[i];
+        }
       }
-    }
-    int first = n;
-    for (int k = 0; k < first; k++) {
-      for (int c = 0; c < 3; c++) {
-        int near = mesh.corner(patch[k], c);
-        for (int i = start[near]; i < start[near + 1]; i++) {
-          if (seen[about[i]] != mark && isIn(zone, about[i])) {
-            seen[about[i]] = mark;
-            patch[n++] = about[i];
+      int first = n;
+      for (int k = 0; k < first; k++) {
+        for (int c = 0; c < 3; c++) {
+          int near = mesh.corner(patch[k], c);
+          for (int i = start[near]; i < start[near + 1]; i++) {
+            if (seen[about[i]] != mark && isIn(zone, about[i])) {
+              seen[about[i]] = mark;
+              patch[n++] = about[i];
+            }
           }
         }
       }
+      return n;
     }
-    return n;
+
+    private void terms(double dx, double dy) {
+      term[0] = 1;
+      term[1] = dx;
+      term[2] = dy;
+      term[3] = dx * dx;
+      term[4] = dx * dy;
+      term[5] = dy * dy;
+    }
+
+    private void add(double dx, double dy, double weight) {
+      terms(dx, dy);
+      for (int i = 0; i < TERMS; i++) {
+        double[] row = normal[i];
+        double weighted = weight * term[i];
+        for (int j = i; j < TERMS; j++) {
+          row[j] += weighted * term[j];
+        }
+      }
+    }
   }
 
   private boolean isIn(int zone, int triangle) {
@@ -201,26 +309,6 @@ final class NodalRecovery {
       zone = Math.min(zone, zones[about[i]]);
     }
     return zone;
-  }
-
-  private void terms(double dx, double dy) {
-    term[0] = 1;
-    term[1] = dx;
-    term[2] = dy;
-    term[3] = dx * dx;
-    term[4] = dx * dy;
-    term[5] = dy * dy;
-  }
-
-  private void add(double[][] normal, double dx, double dy, double weight) {
-    terms(dx, dy);
-    for (int i = 0; i < TERMS; i++) {
-      double[] row = normal[i];
-      double weighted = weight * term[i];
-      for (int j = i; j < TERMS; j++) {
-        row[j] += weighted * term[j];
-      }
-    }
   }
 
   /** Gauss and Jordan with pivots on the diagonal: the matrix is positive definite. */

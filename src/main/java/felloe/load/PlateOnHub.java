@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.mesh.PlateMesh;
 import java.util.ArrayList;
@@ -35,12 +36,20 @@ final class PlateOnHub {
 
   private final double[] areas;
 
+  /** The nearest edges of the nodes. */
   private final EdgeNearest edge;
+
   private final Optional<EdgeTwist> twist;
 
   private final Region region;
   private final JudgingBook book = JudgingBook.builtIn();
-  private final BitSet judged;
+  private final JudgedPlaces judged;
+
+  /** How the places beside what is rigid or sharp are told. */
+  private final NodalRecovery.Told beside;
+
+  /** The zones of nodes and those places. */
+  private final int[] zone;
 
   /**
    * Builds.
@@ -64,10 +73,12 @@ final class PlateOnHub {
     bending = new BendingModel(on, zones);
     areas = LoadSpread.areas(mesh);
     edge = EdgeNearest.of(mesh, region);
+    judged = JudgedPlaces.of(mesh, region, section, support, book, edge);
+    beside = on.at(judged.beside());
+    zone = zones.places(beside);
     twist = twist();
     membrane = flat.join();
     stiffer = 1;
-    judged = JudgedPlaces.of(mesh, region, section, support, book, edge.off());
     refuseLoose();
   }
 
@@ -81,15 +92,17 @@ final class PlateOnHub {
     edge = like.edge;
     held = held();
     zones = SectionZones.of(mesh, section);
-    twist = twist();
     HeldMesh on = like.bending.on().asking(held.face());
+    judged = JudgedPlaces.of(mesh, region, section, support, book, edge);
+    beside = on.at(judged.beside());
+    zone = zones.places(beside);
+    twist = twist();
     bending = new BendingModel(on, zones);
     OptionalDouble multiple =
         zones.even() ? section.a().multipleOf(like.section.a()) : OptionalDouble.empty();
     boolean shared = like.membrane == null || multiple.isPresent();
     membrane = shared ? like.membrane : new MembraneModel(like.membrane.on(), zones);
     stiffer = shared ? like.stiffer * multiple.orElse(1) : 1;
-    judged = JudgedPlaces.of(mesh, region, section, support, book, edge.off());
     refuseLoose();
   }
 
@@ -110,13 +123,12 @@ final class PlateOnHub {
     if (section.edgeRows().isEmpty() || section.strength().plies() > 0) {
       return Optional.empty();
     }
-    int[] zone = zones.nodes();
+    EdgeNearest all = edge.and(judged.beside(), region);
     return Optional.of(
         new EdgeTwist(
-            mesh,
-            edge,
+            all,
             section.edgeLayer(),
-            node -> support.holds(edge.at()[node]) || (zone.length > 0 && zone[node] > 0)));
+            place -> support.holds(all.at()[place]) || (zone.length > 0 && zone[place] > 0)));
   }
 
   private void refuseLoose() {
@@ -182,7 +194,7 @@ final class PlateOnHub {
       }
     }
     List<BendingModel.Bent> told =
-        bending.bent(Arrays.copyOf(bent, cases), Arrays.copyOf(given, cases), work);
+        bending.bent(Arrays.copyOf(bent, cases), Arrays.copyOf(given, cases), work, beside);
     twist.ifPresent(faces -> told.forEach(one -> faces.correct(one.curvatures())));
     return told;
   }
@@ -212,12 +224,12 @@ final class PlateOnHub {
             .toArray();
     double[][] moves = new double[cases.size()][3 * mesh.nodes()];
     double[][] forces = new double[cases.size()][3 * mesh.nodes()];
-    double[][] strains = new double[told][3 * mesh.nodes()];
+    double[][] strains = new double[told][3 * places()];
     if (flat.length > 0) {
       double[][] solved =
           membrane.solve(IntStream.of(flat).mapToObj(c -> along[c]).toArray(double[][]::new));
       int asked = (int) IntStream.of(flat).filter(c -> c < told).count();
-      double[][] strained = membrane.strains(Arrays.copyOf(solved, asked));
+      double[][] strained = membrane.strains(Arrays.copyOf(solved, asked), beside);
       for (int i = 0; i < flat.length; i++) {
         forces[flat[i]] = membrane.reactions(solved[i]);
         moves[flat[i]] = softer(solved[i]);
@@ -234,7 +246,7 @@ final class PlateOnHub {
   }
 
   private double[] uses(LoadCase load, double[] e, double[] k) {
-    double[] uses = new double[mesh.nodes()];
+    double[] uses = new double[places()];
     for (int i = 0; i < uses.length; i++) {
       int n = 3 * i;
       uses[i] =
@@ -245,9 +257,18 @@ final class PlateOnHub {
     return uses;
   }
 
-  private boolean near(LoadCase load, int node) {
+  /** Nodes, and places beside what is rigid or sharp. */
+  private int places() {
+    return mesh.nodes() + judged.beside().size();
+  }
+
+  private Point place(int number) {
+    return CaseField.place(mesh, judged.beside(), number);
+  }
+
+  private boolean near(LoadCase load, int place) {
     return load.patch() == 0
-        && load.forces().stream().anyMatch(f -> mesh.distance(node, f.at()) < nearForce());
+        && load.forces().stream().anyMatch(f -> place(place).distance(f.at()) < nearForce());
   }
 
   private double nearForce() {
@@ -258,7 +279,9 @@ final class PlateOnHub {
       Movement movement, double[] bent, double[] moved, double[] flat, BendingModel.Bent told) {
     LoadCase load = movement.load();
     double[] k = told.curvatures();
-    double[] e = zones.stretched(flat, k);
+    double[] e = zones.stretched(flat, k, zone);
+    BitSet counts = (BitSet) judged.nodes().clone();
+    counts.set(mesh.nodes(), places());
     double[] uses = uses(load, e, k);
     double[] deflections = new double[mesh.nodes()];
     double[] slides = new double[mesh.nodes()];
@@ -274,7 +297,9 @@ final class PlateOnHub {
         peakMove = move;
         peak = i;
       }
-      if (judged.get(i) && (!judged.get(worst) || uses[i] > uses[worst])) {
+    }
+    for (int i = 0; i < places(); i++) {
+      if (counts.get(i) && (!counts.get(worst) || uses[i] > uses[worst])) {
         worst = i;
       }
     }
@@ -283,6 +308,7 @@ final class PlateOnHub {
         load,
         deflections,
         slides,
+        judged.beside(),
         e,
         k,
         uses,
@@ -290,11 +316,11 @@ final class PlateOnHub {
         peakMove,
         mesh.point(peak),
         section.strength().worst(e[n], e[n + 1], e[n + 2], k[n], k[n + 1], k[n + 2]),
-        mesh.point(worst),
+        place(worst),
         movement.bolts(),
         HubReaction.balancing(load),
         told.shearShare(),
-        judged);
+        counts);
   }
 
   /** How far the patch of a force moves along it, mm. */

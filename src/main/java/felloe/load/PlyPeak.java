@@ -28,7 +28,7 @@ public record PlyPeak(int ply, double use, Point at) {
     double[] k = field.curvatures();
     int worst = 0;
     double most = 0;
-    for (int i = 0; i < result.mesh().nodes(); i++) {
+    for (int i = 0; i < field.uses().length; i++) {
       int n = 3 * i;
       // Beside a point force nothing is told.
       if (field.uses()[i] > 0 && field.judged().get(i)) {
@@ -39,6 +39,6 @@ public record PlyPeak(int ply, double use, Point at) {
         }
       }
     }
-    return new PlyPeak(ply, most, result.mesh().point(worst));
+    return new PlyPeak(ply, most, field.place(result.mesh(), worst));
   }
 }

@@ -7,6 +7,7 @@ import felloe.plate.Face;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A plate's stiffness over a mesh: zone 0 is the bare plate, each other one has layers glued on.
@@ -142,15 +143,18 @@ final class SectionZones {
     return zones.get(even() ? 0 : triangles[triangle]).d.square(x, y, shear);
   }
 
-  /** Strains of the middle plane with what bending adds where layers are not the same. */
-  double[] stretched(double[] strains, double[] curvatures) {
+  /**
+   * Strains of the middle plane with what bending adds where layers are not the same.
+   *
+   * @param places the zone of each place, three strains and curvatures each
+   */
+  double[] stretched(double[] strains, double[] curvatures, int[] places) {
     if (even()) {
       return strains;
     }
-    int[] nodes = nodes();
     double[] all = strains.clone();
-    for (int n = 0; n < nodes.length; n++) {
-      double[][] stretch = zones.get(nodes[n]).stretch;
+    for (int n = 0; n < places.length; n++) {
+      double[][] stretch = zones.get(places[n]).stretch;
       for (int i = 0; i < 3; i++) {
         for (int k = 0; k < 3; k++) {
           all[3 * n + i] += stretch[i][k] * curvatures[3 * n + k];
@@ -161,10 +165,23 @@ final class SectionZones {
   }
 
   /**
+   * The zone of each node and then of other places, as it is at the nodes nearest to them; empty
+   * where all are bare.
+   */
+  int[] places(NodalRecovery.Told others) {
+    int[] nodes = nodes();
+    return even()
+        ? nodes
+        : IntStream.concat(
+                Arrays.stream(nodes), Arrays.stream(others.nodes()).map(node -> nodes[node]))
+            .toArray();
+  }
+
+  /**
    * The zone of each node: that of a layer only where all about it has that layer; empty where all
    * are bare.
    */
-  int[] nodes() {
+  private int[] nodes() {
     if (even()) {
       return new int[0];
     }

@@ -85,7 +85,11 @@ public final class LoadMaps {
             "Use of the material under {} times the load; it fails at 100 %",
             Quantity.brief(one.factor(), 2, "")),
         "%",
-        new NodalField(x, y, corners, Arrays.stream(field.uses()).map(u -> u * percent).toArray()),
+        new NodalField(
+            x,
+            y,
+            corners,
+            Arrays.stream(field.uses(), 0, x.length).map(u -> u * percent).toArray()),
         field.worstAt(),
         Quantity.fixed(percent * field.worst().use(), 0, "%").text(),
         OptionalDouble.of(100));

@@ -62,7 +62,7 @@ class EdgeTwistTest {
     double[] twists = model.curvatures(model.solve(load));
     double[] faces = twists.clone();
     double layer = ALUMINIUM.edgeLayer();
-    new EdgeTwist(mesh, EdgeNearest.of(mesh, strip), layer, node -> false).correct(faces);
+    new EdgeTwist(EdgeNearest.of(mesh, strip), layer, node -> false).correct(faces);
     double middle = twists[3 * mesh.nearest(new Point(150, 0)) + 2];
     double lowest = 0;
     for (int i = 0; i < mesh.nodes(); i++) {

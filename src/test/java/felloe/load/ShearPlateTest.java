@@ -293,7 +293,7 @@ class ShearPlateTest {
         .solve(List.of(load)).get(0).bolts().stream().map(CaseField.BoltForce::tension).toList();
   }
 
-  private static void needCalculix() {
+  static void needCalculix() {
     if (!ShellOracle.installed()) {
       assertTrue(!"true".equals(System.getenv("CI")), "ccx must be on the PATH where CI=true");
       System.err.println("ccx is not on the PATH: plates were not held against CalculiX");

@@ -96,6 +96,17 @@ final class ShellOracle {
     return solve(load, fast, new BitSet());
   }
 
+  /** Solves one case of a plate that is held fast under heads, and by nothing else. */
+  Answer solve(LoadCase load, List<Support.Bolt> heads) throws IOException, InterruptedException {
+    BitSet fast = new BitSet();
+    for (int i = 0; i < mesh.points(); i++) {
+      int point = i;
+      fast.set(
+          i, heads.stream().anyMatch(b -> mesh.distance(point, b.at()) <= b.head() / 2 + 1e-6));
+    }
+    return solve(load, fast, new BitSet());
+  }
+
   /**
    * Solves one case of a plate on screws, with a face behind that pushes and does not pull: points
    * of the face are held where they would sink in, and let go where they would be pulled, until
