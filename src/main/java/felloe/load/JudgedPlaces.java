@@ -15,9 +15,9 @@ import java.util.List;
  * no bound, and of laminates nearer to an edge than the point-stress criterion looks.
  *
  * <p>Stresses are highest right where judging begins, and beside a head they fall by a tenth within
- * a millimetre. Nodes stand there only by chance: from the nearest ones alone a laminate was told 3
- * to 4 percent less used than it is. So they are joined by places on the rings about what is rigid
- * or sharp.
+ * a millimetre. Nodes stand there only by chance: from the nearest ones alone laminates were told 2
+ * to 7 percent less used than they are. So they are joined by places on the rings about what is
+ * rigid or sharp.
  *
  * @param nodes the nodes
  * @param beside places on those rings
