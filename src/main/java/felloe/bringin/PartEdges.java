@@ -58,6 +58,9 @@ final class PartEdges {
    */
   private static final double MATTERS = 0.3;
 
+  /** By how much the scale of what belongs to one stretch is changed where a chain goes astray. */
+  private static final double[] OTHERWISE = {0.6, 1.6, 2.5};
+
   /** A place that differs more from its neighbours is none of the edge, mm. */
   private static final double APART = 0.35;
 
@@ -165,16 +168,24 @@ final class PartEdges {
     }
     // Either may be the better one: a place that is astray can lead both ways of cutting astray.
     List<EdgeChain> tried = new ArrayList<>();
-    for (EdgeChain begin : begun) {
-      tried.add(settled(begin));
-      EdgeChain uncut = ChainShape.uncut(begin);
-      if (uncut != begin) {
-        tried.add(settled(uncut));
-      }
-    }
+    begun.forEach(begin -> tried.addAll(bothWays(begin)));
     EdgeChain best = best(tried, points);
+    if (held(best, points).astray().isPresent()) {
+      // Cut otherwise, finer and more coarsely, one of them may hold to all that was seen.
+      for (double other : OTHERWISE) {
+        StretchesJoined.of(points, EdgeStretches.of(points, other * spread), other * spread)
+            .map(chain -> circled(measured(chain, REACHES[0])))
+            .ifPresent(begin -> tried.addAll(bothWays(begin)));
+      }
+      best = best(tried, points);
+    }
     EdgeChain round = circled(best);
     return Optional.of(round.round() && !best.round() ? measured(round, REACHES[2]) : best);
+  }
+
+  private List<EdgeChain> bothWays(EdgeChain begin) {
+    EdgeChain uncut = ChainShape.uncut(begin);
+    return uncut == begin ? List.of(settled(begin)) : List.of(settled(begin), settled(uncut));
   }
 
   private EdgeChain best(List<EdgeChain> chains, List<Point> before) {
