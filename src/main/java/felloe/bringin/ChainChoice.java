@@ -4,6 +4,7 @@ import felloe.geometry.Point;
 import felloe.geometry.Segment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Of several chains of one edge the one that lies best on what was seen along all of them: along
@@ -18,6 +19,9 @@ final class ChainChoice {
   private static final double STRETCH = 20;
 
   private static final double FAR = 64;
+
+  /** The same of what was seen before no farther off than the wall is wide. */
+  private static final double MISLED = 8;
 
   /** Between places of the edge as it was seen before, mm. */
   private static final double APART = 1;
@@ -34,9 +38,15 @@ final class ChainChoice {
    * @param seen along each of them
    * @param before the edge, a place each millimetre, as it was seen before there was a chain
    * @param far what lies farther off than this is none of a chain, mm
+   * @param wall how wide the wall may look at a place, mm: before there was a chain, a bend was
+   *     seen at its upper edge, its foot, or between
    */
   static EdgeChain of(
-      List<EdgeChain> chains, List<List<EdgeChain.Measured>> seen, List<Point> before, double far) {
+      List<EdgeChain> chains,
+      List<List<EdgeChain.Measured>> seen,
+      List<Point> before,
+      double far,
+      ToDoubleFunction<Point> wall) {
     List<Weighed> places = new ArrayList<>();
     for (int i = 0; i < chains.size(); i++) {
       EdgeChain chain = chains.get(i);
@@ -61,7 +71,8 @@ final class ChainChoice {
         cost += Math.min(FAR, off * off) * place.along();
       }
       for (Point p : before) {
-        cost += off(segments, p) > far ? FAR : 0;
+        double off = off(segments, p);
+        cost += off > far + wall.applyAsDouble(p) ? FAR : off > far ? MISLED : 0;
       }
       // What a chain has where no edge is costs as much as what it leaves out.
       for (Point p : chain.places()) {

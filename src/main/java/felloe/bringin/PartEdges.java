@@ -168,14 +168,14 @@ final class PartEdges {
     }
     // Either may be the better one: a place that is astray can lead both ways of cutting astray.
     List<EdgeChain> tried = new ArrayList<>();
-    begun.forEach(begin -> tried.addAll(bothWays(begin)));
+    begun.forEach(begin -> tried.addAll(settledWays(begin)));
     EdgeChain best = best(tried, points);
     if (held(best, points).astray().isPresent()) {
       // Cut otherwise, finer and more coarsely, one of them may hold to all that was seen.
       for (double other : OTHERWISE) {
         StretchesJoined.of(points, EdgeStretches.of(points, other * spread), other * spread)
             .map(chain -> circled(measured(chain, REACHES[0])))
-            .ifPresent(begin -> tried.addAll(bothWays(begin)));
+            .ifPresent(begin -> tried.addAll(settledWays(begin)));
       }
       best = best(tried, points);
     }
@@ -183,14 +183,32 @@ final class PartEdges {
     return Optional.of(round.round() && !best.round() ? measured(round, REACHES[2]) : best);
   }
 
-  private List<EdgeChain> bothWays(EdgeChain begin) {
+  /** How wide the wall under a place looks at most, mm. */
+  private double wall(Point p) {
+    double[] at = camera.stands();
+    return p.distance(new Point(at[0], at[1])) * thickness / at[2];
+  }
+
+  /**
+   * Settled, as it is and with arcs for lines that cut corners; and as it was cut, since looking
+   * whether corners are round can lose one that is.
+   */
+  private List<EdgeChain> settledWays(EdgeChain begin) {
     EdgeChain uncut = ChainShape.uncut(begin);
-    return uncut == begin ? List.of(settled(begin)) : List.of(settled(begin), settled(uncut));
+    List<EdgeChain> ways = new ArrayList<>(List.of(settled(begin), measured(begin, REACHES[2])));
+    if (uncut != begin) {
+      ways.add(settled(uncut));
+    }
+    return ways;
   }
 
   private EdgeChain best(List<EdgeChain> chains, List<Point> before) {
     return ChainChoice.of(
-        chains, chains.stream().map(c -> edge(c, REACHES[0])).toList(), before, OFF_CHAIN);
+        chains,
+        chains.stream().map(c -> edge(c, REACHES[0])).toList(),
+        before,
+        OFF_CHAIN,
+        this::wall);
   }
 
   /** With its corners as the photo has them. */

@@ -63,7 +63,7 @@ class ChainChoiceTest {
 
   private static EdgeChain chosen(EdgeChain truth, List<EdgeChain> chains) {
     List<List<EdgeChain.Measured>> seen = chains.stream().map(c -> seen(c, truth)).toList();
-    return ChainChoice.of(chains, seen, truth.places(), 0.6);
+    return ChainChoice.of(chains, seen, truth.places(), 0.6, p -> 0);
   }
 
   @Test
