@@ -234,8 +234,7 @@ public record LoadStudy(
   }
 
   private List<Fineness.Spot> spots(LoadResult last, double edge) {
-    WorstSpots spots = new WorstSpots(region, section);
-    return last.cases().stream().flatMap(c -> spots.about(c.worstAt(), edge).stream()).toList();
+    return new WorstSpots(region, section).about(last, edge);
   }
 
   private List<Point> points() {
