@@ -43,7 +43,13 @@ final class HoleFit {
   private static final double WALL_HELD = 1e-3;
 
   /** So many of them, the lowest by then, are followed to the end. */
-  private static final int FOLLOWED = 2;
+  private static final int FOLLOWED = 4;
+
+  /** A step to the bottom is halved so far. */
+  private static final double LEAST_SHARE = 0.1;
+
+  /** From a bottom so far to each side another one is looked for, mm. */
+  private static final double RIDGE = 0.25;
 
   /** Steps to the bottom at most, and steps along each figure. */
   private static final int MOST_ROUNDS = 8;
@@ -185,6 +191,12 @@ final class HoleFit {
             .map(start -> sunk(patch, start, perMm))
             .min(Comparator.comparingDouble(Start::off))
             .orElseThrow();
+    // A smaller hole farther to one side, with its wall otherwise shaded, looks nearly alike: what
+    // lies beyond such a ridge is looked for from there.
+    for (Start beyond : best.beyond(way)) {
+      Start lowest = sunk(patch, stepped(patch, beyond, NARROW, NARROW / 2, perMm), perMm);
+      best = lowest.off() < best.off() ? lowest : best;
+    }
     return told(patch, best, perMm);
   }
 
@@ -192,6 +204,17 @@ final class HoleFit {
   private record Start(Point c, double r, double off) {
     Start moved(double[] by, double factor) {
       return new Start(c.plus(new Point(by[0], by[1]), factor), r + factor * by[2], Double.NaN);
+    }
+
+    /** To both sides along the wall, wider and narrower. */
+    List<Start> beyond(Point way) {
+      List<Start> all = new ArrayList<>();
+      for (double aside : new double[] {-RIDGE, RIDGE}) {
+        for (double wider : new double[] {-RIDGE, RIDGE}) {
+          all.add(new Start(c.plus(way, aside), Math.max(LEAST_RADIUS, r + wider), off));
+        }
+      }
+      return all;
     }
 
     boolean beside(Start other) {
@@ -246,12 +269,17 @@ final class HoleFit {
       if (far > WIDE) {
         return stepped(patch, at, NARROW, CLOSE, perMm);
       }
-      Start next = at.moved(move, 1);
-      double off = off(patch, next.c(), next.r(), perMm);
-      if (off >= at.off()) {
-        return at;
+      // In a valley that bends, the whole step may lead up its side.
+      Start next = null;
+      for (double share = 1; share > LEAST_SHARE && next == null; share /= 2) {
+        Start tried = at.moved(move, share);
+        double off = off(patch, tried, perMm);
+        next = off < at.off() ? new Start(tried.c(), tried.r(), off) : null;
       }
-      at = new Start(next.c(), next.r(), off);
+      if (next == null) {
+        return far < CLOSE ? at : stepped(patch, at, NARROW, CLOSE, perMm);
+      }
+      at = next;
       if (far < CLOSE) {
         return at;
       }

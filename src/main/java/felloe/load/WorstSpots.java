@@ -74,10 +74,10 @@ record WorstSpots(Region region, PlateSection section) {
     double most = last.worst().worst().use();
     List<Fineness.Spot> spots = new ArrayList<>();
     for (CaseField field : last.cases()) {
-      if (field.worst().use() >= LoadStudy.MATTERS * most) {
-        for (Point peak : peaks(field, last.mesh(), edge)) {
-          spots.addAll(about(peak, edge));
-        }
+      boolean matters = field.worst().use() >= LoadStudy.MATTERS * most;
+      List<Point> peaks = matters ? peaks(field, last.mesh(), edge) : List.of(field.worstAt());
+      for (Point peak : peaks) {
+        spots.addAll(about(peak, edge));
       }
     }
     return spots;
