@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class HoleFitTest {
 
-  private static final int SIZE = 160;
+  private static final int SIZE = 96;
   private static final double BLUR = 1;
   private static final double THICKNESS = 8;
   private static final double HEIGHT = 1000;
