@@ -137,13 +137,23 @@ final class FrameFit {
       moved[i] += Camera.step(i);
       slope[i] = (new Camera(base, moved).stands()[2] - here) / Camera.step(i);
     }
+    return Math.sqrt(variance(slope));
+  }
+
+  /**
+   * How surely what follows from the camera is told.
+   *
+   * @param slope by which it changes with each number of the camera
+   * @return its variance
+   */
+  double variance(double[] slope) {
     double variance = 0;
     for (int i = 0; i < slope.length; i++) {
       for (int j = 0; j < slope.length; j++) {
         variance += slope[i] * covariance[i][j] * slope[j];
       }
     }
-    return Math.sqrt(variance * PhotoAccuracy.TOGETHER);
+    return variance * PhotoAccuracy.TOGETHER;
   }
 
   /** Whether the camera tells a lens that the marks deny: a photo that was cut, or enlarged. */
@@ -259,11 +269,6 @@ final class FrameFit {
     }
     double[] at = camera().stands();
     return Math.atan2(middle.distance(new Point(at[0], at[1])), at[2]);
-  }
-
-  /** Variances and covariances of the numbers of camera and sheets. */
-  double[][] covariance() {
-    return covariance;
   }
 
   double[] numbers() {

@@ -185,8 +185,7 @@ final class PartEdges {
 
   /** How wide the wall under a place looks at most, mm. */
   private double wall(Point p) {
-    double[] at = camera.stands();
-    return p.distance(new Point(at[0], at[1])) * thickness / at[2];
+    return p.distance(row.foot(p));
   }
 
   /**

@@ -57,7 +57,6 @@ final class PhotoAccuracy {
   private double bound(Point a, Point b, double aside, double edges) {
     Point along = b.minus(a).unit();
     double length = a.distance(b);
-    double[][] covariance = fit.covariance();
     double[] slope = new double[Camera.NUMBERS];
     for (int i = 0; i < slope.length; i++) {
       double h = Camera.step(i);
@@ -66,17 +65,11 @@ final class PhotoAccuracy {
       Camera other = new Camera(fit.base(), moved);
       slope[i] = along.dot(shift(other, b).minus(shift(other, a))) / h;
     }
-    double variance = 0;
-    for (int i = 0; i < slope.length; i++) {
-      for (int j = 0; j < slope.length; j++) {
-        variance += slope[i] * covariance[i][j] * slope[j];
-      }
-    }
     double high = fit.camera().stands()[2] - thickness;
     double bar = BAR * length;
     double rise = THICKNESS * length / high;
     return TWO_SIDED
-        * Math.sqrt(variance * TOGETHER + aside * aside + edges * edges + bar * bar + rise * rise);
+        * Math.sqrt(fit.variance(slope) + aside * aside + edges * edges + bar * bar + rise * rise);
   }
 
   /** The 95 % bound of the scale between two places, share: paper, thickness and camera alone. */

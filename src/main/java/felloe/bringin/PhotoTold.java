@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param sheets that they lie on
  * @param perMm pixels to a millimetre on the part, the fewest
  * @param residual what is left across the sides of the marks when camera and sheets are fitted,
- *     root mean square, pixels
+ *     standard deviation, pixels
  * @param oblique how far the camera looked from straight down, degrees
  * @param height of the camera over the paper, mm, as the marks tell it
  * @param heightBound its 95 % bound, mm

@@ -15,6 +15,7 @@ import java.awt.image.RescaleOp;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
@@ -117,6 +118,44 @@ class PhotoPartTest {
     BadInput told = assertThrows(BadInput.class, () -> BringIn.photo(jpeg, "wheel.jpg", none));
     assertEquals(3, told.problems().size());
     assertTrue(told.lines().toString().contains("--thickness 9"));
+  }
+
+  @Test
+  void aCameraHeightThatTheMarksDenyIsRefused() throws IOException {
+    byte[] bytes = saved(photo);
+    BringIn.Wish wish =
+        new BringIn.Wish(
+            Sizing.OWN,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.of(scene.thickness),
+            OptionalDouble.of(300),
+            Brought.ASKED);
+    BadInput told = assertThrows(BadInput.class, () -> BringIn.photo(bytes, "wheel.jpg", wish));
+    assertTrue(told.getMessage().contains("is not how high the camera stood"), told.getMessage());
+    assertTrue(told.getMessage().contains("leave out --camera-height"), told.getMessage());
+  }
+
+  @Test
+  void aDrawingHasNeitherThicknessNorCamera() {
+    BringIn.Wish wish =
+        new BringIn.Wish(
+            Sizing.OWN,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.of(9),
+            OptionalDouble.of(950),
+            Brought.ASKED);
+    BadInput told =
+        assertThrows(
+            BadInput.class,
+            () ->
+                BringIn.of(
+                    Brought.svg("<circle r='9'/>").getBytes(StandardCharsets.UTF_8),
+                    "a.svg",
+                    wish));
+    assertEquals(2, told.problems().size());
+    assertTrue(told.lines().toString().contains("leave out --camera-height"));
   }
 
   @Test
