@@ -74,16 +74,34 @@ final class PhotoPart {
     List<List<Point>> lines = found.lines();
     List<Optional<EdgeChain>> edges =
         PartEdges.of(light, fit.camera(), thickness, fit.blur(), lines);
+    List<TracedEdge> traced = new ArrayList<>();
+    List<List<Point>> spots = new ArrayList<>();
     for (int i = 0; i < edges.size(); i++) {
       List<Point> line = lines.get(i);
-      boolean small = Math.abs(EdgeTrace.area(line)) < SPOT;
-      Optional<EdgeChain> edge = edges.get(i).filter(this::closes);
-      if (edge.isPresent() && edge.get().found() >= LOST) {
-        take(edge.get());
-      } else if (small && i > 0) {
-        doubt(line);
+      Optional<EdgeChain> edge = edges.get(i).filter(e -> e.found() >= LOST).filter(this::closes);
+      if (edge.isPresent()) {
+        traced.add(new TracedEdge(line, edge.get()));
       } else {
-        throw lost(line);
+        refuseLost(line, i == 0);
+        spots.add(line);
+      }
+    }
+    List<TracedEdge> kept = new ArrayList<>();
+    for (TracedEdge one : traced) {
+      if (one.strays(traced)) {
+        refuseLost(one.line(), false);
+        spots.add(one.line());
+      } else {
+        kept.add(one);
+        take(one.edge());
+      }
+    }
+    for (List<Point> line : spots) {
+      Point middle = middle(line);
+      // What lies in an opening, as on its wall, is no hole of the part.
+      if (kept.stream().skip(1).noneMatch(opening -> opening.contour().contains(middle))) {
+        double radius = Math.sqrt(Math.abs(EdgeTrace.area(line)) / Math.PI);
+        doubtful.add(new FaceSpots.Spot(middle, radius));
       }
     }
     lookAgain();
@@ -175,13 +193,19 @@ final class PhotoPart {
         .noneMatch(p -> p.distance(hole.centre()) < hole.radius() + RIM);
   }
 
-  private void doubt(List<Point> line) {
+  private static Point middle(List<Point> line) {
     Point middle = Point.ORIGIN;
     for (Point p : line) {
       middle = middle.plus(p, 1.0 / line.size());
     }
-    double radius = Math.sqrt(Math.abs(EdgeTrace.area(line)) / Math.PI);
-    doubtful.add(new FaceSpots.Spot(middle, radius));
+    return middle;
+  }
+
+  /** An edge that was not found is refused, but for one of a spot. */
+  private void refuseLost(List<Point> line, boolean outer) {
+    if (outer || Math.abs(EdgeTrace.area(line)) >= SPOT) {
+      throw lost(line);
+    }
   }
 
   /** Where spots lie, the first few. */
