@@ -168,11 +168,10 @@ final class BlockFactor {
   }
 
   /**
-   * The unknowns under some loads, each with what it calls forth at the points that are eliminated
-   * last. All are solved together: most of the time goes into reading the factor.
+   * The unknowns under some loads, each with what it calls forth at those that are eliminated last.
+   * All are solved together: most of the time goes into reading the factor.
    *
-   * @param places numbers of unknowns, all of those points and free; none when nothing is called
-   *     forth
+   * @param places numbers of unknowns, all of those; none when nothing is called forth
    * @param answer gives, for what the load by itself makes of those unknowns, the loads there that
    *     come on top
    */
@@ -319,10 +318,10 @@ final class BlockFactor {
   }
 
   /**
-   * Unknowns that are eliminated last, under a unit load at one of them. All other unknowns are
-   * gone by then, so that only the last of the last front is asked.
+   * Unknowns that are eliminated last, under a unit load at one of them. All others are gone by
+   * then, so that only the last front is asked.
    *
-   * @param unknowns numbers of unknowns, all of the points that are eliminated last, and free
+   * @param unknowns numbers of unknowns, all of those that are eliminated last
    * @param loaded which of them is loaded
    */
   double[] amongLast(int[] unknowns, int loaded) {

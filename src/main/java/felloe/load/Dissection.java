@@ -3,6 +3,7 @@ package felloe.load;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Parts of points in which a sparse factor stays small: the plane is cut in two, both halves come
@@ -45,25 +46,10 @@ final class Dissection {
    *
    * @param start where the neighbours of each point start; one entry more than points
    * @param neighbours the neighbours of all points
-   * @param last points that are to be the root's own
    */
-  static List<Part> parts(double[] x, double[] y, int[] start, int[] neighbours, int[] last) {
+  static List<Part> parts(double[] x, double[] y, int[] start, int[] neighbours) {
     Dissection dissection = new Dissection(x, y, start, neighbours);
-    boolean[] kept = new boolean[x.length];
-    for (int p : last) {
-      kept[p] = true;
-    }
-    int[] rest = new int[x.length - last.length];
-    int n = 0;
-    for (int p = 0; p < x.length; p++) {
-      if (!kept[p]) {
-        rest[n++] = p;
-      }
-    }
-    int below = dissection.part(rest);
-    if (last.length > 0) {
-      dissection.parts.add(new Part(last.clone(), new int[] {below}));
-    }
+    dissection.part(IntStream.range(0, x.length).toArray());
     return dissection.parts;
   }
 

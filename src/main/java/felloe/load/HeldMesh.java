@@ -23,6 +23,7 @@ final class HeldMesh {
   private final PlateMesh mesh;
   private final BitSet held;
   private final int[] asked;
+  private final MeshOrder order;
   private final SparseSystem system;
   private final NodalRecovery recovery;
   private final int[] supported;
@@ -43,11 +44,13 @@ final class HeldMesh {
    * @param zones of the triangles, where not all are alike; 0 for bare ones
    */
   HeldMesh(PlateMesh mesh, BitSet held, int[] asked, int[] zones) {
-    this(mesh, (BitSet) held.clone(), asked.clone(), recovery(mesh, held, zones));
+    this(mesh, (BitSet) held.clone(), asked.clone(), order(mesh), recovery(mesh, held, zones));
   }
 
-  private HeldMesh(PlateMesh mesh, BitSet held, int[] asked, NodalRecovery recovery) {
+  private HeldMesh(
+      PlateMesh mesh, BitSet held, int[] asked, MeshOrder order, NodalRecovery recovery) {
     this.mesh = mesh;
+    this.order = order;
     this.held = held;
     this.asked = asked;
     this.recovery = recovery;
@@ -57,7 +60,9 @@ final class HeldMesh {
 
   /** The same with other nodes to ask about. */
   HeldMesh asking(int[] other) {
-    return Arrays.equals(asked, other) ? this : new HeldMesh(mesh, held, other.clone(), recovery);
+    return Arrays.equals(asked, other)
+        ? this
+        : new HeldMesh(mesh, held, other.clone(), order, recovery);
   }
 
   /**
@@ -71,19 +76,15 @@ final class HeldMesh {
         fast.clear(3 * mesh.corner(t, c) + 2);
       }
     }
-    return new HeldMesh(mesh, fast, new int[0], recovery);
+    return new HeldMesh(mesh, fast, new int[0], order, recovery);
   }
 
-  private SparseSystem system() {
+  private static MeshOrder order(PlateMesh mesh) {
     double[] x = new double[mesh.nodes()];
     double[] y = new double[mesh.nodes()];
-    boolean[] fixed = new boolean[3 * mesh.nodes()];
     for (int i = 0; i < mesh.nodes(); i++) {
       x[i] = mesh.x(i);
       y[i] = mesh.y(i);
-    }
-    for (int i = 0; i < fixed.length; i++) {
-      fixed[i] = held.get(i);
     }
     int[] elements = new int[3 * mesh.triangles()];
     for (int t = 0; t < mesh.triangles(); t++) {
@@ -91,7 +92,15 @@ final class HeldMesh {
         elements[3 * t + c] = mesh.corner(t, c);
       }
     }
-    return new SparseSystem(x, y, 3, elements, 3, fixed, asked);
+    return MeshOrder.of(x, y, 3, elements, 3);
+  }
+
+  private SparseSystem system() {
+    boolean[] fixed = new boolean[3 * mesh.nodes()];
+    for (int i = 0; i < fixed.length; i++) {
+      fixed[i] = held.get(i);
+    }
+    return new SparseSystem(order, fixed, asked);
   }
 
   PlateMesh mesh() {
@@ -215,8 +224,7 @@ final class HeldMesh {
   Strained strained(
       PlateTriangle triangle, double[][] unknowns, Density density, NodalRecovery.Told others) {
     int loads = unknowns.length;
-    double[] own = new double[SIZE];
-    double[] found = new double[3];
+    double[][] own = new double[loads][SIZE];
     double[] values = new double[9 * loads * mesh.triangles()];
     double[] energies = new double[loads];
     for (int t = 0; t < mesh.triangles(); t++) {
@@ -224,15 +232,17 @@ final class HeldMesh {
         continue;
       }
       triangle.on(mesh, t);
+      for (int r = 0; r < loads; r++) {
+        own(unknowns[r], t, own[r]);
+      }
       for (int s = 0; s < 3; s++) {
         triangle.at(near(s, 0), near(s, 1), near(s, 2));
-        int at = 3 * loads * (3 * t + s);
         for (int r = 0; r < loads; r++) {
-          own(unknowns[r], t, own);
-          triangle.strains(own, found);
-          System.arraycopy(found, 0, values, at + 3 * r, 3);
+          int at = 3 * (loads * (3 * t + s) + r);
+          triangle.strains(own[r], values, at);
           // Strains are linear over a triangle, so that these three points are exact.
-          energies[r] += triangle.area() / 6 * density.of(t, found[0], found[1], found[2]);
+          energies[r] +=
+              triangle.area() / 6 * density.of(t, values[at], values[at + 1], values[at + 2]);
         }
       }
     }

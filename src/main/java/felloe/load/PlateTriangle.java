@@ -23,6 +23,6 @@ interface PlateTriangle {
   /** Goes to area coordinates (p, q, r). */
   void at(double p, double q, double r);
 
-  /** What is strained where it has gone to, three figures, from the nine unknowns. */
-  void strains(double[] unknowns, double[] into);
+  /** Puts what is strained where it has gone to, three figures, into an array from a place on. */
+  void strains(double[] unknowns, double[] into, int from);
 }

@@ -230,8 +230,8 @@ final class SectionZones {
     }
 
     @Override
-    public void strains(double[] unknowns, double[] into) {
-      now.strains(unknowns, into);
+    public void strains(double[] unknowns, double[] into, int from) {
+      now.strains(unknowns, into, from);
     }
   }
 }

@@ -215,14 +215,14 @@ final class ShearTriangle implements PlateTriangle {
   }
 
   @Override
-  public void strains(double[] unknowns, double[] into) {
+  public void strains(double[] unknowns, double[] into, int from) {
     for (int row = 0; row < 3; row++) {
       double[] by = b[row];
       double sum = 0;
       for (int u = 0; u < UNKNOWNS; u++) {
         sum += by[u] * unknowns[u];
       }
-      into[row] = sum;
+      into[from + row] = sum;
     }
   }
 }

@@ -1,5 +1,6 @@
 package felloe.load;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -14,9 +15,13 @@ import java.util.List;
  */
 final class SparseSystem {
 
-  private final int perPoint;
-  private final int perElement;
-  private final int[] elements;
+  /** An unknown that is held; while rows are given out, one that has none yet, now or at last. */
+  private static final int HELD = -1;
+
+  private static final int OPEN = -2;
+  private static final int LAST = -3;
+
+  private final MeshOrder order;
 
   /** For each unknown its place in the order of elimination, or -1 when held. */
   private final int[] row;
@@ -27,7 +32,8 @@ final class SparseSystem {
   /** For each part its equations in order, its own first. */
   private final int[][] rows;
 
-  private final int[] own;
+  /** For each part how many equations there are up to its last own one. */
+  private final int[] end;
 
   /** For each part the elements that it takes in. */
   private final int[][] taken;
@@ -35,175 +41,111 @@ final class SparseSystem {
   /**
    * Lays the system out.
    *
-   * @param x abscissas of the points, for a good order
-   * @param y ordinates of the points
-   * @param perPoint unknowns of a point
-   * @param elements the points of all elements, one element after another
-   * @param perElement points of an element
+   * @param order how its points meet
    * @param held for each unknown whether it is held at zero
-   * @param last points that are eliminated last, and of their unknowns the first of each point
-   *     after all others: what is asked about them then takes the least work
+   * @param last points whose first unknowns are eliminated after all others: what is asked about
+   *     them then takes the least work
    */
-  SparseSystem(
-      double[] x,
-      double[] y,
-      int perPoint,
-      int[] elements,
-      int perElement,
-      boolean[] held,
-      int[] last) {
-    this.perPoint = perPoint;
-    this.perElement = perElement;
-    this.elements = elements;
-    int points = x.length;
-    int[] start = new int[points + 1];
-    int[] neighbours = neighbours(points, start);
-    parts = Dissection.parts(x, y, start, neighbours, last);
-    row = new int[points * perPoint];
-    int[] partOf = new int[points];
-    int[] place = new int[points];
+  SparseSystem(MeshOrder order, boolean[] held, int[] last) {
+    this.order = order;
+    int perPoint = order.perPoint();
+    parts = new ArrayList<>(order.parts());
+    row = new int[held.length];
+    for (int u = 0; u < row.length; u++) {
+      row[u] = held[u] ? HELD : OPEN;
+    }
+    for (int p : last) {
+      row[perPoint * p] = row[perPoint * p] == OPEN ? LAST : HELD;
+    }
+    if (last.length > 0) {
+      parts.add(new Dissection.Part(last.clone(), new int[] {parts.size() - 1}));
+    }
+    end = new int[parts.size()];
     int next = 0;
-    int at = 0;
-    for (int k = 0; k < parts.size(); k++) {
-      int[] here = parts.get(k).points();
-      boolean asked = last.length > 0 && k == parts.size() - 1;
-      for (int p : here) {
-        partOf[p] = k;
-        place[p] = at++;
-        next = number(held, perPoint * p + (asked ? 1 : 0), perPoint * (p + 1), next);
+    for (int k = 0; k < end.length; k++) {
+      int wanted = last.length > 0 && k == end.length - 1 ? LAST : OPEN;
+      for (int p : parts.get(k).points()) {
+        for (int u = perPoint * p; u < perPoint * (p + 1); u++) {
+          row[u] = row[u] == wanted ? next++ : row[u];
+        }
       }
-      for (int p : asked ? here : new int[0]) {
-        next = number(held, perPoint * p, perPoint * p + 1, next);
-      }
+      end[k] = next;
     }
     free = next;
-    own = new int[parts.size()];
-    rows = fronts(start, neighbours, place, partOf);
-    taken = taken(partOf, place);
+    rows = fronts();
+    taken = taken();
   }
 
-  /** Numbers unknowns, and gives the next number. */
-  private int number(boolean[] held, int from, int to, int first) {
-    int next = first;
-    for (int u = from; u < to; u++) {
-      row[u] = held[u] ? -1 : next++;
-    }
-    return next;
-  }
-
-  /** The points that share an element with each point, without itself. */
-  private int[] neighbours(int points, int[] start) {
-    int count = elements.length / perElement;
-    int[] first = new int[points + 1];
-    for (int p : elements) {
-      first[p + 1]++;
-    }
-    for (int p = 0; p < points; p++) {
-      first[p + 1] += first[p];
-    }
-    int[] about = new int[elements.length];
-    int[] fill = Arrays.copyOf(first, points);
-    for (int e = 0; e < count; e++) {
-      for (int i = 0; i < perElement; i++) {
-        about[fill[elements[perElement * e + i]]++] = e;
-      }
-    }
-    int[] found = new int[elements.length * perElement];
-    int[] seen = new int[points];
-    int n = 0;
-    for (int p = 0; p < points; p++) {
-      seen[p] = p + 1;
-      for (int k = first[p]; k < first[p + 1]; k++) {
-        for (int i = 0; i < perElement; i++) {
-          int q = elements[perElement * about[k] + i];
-          if (seen[q] != p + 1) {
-            seen[q] = p + 1;
-            found[n++] = q;
-          }
-        }
-      }
-      start[p + 1] = n;
-    }
-    return Arrays.copyOf(found, n);
-  }
-
-  private int[][] fronts(int[] start, int[] neighbours, int[] place, int[] partOf) {
-    int[] pointAt = new int[place.length];
-    for (int p = 0; p < place.length; p++) {
-      pointAt[place[p]] = p;
-    }
-    int[][] later = new int[parts.size()][];
+  /**
+   * For each part the equations of its front: its own, and those that come after and meet its
+   * points or were handed on to it.
+   */
+  private int[][] fronts() {
     int[][] result = new int[parts.size()][];
-    int[] seen = new int[place.length];
-    int[] found = new int[place.length];
-    for (int k = 0; k < parts.size(); k++) {
-      Dissection.Part part = parts.get(k);
+    int[] seen = new int[free];
+    int[] found = new int[free];
+    for (int k = 0; k < result.length; k++) {
       int n = 0;
-      for (int p : part.points()) {
-        for (int i = start[p]; i < start[p + 1]; i++) {
-          int q = neighbours[i];
-          if (partOf[q] > k && seen[q] != k + 1) {
-            seen[q] = k + 1;
-            found[n++] = place[q];
-          }
+      for (int equation = end[k] - own(k); equation < end[k]; equation++) {
+        found[n++] = equation;
+      }
+      for (int equation : met(parts.get(k), result)) {
+        if (equation >= end[k] && seen[equation] != k + 1) {
+          seen[equation] = k + 1;
+          found[n++] = equation;
         }
       }
-      for (int child : part.children()) {
-        for (int at : later[child]) {
-          int q = pointAt[at];
-          if (partOf[q] > k && seen[q] != k + 1) {
-            seen[q] = k + 1;
-            found[n++] = at;
-          }
-        }
-      }
-      later[k] = Arrays.copyOf(found, n);
-      Arrays.sort(later[k]);
-      int[] equations = new int[perPoint * (part.points().length + n)];
-      int m = 0;
-      for (int p : part.points()) {
-        m = equations(p, equations, m);
-      }
-      own[k] = m;
-      for (int at : later[k]) {
-        m = equations(pointAt[at], equations, m);
-      }
-      Arrays.sort(equations, 0, own[k]);
-      Arrays.sort(equations, own[k], m);
-      result[k] = Arrays.copyOf(equations, m);
+      Arrays.sort(found, own(k), n);
+      result[k] = Arrays.copyOf(found, n);
     }
     return result;
   }
 
-  private int equations(int point, int[] into, int from) {
-    int n = from;
-    for (int u = 0; u < perPoint; u++) {
-      if (row[perPoint * point + u] >= 0) {
-        into[n++] = row[perPoint * point + u];
+  /** What meets a part: its own and its neighbours' rows, and the fronts of its children. */
+  private int[] met(Dissection.Part part, int[][] fronts) {
+    int perPoint = order.perPoint();
+    int[] start = order.start();
+    int[] neighbours = order.neighbours();
+    int most = 0;
+    for (int p : part.points()) {
+      most += perPoint * (1 + start[p + 1] - start[p]);
+    }
+    for (int child : part.children()) {
+      most += fronts[child].length;
+    }
+    int[] met = new int[most];
+    int n = 0;
+    for (int p : part.points()) {
+      System.arraycopy(row, perPoint * p, met, n, perPoint);
+      n += perPoint;
+      for (int i = start[p]; i < start[p + 1]; i++) {
+        System.arraycopy(row, perPoint * neighbours[i], met, n, perPoint);
+        n += perPoint;
       }
     }
-    return n;
+    for (int child : part.children()) {
+      System.arraycopy(fronts[child], 0, met, n, fronts[child].length);
+      n += fronts[child].length;
+    }
+    return met;
   }
 
-  /** Each element goes to the part of the first of its points that is not held. */
-  private int[][] taken(int[] partOf, int[] place) {
-    int count = elements.length / perElement;
+  /** Each element goes to the part that eliminates the first of its unknowns. */
+  private int[][] taken() {
+    int[] partOf = new int[free];
+    for (int k = 0; k < end.length; k++) {
+      Arrays.fill(partOf, end[k] - own(k), end[k], k);
+    }
+    int count = order.elements().length / order.perElement();
     int[] where = new int[count];
     int[] size = new int[parts.size()];
     for (int e = 0; e < count; e++) {
-      where[e] = -1;
-      int least = Integer.MAX_VALUE;
-      for (int i = 0; i < perElement; i++) {
-        int p = elements[perElement * e + i];
-        boolean moves = false;
-        for (int u = 0; u < perPoint; u++) {
-          moves |= row[perPoint * p + u] >= 0;
-        }
-        if (moves && place[p] < least) {
-          least = place[p];
-          where[e] = partOf[p];
-        }
+      int least = free;
+      for (int i = 0; i < elementSize(); i++) {
+        int equation = elementRow(e, i);
+        least = equation >= 0 && equation < least ? equation : least;
       }
+      where[e] = least < free ? partOf[least] : -1;
       if (where[e] >= 0) {
         size[where[e]]++;
       }
@@ -233,8 +175,8 @@ final class SparseSystem {
   /** Figures of the factor. */
   long figures() {
     long sum = 0;
-    for (int k = 0; k < own.length; k++) {
-      sum += (long) own[k] * rows[k].length - (long) own[k] * (own[k] - 1) / 2;
+    for (int k = 0; k < end.length; k++) {
+      sum += (long) own(k) * rows[k].length - (long) own(k) * (own(k) - 1) / 2;
     }
     return sum;
   }
@@ -257,8 +199,9 @@ final class SparseSystem {
     return rows[part];
   }
 
+  /** How many equations of a part's front are its own: the first. */
   int own(int part) {
-    return own[part];
+    return part == 0 ? end[0] : end[part] - end[part - 1];
   }
 
   int[] taken(int part) {
@@ -266,11 +209,12 @@ final class SparseSystem {
   }
 
   int elementSize() {
-    return perElement * perPoint;
+    return order.perElement() * order.perPoint();
   }
 
   int elementRow(int element, int unknown) {
-    int point = elements[element * perElement + unknown / perPoint];
+    int perPoint = order.perPoint();
+    int point = order.elements()[element * order.perElement() + unknown / perPoint];
     return row[perPoint * point + unknown % perPoint];
   }
 

@@ -209,13 +209,13 @@ final class TurnTriangle implements PlateTriangle {
   }
 
   @Override
-  public void strains(double[] unknowns, double[] into) {
+  public void strains(double[] unknowns, double[] into, int from) {
     for (int row = 0; row < 3; row++) {
       double sum = 0;
       for (int u = 0; u < UNKNOWNS; u++) {
         sum += b[row][u] * unknowns[u];
       }
-      into[row] = sum;
+      into[from + row] = sum;
     }
   }
 }

@@ -2,6 +2,7 @@ package felloe.load;
 
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /**
  * How much the hub's face pushes at each of some places, so that the plate nowhere sinks into it
@@ -87,41 +88,32 @@ final class UnilateralContact {
     return gap;
   }
 
-  /** Pushes that keep the touching places at zero, by Cholesky's factors. */
+  /**
+   * Pushes that keep the touching places at zero, by Cholesky's factors. What is to be balanced is
+   * eliminated with them, as a last row below the matrix.
+   */
   private Optional<double[]> pushes(boolean[] touches, double[] free) {
-    int[] on = new int[free.length];
-    int n = 0;
-    for (int i = 0; i < free.length; i++) {
-      if (touches[i]) {
-        on[n++] = i;
+    int[] on = IntStream.range(0, free.length).filter(i -> touches[i]).toArray();
+    int n = on.length;
+    double[][] l = new double[n + 1][n + 1];
+    double[] diagonal = new double[n];
+    for (int j = 0; j < n; j++) {
+      for (int i = j; i < n; i++) {
+        l[j][i] = deflection(on[j], on[i]);
       }
+      l[j][n] = -free[on[j]];
+      diagonal[j] = l[j][j];
     }
-    double[][] l = new double[n][n];
-    double[] y = new double[n];
-    for (int i = 0; i < n; i++) {
-      for (int j = 0; j <= i; j++) {
-        double sum = deflection(on[i], on[j]);
-        for (int k = 0; k < j; k++) {
-          sum -= l[i][k] * l[j][k];
-        }
-        if (i == j && !(sum > 0)) {
-          return Optional.empty();
-        }
-        l[i][j] = i == j ? Math.sqrt(sum) : sum / l[j][j];
-      }
-      double right = -free[on[i]];
-      for (int k = 0; k < i; k++) {
-        right -= l[i][k] * y[k];
-      }
-      y[i] = right / l[i][i];
+    if (!DenseFront.eliminate(l, n, diagonal)) {
+      return Optional.empty();
     }
     double[] push = new double[free.length];
-    for (int i = n - 1; i >= 0; i--) {
-      double sum = y[i];
-      for (int k = i + 1; k < n; k++) {
-        sum -= l[k][i] * push[on[k]];
+    for (int j = n - 1; j >= 0; j--) {
+      double sum = l[j][n];
+      for (int i = j + 1; i < n; i++) {
+        sum -= l[j][i] * push[on[i]];
       }
-      push[on[i]] = sum / l[i][i];
+      push[on[j]] = sum / l[j][j];
     }
     return Optional.of(push);
   }

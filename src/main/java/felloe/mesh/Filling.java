@@ -32,12 +32,17 @@ final class Filling {
   }
 
   void fill() {
+    // The ways to look, those of every other node between those of the others.
+    Point[] ways = new Point[2 * TRIES];
+    for (int k = 0; k < ways.length; k++) {
+      ways[k] = Point.polar(1, Math.PI * k / TRIES);
+    }
     // New nodes join the end of the list, and their turn comes too.
     for (int i = 0; i < nodes.count(); i++) {
       double size = sizes.at(nodes.x()[i], nodes.y()[i]);
       Point at = new Point(nodes.x()[i], nodes.y()[i]);
       for (int k = 0; k < TRIES; k++) {
-        Point p = at.plus(Point.polar(size, 2 * Math.PI * (k + 0.5 * (i % 2)) / TRIES));
+        Point p = at.plus(ways[2 * k + i % 2], size);
         double wanted = sizes.at(p.x(), p.y());
         if (!nodes.anyWithin(p, NEAREST * wanted)
             && region.contains(p)

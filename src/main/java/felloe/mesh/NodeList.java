@@ -1,25 +1,53 @@
 package felloe.mesh;
 
+import felloe.geometry.Box;
 import felloe.geometry.Point;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
-/** Nodes as they are found, and a search among them. Not shared between threads. */
+/**
+ * Nodes as they are found, and a search among them, on squares of a grid over the material. Not
+ * shared between threads.
+ */
 final class NodeList {
+
+  /** Squares along a longest edge: where edges are short, few nodes share a square. */
+  private static final int SQUARES = 4;
+
+  /** The most squares along a side of the grid. */
+  private static final int SIDE = 1000;
 
   private final int most;
   private final double cell;
-  private final Map<Long, List<Integer>> cells = new HashMap<>();
+  private final double left;
+  private final double low;
+  private final int columns;
+  private final int rows;
+
+  /** The node that was put last into each square, and for each node the one before it there. */
+  private final int[] latest;
+
+  private int[] before = new int[256];
   private double[] x = new double[256];
   private double[] y = new double[256];
   private int count;
 
-  NodeList(int most, double cell) {
+  /**
+   * No nodes yet.
+   *
+   * @param most how many there may be
+   * @param box in which they lie
+   * @param edge the longest distance between neighbours, mm
+   */
+  NodeList(int most, Box box, double edge) {
     this.most = most;
-    this.cell = cell;
+    double longest = Math.max(box.width(), box.height());
+    cell = Math.max(edge / SQUARES, longest / SIDE);
+    left = box.minX();
+    low = box.minY();
+    columns = (int) (box.width() / cell) + 1;
+    rows = (int) (box.height() / cell) + 1;
+    latest = new int[columns * rows];
+    Arrays.fill(latest, -1);
   }
 
   int add(Point p) {
@@ -29,10 +57,13 @@ final class NodeList {
     if (count == x.length) {
       x = Arrays.copyOf(x, 2 * count);
       y = Arrays.copyOf(y, 2 * count);
+      before = Arrays.copyOf(before, 2 * count);
     }
     x[count] = p.x();
     y[count] = p.y();
-    cells.computeIfAbsent(cell(p.x(), p.y()), k -> new ArrayList<>()).add(count);
+    int square = row(p.y()) * columns + column(p.x());
+    before[count] = latest[square];
+    latest[square] = count;
     return count++;
   }
 
@@ -48,25 +79,26 @@ final class NodeList {
     return y;
   }
 
-  private long cell(double px, double py) {
-    return key((int) Math.floor(px / cell), (int) Math.floor(py / cell));
+  /** The column of a place; outside the grid the nearest. */
+  private int column(double px) {
+    return Math.min(columns - 1, Math.max(0, (int) Math.floor((px - left) / cell)));
   }
 
-  private static long key(int column, int row) {
-    return ((long) column << 32) ^ (row & 0xffffffffL);
+  private int row(double py) {
+    return Math.min(rows - 1, Math.max(0, (int) Math.floor((py - low) / cell)));
   }
 
   /** Whether any node lies nearer to a point than that. */
   boolean anyWithin(Point p, double distance) {
-    int fromColumn = (int) Math.floor((p.x() - distance) / cell);
-    int toColumn = (int) Math.floor((p.x() + distance) / cell);
-    int fromRow = (int) Math.floor((p.y() - distance) / cell);
-    int toRow = (int) Math.floor((p.y() + distance) / cell);
-    for (int column = fromColumn; column <= toColumn; column++) {
-      for (int row = fromRow; row <= toRow; row++) {
-        for (int i : cells.getOrDefault(key(column, row), List.of())) {
-          double dx = x[i] - p.x();
-          double dy = y[i] - p.y();
+    double px = p.x();
+    double py = p.y();
+    int toColumn = column(px + distance);
+    int toRow = row(py + distance);
+    for (int row = row(py - distance); row <= toRow; row++) {
+      for (int column = column(px - distance); column <= toColumn; column++) {
+        for (int i = latest[row * columns + column]; i >= 0; i = before[i]) {
+          double dx = x[i] - px;
+          double dy = y[i] - py;
           if (dx * dx + dy * dy < distance * distance) {
             return true;
           }

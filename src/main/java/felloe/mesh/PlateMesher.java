@@ -39,7 +39,7 @@ public final class PlateMesher {
   private PlateMesher(Region region, Fineness fineness) {
     this.region = region;
     this.fineness = fineness;
-    this.nodes = new NodeList(fineness.most(), fineness.edge());
+    this.nodes = new NodeList(fineness.most(), region.outer().box(), fineness.edge());
   }
 
   /**
