@@ -26,8 +26,13 @@ record HeldPoints(BitSet nodes, List<int[]> bolts, int[] face) {
    */
   private static final double NEARER = 0.3;
 
-  /** The most places at which it is asked whether it pushes. */
+  /**
+   * The most places at which it is asked whether it pushes, and of how many nodes one may be such a
+   * place in a large mesh: its rims alone have more than that.
+   */
   private static final int MOST = 320;
+
+  private static final int OF_NODES = 36;
 
   /**
    * The points that a support holds.
@@ -120,7 +125,7 @@ record HeldPoints(BitSet nodes, List<int[]> bolts, int[] face) {
         chosen.add(i);
       }
     }
-    return chosen.size() > MOST && wider * 2 * Math.PI < ROUND
+    return chosen.size() > Math.max(MOST, mesh.nodes() / OF_NODES) && wider * 2 * Math.PI < ROUND
         ? chosen(mesh, support, within, 1.15 * wider)
         : chosen;
   }

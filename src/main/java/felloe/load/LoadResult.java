@@ -2,6 +2,8 @@ package felloe.load;
 
 import felloe.mesh.PlateMesh;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * What a plate does under its load cases.
@@ -12,7 +14,7 @@ import java.util.List;
  * @param cases what each load case does, in their order
  * @param changes how much each case's figures changed from a coarser mesh, in the same order
  * @param unknowns that the last reckoning solved for
- * @param settled whether no figure changed by more than was asked
+ * @param settled whether no figure is likely to be farther off than was asked
  */
 public record LoadResult(
     PlateSection section,
@@ -30,13 +32,15 @@ public record LoadResult(
   }
 
   /**
-   * Changes from the mesh before to the last, as parts of the last figures: an estimate, on the
-   * safe side where the figures settle steadily, of how wrong they are.
+   * Changes from the mesh before to the last, as parts of the last figures.
    *
-   * @param deflection of the deflection at the load
+   * @param deflection of the deflection at the load: on the safe side where figures settle
+   *     steadily, an estimate of how wrong it is
    * @param use of the highest use
+   * @param left what an estimate leaves of that, since the mesh became much finer where it is
+   *     highest
    */
-  public record Change(double deflection, double use) {}
+  public record Change(double deflection, double use, double left) {}
 
   /** The largest change of a deflection; 0 after a single mesh. */
   public double deflectionChange() {
@@ -45,13 +49,21 @@ public record LoadResult(
 
   /** The largest change of a highest use, of the cases that come near the worst; 0 as above. */
   public double useChange() {
+    return most(Change::use);
+  }
+
+  /** The most that is left of such a change, by estimate; 0 as above. */
+  public double useLeft() {
+    return most(Change::left);
+  }
+
+  private double most(ToDoubleFunction<Change> figure) {
     double most = worst().worst().use();
-    double change = 0;
-    for (int i = 0; i < changes.size(); i++) {
-      boolean matters = cases.get(i).worst().use() >= LoadStudy.MATTERS * most;
-      change = matters ? Math.max(change, changes.get(i).use()) : change;
-    }
-    return change;
+    return IntStream.range(0, changes.size())
+        .filter(i -> cases.get(i).worst().use() >= LoadStudy.MATTERS * most)
+        .mapToDouble(i -> figure.applyAsDouble(changes.get(i)))
+        .max()
+        .orElse(0);
   }
 
   /** The case with the highest use. */

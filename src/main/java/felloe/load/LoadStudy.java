@@ -34,11 +34,8 @@ public record LoadStudy(
   /** Each mesh's edges as a part of the last one's. */
   private static final double FINER = 0.6;
 
-  /**
-   * The error that is left, as a part of the last change: the method's error falls with the square
-   * of the edge. Source: Richardson's extrapolation.
-   */
-  private static final double LEFT = FINER * FINER / (1 - FINER * FINER);
+  /** The error that is left, as a part of the last change, where edges are so much shorter. */
+  private static final double LEFT = left(FINER);
 
   /** Edges on a circle of the first mesh. */
   private static final int ROUND = 24;
@@ -192,14 +189,30 @@ public record LoadStudy(
       CaseField then = before.cases().get(i);
       double deflection = change(then.atLoad(), now.atLoad());
       double use = change(then.worst().use(), now.worst().use());
-      changes.add(new LoadResult.Change(deflection, use));
+      double left = use * left(finer(before.mesh(), mesh, now.worstAt()));
+      changes.add(new LoadResult.Change(deflection, use, left));
       boolean matters = now.worst().use() >= MATTERS * most;
       boolean well = LEFT * deflection <= patience.deflection();
-      settled &= well && (!matters || LEFT * use <= patience.use());
+      settled &= well && (!matters || left <= patience.use());
       settled &= LEFT * tensionChange(then, now) <= TENSION;
     }
     return new Reckoned(
         new LoadResult(section, support, mesh, fields, changes, plate.unknowns(), settled), plate);
+  }
+
+  /** How long the edges of a mesh are about a place, as a part of those of the mesh before. */
+  private static double finer(PlateMesh before, PlateMesh mesh, Point at) {
+    return mesh.edgeAt(at) / before.edgeAt(at);
+  }
+
+  /**
+   * The error that is left, as a part of the last change: the method's error falls with the square
+   * of the edge. Source: Richardson's extrapolation. About places of high use edges become shorter
+   * than elsewhere; where they do not become shorter as all do, the change tells what it tells.
+   */
+  private static double left(double finer) {
+    double part = Math.min(FINER, finer);
+    return part * part / (1 - part * part);
   }
 
   /** The largest change of a bolt's tension, as a part of the largest tension. */

@@ -113,6 +113,22 @@ public final class PlateMesh {
     return best;
   }
 
+  /** The mean length of the edges of the triangles about the node nearest to a point, mm. */
+  public double edgeAt(Point p) {
+    int node = nearest(p);
+    double sum = 0;
+    int count = 0;
+    for (int i = 0; i < corners.length; i++) {
+      if (corners[i] == node) {
+        int next = i % 3 == 2 ? i - 2 : i + 1;
+        int before = i % 3 == 0 ? i + 2 : i - 1;
+        sum += distance(corners[next], point(node)) + distance(corners[before], point(node));
+        count += 2;
+      }
+    }
+    return sum / count;
+  }
+
   /** The node at a point, within a millionth of a millimetre. */
   public Optional<Integer> node(Point p) {
     int nearest = nearest(p);

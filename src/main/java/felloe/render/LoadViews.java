@@ -111,6 +111,7 @@ final class LoadViews {
                     .add("least_angle", m.result().mesh().quality().leastAngle())
                     .add("deflection_change", m.change().map(LoadResult.Change::deflection))
                     .add("use_change", m.change().map(LoadResult.Change::use))
+                    .add("use_left", m.change().map(LoadResult.Change::left))
                     .add("settled", m.result().settled())),
         View.of(
             HandForce.class,
@@ -133,7 +134,9 @@ final class LoadViews {
           result,
           result.changes().isEmpty()
               ? Optional.empty()
-              : Optional.of(new LoadResult.Change(result.deflectionChange(), result.useChange())));
+              : Optional.of(
+                  new LoadResult.Change(
+                      result.deflectionChange(), result.useChange(), result.useLeft())));
     }
   }
 

@@ -402,9 +402,10 @@ public final class LoadReport {
                 + " them with a tenth to spare, and leave small features out of the shape."
             : Phrase.of(
                 "From the coarser mesh before, deflections changed by at most {} and highest"
-                    + " stresses by {}{}",
+                    + " stresses by {}, of which by the finer mesh there some {} may be left{}",
                 Quantity.percent(result.deflectionChange(), 1),
                 Quantity.percent(result.useChange(), 1),
+                Quantity.percent(result.useLeft(), 1),
                 result.settled()
                     ? ": the figures have settled."
                     : ": the figures have NOT settled; give inside corners a radius, and trust"
