@@ -37,8 +37,17 @@ public record LoadStudy(
   /** The error that is left, as a part of the last change, where edges are so much shorter. */
   private static final double LEFT = left(FINER);
 
+  /** How much longer the edges of a mesh are that only shows where to look. */
+  private static final double COARSE = 1.5;
+
   /** Edges on a circle of the first mesh. */
   private static final int ROUND = 24;
+
+  /**
+   * So many times as many round inside corners of what is judged at its very edge: else corners
+   * that are not the worst ones are told up to 9 percent too low.
+   */
+  private static final int AT_CORNERS = 2;
 
   /** Edges round the rim of the hub's face, of the first mesh. */
   private static final int FACE_EDGES = 54;
@@ -106,7 +115,8 @@ public record LoadStudy(
     refuseOffThePlate();
     double side = Math.max(region.outer().box().width(), region.outer().box().height());
     double edge = FIRST * side;
-    List<Fineness.Spot> spots = face(1);
+    List<Fineness.Spot> spots = new ArrayList<>(face(1));
+    spots.addAll(scouted(edge, patience));
     Reckoned last = null;
     Optional<CompletableFuture<Reckoned>> beside = Optional.empty();
     for (int i = 0; i < patience.meshes(); i++) {
@@ -114,7 +124,15 @@ public record LoadStudy(
       double across = ACROSS / Math.pow(FINER, i);
       int round = (int) Math.round(ROUND / Math.pow(FINER, i));
       Fineness fineness =
-          new Fineness(edge, across, round, GROWTH, spots, patience.nodes(), section.edgeRows());
+          new Fineness(
+              edge,
+              across,
+              round,
+              GROWTH,
+              spots,
+              patience.nodes(),
+              atEdges() ? AT_CORNERS * round : round,
+              section.edgeRows());
       PlateMesh mesh;
       try {
         mesh = PlateMesher.mesh(region, fineness, points(), circles());
@@ -229,6 +247,36 @@ public record LoadStudy(
 
   private static double change(double then, double now) {
     return now == 0 ? 0 : Math.abs(now - then) / Math.abs(now);
+  }
+
+  /** Whether the plate is judged at its very edge; laminates are a little farther in. */
+  private boolean atEdges() {
+    return section.strength().plies() == 0;
+  }
+
+  /**
+   * Where sheet that is judged at its very edge is likely to be used most, found on a coarse mesh:
+   * its fillets and holes were told 6 to 35 percent too low by a first mesh that did not know.
+   */
+  private List<Fineness.Spot> scouted(double edge, Patience patience) {
+    if (!atEdges()) {
+      return List.of();
+    }
+    Fineness coarse =
+        new Fineness(
+            COARSE * edge,
+            ACROSS / COARSE,
+            (int) (ROUND / COARSE),
+            GROWTH,
+            List.of(),
+            patience.nodes());
+    try {
+      PlateMesh mesh = PlateMesher.mesh(region, coarse, points(), circles());
+      return spots(on(mesh).result(), edge);
+    } catch (MeshException narrow) {
+      // What is too narrow for coarse edges is told by finer ones.
+      return List.of();
+    }
   }
 
   /** Round the rim of the hub's face, or of each spacer, about which the plate rocks. */

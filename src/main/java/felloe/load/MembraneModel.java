@@ -74,15 +74,27 @@ public final class MembraneModel {
   }
 
   /**
-   * Strains at the nodes (x, y, whole shear angle). See {@link NodalRecovery}; 0 where all about a
-   * node is held.
+   * Strains at the nodes (x, y, whole shear angle), whatever pulls at the edges. See {@link
+   * NodalRecovery}; 0 where all about a node is held.
    */
   public double[] strains(double[] unknowns) {
-    return strains(new double[][] {unknowns}, NodalRecovery.Told.NONE)[0];
+    return strained(new double[][] {unknowns}, NodalRecovery.Told.NONE)[0];
   }
 
-  /** Strains of several loads at once, at the nodes and then at other places. */
+  /**
+   * Strains of several loads at once, at the nodes and then at other places, where nothing pulls at
+   * the edges. See {@link FreeEdge}.
+   */
   double[][] strains(double[][] unknowns, NodalRecovery.Told others) {
+    double[][] strains = strained(unknowns, others);
+    FreeEdge free = new FreeEdge(on.mesh(), on.held());
+    for (int r = 0; r < strains.length; r++) {
+      free.correctInPlane(unknowns[r], zones.bareInPlane(), strains[r]);
+    }
+    return strains;
+  }
+
+  private double[][] strained(double[][] unknowns, NodalRecovery.Told others) {
     return on.strained(zones.stretching(), unknowns, (t, x, y, shear) -> 0, others).places();
   }
 }

@@ -120,6 +120,10 @@ final class SectionZones {
     return zones.get(0).d;
   }
 
+  PlaneStiffness bareInPlane() {
+    return zones.get(0).a;
+  }
+
   boolean givesInShear() {
     return zones.get(0).shear < Double.POSITIVE_INFINITY;
   }

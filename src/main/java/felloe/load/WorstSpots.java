@@ -48,7 +48,7 @@ record WorstSpots(Region region, PlateSection section) {
    * The same where stresses fall off more steeply than in what is alike in all directions, times
    * how much more steeply: without it plywood's fillets were told 4 to 8 percent too low.
    */
-  private static final double STEEPLY = 0.125;
+  private static final double STEEPLY = 0.09;
 
   /** Edges elsewhere, in edge layers: within one a twist dies away, and the stress has its peak. */
   private static final double IN_LAYER = 1.0 / 3;

@@ -1,6 +1,7 @@
 package felloe.mesh;
 
 import felloe.geometry.ArcLengthIndex;
+import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Segment;
@@ -17,13 +18,18 @@ final class NarrowPlaces {
 
   private static final int SHRINKS = 30;
 
+  /** An arc inside a corner turns by less than this, radians; others are of round openings. */
+  private static final double MOST_OF_ROUND = Math.toRadians(200);
+
+  private final List<Contour> contours;
   private final List<ArcLengthIndex> courses;
   private final List<Segment> segments = new ArrayList<>();
   private final SegmentIndex index;
 
   NarrowPlaces(Region region) {
     courses = region.contours().stream().map(ArcLengthIndex::new).toList();
-    region.contours().forEach(c -> segments.addAll(c.segments()));
+    contours = region.contours();
+    contours.forEach(c -> segments.addAll(c.segments()));
     index = new SegmentIndex(segments);
   }
 
@@ -41,6 +47,7 @@ final class NarrowPlaces {
    * @param least no limit is shorter than this, mm
    */
   void limit(Fineness fineness, double least, SizeField sizes) {
+    curved(fineness, least, sizes);
     double step = Math.min(fineness.edge() / 2, 4);
     for (int c = 0; c < courses.size(); c++) {
       ArcLengthIndex course = courses.get(c);
@@ -49,18 +56,44 @@ final class NarrowPlaces {
       for (int i = 0; i < samples; i++) {
         double along = course.length() * (i + 0.5) / samples;
         Point at = course.at(along);
-        double curved = Math.abs(course.curvature(along));
         double edge = fineness.edge();
-        if (curved > 0) {
-          edge = Math.min(edge, 2 * Math.PI / curved / fineness.round());
-        }
         if (corners.stream().noneMatch(k -> near(k, along, course, fineness.edge()))) {
           // Contours run with the material on their left, holes with it on their right.
           Point normal = c == 0 ? course.tangent(along).left() : course.tangent(along).right();
           double radius = touchingCircle(at, normal, fineness.edge() * fineness.across());
           edge = Math.min(edge, 2 * radius / fineness.across());
         }
-        sizes.limit(at, Math.max(least, edge));
+        limit(course, along, course.length() / samples, Math.max(least, edge), sizes);
+      }
+    }
+  }
+
+  /** Limits the edges along so long a piece of a course. */
+  private static void limit(
+      ArcLengthIndex course, double middle, double piece, double edge, SizeField sizes) {
+    int places = (int) Math.ceil(piece / edge);
+    for (int i = 0; i < places; i++) {
+      sizes.limit(course.at(middle + piece * ((i + 0.5) / places - 0.5)), edge);
+    }
+  }
+
+  /** Limits the edges along arcs, all the way. */
+  private void curved(Fineness fineness, double least, SizeField sizes) {
+    for (int c = 0; c < contours.size(); c++) {
+      for (Segment segment : contours.get(c).segments()) {
+        double curved = segment.curvature();
+        // The outline runs with the material on its left, holes with it on their right.
+        boolean inside = (c == 0 ? -curved : curved) > 0;
+        boolean rounds = inside && segment.length() * Math.abs(curved) < MOST_OF_ROUND;
+        int round = rounds ? fineness.fillet() : fineness.round();
+        double edge = 2 * Math.PI / Math.abs(curved) / round;
+        if (edge < fineness.edge()) {
+          double limit = Math.max(least, edge);
+          int count = (int) Math.ceil(segment.length() / limit);
+          for (int i = 0; i <= count; i++) {
+            sizes.limit(segment.at((double) i / count), limit);
+          }
+        }
       }
     }
   }

@@ -130,16 +130,15 @@ public final class PlateMesher {
 
   private void circle(Circle circle, NarrowPlaces narrow, SizeField sizes) {
     double turned = 0;
-    List<Point> points = new ArrayList<>();
+    List<Double> angles = new ArrayList<>();
     while (turned < 2 * Math.PI) {
+      angles.add(turned);
       Point p = circle.centre().plus(Point.polar(circle.radius(), turned));
-      points.add(p);
       turned += sizes.at(p.x(), p.y()) / circle.radius();
     }
     double stretch = 2 * Math.PI / turned;
-    for (Point p : points) {
-      double angle = p.minus(circle.centre()).angle() * stretch;
-      Point at = circle.centre().plus(Point.polar(circle.radius(), angle));
+    for (double angle : angles) {
+      Point at = circle.centre().plus(Point.polar(circle.radius(), angle * stretch));
       double size = sizes.at(at.x(), at.y());
       boolean free = region.contains(at) && narrow.index().distance(at) > size / 2;
       if (free && !nodes.anyWithin(at, size / 2)) {

@@ -10,6 +10,12 @@ import java.util.Arrays;
  */
 final class SizeField {
 
+  /**
+   * Squares of the grid along a longest edge. What is limited at a point is limited in its whole
+   * square: in squares of a quarter of an edge, holes had twice as many nodes about them as asked.
+   */
+  private static final double CELLS = 16;
+
   /** The most nodes of the grid along a side. */
   private static final int SIDE = 400;
 
@@ -23,7 +29,7 @@ final class SizeField {
   /** A field of one size over a box. */
   SizeField(Box box, double edge) {
     double longest = Math.max(box.width(), box.height());
-    cell = Math.max(edge / 4, longest / SIDE);
+    cell = Math.max(edge / CELLS, longest / SIDE);
     left = box.minX() - cell;
     low = box.minY() - cell;
     columns = (int) Math.ceil(box.width() / cell) + 3;
@@ -44,36 +50,28 @@ final class SizeField {
     }
   }
 
-  /** Spreads the limits: edges grow by at most {@code growth} for each millimetre of way. */
+  /**
+   * Spreads the limits: edges grow by at most {@code growth} for each millimetre of way. Once from
+   * each end of the grid does, since every way is made of steps to neighbours; the outermost nodes,
+   * which lie beyond the box, are left out.
+   */
   void spread(double growth) {
     double side = growth * cell;
     double corner = side * Math.sqrt(2);
-    boolean changed = true;
-    while (changed) {
-      changed = false;
-      for (int pass = 0; pass < 2; pass++) {
-        int step = pass == 0 ? 1 : -1;
-        for (int n = 0; n < size.length; n++) {
-          int i = pass == 0 ? n : size.length - 1 - n;
-          int c = i % columns;
-          int r = i / columns;
-          double best = size[i];
-          best = Math.min(best, at(c - step, r) + side);
-          best = Math.min(best, at(c, r - step) + side);
-          best = Math.min(best, at(c - step, r - step) + corner);
-          best = Math.min(best, at(c + step, r - step) + corner);
-          if (best < size[i] - 1e-12) {
-            size[i] = best;
-            changed = true;
-          }
-        }
+    for (int r = 1; r < rows - 1; r++) {
+      for (int i = r * columns + 1; i < (r + 1) * columns - 1; i++) {
+        double straight = Math.min(size[i - 1], size[i - columns]) + side;
+        double across = Math.min(size[i - columns - 1], size[i - columns + 1]) + corner;
+        size[i] = Math.min(size[i], Math.min(straight, across));
       }
     }
-  }
-
-  private double at(int column, int row) {
-    boolean outside = column < 0 || row < 0 || column >= columns || row >= rows;
-    return outside ? Double.POSITIVE_INFINITY : size[row * columns + column];
+    for (int r = rows - 2; r > 0; r--) {
+      for (int i = (r + 1) * columns - 2; i > r * columns; i--) {
+        double straight = Math.min(size[i + 1], size[i + columns]) + side;
+        double across = Math.min(size[i + columns + 1], size[i + columns - 1]) + corner;
+        size[i] = Math.min(size[i], Math.min(straight, across));
+      }
+    }
   }
 
   /** The longest edge wanted at a point; outside the box as at its edge. */

@@ -211,10 +211,16 @@ class ShearPlateTest {
         List<ShellOracle.Stress> faces = said.faces(i == 0);
         double most = most(faces, BESIDE);
         assertEquals(most, most(own, i, BESIDE), 0.04 * most, which);
-        double away = most(faces, AWAY);
+        // The limit cuts stresses that fall: both are looked at in the same places.
+        double away = most(atNodes(faces, own.mesh()), AWAY);
         assertEquals(away, most(own, i, AWAY), 0.05 * away, which);
       }
     }
+  }
+
+  private static List<ShellOracle.Stress> atNodes(List<ShellOracle.Stress> faces, PlateMesh mesh) {
+    // That program writes places to a few digits.
+    return faces.stream().filter(s -> mesh.distance(mesh.nearest(s.at()), s.at()) < 0.001).toList();
   }
 
   private static double most(List<ShellOracle.Stress> faces, double beyond) {
@@ -272,7 +278,7 @@ class ShearPlateTest {
             60,
             "for the test");
     PlateMesh mesh =
-        PlateMesher.mesh(ring, new Fineness(12, 2, 12, 0.4, List.of(), 3000), List.of(), circles);
+        PlateMesher.mesh(ring, new Fineness(12, 2, 16, 0.33, List.of(), 3000), List.of(), circles);
     Support.Bolted hub =
         spacers ? Support.Bolted.onSpacers(bolts, 20) : new Support.Bolted(bolts, 80);
     double beside = JudgingBook.builtIn().faceBesideHead() * ALUMINIUM.thickness();

@@ -1,5 +1,6 @@
 package felloe.load;
 
+import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.laminate.PlaneStiffness;
 import felloe.mesh.PlateMesh;
@@ -55,6 +56,10 @@ final class ShellOracle {
 
   /** Stresses at a point of a solid: x, y, z, xy, yz, zx, MPa. */
   record Stress(double x, double y, double z, double[] values) {
+
+    Point at() {
+      return new Point(x, y);
+    }
 
     private List<Double> place() {
       return List.of(x, y);
@@ -186,16 +191,7 @@ final class ShellOracle {
         held.append(i + 1).append(fast.get(i) ? ",1,6\n" : ",3,3\n");
       }
     }
-    s.append("*ELEMENT,TYPE=S6,ELSET=PLATE\n");
-    for (int t = 0; t < mesh.triangles(); t++) {
-      s.append(t + 1);
-      for (int k = 0; k < 3; k++) {
-        s.append(',').append(mesh.corner(t, k) + 1);
-      }
-      s.append(',').append(mesh.middle(t, 2) + 1);
-      s.append(',').append(mesh.middle(t, 0) + 1);
-      s.append(',').append(mesh.middle(t, 1) + 1).append('\n');
-    }
+    int elementsFrom = s.length();
     material(s);
     s.append("*BOUNDARY\n").append(held);
     s.append("*STEP\n*STATIC\n");
@@ -215,17 +211,7 @@ final class ShellOracle {
     }
     s.append("*NODE PRINT,NSET=ALL\nU\n*NODE PRINT,NSET=HELD\nRF\n*EL FILE,OUTPUT=3D\nS\n");
     s.append("*END STEP\n");
-    Files.writeString(folder.resolve("plate.inp"), s.toString());
-    Process p =
-        new ProcessBuilder("ccx", "-i", "plate")
-            .directory(folder.toFile())
-            .redirectErrorStream(true)
-            .redirectOutput(folder.resolve("said.txt").toFile())
-            .start();
-    if (!p.waitFor(600, TimeUnit.SECONDS)) {
-      p.destroyForcibly();
-      throw new IOException("ccx took too long");
-    }
+    run(s.substring(0, elementsFrom), s.substring(elementsFrom));
     double[][] u = read(n, "displacements");
     double[][] forces = read(n, "forces");
     double[] atLoads = new double[load.forces().size()];
@@ -245,6 +231,44 @@ final class ShellOracle {
       pushes[i] = forces[i][2];
     }
     return new Answer(w, pushes, atLoads, stresses());
+  }
+
+  /**
+   * Runs the program. Its solver (SPOOLES) now and then breaks down while it orders the equations;
+   * with the elements told from the last to the first it finds another order.
+   */
+  private void run(String before, String after) throws IOException, InterruptedException {
+    for (boolean backwards : new boolean[] {false, true}) {
+      Files.writeString(folder.resolve("plate.inp"), before + elements(backwards) + after);
+      Process p =
+          new ProcessBuilder("ccx", "-i", "plate")
+              .directory(folder.toFile())
+              .redirectErrorStream(true)
+              .redirectOutput(folder.resolve("said.txt").toFile())
+              .start();
+      if (!p.waitFor(600, TimeUnit.SECONDS)) {
+        p.destroyForcibly();
+        throw new IOException("ccx took too long");
+      }
+      if (!Files.readString(folder.resolve("said.txt")).contains("fatal error in GPart")) {
+        return;
+      }
+    }
+  }
+
+  private String elements(boolean backwards) {
+    StringBuilder s = new StringBuilder("*ELEMENT,TYPE=S6,ELSET=PLATE\n");
+    for (int i = 0; i < mesh.triangles(); i++) {
+      int t = backwards ? mesh.triangles() - 1 - i : i;
+      s.append(i + 1);
+      for (int k = 0; k < 3; k++) {
+        s.append(',').append(mesh.corner(t, k) + 1);
+      }
+      s.append(',').append(mesh.middle(t, 2) + 1);
+      s.append(',').append(mesh.middle(t, 0) + 1);
+      s.append(',').append(mesh.middle(t, 1) + 1).append('\n');
+    }
+    return s.toString();
   }
 
   private void add(StringBuilder s, int node, int way, double force) {
