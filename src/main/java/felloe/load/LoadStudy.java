@@ -147,7 +147,7 @@ public record LoadStudy(
         beside = other.map(study -> CompletableFuture.supplyAsync(() -> study.on(mesh)));
       }
       last = on(mesh, last == null ? null : last.result(), patience);
-      if (last.result().settled()) {
+      if (last.result().settled() || i == patience.meshes() - 1) {
         break;
       }
       edge *= FINER;

@@ -402,7 +402,7 @@ public final class LoadReport {
                 + " them with a tenth to spare, and leave small features out of the shape."
             : Phrase.of(
                 "From the coarser mesh before, deflections changed by at most {} and highest"
-                    + " stresses by {}, of which by the finer mesh there some {} may be left{}",
+                    + " stresses by {}; by how much finer it became there, some {} may be left{}",
                 Quantity.percent(result.deflectionChange(), 1),
                 Quantity.percent(result.useChange(), 1),
                 Quantity.percent(result.useLeft(), 1),
