@@ -156,4 +156,37 @@ class PlateMesherTest {
     assertThrows(IllegalArgumentException.class, () -> new Fineness.Spot(Point.ORIGIN, -1));
     assertThrows(IllegalArgumentException.class, () -> new Fineness(5, 4, 5, 0.33, List.of(), 100));
   }
+
+  @Test
+  void nodesStandEvenlyRoundACircleAlsoWhereItCloses() {
+    PlateMesher.Circle circle = new PlateMesher.Circle(Point.ORIGIN, 80);
+    Fineness fineness = new Fineness(10, 2, 50, 0.33, List.of(), 20_000);
+    PlateMesh mesh = PlateMesher.mesh(RING, fineness, List.of(), List.of(circle));
+    double[] angles =
+        IntStream.range(0, mesh.nodes())
+            .filter(i -> Math.abs(mesh.point(i).norm() - 80) < 1e-6)
+            .mapToDouble(i -> mesh.point(i).angle())
+            .sorted()
+            .toArray();
+    assertTrue(angles.length >= 50, angles.length + " nodes");
+    double even = 2 * Math.PI / angles.length;
+    for (int i = 0; i < angles.length; i++) {
+      double next = i + 1 < angles.length ? angles[i + 1] : angles[0] + 2 * Math.PI;
+      assertEquals(even, next - angles[i], 0.02 * even, "after " + Math.toDegrees(angles[i]));
+    }
+  }
+
+  /** Edges that grow by a third of the way from a small hole leave it within few rows. */
+  @Test
+  void aSmallHoleIsNoFinerAboutThanAsked() {
+    Region holed =
+        new Region(Contour.circle(Point.ORIGIN, 150), List.of(ring(150, 3).holes().get(0)));
+    PlateMesh mesh = PlateMesher.mesh(holed, new Fineness(10, 2, 24, 0.33, List.of(), 20_000));
+    double edge = 2 * Math.PI * 3 / 24;
+    long near = IntStream.range(0, mesh.nodes()).filter(i -> mesh.point(i).norm() < 8).count();
+    // Even triangles of that edge all the way would be three times as many.
+    double all = Math.PI * (8 * 8 - 3 * 3) / (edge * edge * Math.sqrt(3) / 2);
+    assertTrue(near < all / 2.5, near + " of " + all);
+    assertEquals(edge, mesh.edgeAt(new Point(3, 0)), 0.35 * edge);
+  }
 }
