@@ -86,14 +86,13 @@ final class PhotoPart {
         spots.add(line);
       }
     }
-    List<TracedEdge> kept = new ArrayList<>();
+    List<TracedEdge> kept = TracedEdge.together(traced);
     for (TracedEdge one : traced) {
-      if (one.strays(traced)) {
+      if (kept.contains(one)) {
+        take(one.edge());
+      } else {
         refuseLost(one.line(), false);
         spots.add(one.line());
-      } else {
-        kept.add(one);
-        take(one.edge());
       }
     }
     for (List<Point> line : spots) {

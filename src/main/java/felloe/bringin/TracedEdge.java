@@ -2,6 +2,8 @@ package felloe.bringin;
 
 import felloe.geometry.Contour;
 import felloe.geometry.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -23,21 +25,23 @@ record TracedEdge(List<Point> line, EdgeChain edge, Contour contour) {
   }
 
   /**
-   * Whether it cannot be an edge of the part since others are: openings lie within the first edge,
-   * which is the outer one, and apart from each other. Of two that do not, the one that was seen
-   * smaller is wrong: a spot on the wall of an opening, of which an edge was made that runs off.
+   * Those that can be edges of the part together: openings lie within the first edge, which is the
+   * outer one, and apart from each other. Of two that do not, the one that was seen smaller is
+   * wrong: a spot on the wall of an opening, of which an edge was made that runs off.
    *
    * @param all the outer edge first
+   * @return some of them, in the same order
    */
-  boolean strays(List<TracedEdge> all) {
-    if (all.get(0) == this) {
-      return false;
-    }
-    boolean out = !edge.places().stream().allMatch(all.get(0).contour::contains);
-    return out
-        || all.stream()
-            .skip(1)
-            .anyMatch(other -> other != this && other.seen() >= seen() && meets(other));
+  static List<TracedEdge> together(List<TracedEdge> all) {
+    Contour outline = all.get(0).contour;
+    List<TracedEdge> kept = new ArrayList<>();
+    all.stream()
+        .skip(1)
+        .sorted(Comparator.comparingDouble(TracedEdge::seen).reversed())
+        .filter(one -> one.edge.places().stream().allMatch(outline::contains))
+        .filter(one -> kept.stream().noneMatch(one::meets))
+        .forEach(kept::add);
+    return all.stream().filter(one -> one == all.get(0) || kept.contains(one)).toList();
   }
 
   private boolean meets(TracedEdge other) {

@@ -12,8 +12,6 @@ import java.util.List;
  * @param growth how much an edge may be longer than another, for each millimetre between them
  * @param spots places where edges are to be shorter than all that asks for
  * @param most the most nodes that a mesh may have
- * @param fillet the least number of edges on a whole circle of which an arc rounds an inside
- *     corner: there stresses are high
  * @param rows distances from the edges of the material, mm, at which rows of nodes follow them,
  *     nearest first: there stresses change within less than the plate's thickness
  */
@@ -24,13 +22,12 @@ public record Fineness(
     double growth,
     List<Spot> spots,
     int most,
-    int fillet,
     List<Double> rows) {
 
-  /** Without rows, and inside corners like all that is round. */
+  /** Without rows. */
   public Fineness(
       double edge, double across, int round, double growth, List<Spot> spots, int most) {
-    this(edge, across, round, growth, spots, most, round, List.of());
+    this(edge, across, round, growth, spots, most, List.of());
   }
 
   /**
@@ -51,8 +48,8 @@ public record Fineness(
     positive(edge, "edge");
     positive(across, "across");
     positive(growth, "growth");
-    if (round < 6 || fillet < 6) {
-      throw new IllegalArgumentException("round and fillet must be at least 6");
+    if (round < 6) {
+      throw new IllegalArgumentException("round must be at least 6");
     }
     if (most < 3) {
       throw new IllegalArgumentException("most must be at least 3");
@@ -74,18 +71,17 @@ public record Fineness(
   public Fineness times(double factor) {
     List<Spot> scaled = spots.stream().map(s -> new Spot(s.at(), s.edge() * factor)).toList();
     int ring = Math.max(6, (int) Math.round(round / factor));
-    int corner = Math.max(6, (int) Math.round(fillet / factor));
-    return new Fineness(edge * factor, across / factor, ring, growth, scaled, most, corner, rows);
+    return new Fineness(edge * factor, across / factor, ring, growth, scaled, most, rows);
   }
 
   /** The same with other spots. */
   public Fineness withSpots(List<Spot> others) {
-    return new Fineness(edge, across, round, growth, others, most, fillet, rows);
+    return new Fineness(edge, across, round, growth, others, most, rows);
   }
 
   /** The same with rows of nodes along the edges of the material. */
   public Fineness withRows(List<Double> distances) {
-    return new Fineness(edge, across, round, growth, spots, most, fillet, distances);
+    return new Fineness(edge, across, round, growth, spots, most, distances);
   }
 
   private static void positive(double value, String name) {

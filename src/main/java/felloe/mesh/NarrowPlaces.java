@@ -1,7 +1,6 @@
 package felloe.mesh;
 
 import felloe.geometry.ArcLengthIndex;
-import felloe.geometry.Contour;
 import felloe.geometry.Point;
 import felloe.geometry.Region;
 import felloe.geometry.Segment;
@@ -18,18 +17,13 @@ final class NarrowPlaces {
 
   private static final int SHRINKS = 30;
 
-  /** An arc inside a corner turns by less than this, radians; others are of round openings. */
-  private static final double MOST_OF_ROUND = Math.toRadians(200);
-
-  private final List<Contour> contours;
   private final List<ArcLengthIndex> courses;
   private final List<Segment> segments = new ArrayList<>();
   private final SegmentIndex index;
 
   NarrowPlaces(Region region) {
     courses = region.contours().stream().map(ArcLengthIndex::new).toList();
-    contours = region.contours();
-    contours.forEach(c -> segments.addAll(c.segments()));
+    region.contours().forEach(c -> segments.addAll(c.segments()));
     index = new SegmentIndex(segments);
   }
 
@@ -79,20 +73,13 @@ final class NarrowPlaces {
 
   /** Limits the edges along arcs, all the way. */
   private void curved(Fineness fineness, double least, SizeField sizes) {
-    for (int c = 0; c < contours.size(); c++) {
-      for (Segment segment : contours.get(c).segments()) {
-        double curved = segment.curvature();
-        // The outline runs with the material on its left, holes with it on their right.
-        boolean inside = (c == 0 ? -curved : curved) > 0;
-        boolean rounds = inside && segment.length() * Math.abs(curved) < MOST_OF_ROUND;
-        int round = rounds ? fineness.fillet() : fineness.round();
-        double edge = 2 * Math.PI / Math.abs(curved) / round;
-        if (edge < fineness.edge()) {
-          double limit = Math.max(least, edge);
-          int count = (int) Math.ceil(segment.length() / limit);
-          for (int i = 0; i <= count; i++) {
-            sizes.limit(segment.at((double) i / count), limit);
-          }
+    for (Segment segment : segments) {
+      double edge = 2 * Math.PI / Math.abs(segment.curvature()) / fineness.round();
+      if (edge < fineness.edge()) {
+        double limit = Math.max(least, edge);
+        int count = (int) Math.ceil(segment.length() / limit);
+        for (int i = 0; i <= count; i++) {
+          sizes.limit(segment.at((double) i / count), limit);
         }
       }
     }

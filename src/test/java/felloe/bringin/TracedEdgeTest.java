@@ -1,7 +1,6 @@
 package felloe.bringin;
 
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import felloe.geometry.Point;
 import java.util.ArrayList;
@@ -25,18 +24,15 @@ class TracedEdgeTest {
   void openingsThatLieApartStay() {
     TracedEdge slot = round(60, 0, 20, 21);
     TracedEdge hole = round(87, 0, 2, 4);
-    List<TracedEdge> all = List.of(OUTER, slot, hole);
-    all.forEach(edge -> assertFalse(edge.strays(all), edge.toString()));
+    assertEquals(
+        List.of(OUTER, hole, slot), TracedEdge.together(List.of(OUTER, hole, slot)), "all of them");
   }
 
   @Test
   void ofTwoOpeningsThatMeetTheOneThatWasSeenSmallerIsWrong() {
     TracedEdge slot = round(60, 0, 20, 21);
     TracedEdge spot = round(82, 0, 0.6, 12);
-    List<TracedEdge> all = List.of(OUTER, spot, slot);
-    assertTrue(spot.strays(all));
-    assertFalse(slot.strays(all));
-    assertFalse(OUTER.strays(all));
+    assertEquals(List.of(OUTER, slot), TracedEdge.together(List.of(OUTER, spot, slot)));
   }
 
   @Test
@@ -45,10 +41,15 @@ class TracedEdgeTest {
     TracedEdge within = round(70, 0, 1, 1.5);
     TracedEdge about = round(60, 0, 1, 40);
     TracedEdge across = round(-140, 0, 1, 15);
-    List<TracedEdge> all = List.of(OUTER, slot, within, about, across);
-    assertTrue(within.strays(all));
-    assertTrue(about.strays(all));
-    assertTrue(across.strays(all));
-    assertFalse(slot.strays(all));
+    assertEquals(
+        List.of(OUTER, slot), TracedEdge.together(List.of(OUTER, within, about, slot, across)));
+  }
+
+  @Test
+  void aHoleStaysBesideAnEdgeThatIsWrongItself() {
+    TracedEdge slot = round(60, 0, 20, 21);
+    TracedEdge spot = round(85, 0, 1.2, 15);
+    TracedEdge hole = round(92, 0, 1, 3);
+    assertEquals(List.of(OUTER, hole, slot), TracedEdge.together(List.of(OUTER, spot, hole, slot)));
   }
 }

@@ -66,7 +66,7 @@ class BondedGripsTest {
         layers == 0
             ? PlateSection.isotropic(E, 0.3, T, 240)
             : layers == 1 ? section(Face.FRONT) : section(Face.FRONT, Face.BACK);
-    Fineness fineness = new Fineness(8, 4, 24, 0.33, List.of(), 60_000);
+    Fineness fineness = new Fineness(8, 4, 24, 0.33, List.of(), 60_000, List.of());
     PlateMesh mesh =
         PlateMesher.mesh(box(0, LONG), fineness, List.of(new Point(HALF, 0)), List.of());
     BitSet held = new BitSet();
@@ -101,7 +101,7 @@ class BondedGripsTest {
   /** At the front face of a layered strip the middle stretches as it bends. */
   @Test
   void aLayerOnOneFaceStretchesTheMiddle() {
-    Fineness fineness = new Fineness(8, 4, 24, 0.33, List.of(), 60_000);
+    Fineness fineness = new Fineness(8, 4, 24, 0.33, List.of(), 60_000, List.of());
     PlateMesh mesh = PlateMesher.mesh(box(0, LONG), fineness, List.of(), List.of());
     SectionZones zones = SectionZones.of(mesh, section(Face.FRONT));
     double[] curvatures = new double[3 * mesh.nodes()];

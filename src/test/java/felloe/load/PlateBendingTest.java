@@ -150,7 +150,7 @@ class PlateBendingTest {
     Region square = square(15 * hole, hole / 2);
     double edge = 290.0 / 28 * 0.6;
     List<Fineness.Spot> worst = new WorstSpots(square, section).about(new Point(0, hole / 2), edge);
-    Fineness fine = new Fineness(edge, 5, 27, 0.33, worst, 40_000).withRows(section.edgeRows());
+    Fineness fine = new Fineness(edge, 5, 27, 0.33, worst, 40_000, section.edgeRows());
     PlateMesh mesh = PlateMesher.mesh(square, fine);
     double found = atHole(mesh, section.shear() / section.d().m11() * D.m11(), hole / 2);
     assertEquals(expected, found, 0.03 * expected, "hole " + hole + " in " + t);
